@@ -1,0 +1,179 @@
+"""Results as frozen values: what the pages, the command line and the tables show. No computing here."""
+
+from typing import Literal
+
+from attrs import frozen
+
+from core.problems import Problem
+from core.study import Boundary
+
+State = Literal["off", "standby", "warm-up", "processing", "cooling"]
+
+
+@frozen
+class StateSpan:
+    """A stretch in one operating state, on the log's clock. [s]"""
+
+    state: State
+    start_s: float
+    end_s: float
+
+
+@frozen
+class Influence:
+    """One line of an uncertainty budget.
+
+    Parameters
+    ----------
+    name : str
+        Such as ``"meter gain"``, ``"sampling"``, ``"counter step"``, ``"gaps"``, ``"boundary"``.
+    u_wh : float
+        Standard uncertainty it gives the energy; signed sensitivity times u for shared influences. [Wh]
+    shared : str or None
+        Runs whose influence carries the same text here err together (same meter); None: this run alone.
+    df : float
+        Degrees of freedom; infinite unless estimated from few values.
+    """
+
+    name: str
+    u_wh: float
+    shared: str | None = None
+    df: float = float("inf")
+
+
+@frozen
+class Energy:
+    """Energy of an interval of a trace, with what makes it unsure.
+
+    ``method`` is one of ``"power"``, ``"counter"``, ``"counter with power at the edges"``, ``"typed"``.
+    """
+
+    energy_wh: float
+    influences: tuple[Influence, ...]
+    method: str
+    gap_share: float = 0.0
+    by_power_wh: float | None = None
+    by_counter_wh: float | None = None
+    problems: tuple[Problem, ...] = ()
+
+
+@frozen
+class BedShare:
+    """The bed's part of a run's energy, or an honest bound, or why it cannot be seen.
+
+    ``share`` is None when refused; then ``why_not`` holds a problem, and ``at_least``/``at_most`` a bound if
+    there is one. ``method`` names the way: ``"own meter"``, ``"run with the bed off"``, ``"hold test"``,
+    ``"heater switching"``.
+    """
+
+    share: float | None
+    share_u95: float | None
+    energy_wh: float | None
+    method: str
+    why_not: Problem | None = None
+    at_least: float | None = None
+    at_most: float | None = None
+
+
+@frozen
+class RunResult:
+    """What one run used. Unknown is None, never 0; ``u95`` is the half-width of the 95 % interval."""
+
+    run_id: str
+    machine_id: str
+    name: str
+    start_s: float | None
+    end_s: float | None
+    start: str | None
+    part: str
+    included: bool
+    why_excluded: str | None
+    decided_by_user: bool
+    seconds: float | None
+    energy_wh: float | None
+    energy_u95_wh: float | None
+    mean_w: float | None
+    parts_per_kwh: float | None
+    energy: Energy | None
+    bed: BedShare | None
+    states: tuple[StateSpan, ...] = ()
+    problems: tuple[Problem, ...] = ()
+
+
+@frozen
+class Measured:
+    """A value with the half-width of its 95 % interval; ``u95`` None when only one value was measured."""
+
+    value: float
+    u95: float | None
+
+
+@frozen
+class MachineResult:
+    """What one machine needs for the part: the mean of its included runs.
+
+    ``parts_per_kwh`` is 1000 / mean energy. Values are None with no included run.
+    """
+
+    machine_id: str
+    name: str
+    slot: int
+    files: tuple[str, ...]
+    runs: tuple[RunResult, ...]
+    energy_wh: Measured | None
+    parts_per_kwh: Measured | None
+    mean_w: Measured | None
+    seconds: Measured | None
+    bed_share: Measured | None
+    bed_w: float | None
+    standby_w: float | None
+    influences: tuple[Influence, ...] = ()
+
+    @property
+    def included(self) -> tuple[RunResult, ...]:
+        """The runs that count."""
+        return tuple(r for r in self.runs if r.included and r.energy_wh is not None)
+
+
+@frozen
+class Pair:
+    """Two machines against each other: ``ratio`` = energy of `machine_id` over that of `other_id`.
+
+    ``ratio_low``/``ratio_high`` bound the 95 % interval; ``p`` is of Welch's test (adjusted for several
+    pairs); ``shown`` says whether a difference is shown; ``runs_needed`` how many runs each would show
+    ``needed_percent`` (None: no number of runs would, the meters' shared part is larger).
+    """
+
+    machine_id: str
+    other_id: str
+    ratio: float
+    ratio_low: float | None
+    ratio_high: float | None
+    p: float | None
+    shown: bool | None
+    runs_needed: int | None = None
+    needed_percent: float | None = None
+
+
+@frozen
+class Finding:
+    """An entry of the fairness list."""
+
+    level: Literal["note", "caution", "unfair"]
+    problem: Problem
+    machine_ids: tuple[str, ...]
+    matters_wh: float | None = None
+
+
+@frozen
+class Comparison:
+    """The answer: machines in order of energy per part (those without a value last), pairs, findings."""
+
+    part: str
+    boundary: Boundary
+    machines: tuple[MachineResult, ...]
+    pairs: tuple[Pair, ...]
+    fairness: tuple[Finding, ...]
+    problems: tuple[Problem, ...]
+    headline: str
+    conditions: str

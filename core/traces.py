@@ -1,0 +1,256 @@
+"""A trace: power against time as read from a meter log, with the energy counter when there is one.
+
+Rules: columns are NumPy arrays and read-only; ``key`` (digest of the bytes, the reading choices, the device)
+is the identity, so traces can be compared, hashed and remembered by what they came from.
+"""
+
+from collections.abc import Mapping
+from datetime import UTC, datetime, timedelta, timezone
+from typing import Literal
+from zoneinfo import ZoneInfo
+
+import numpy as np
+from attrs import field, frozen
+from numpy.typing import NDArray
+
+F64 = NDArray[np.float64]
+Sampling = Literal["sampled", "averaged", "on_change"]
+ClockKind = Literal["absolute", "local", "relative"]
+
+#: a gap in a sampled or averaged log is longer than this many median intervals ...
+GAP_INTERVALS = 5.0
+#: ... and longer than this [s]
+GAP_SECONDS = 30.0
+
+
+def read_only(values: object) -> F64:
+    """`values` as a float64 array that nobody can change."""
+    array = np.ascontiguousarray(values, dtype=np.float64)
+    if array.flags.writeable:
+        array = array.view()
+        array.flags.writeable = False
+    return array
+
+
+def _read_only_or_none(values: object) -> F64 | None:
+    return None if values is None else read_only(values)
+
+
+@frozen
+class Clock:
+    """What a log's time stamps are tied to.
+
+    Parameters
+    ----------
+    kind : {"absolute", "local", "relative"}
+        absolute: an instant (an offset or zone is stated, or the stamp is a Unix time); local: a wall clock
+        of no stated zone; relative: elapsed time only.
+    start_s : float or None
+        First stamp. Absolute: seconds of Unix time. Local: the wall clock read as if it were UTC. [s]
+    offset_s : float
+        Offset from UTC to write an absolute stamp with, as the log states it at its first row. [s]
+    zone : str or None
+        IANA name when the log or the user states one.
+    shifts : tuple of (at_s, by_s)
+        Local clocks only: at `at_s` of the trace the wall clock was put by `by_s` (+3600 in spring).
+    """
+
+    kind: ClockKind
+    start_s: float | None = None
+    offset_s: float = 0.0
+    zone: str | None = None
+    shifts: tuple[tuple[float, float], ...] = ()
+
+    def iso(self, at_s: float) -> str | None:
+        """ISO 8601 stamp of `at_s` seconds after the first sample; None for elapsed time."""
+        if self.kind == "relative" or self.start_s is None:
+            return None
+        epoch = datetime(1970, 1, 1, tzinfo=UTC)
+        instant = epoch + timedelta(seconds=round(self.start_s + at_s, 3))
+        if self.kind == "absolute":
+            zone = ZoneInfo(self.zone) if self.zone else timezone(timedelta(seconds=self.offset_s))
+            return instant.astimezone(zone).isoformat()
+        wall = instant + timedelta(seconds=sum(by for at, by in self.shifts if at <= at_s))
+        return wall.replace(tzinfo=None).isoformat()
+
+
+@frozen
+class Gap:
+    """A stretch with no samples. [s]"""
+
+    start_s: float
+    end_s: float
+
+    @property
+    def seconds(self) -> float:
+        """Length. [s]"""
+        return self.end_s - self.start_s
+
+
+@frozen
+class Trace:
+    """Power against time of one machine.
+
+    Parameters
+    ----------
+    key : str
+        Identity: what was read and how.
+    time_s : ndarray, shape (n,)
+        Seconds after the first sample, strictly increasing, starting with 0. [s]
+    power_w : ndarray, shape (n,)
+        Power at the plug, finite. [W]
+    kind : {"sampled", "averaged", "on_change"}
+        What one value stands for: the instant, the interval before it, or all time until the next.
+    counter_wh : ndarray, shape (n,), or None
+        The meter's energy counter made to run on over resets and roll-overs: never falling, NaN where the log
+        has none. [Wh]
+    counter_step_wh : float
+        Smallest step of the counter. [Wh]
+    counter_breaks_s : tuple of float
+        Times before which a reset happened: over them the counter knows less than its step. [s]
+    resolution_w : float
+        Smallest step of the power reading. [W]
+    median_s, p95_s, max_s : float
+        Intervals between samples. [s]
+    gaps : tuple of Gap
+    clock : Clock
+    temperatures_c : mapping of str to ndarray
+        Logged temperatures by place (``"bed"``, ``"hot end"``, ``"room"``), NaN where missing. [degC]
+    """
+
+    key: str
+    time_s: F64 = field(converter=read_only, eq=False, repr=False)
+    power_w: F64 = field(converter=read_only, eq=False, repr=False)
+    kind: Sampling = field(default="sampled", eq=False)
+    counter_wh: F64 | None = field(default=None, converter=_read_only_or_none, eq=False, repr=False)
+    counter_step_wh: float = field(default=0.0, eq=False)
+    counter_breaks_s: tuple[float, ...] = field(default=(), eq=False)
+    resolution_w: float = field(default=0.0, eq=False)
+    median_s: float = field(default=0.0, eq=False)
+    p95_s: float = field(default=0.0, eq=False)
+    max_s: float = field(default=0.0, eq=False)
+    gaps: tuple[Gap, ...] = field(default=(), eq=False, repr=False)
+    clock: Clock = field(default=Clock("relative"), eq=False)
+    temperatures_c: Mapping[str, F64] = field(factory=dict, eq=False, repr=False)
+
+    @property
+    def end_s(self) -> float:
+        """Time of the last sample. [s]"""
+        return float(self.time_s[-1]) if self.time_s.size else 0.0
+
+    @classmethod
+    def of(
+        cls,
+        time_s: object,
+        power_w: object,
+        kind: Sampling = "sampled",
+        counter_wh: object = None,
+        *,
+        key: str = "",
+        clock: Clock | None = None,
+        counter_step_wh: float | None = None,
+        counter_breaks_s: tuple[float, ...] = (),
+        resolution_w: float | None = None,
+        temperatures_c: Mapping[str, F64] | None = None,
+    ) -> "Trace":
+        """Make a trace from clean columns, working out intervals, gaps, resolution and counter step.
+
+        Parameters
+        ----------
+        time_s, power_w : array_like, shape (n,)
+            Strictly increasing times and finite powers. [s], [W]
+        kind : {"sampled", "averaged", "on_change"}
+        counter_wh : array_like, shape (n,), optional
+            Never falling where not NaN. [Wh]
+
+        Raises
+        ------
+        ValueError
+            If the shapes differ or time does not run forward.
+
+        Examples
+        --------
+        >>> Trace.of([0, 10, 20], [5, 5, 6]).median_s
+        10.0
+        """
+        time = read_only(time_s)
+        power = read_only(power_w)
+        if time.ndim != 1 or time.shape != power.shape:
+            raise ValueError("time_s and power_w must be columns of one length")
+        steps = np.diff(time)
+        if steps.size and float(steps.min()) <= 0:
+            raise ValueError("time_s must be strictly increasing")
+        counter = _read_only_or_none(counter_wh)
+        median, p95, longest = (
+            (float(np.median(steps)), float(np.percentile(steps, 95)), float(steps.max()))
+            if steps.size
+            else (0.0,) * 3
+        )
+        return cls(
+            key=key or f"made:{hash((time.tobytes(), power.tobytes(), kind))}",
+            time_s=time - time[0] if time.size and time[0] != 0 else time,
+            power_w=power,
+            kind=kind,
+            counter_wh=counter,
+            counter_step_wh=(smallest_step(counter) if counter is not None else 0.0)
+            if counter_step_wh is None
+            else counter_step_wh,
+            counter_breaks_s=counter_breaks_s,
+            resolution_w=smallest_step(power) if resolution_w is None else resolution_w,
+            median_s=median,
+            p95_s=p95,
+            max_s=longest,
+            gaps=find_gaps(time - time[0] if time.size else time, kind),
+            clock=clock or Clock("relative"),
+            temperatures_c=dict(temperatures_c or {}),
+        )
+
+
+def smallest_step(values: F64) -> float:
+    """Smallest difference between distinct readings: the resolution of a display. 0 when all are alike."""
+    finite = values[np.isfinite(values)]
+    if finite.size > 200_000:
+        finite = finite[:: finite.size // 200_000]
+    distinct = np.unique(np.round(finite, 7))
+    if distinct.size < 2:
+        return 0.0
+    steps = np.diff(distinct)
+    return float(np.percentile(steps, 5)) if steps.size > 20 else float(steps.min())
+
+
+def find_gaps(time_s: F64, kind: Sampling) -> tuple[Gap, ...]:
+    """Intervals that are too long to be ordinary sampling.
+
+    Parameters
+    ----------
+    time_s : ndarray, shape (n,)
+        [s]
+    kind : {"sampled", "averaged", "on_change"}
+        An on-change log is silent while nothing changes; there a gap is longer than its heartbeat, taken as
+        the longest interval that recurs (seen at least three times within 10 %).
+
+    Returns
+    -------
+    tuple of Gap
+    """
+    steps = np.diff(time_s)
+    if not steps.size:
+        return ()
+    if kind == "on_change":
+        limit = heartbeat_s(steps)
+        if limit is None:
+            return ()
+        limit *= 1.5
+    else:
+        limit = max(GAP_INTERVALS * float(np.median(steps)), GAP_SECONDS)
+    rows = np.flatnonzero(steps > limit)
+    return tuple(Gap(float(time_s[i]), float(time_s[i + 1])) for i in rows)
+
+
+def heartbeat_s(steps_s: F64) -> float | None:
+    """The longest interval that recurs in an on-change log: its sign of life. None when none does. [s]"""
+    longest = np.sort(steps_s)[::-1]
+    for i in range(max(0, longest.size - 2)):
+        if longest[i + 2] >= 0.9 * longest[i]:
+            return float(longest[i])
+    return None
