@@ -1,0 +1,276 @@
+"""How everything looks: colours, type sizes, spacing, and the colour, marker and dash of each machine.
+
+The only file with colours and pixel constants. A widget asks `current()` when it is made and again on
+`PaletteChange` or `FontChange`; a saved image makes its own `Look` with another theme or scale.
+"""
+
+import math
+from enum import Enum
+from typing import Final
+
+from attrs import evolve, field, frozen
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QColor, QFont, QGuiApplication, QPainterPath, QPalette, QPen, QPolygonF
+
+#: spacing, in steps of 4 [px at scale 1]
+S4, S8, S12, S16, S24, S32 = 4, 8, 12, 16, 24, 32
+CORNER: Final = 4
+
+
+class Size(Enum):
+    """The four type sizes, as shares of the system font. `SMALL` is for saved images only."""
+
+    SMALL = 0.9
+    TEXT = 1.0
+    LARGE = 1.2
+    TITLE = 1.6
+
+
+@frozen
+class Tokens:
+    """The colours of one theme, as ``#RRGGBB``."""
+
+    paper: str
+    card: str
+    side: str
+    ink: str
+    muted: str
+    rule: str
+    selection: str
+    link: str
+    caution: str
+    problem: str
+
+
+LIGHT: Final = Tokens(
+    paper="#FBFAF7",
+    card="#FFFFFF",
+    side="#F1EEE6",
+    ink="#20242B",
+    muted="#5F6772",
+    rule="#E3DFD5",
+    selection="#E2DDCF",
+    link="#0B5FA5",
+    caution="#8A5200",
+    problem="#A3262A",
+)
+DARK: Final = Tokens(
+    paper="#16181C",
+    card="#1D2025",
+    side="#121417",
+    ink="#E9E7E1",
+    muted="#A2A9B3",
+    rule="#2C3036",
+    selection="#2B2F36",
+    link="#7DB8F2",
+    caution="#E3A94B",
+    problem="#F08A84",
+)
+
+#: The qualitative set published by M. Okabe and K. Ito, "Color Universal Design" (2008), for people with
+#: colour-vision deficiency, without its yellow (too faint on paper) and black (it is the ink).
+FILLS: Final = ("#0072B2", "#E69F00", "#009E73", "#CC79A7", "#D55E00", "#56B4E9")
+#: companions for thin lines on light paper: orange, pink and sky are too faint there
+LINES_ON_LIGHT: Final = ("#0072B2", "#B87D00", "#008561", "#B0558A", "#C65700", "#2A8FC4")
+#: and on dark paper: the blue is too dark there
+LINES_ON_DARK: Final = ("#3E9BD6", "#E69F00", "#1FB88A", "#DB93BA", "#EE7A22", "#56B4E9")
+MARKERS: Final = (
+    "circle",
+    "square",
+    "triangle down",
+    "diamond",
+    "hexagon",
+    "triangle up",
+    "cross",
+    "star",
+)
+#: dashes in pen widths; () is a solid line
+DASHES: Final[tuple[tuple[float, ...], ...]] = ((), (6.0, 3.0), (2.0, 2.0), (8.0, 3.0, 2.0, 3.0))
+
+
+@frozen
+class MachineStyle:
+    """What tells one machine from another: never the colour alone."""
+
+    fill: str
+    line: str
+    marker: str
+    dash: tuple[float, ...]
+
+
+@frozen
+class Look:
+    """One theme at one scale.
+
+    `scale` multiplies every length and type size: 1 on screen, more in a saved image.
+    """
+
+    is_dark: bool = False
+    scale: float = 1.0
+    family: str = "Sans Serif"
+    text_px: float = 13.0
+    tokens: Tokens = field(default=LIGHT)
+
+    @classmethod
+    def of(
+        cls, *, dark: bool, scale: float = 1.0, family: str = "Sans Serif", text_px: float = 13.0
+    ) -> "Look":
+        """The light or the dark look."""
+        return cls(dark, scale, family, text_px, DARK if dark else LIGHT)
+
+    def scaled(self, scale: float) -> "Look":
+        """The same look, larger or smaller."""
+        return evolve(self, scale=scale)
+
+    def px(self, length: float) -> float:
+        """A length given at scale 1, in pixels."""
+        return length * self.scale
+
+    def font(self, size: Size = Size.TEXT, *, bold: bool = False) -> QFont:
+        """The interface font at one of the four sizes, with figures of equal width."""
+        font = QFont(self.family)
+        font.setPixelSize(max(1, round(self.text_px * size.value * self.scale)))
+        font.setBold(bold)
+        font.setFeature(QFont.Tag("tnum"), 1)
+        return font
+
+    def color(self, token: str, alpha: float = 1.0) -> QColor:
+        """A token by name, or any ``#RRGGBB``."""
+        color = QColor(token if token.startswith("#") else getattr(self.tokens, token))
+        color.setAlphaF(alpha)
+        return color
+
+    def pen(self, token: str, width: float = 1.0, dash: tuple[float, ...] = ()) -> QPen:
+        """A pen of a token or colour; `width` at scale 1, 0 for the thinnest line there is."""
+        pen = QPen(self.color(token), self.px(width))
+        pen.setCosmetic(width == 0)
+        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        if dash:
+            pen.setDashPattern(list(dash))
+        return pen
+
+    def machine(self, slot: int) -> MachineStyle:
+        """Colour, marker and dash of a slot. The first 24 slots differ in colour or in marker."""
+        hue = slot % len(FILLS)
+        lines = LINES_ON_DARK if self.is_dark else LINES_ON_LIGHT
+        return MachineStyle(
+            fill=FILLS[hue],
+            line=lines[hue],
+            marker=MARKERS[slot % len(MARKERS)],
+            dash=DASHES[(slot // len(FILLS)) % len(DASHES)],
+        )
+
+    def palette(self) -> QPalette:
+        """The palette of Qt's own widgets."""
+        t = self.tokens
+        palette = QPalette()
+        role = QPalette.ColorRole
+        for which, color in (
+            (role.Window, t.paper),
+            (role.WindowText, t.ink),
+            (role.Base, t.card),
+            (role.AlternateBase, t.paper),
+            (role.Text, t.ink),
+            (role.Button, t.card),
+            (role.ButtonText, t.ink),
+            (role.BrightText, t.problem),
+            (role.ToolTipBase, t.card),
+            (role.ToolTipText, t.ink),
+            (role.PlaceholderText, t.muted),
+            (role.Highlight, t.selection),
+            (role.HighlightedText, t.ink),
+            (role.Link, t.link),
+            (role.LinkVisited, t.link),
+            (role.Accent, t.link),
+            (role.Light, t.card),
+            (role.Midlight, t.rule),
+            (role.Mid, t.rule),
+            (role.Dark, t.muted),
+            (role.Shadow, t.rule),
+        ):
+            palette.setColor(which, QColor(color))
+        for which in (role.WindowText, role.Text, role.ButtonText):
+            palette.setColor(QPalette.ColorGroup.Disabled, which, self.color("muted", 0.6))
+        return palette
+
+
+def current() -> Look:
+    """The look of the running application, read from its palette and font."""
+    app = QGuiApplication.instance()
+    if not isinstance(app, QGuiApplication):
+        return Look.of(dark=False)
+    font = QGuiApplication.font()
+    screen = QGuiApplication.primaryScreen()
+    dpi = screen.logicalDotsPerInch() if screen is not None else 96.0
+    text_px = float(font.pixelSize()) if font.pixelSize() > 0 else font.pointSizeF() * dpi / 72.0
+    dark = QGuiApplication.palette().color(QPalette.ColorRole.Window).lightness() < 128
+    return Look.of(dark=dark, family=font.family(), text_px=text_px)
+
+
+def marker_path(marker: str, size: float) -> QPainterPath:
+    """The outline of a machine's marker about (0, 0); the shapes have about the same area.
+
+    Parameters
+    ----------
+    marker : str
+        One of `MARKERS`.
+    size : float
+        Diameter of the circle. [px]
+    """
+    path = QPainterPath()
+    r = size / 2.0
+    if marker == "circle":
+        path.addEllipse(QPointF(0, 0), r, r)
+    elif marker == "square":
+        half = 0.89 * r
+        path.addRect(-half, -half, 2 * half, 2 * half)
+    elif marker == "cross":
+        path.addPolygon(_polygon(_cross(1.12 * r, 0.40 * r)))
+    elif marker == "star":
+        path.addPolygon(_polygon(_star(1.35 * r, 0.62 * r)))
+    else:
+        corners, turn, reach = {
+            "triangle down": (3, 90.0, 1.35),
+            "triangle up": (3, -90.0, 1.35),
+            "diamond": (4, 0.0, 1.22),
+            "hexagon": (6, 0.0, 1.10),
+        }[marker]
+        angles = [math.radians(turn + 360.0 * i / corners) for i in range(corners)]
+        path.addPolygon(_polygon([(reach * r * math.cos(a), reach * r * math.sin(a)) for a in angles]))
+    path.closeSubpath()
+    return path
+
+
+def _polygon(points: list[tuple[float, float]]) -> QPolygonF:
+    return QPolygonF([QPointF(x, y) for x, y in points])
+
+
+def _cross(reach: float, half: float) -> list[tuple[float, float]]:
+    arm = [(half, -half), (reach, -half), (reach, half)]
+    points = []
+    for _ in range(4):
+        points += arm
+        arm = [(-y, x) for x, y in arm]
+    return points
+
+
+def _star(reach: float, inner: float) -> list[tuple[float, float]]:
+    return [
+        ((reach if i % 2 == 0 else inner) * math.cos(a), (reach if i % 2 == 0 else inner) * math.sin(a))
+        for i in range(10)
+        for a in [math.radians(-90.0 + 36.0 * i)]
+    ]
+
+
+def contrast(one: str, other: str) -> float:
+    """Contrast ratio of two colours after WCAG 2.2 (W3C Recommendation, 2023), "contrast ratio"."""
+    lighter, darker = sorted((_luminance(one), _luminance(other)), reverse=True)
+    return (lighter + 0.05) / (darker + 0.05)
+
+
+def _luminance(color: str) -> float:
+    q = QColor(color)
+    linear = [
+        v / 12.92 if v <= 0.04045 else ((v + 0.055) / 1.055) ** 2.4 for v in (q.redF(), q.greenF(), q.blueF())
+    ]
+    return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
