@@ -1,0 +1,61 @@
+"""The quantities of a comparison: how each is called, in which unit it is shown, and which way is better."""
+
+from attrs import frozen
+
+
+@frozen
+class Quantity:
+    """One measure as people read it.
+
+    Parameters
+    ----------
+    key : str
+        Name in code and in files.
+    name : str
+        Title of a chart or a column.
+    unit : str
+        Unit shown, empty for a pure number.
+    factor : float
+        Value shown = value in the core's own unit x factor.
+    decimals : int
+        Digits after the mark where no uncertainty says how many are worth showing.
+    higher_is_better : bool or None
+        None where neither way is better.
+    """
+
+    key: str
+    name: str
+    unit: str
+    factor: float = 1.0
+    decimals: int = 1
+    higher_is_better: bool | None = None
+
+
+ENERGY = Quantity("energy_wh", "Energy per part", "Wh", decimals=1, higher_is_better=False)
+PARTS_PER_KWH = Quantity("parts_per_kwh", "Parts per kWh", "", decimals=1, higher_is_better=True)
+MEAN_W = Quantity("mean_w", "Mean power", "W", decimals=1)
+DURATION = Quantity("seconds", "Duration", "min", factor=1 / 60, decimals=1, higher_is_better=False)
+BED_SHARE = Quantity("bed_share", "Bed share", "%", factor=100.0, decimals=0)
+STANDBY_W = Quantity("standby_w", "Standby power", "W", decimals=1, higher_is_better=False)
+
+#: in the order of the comparison's columns
+QUANTITIES: tuple[Quantity, ...] = (ENERGY, PARTS_PER_KWH, MEAN_W, DURATION, BED_SHARE, STANDBY_W)
+
+
+def quantity(key: str) -> Quantity:
+    """The quantity with this key.
+
+    Raises
+    ------
+    KeyError
+        If there is none: the caller's mistake.
+
+    Examples
+    --------
+    >>> quantity("seconds").unit
+    'min'
+    """
+    return _BY_KEY[key]
+
+
+_BY_KEY = {q.key: q for q in QUANTITIES}
