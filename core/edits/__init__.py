@@ -1,0 +1,98 @@
+"""Everything a user can do to a study: one pure function an action, ``Study -> Edit``.
+
+They are the only makers of a new study. Each takes the study first; asking for what makes no sense (an
+unknown identifier, an empty stretch) raises `ValueError`.
+"""
+
+from core.edits.edit import Edit, title
+from core.edits.logs import (
+    NewLog,
+    find_again,
+    import_logs,
+    is_imported,
+    move_log,
+    move_log_to_new_machine,
+    read_again,
+    remove_log,
+    set_choices,
+)
+from core.edits.machines import (
+    add_machine,
+    add_meter,
+    add_typed,
+    assign_meter,
+    include_typed,
+    leave_out_typed,
+    merge_machines,
+    remove_machine,
+    remove_meter,
+    remove_typed,
+    rename_machine,
+    set_meter,
+    set_property,
+    set_slot,
+)
+from core.edits.matching import FoundRun
+from core.edits.runs import (
+    can_join,
+    draw_run,
+    hand_back,
+    include,
+    is_decided,
+    is_drawn,
+    join_runs,
+    leave_out,
+    move_edges,
+    remove_run,
+    rename_run,
+    set_kind,
+    split_run,
+)
+from core.edits.whole import new_study, rename_part, rename_study, set_bed_c, set_boundary
+
+__all__ = [
+    "Edit",
+    "FoundRun",
+    "NewLog",
+    "add_machine",
+    "add_meter",
+    "add_typed",
+    "assign_meter",
+    "can_join",
+    "draw_run",
+    "find_again",
+    "hand_back",
+    "import_logs",
+    "include",
+    "include_typed",
+    "is_decided",
+    "is_drawn",
+    "is_imported",
+    "join_runs",
+    "leave_out",
+    "leave_out_typed",
+    "merge_machines",
+    "move_edges",
+    "move_log",
+    "move_log_to_new_machine",
+    "new_study",
+    "read_again",
+    "remove_log",
+    "remove_machine",
+    "remove_meter",
+    "remove_run",
+    "remove_typed",
+    "rename_machine",
+    "rename_part",
+    "rename_run",
+    "rename_study",
+    "set_bed_c",
+    "set_boundary",
+    "set_choices",
+    "set_kind",
+    "set_meter",
+    "set_property",
+    "set_slot",
+    "split_run",
+    "title",
+]
