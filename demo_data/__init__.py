@@ -1,0 +1,1 @@
+"""The demo: an invented bench of five machines, its meter logs and the generator that made them."""

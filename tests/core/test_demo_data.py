@@ -1,0 +1,158 @@
+"""The demo's generator, its logs and its truth agree, and the files in the repository are what it makes."""
+
+import csv
+import gzip
+import json
+from datetime import UTC, datetime
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from demo_data import make_demo, story
+
+FOLDER = Path(make_demo.__file__).parent
+LOGS = sorted((FOLDER / "logs").iterdir())
+TRUTH = json.loads((FOLDER / "truth.json").read_text(encoding="utf-8"))
+RUNS = [s for log in TRUTH["logs"] for s in log["stretches"] if s["kind"] == "run"]
+
+
+def unpacked(path: Path) -> bytes:
+    data = path.read_bytes()
+    return gzip.decompress(data) if path.suffix == ".gz" else data
+
+
+def rows_of(file: str) -> list[list[str]]:
+    """Rows below the header, split by a plain reader that knows nothing of the program."""
+    lines = unpacked(FOLDER / "logs" / file).decode("utf-8").splitlines()
+    delimiter = {"Birch.csv": ";", "Hazel switch-on test.tsv": "\t"}.get(file, ",")
+    rows = list(csv.reader((line for line in lines if not line.startswith("#")), delimiter=delimiter))
+    return rows[2:] if file == "Hazel.csv" else rows[1:]
+
+
+def power_w(file: str) -> np.ndarray:
+    rows = rows_of(file)
+    if file == "Rowan.csv":
+        return np.array([float(r[3]) for r in rows if r[2] == "power"])
+    power = np.array([float(r[1].replace(",", ".")) for r in rows])
+    return power / 1000.0 if file == "Cedar.csv" else power
+
+
+def stamps_s(file: str) -> np.ndarray:
+    """Unix time of each row; local clocks are an hour ahead of UTC."""
+    rows = rows_of(file)
+    cells = [r[0] for r in rows if file != "Rowan.csv" or r[2] == "power"]
+    if file == "Cedar.csv":
+        return np.array([int(c) / 1000.0 for c in cells])
+    local = {"Birch.csv": "%d.%m.%Y %H:%M:%S", "Hazel.csv": "%m/%d/%Y %I:%M:%S %p"}.get(file)
+    if local is None:
+        return np.array([datetime.fromisoformat(c).timestamp() for c in cells])
+    return np.array([datetime.strptime(c, local).replace(tzinfo=UTC).timestamp() - 3600.0 for c in cells])
+
+
+@pytest.fixture(scope="module")
+def made_again(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("demo")
+    make_demo.write_demo(folder)
+    return folder
+
+
+def test_the_same_seed_makes_the_files_of_the_repository_byte_for_byte(made_again: Path) -> None:
+    assert sorted(p.name for p in (made_again / "logs").iterdir()) == [p.name for p in LOGS]
+    for path in LOGS:
+        assert unpacked(made_again / "logs" / path.name) == unpacked(path), path.name
+    assert (made_again / "truth.json").read_bytes() == (FOLDER / "truth.json").read_bytes()
+
+
+def test_another_seed_makes_other_numbers() -> None:
+    assert make_demo.all_logs(1)[0].text != make_demo.all_logs(2)[0].text
+
+
+def test_the_demo_stays_under_four_megabytes() -> None:
+    files = [p for p in FOLDER.rglob("*") if p.is_file() and "__pycache__" not in p.parts]
+    assert sum(p.stat().st_size for p in files) < 4_000_000
+
+
+@pytest.mark.parametrize("path", [p for p in LOGS if p.name != "Cedar.csv"], ids=lambda p: p.name)
+def test_each_log_says_that_it_is_invented_where_its_shape_has_room(path: Path) -> None:
+    first = unpacked(path).split(b"\n", 1)[0].decode("utf-8").lower()
+    assert "invented" in first or "erfunden" in first
+
+
+def test_each_machine_makes_the_part_at_least_four_times_from_cold() -> None:
+    for machine in story.MACHINES:
+        cold = [r for r in RUNS if r["name"].startswith(machine.name) and "remark" not in r]
+        assert len(cold) >= 4, machine.name
+
+
+def test_the_story_holds() -> None:
+    energy = {m.name: [r["energy_wh"] for r in RUNS if r["name"].startswith(m.name)] for m in story.MACHINES}
+    mean = {name: float(np.mean(values)) for name, values in energy.items()}
+    watts = {m.name: max(r["mean_w"] for r in RUNS if r["name"].startswith(m.name)) for m in story.MACHINES}
+    assert min(mean, key=mean.__getitem__) == "Alder" == max(watts, key=watts.__getitem__)
+    assert max(mean, key=mean.__getitem__) == "Rowan"
+    apart = abs(mean["Birch"] - mean["Cedar"])
+    assert apart < float(np.std(energy["Birch"], ddof=1)) / 2
+    assert story.HAZEL.bed_supply == "mains"
+    assert story.ROWAN.bed_control == "fast pulses"
+
+
+def test_the_warm_start_needs_less_than_the_others() -> None:
+    birch = [r for r in RUNS if r["name"].startswith("Birch")]
+    warm = [r for r in birch if "warm start" in r.get("remark", "")]
+    assert len(warm) == 1
+    assert warm[0]["bed_start_c"] > 35
+    assert all(warm[0]["energy_wh"] < r["energy_wh"] for r in birch if r is not warm[0])
+
+
+@pytest.mark.parametrize("file", ["Alder.csv", "Birch.csv", "Cedar.csv", "Hazel.csv", "Rowan.csv"])
+def test_the_logged_power_adds_up_to_the_true_energy(file: str) -> None:
+    truth = next(log for log in TRUTH["logs"] if log["file"] == file)
+    time, power = stamps_s(file), power_w(file)
+    assert time.size == truth["rows"]
+    assert np.all(np.diff(time) > 0)
+    meter = next(m for m in TRUTH["meters"] if m["name"] == truth["meter"])
+    for stretch in truth["stretches"]:
+        begin = datetime.fromisoformat(stretch["start"]).timestamp()
+        end = datetime.fromisoformat(stretch["end"]).timestamp()
+        assert stretch["start_s"] == pytest.approx(begin - time[0], abs=0.01)
+        grid = np.arange(begin, end, 0.5)
+        side = "left" if truth["sampling"] == "averaged" else "right"
+        shift = 0 if side == "left" else -1
+        row = np.clip(np.searchsorted(time, grid, side=side) + shift, 0, time.size - 1)
+        logged_wh = float(power[row].sum()) * 0.5 / 3600.0
+        metered_wh = stretch["energy_wh"] * meter["gain"] + meter["offset_w"] * (end - begin) / 3600.0
+        assert logged_wh == pytest.approx(metered_wh, rel=0.012)
+
+
+def test_the_counters_add_up_to_the_true_energy() -> None:
+    rows = rows_of("Alder.csv")
+    counter = np.array([float(r[2]) for r in rows])
+    time = stamps_s("Alder.csv")
+    truth = TRUTH["logs"][0]
+    for stretch in truth["stretches"]:
+        a, b = (datetime.fromisoformat(stretch[k]).timestamp() for k in ("start", "end"))
+        at = np.interp([a, b], time, counter)
+        assert at[1] - at[0] == pytest.approx(stretch["energy_as_metered_wh"], abs=0.2)
+
+
+def test_energies_of_a_stretch_belong_together() -> None:
+    for log in TRUTH["logs"]:
+        for s in log["stretches"]:
+            assert s["mean_w"] == pytest.approx(s["energy_wh"] * 3600.0 / s["seconds"], abs=0.01)
+            assert s["bed_share"] == pytest.approx(s["bed_energy_wh"] / s["energy_wh"], abs=1e-3)
+            assert 0.0 <= s["bed_share"] < 1.0
+        in_stretches = sum(s["energy_wh"] for s in log["stretches"] if s["kind"] != "load")
+        assert in_stretches <= log["energy_wh"] + 0.01
+
+
+def test_a_held_bed_draws_what_its_losses_say() -> None:
+    """Heat in equals heat out: the steady watts follow from the machine's loss and its supply."""
+    machines = {m.name: m for m in story.MACHINES}
+    holds = [(log, s) for log in TRUTH["logs"] for s in log["stretches"] if s["kind"] == "hold test"]
+    assert {log["machine"] for log, _ in holds} == {"Alder", "Birch", "Hazel"}
+    for log, s in holds:
+        m = machines[log["machine"]]
+        above = s["bed_set_c"] + 1.0 - log["room_c"]  # a thermostat with a slow sensor rides a little high
+        expected = above * (m.bed_loss_w_per_k + m.bed_loss_w_per_k2 * above) / m.bed_efficiency
+        assert s["bed_steady_w"] == pytest.approx(expected, rel=0.05)
