@@ -3,6 +3,7 @@
 import csv
 import gzip
 import json
+import re
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -156,3 +157,16 @@ def test_a_held_bed_draws_what_its_losses_say() -> None:
         above = s["bed_set_c"] + 1.0 - log["room_c"]  # a thermostat with a slow sensor rides a little high
         expected = above * (m.bed_loss_w_per_k + m.bed_loss_w_per_k2 * above) / m.bed_efficiency
         assert s["bed_steady_w"] == pytest.approx(expected, rel=0.05)
+
+
+def test_no_text_points_outside_the_demo() -> None:
+    """No address, no mail, no absolute path, and no machine or meter but the invented ones."""
+    for path in FOLDER.rglob("*"):
+        if path.suffix in {".py", ".md", ".json", ".csv", ".tsv", ".gz"}:
+            text = unpacked(path).decode("utf-8")
+            assert not re.search(r"://|\w@\w|(?<![\w.)/])/[a-z]+/", text), path.name
+    names = {m.name for m in story.MACHINES}
+    assert {log["machine"] for log in TRUTH["logs"]} == names
+    assert {log["meter"] for log in TRUTH["logs"]} == {"Meter 1", "Meter 2"}
+    for file in ("Alder hold test.csv", "Birch hold test.csv", "Hazel hold test.csv", "Rowan.csv"):
+        assert {row[1] for row in rows_of(file)} == {file.split(" ")[0].removesuffix(".csv")}
