@@ -1,0 +1,130 @@
+"""The comparison as a figure: one row a machine, one column a measure."""
+
+from core.figures.measures import BY_RANK, MEASURES, of_machine, of_run
+from core.figures.ticks import axis_end
+from core.figures.values import Axis, Bound, Cell, ComparisonFigure, Dot, Mark, Measure, Row
+from core.formatting import POINT, NumberLocale, count, number, with_interval
+from core.quantities import BED_SHARE, MEAN_W, Quantity
+from core.results.values import Comparison, MachineResult, RunResult
+from core.study import Study
+
+#: a run that was left out may stretch an axis to this many times what the others need
+_LEFT_OUT_STRETCH = 1.3
+
+
+def comparison_figure(comparison: Comparison, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:
+    """The figure of a comparison.
+
+    Parameters
+    ----------
+    comparison : Comparison
+        Machines in the order in which they are shown.
+    study : Study
+        Names the source of the numbers.
+    locale : NumberLocale
+        How the numbers beside the marks are written.
+
+    Returns
+    -------
+    ComparisonFigure
+        Values in the units of `core.quantities`: Wh, 1/kWh, W, min, %.
+    """
+    machines = comparison.machines
+    return ComparisonFigure(
+        headline=comparison.headline,
+        conditions=comparison.conditions,
+        source=source_of(study),
+        rows=tuple(_row(m) for m in machines),
+        measures=tuple(_measure(q, machines, locale) for q in MEASURES),
+    )
+
+
+def source_of(study: Study) -> str:
+    """Whose numbers a picture shows, and whether they were invented."""
+    return f"{study.name} (invented data)" if study.invented else study.name
+
+
+def shown_runs(machine: MachineResult) -> tuple[RunResult, ...]:
+    """The runs that a chart shows: those that count, and those of the same part that were left out.
+
+    A stretch that is no run of the part (another part, a hold test, a broken-off run) is not shown, unless a
+    person decided about it: then leaving it out must stay visible.
+    """
+    parts = {r.part for r in machine.included}
+    return tuple(
+        r
+        for r in machine.runs
+        if r.energy_wh is not None and (r.included or r.decided_by_user or r.part in parts)
+    )
+
+
+def _row(machine: MachineResult) -> Row:
+    return Row(machine.machine_id, machine.name, machine.slot, count(len(machine.included), "run"))
+
+
+def _measure(quantity: Quantity, machines: tuple[MachineResult, ...], locale: NumberLocale) -> Measure:
+    ends = [
+        value.value + (value.u95 or 0.0)
+        for m in machines
+        for value in [of_machine(m, quantity)]
+        if value is not None
+    ]
+    runs = [
+        (value.value, r.included)
+        for m in machines
+        for r in shown_runs(m)
+        for value in [of_run(r, quantity)]
+        if value is not None
+    ]
+    counted = ends + [value for value, included in runs if included]
+    left_out = [value for value, included in runs if not included]
+    limit = _LEFT_OUT_STRETCH * max(counted, default=float("inf"))
+    top = axis_end((*counted, *(v for v in left_out if v <= limit)))
+    if quantity is BED_SHARE:
+        top = 100.0  # a share is read against the whole
+    axis = Axis(quantity.name, quantity.unit, top, locale)
+    return Measure(
+        key=quantity.key,
+        axis=axis,
+        cells=tuple(_cell(m, quantity, axis) for m in machines),
+        bars=quantity is MEAN_W,
+        rank=BY_RANK.index(quantity),
+        legend="filled: the bed" if quantity is MEAN_W and any(m.bed_w for m in machines) else "",
+    )
+
+
+def _cell(machine: MachineResult, quantity: Quantity, axis: Axis) -> Cell:
+    dots = tuple(
+        Dot(r.run_id, v.value, r.included, beyond=v.value > axis.top)
+        for r in shown_runs(machine)
+        for v in [of_run(r, quantity)]
+        if v is not None
+    )
+    measured = of_machine(machine, quantity)
+    if measured is None:
+        return _unknown(machine, quantity, dots, axis.locale)
+    raw = getattr(machine, quantity.key)
+    return Cell(
+        mark=Mark(measured.value, measured.u95, with_interval(raw.value, raw.u95, quantity, axis.locale)),
+        dots=dots,
+        inner=machine.bed_w if quantity is MEAN_W else None,
+    )
+
+
+def _unknown(machine: MachineResult, quantity: Quantity, dots: tuple[Dot, ...], locale: NumberLocale) -> Cell:
+    if not machine.included:
+        return Cell(dots=dots, note="no run counts", reason=f"{machine.name} has no run that counts.")
+    if quantity is not BED_SHARE:
+        return Cell(dots=dots, note="not known", reason=f"{quantity.name} is not known for {machine.name}.")
+    beds = [r.bed for r in machine.included if r.bed is not None]
+    from core.wording import sentence
+
+    reason = next((sentence(b.why_not) for b in beds if b.why_not is not None), "")
+    lows = [b.at_least for b in beds if b.at_least is not None]
+    if not lows:
+        return Cell(dots=dots, note="cannot be seen", reason=reason or "The bed's part cannot be seen here.")
+    highs = [b.at_most for b in beds if b.at_most is not None]
+    low = min(lows) * quantity.factor
+    high = max(highs) * quantity.factor if len(highs) == len(lows) else 100.0
+    note = f"at least {number(low, 0, locale)} {quantity.unit}"
+    return Cell(dots=dots, bound=Bound(low, high), note=note, reason=reason or f"The bed takes {note}.")

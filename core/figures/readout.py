@@ -1,0 +1,68 @@
+"""What is read out where the pointer is: machine, run, value, interval, how it was found."""
+
+from core.figures.measures import of_run
+from core.formatting import POINT, NumberLocale, with_interval, with_unit
+from core.quantities import BED_SHARE, DURATION, ENERGY, MEAN_W, PARTS_PER_KWH, Quantity
+from core.results.values import Comparison, MachineResult, RunResult
+
+_HOW = {
+    "power": "from the power",
+    "counter": "from the energy counter",
+    "counter with power at the edges": "from the energy counter, edges from the power",
+    "typed": "from typed readings",
+}
+
+
+def find_run(comparison: Comparison, run_id: str) -> tuple[MachineResult, RunResult] | None:
+    """The run with this id and its machine; None when the comparison has none."""
+    return next(((m, r) for m in comparison.machines for r in m.runs if r.run_id == run_id), None)
+
+
+def readout(
+    comparison: Comparison, run_id: str, quantity: Quantity = ENERGY, locale: NumberLocale = POINT
+) -> tuple[str, ...]:
+    """One run read out, as lines: who, the value, how it was found, and why it is left out.
+
+    Parameters
+    ----------
+    comparison : Comparison
+    run_id : str
+    quantity : Quantity
+        The measure that is pointed at.
+    locale : NumberLocale
+
+    Returns
+    -------
+    tuple of str
+        Empty when there is no such run.
+    """
+    found = find_run(comparison, run_id)
+    if found is None:
+        return ()
+    machine, run = found
+    value = of_run(run, quantity)
+    lines = [f"{machine.name}, {run.name}" if run.name else machine.name]
+    if run.start:
+        lines[0] += f", {run.start[:16].replace('T', ' ')}"
+    if value is None:
+        lines.append(f"{quantity.name}: not known")
+    else:
+        raw = value.value / quantity.factor
+        u95 = None if value.u95 is None else value.u95 / quantity.factor
+        lines.append(f"{quantity.name}: {with_unit(with_interval(raw, u95, quantity, locale), quantity)}")
+    how = _how(run, quantity)
+    if how and value is not None:
+        lines.append(how)
+    if not run.included:
+        lines.append(f"left out: {run.why_excluded}" if run.why_excluded else "left out")
+    return tuple(lines)
+
+
+def _how(run: RunResult, quantity: Quantity) -> str:
+    if quantity is BED_SHARE:
+        return "" if run.bed is None else f"found by: {run.bed.method}"
+    if quantity is DURATION:
+        return "edges set by hand" if run.decided_by_user else ""
+    if quantity in (ENERGY, MEAN_W, PARTS_PER_KWH) and run.energy is not None:
+        return _HOW.get(run.energy.method, run.energy.method)
+    return ""

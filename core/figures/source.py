@@ -1,0 +1,31 @@
+"""The numbers a picture was drawn from, as text to travel inside its file."""
+
+from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
+from core.formatting import listed, number
+
+
+def numbers_of(figure: Figure) -> str:
+    """One clause a machine: its values with their intervals and units."""
+    if isinstance(figure, ComparisonFigure):
+        return "; ".join(_row(figure, i) for i in range(len(figure.rows)))
+    return "; ".join(_mark(figure, i) for i in range(len(figure.marks)))
+
+
+def _row(figure: ComparisonFigure, i: int) -> str:
+    values = [
+        f"{m.axis.title} {cell.mark.text if cell.mark is not None else cell.note} {unit}".strip()
+        for m in figure.measures
+        for cell in [m.cells[i]]
+        for unit in [m.axis.unit if cell.mark is not None else ""]
+    ]
+    row = figure.rows[i]
+    return f"{row.name} ({row.runs_text}): {', '.join(values)}"
+
+
+def _mark(figure: EnergyTimeFigure, i: int) -> str:
+    mark = figure.marks[i]
+    values = [
+        f"{number(mark.at.y, 2)} {figure.y.unit}",
+        f"{number(mark.at.x, 2)} {figure.x.unit}",
+    ]
+    return f"{mark.name}: {listed(values)}"

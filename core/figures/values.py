@@ -1,0 +1,180 @@
+"""What charts show, as frozen values in the units shown (Wh, W, min, %)."""
+
+from attrs import frozen
+
+from core.figures.ticks import MOST_TICKS, tick_decimals, ticks
+from core.formatting import POINT, NumberLocale, number
+
+
+@frozen
+class Axis:
+    """An axis from zero to `top`, in `unit`."""
+
+    title: str
+    unit: str
+    top: float
+    locale: NumberLocale = POINT
+
+    def ticks(self, most: int = MOST_TICKS) -> tuple[tuple[float, str], ...]:
+        """Places of the ticks with their texts, at most `most` of them."""
+        places = ticks(self.top, most)
+        decimals = tick_decimals(places[1]) if len(places) > 1 else 0
+        return tuple((at, number(at, decimals, self.locale)) for at in places)
+
+
+@frozen
+class Dot:
+    """One run in one measure. ``beyond``: it lies past the end of the axis and is drawn at its edge."""
+
+    run_id: str
+    value: float
+    included: bool
+    beyond: bool = False
+
+
+@frozen
+class Mark:
+    """One machine in one measure, with its 95 % interval where there is one.
+
+    ``text`` is the value with its interval, to be read beside the mark; ``u95`` the interval's half-width.
+    """
+
+    value: float
+    u95: float | None
+    text: str
+
+    @property
+    def low(self) -> float:
+        """Lower end of the interval, never below zero."""
+        return max(0.0, self.value - (self.u95 or 0.0))
+
+    @property
+    def high(self) -> float:
+        """Upper end of the interval."""
+        return self.value + (self.u95 or 0.0)
+
+
+@frozen
+class Bound:
+    """What is known where a value cannot be given: it lies between `low` and `high`."""
+
+    low: float
+    high: float
+
+
+@frozen
+class Cell:
+    """One machine in one measure: a mark with its runs, or a note saying why there is no value.
+
+    ``inner`` is a part of the value drawn inside its bar (the bed's watts in the mean watts). ``note`` is
+    short, for the chart; ``reason`` says the same at length.
+    """
+
+    mark: Mark | None = None
+    dots: tuple[Dot, ...] = ()
+    inner: float | None = None
+    bound: Bound | None = None
+    note: str = ""
+    reason: str = ""
+
+
+@frozen
+class Row:
+    """One machine of the comparison. ``runs_text`` says how many runs count."""
+
+    machine_id: str
+    name: str
+    slot: int
+    runs_text: str
+
+
+@frozen
+class Measure:
+    """One measure of the comparison: a column of cells, in the order of the rows.
+
+    Parameters
+    ----------
+    key : str
+        Key of its quantity in `core.quantities`.
+    axis : Axis
+    cells : tuple of Cell
+    bars : bool
+        Whether values are drawn as bars from zero, with the inner part filled.
+    rank : int
+        Which measures to keep when there is no room: 0 first.
+    legend : str
+        What the bar's filled part means; empty for no bars.
+    """
+
+    key: str
+    axis: Axis
+    cells: tuple[Cell, ...]
+    bars: bool = False
+    rank: int = 0
+    legend: str = ""
+
+
+@frozen
+class ComparisonFigure:
+    """One row a machine, one column a measure."""
+
+    headline: str
+    conditions: str
+    source: str
+    rows: tuple[Row, ...]
+    measures: tuple[Measure, ...]
+
+
+@frozen
+class Point:
+    """A run, or the mean of a machine, in the plane of time and energy. [min], [Wh]"""
+
+    x: float
+    y: float
+
+
+@frozen
+class PlaneDot:
+    """One run in the plane."""
+
+    run_id: str
+    at: Point
+    included: bool
+
+
+@frozen
+class PlaneMark:
+    """One machine in the plane, with the half-widths of its 95 % intervals where there are any."""
+
+    machine_id: str
+    name: str
+    slot: int
+    at: Point
+    x_u95: float | None
+    y_u95: float | None
+    dots: tuple[PlaneDot, ...]
+
+
+@frozen
+class WattLine:
+    """All points with the same mean watts: a line from the origin to `end`, where it leaves the plot."""
+
+    watts: float
+    text: str
+    end: Point
+
+
+@frozen
+class EnergyTimeFigure:
+    """Energy against time, with lines of equal mean watts."""
+
+    headline: str
+    conditions: str
+    source: str
+    x: Axis
+    y: Axis
+    marks: tuple[PlaneMark, ...]
+    lines: tuple[WattLine, ...]
+
+
+Figure = ComparisonFigure | EnergyTimeFigure

@@ -1,0 +1,110 @@
+"""A figure, a size and a look become a scene: the chart alone as on a page, or framed as a saved picture."""
+
+from attrs import frozen
+
+from core.figures.placing import Box
+from core.figures.values import ComparisonFigure, Figure
+from gui.charts.plane import lay_out_plane
+from gui.charts.rows import lay_out_rows, least_height
+from gui.charts.scene import Item, Ruler, Scene, Text
+from gui.look import Look, Size
+
+_MARGIN = 12.0
+
+
+@frozen
+class Frame:
+    """What a saved picture carries around its chart: the headline above, conditions and source below."""
+
+    title: bool = True
+    conditions: bool = True
+
+
+NO_FRAME = Frame(title=False, conditions=False)
+
+
+def lay_out(figure: Figure, width: float, height: float, look: Look, frame: Frame = NO_FRAME) -> Scene:
+    """Place a figure in `width` x `height` pixels of `look`."""
+    margin = look.px(_MARGIN)
+    inner = Box(margin, margin, max(width - 2 * margin, 1.0), max(height - 2 * margin, 1.0))
+    head = _heading(figure, inner, look) if frame.title else ()
+    foot = _footer(figure, inner, look) if frame.conditions else ()
+    top = max((t.box.bottom for t in head), default=inner.y - margin) + margin
+    bottom = min((t.box.y for t in foot), default=inner.bottom + margin) - margin
+    area = Box(inner.x, top, inner.width, max(bottom - top, 1.0))
+    if isinstance(figure, ComparisonFigure):
+        scene = lay_out_rows(figure, area, look)
+    else:
+        scene = lay_out_plane(figure, area, look)
+    return Scene(width, height, (*scene.items, *head, *foot), scene.targets, scene.hints)
+
+
+def fitting_scale(figure: Figure, width: float, height: float, look: Look, frame: Frame) -> float:
+    """The largest scale up to that of `look` at which every row still holds its text; at least 1."""
+    if not isinstance(figure, ComparisonFigure):
+        return look.scale
+    scale = look.scale
+    while scale > 1.0:
+        tried = look.scaled(scale)
+        margin = tried.px(_MARGIN)
+        inner = Box(margin, margin, width - 2 * margin, height - 2 * margin)
+        head = sum(t.box.height for t in _heading(figure, inner, tried)) if frame.title else 0.0
+        foot = sum(t.box.height for t in _footer(figure, inner, tried)) if frame.conditions else 0.0
+        if head + foot + 4 * margin + least_height(figure, tried) <= height:
+            return scale
+        scale = max(1.0, scale - 0.1)
+    return 1.0
+
+
+def _heading(figure: Figure, inner: Box, look: Look) -> tuple[Text, ...]:
+    ruler = Ruler(look)
+    size = Size.TITLE
+    if len(ruler.wrapped(figure.headline, inner.width, 9, size, bold=True)) > 2:
+        size = Size.LARGE
+    lines = ruler.wrapped(figure.headline, inner.width, 3, size, bold=True)
+    height = ruler.height(size, bold=True)
+    return tuple(
+        Text(Box(inner.x, inner.y + i * height, inner.width, height), line, size, bold=True, full=line)
+        for i, line in enumerate(lines)
+    )
+
+
+def _footer(figure: Figure, inner: Box, look: Look) -> tuple[Text, ...]:
+    """Conditions on the left, source on the right; one under the other when they do not fit beside."""
+    ruler = Ruler(look)
+    size = Size.SMALL
+    height = ruler.height(size)
+    source = ruler.fitted(figure.source, inner.width, size)
+    beside = inner.width - ruler.width(source, size) - look.px(24)
+    lines: list[tuple[str, str]] = []
+    if ruler.width(figure.conditions, size) <= beside:
+        return (
+            Text(
+                Box(inner.x, inner.bottom - height, beside, height),
+                figure.conditions,
+                size,
+                token="muted",
+                full=figure.conditions,
+            ),
+            _right(source, inner, height, ruler, size),
+        )
+    lines = [(line, "muted") for line in ruler.wrapped(figure.conditions, inner.width, 3, size)]
+    lines.append((source, "muted"))
+    top = inner.bottom - len(lines) * height
+    return tuple(
+        Text(Box(inner.x, top + i * height, inner.width, height), text, size, token=token, full=text)
+        for i, (text, token) in enumerate(lines)
+    )
+
+
+def _right(text: str, inner: Box, height: float, ruler: Ruler, size: Size) -> Text:
+    width = ruler.width(text, size)
+    return Text(
+        Box(inner.right - width, inner.bottom - height, width, height), text, size, token="muted", full=text
+    )
+
+
+def clipped_texts(scene: Scene) -> tuple[Item, ...]:
+    """Texts that reach out of the scene: there should be none."""
+    whole = Box(0, 0, scene.width, scene.height)
+    return tuple(t for t in scene.texts if t.text and not whole.holds(t.box, slack=0.5))

@@ -1,0 +1,349 @@
+"""Lays out the comparison: one row a machine, one column a measure.
+
+Every text has a place of its own, so that none can be clipped or laid over another: values stand in a lane
+above their marks while rows are tall enough, and in a gutter at the right of their column when they are
+not. Measures for which there is no room go into a second band below, or are named under the chart; so are
+machines for which there is none.
+"""
+
+from attrs import evolve, frozen
+
+from core.figures.placing import Box, swarm
+from core.figures.values import Cell, ComparisonFigure, Measure, Row
+from core.formatting import count, listed
+from gui.charts.scene import Fill, Hint, Item, Line, Marker, Ruler, Scene, Target, Text
+from gui.look import Look
+
+#: share of the width that machine names may take
+_NAMES_SHARE, _LEAST_NAMES_SHARE = 0.24, 0.12
+_COLUMN_GAP = 16.0
+#: least height of a row: one line of text with air around it, in text heights
+_LEAST_ROW = 1.15
+#: from this height on values stand above their marks, in text heights
+_TALL_ROW = 2.3
+#: a row taller than this keeps its content together in its middle, in text heights
+_GROUP = 4.2
+#: narrowest plot that still shows where marks lie, in text heights
+_LEAST_PLOT = 2.4
+#: weight of the first measure's width against the others'
+_FIRST_WEIGHT = 1.35
+#: one tick label needs this much width, in text heights
+_TICK_ROOM = 2.6
+
+
+@frozen
+class _Band:
+    """One strip of measures over all machines."""
+
+    measures: tuple[Measure, ...]
+    top: float
+    bottom: float
+
+
+def least_height(figure: ComparisonFigure, look: Look) -> float:
+    """Height below which rows of one band would no longer hold their text. [px]"""
+    text = Ruler(look).height()
+    return _overhead(text, look) + max(1, len(figure.rows)) * _LEAST_ROW * text
+
+
+def wished_height(figure: ComparisonFigure, look: Look) -> float:
+    """Height at which values stand above their marks and nothing is spread thin. [px]"""
+    text = Ruler(look).height()
+    return _overhead(text, look) + max(1, len(figure.rows)) * 1.5 * _TALL_ROW * text
+
+
+def lay_out_rows(figure: ComparisonFigure, area: Box, look: Look) -> Scene:
+    """Place everything the comparison shows inside `area`."""
+    shown = _fitting(figure, area, look)
+    return _Rows(shown, area, look, len(figure.rows) - len(shown.rows)).scene()
+
+
+def _fitting(figure: ComparisonFigure, area: Box, look: Look) -> ComparisonFigure:
+    """The figure with as many machines, from the first on, as there is room for."""
+    text = Ruler(look).height()
+    most = max(1, int((area.height - _overhead(text, look)) / (_LEAST_ROW * text) + 0.01))
+    if most >= len(figure.rows):
+        return figure
+    most = max(1, most - 2)  # room for the line that says so
+    measures = tuple(evolve(m, cells=m.cells[:most]) for m in figure.measures)
+    return evolve(figure, rows=figure.rows[:most], measures=measures)
+
+
+def _overhead(text: float, look: Look) -> float:
+    return 2 * text + look.px(12) + text + look.px(6)
+
+
+class _Rows:
+    def __init__(self, figure: ComparisonFigure, area: Box, look: Look, unshown: int) -> None:
+        self._figure = figure
+        self._unshown = unshown
+        self._area = area
+        self._look = look
+        self._ruler = Ruler(look)
+        self._text = self._ruler.height()
+        self._items: list[Item] = []
+        self._front: list[Item] = []
+        self._targets: list[Target] = []
+        self._hints: list[Hint] = []
+
+    def scene(self) -> Scene:
+        px, area = self._look.px, self._area
+        measures = self._figure.measures
+        rows = max(1, len(self._figure.rows))
+        self._tall = (area.height - _overhead(self._text, self._look)) / rows >= _TALL_ROW * self._text
+        self._least = [self._least_width(m) for m in measures]
+        widest = max((self._ruler.width(r.name, bold=True) for r in self._figure.rows), default=0.0)
+        runs = max((self._ruler.width(r.runs_text) for r in self._figure.rows), default=0.0)
+        left = area.width - sum(self._least) - px(_COLUMN_GAP) * len(measures)
+        most = min(max(left, _LEAST_NAMES_SHARE * area.width), _NAMES_SHARE * area.width)
+        self._names = min(max(widest, runs) + px(8), most)
+        bands, hidden = self._bands()
+        for band in bands:
+            self._lay_out_band(band)
+        missing = [m.axis.title for m in hidden]
+        if self._unshown:
+            missing.append(count(self._unshown, "more machine"))
+        if missing:
+            self._note(f"No room here for: {listed(missing)}")
+        items = (*self._items, *self._front)
+        return Scene(area.right, area.bottom, items, tuple(self._targets), tuple(self._hints))
+
+    # which measures stand where
+
+    def _least_width(self, measure: Measure) -> float:
+        value = max((self._label_width(measure, c) for c in measure.cells), default=0.0)
+        title = self._ruler.width(measure.axis.title, bold=True) - self._look.px(8)
+        plot = _LEAST_PLOT * self._text
+        return max(value, title, plot) if self._tall else max(title, value + self._look.px(8) + plot)
+
+    def _label_width(self, measure: Measure, cell: Cell) -> float:
+        return self._ruler.width(_label(cell), bold=_is_bold(measure, cell))
+
+    def _bands(self) -> tuple[list[_Band], tuple[Measure, ...]]:
+        area, measures = self._area, self._figure.measures
+        gap = self._look.px(_COLUMN_GAP)
+        room = area.width - self._names
+        if sum(self._least) + gap * len(measures) <= room:
+            foot = self._text + self._look.px(4) if self._unshown else 0.0
+            return [_Band(measures, area.y, area.bottom - foot)], ()
+        kept: list[Measure] = []
+        taken = 0.0
+        for measure in sorted(measures, key=lambda m: m.rank):
+            need = self._least[measures.index(measure)] + gap
+            if kept and taken + need > room:
+                break
+            kept.append(measure)
+            taken += need
+        kept.sort(key=measures.index)
+        others = tuple(m for m in measures if m not in kept)
+        half = area.height / 2
+        rows = max(1, len(self._figure.rows))
+        # a second band is worth it only where both keep the room to stand values above their marks
+        if half >= _overhead(self._text, self._look) + rows * _TALL_ROW * self._text:
+            middle = area.y + half
+            return [_Band(tuple(kept), area.y, middle), _Band(others, middle, area.bottom)], ()
+        return [_Band(tuple(kept), area.y, area.bottom - self._text - self._look.px(4))], others
+
+    def _note(self, text: str) -> None:
+        box = Box(self._area.x, self._area.bottom - self._text, self._area.width, self._text)
+        shown = self._ruler.fitted(text, box.width)
+        self._front.append(Text(box, shown, token="muted", full=text))
+        self._hints.append(Hint(box, text))
+
+    # one band
+
+    def _lay_out_band(self, band: _Band) -> None:
+        px, area = self._look.px, self._area
+        head = 2 * self._text + px(12)
+        foot = self._text + px(6)
+        top, bottom = band.top + head, band.bottom - foot
+        rows = self._figure.rows
+        height = (bottom - top) / max(1, len(rows))
+        tall = height >= 0.98 * _TALL_ROW * self._text and self._tall
+        for i, row in enumerate(rows):
+            y = top + i * height
+            self._items.append(Line(area.x, y, area.right, y, "rule", 1.0))
+            self._name(row, y, height, tall)
+        self._items.append(Line(area.x, bottom, area.right, bottom, "rule", 1.0))
+        left = area.x + self._names
+        gap = px(_COLUMN_GAP)
+        weights = [_FIRST_WEIGHT if m.rank == 0 else 1.0 for m in band.measures]
+        spare = area.right - left - gap * (len(weights))
+        widths = self._widths(band.measures, weights, spare)
+        for measure, width in zip(band.measures, widths, strict=True):
+            column = Box(left + gap, top, width, bottom - top)
+            self._column(measure, column, band.top, height, tall)
+            left += gap + width
+
+    def _widths(self, measures: tuple[Measure, ...], weights: list[float], room: float) -> list[float]:
+        """Widths by weight, but none below what its texts need."""
+        least = [self._least[self._figure.measures.index(m)] for m in measures]
+        widths = [room * w / sum(weights) for w in weights]
+        short = [max(0.0, need - width) for need, width in zip(least, widths, strict=True)]
+        spare = [max(0.0, width - need) for need, width in zip(least, widths, strict=True)]
+        taken = min(1.0, sum(short) / sum(spare)) if sum(spare) > 0 else 0.0
+        return [w + s - taken * x for w, s, x in zip(widths, short, spare, strict=True)]
+
+    def _name(self, row: Row, y: float, height: float, tall: bool) -> None:
+        px = self._look.px
+        width = self._names - px(4)
+        lines = [(row.name, True, "ink")]
+        if tall:
+            lines.append((row.runs_text, False, "muted"))
+        start = y + (height - len(lines) * self._text) / 2
+        for i, (text, bold, token) in enumerate(lines):
+            box = Box(self._area.x, start + i * self._text, width, self._text)
+            shown = self._ruler.fitted(text, width, bold=bold)
+            self._front.append(Text(box, shown, bold=bold, token=token, full=text))
+        self._hints.append(Hint(Box(self._area.x, y, width, height), f"{row.name}: {row.runs_text}"))
+
+    # one column
+
+    def _column(self, measure: Measure, column: Box, head: float, height: float, tall: bool) -> None:
+        px = self._look.px
+        self._heading(measure, column, head)
+        gutter = 0.0
+        if not tall:
+            gutter = max((self._label_width(measure, c) for c in measure.cells), default=0.0)
+            gutter = min(gutter + px(8), column.width)
+        plot = Box(column.x, column.y, max(column.width - gutter, px(8)), column.height)
+        # with a gutter there may be no room left for a plot: then the values stand alone, as in a table
+        drawn = plot.width >= 1.6 * self._text
+        if drawn:
+            self._axis(measure, plot)
+        for i, cell in enumerate(measure.cells):
+            box = Box(plot.x, column.y + i * height, plot.width, height)
+            row = self._figure.rows[i]
+            if drawn:
+                self._cell(measure, cell, row, box, tall)
+            self._value(measure, cell, row, box, column, tall)
+
+    def _heading(self, measure: Measure, column: Box, y: float) -> None:
+        title = self._ruler.fitted(measure.axis.title, column.width + self._look.px(8), bold=True)
+        under = measure.axis.unit
+        if measure.legend:
+            longer = f"{under}, {measure.legend}"
+            under = longer if self._ruler.width(longer) <= column.width else under
+        for i, (text, bold, token) in enumerate(((title, True, "ink"), (under, False, "muted"))):
+            box = Box(column.x, y + i * self._text, column.width + self._look.px(8), self._text)
+            self._front.append(Text(box, text, bold=bold, token=token, full=text))
+        what = f"{measure.axis.title}, {measure.axis.unit}".rstrip(", ")
+        note = f"{what} ({measure.legend})" if measure.legend else what
+        self._hints.append(Hint(Box(column.x, y, column.width, 2 * self._text), note))
+
+    def _axis(self, measure: Measure, plot: Box) -> None:
+        most = max(2, min(6, int(plot.width / (_TICK_ROOM * self._text)) + 1))
+        ticks = measure.axis.ticks(most)
+        right = -1e9
+        for value, text in ticks:
+            x = self._x(measure, plot, value)
+            width = self._ruler.width(text)
+            left = min(max(x - width / 2, plot.x - self._look.px(_COLUMN_GAP) / 2), plot.right - width)
+            self._items.append(Line(x, plot.y, x, plot.bottom + self._look.px(3), "rule", 1.0))
+            if left < right + self._look.px(4):
+                continue
+            box = Box(left, plot.bottom + self._look.px(5), width, self._text)
+            self._front.append(Text(box, text, token="muted", full=text))
+            right = box.right
+
+    def _x(self, measure: Measure, plot: Box, value: float) -> float:
+        return plot.x + plot.width * min(max(value / measure.axis.top, 0.0), 1.0)
+
+    def _group(self, box: Box) -> Box:
+        """The part of a tall row in which value, mark and dots stand together."""
+        height = min(box.height, _GROUP * self._text)
+        return Box(box.x, box.y + (box.height - height) / 2, box.width, height)
+
+    def _mark_size(self, box: Box, tall: bool) -> float:
+        px = self._look.px
+        return min(px(13), max(px(7), (0.19 if tall else 0.55) * box.height))
+
+    def _lanes(self, box: Box, tall: bool) -> tuple[float, float, float]:
+        """Middle of the marks' lane, and top and bottom of the dots' lane."""
+        px = self._look.px
+        if not tall:
+            middle = box.y + 0.5 * box.height
+            return middle, middle, middle
+        group = self._group(box)
+        half = 0.85 * self._mark_size(group, tall)
+        middle = group.y + px(3) + self._text + half
+        return middle, middle + half + px(1), group.bottom - px(2)
+
+    def _cell(self, measure: Measure, cell: Cell, row: Row, box: Box, tall: bool) -> None:
+        px = self._look.px
+        middle, dots_top, dots_bottom = self._lanes(box, tall)
+        size = self._mark_size(self._group(box) if tall else box, tall)
+        half = 0.85 * size
+        style = self._look.machine(row.slot)
+        if cell.bound is not None:
+            low, high = self._x(measure, box, cell.bound.low), self._x(measure, box, cell.bound.high)
+            lane = Box(low, middle - half / 2, max(high - low, px(2)), half)
+            self._items.append(Fill(lane, style.fill, 0.14))
+            self._items.append(Line(low, middle - half, low, middle + half, style.line, 2.0))
+        mark = cell.mark
+        if mark is not None:
+            end = self._x(measure, box, mark.value)
+            if measure.bars:
+                self._bar(measure, cell, box, middle, size, style.fill)
+            elif measure.rank == 0:
+                self._items.append(Line(box.x, middle, end, middle, style.line, 1.6))
+            if mark.u95 is not None:
+                low, high = self._x(measure, box, mark.low), self._x(measure, box, mark.high)
+                span = Box(low, middle - half, max(high - low, px(2)), 2 * half)
+                self._items.append(Fill(span, style.fill, 0.32))
+                for x in (span.x, span.right):
+                    self._items.append(Line(x, span.y, x, span.bottom, style.line, 1.6))
+        self._dots(measure, cell, row, Box(box.x, dots_top, box.width, dots_bottom - dots_top))
+        if mark is not None:
+            self._front.append(Marker(end, middle, size, row.slot))
+            self._targets.append(Target(end, middle, "", row.machine_id, measure.key))
+
+    def _bar(self, measure: Measure, cell: Cell, box: Box, middle: float, size: float, fill: str) -> None:
+        assert cell.mark is not None
+        half = 0.45 * size
+        end = self._x(measure, box, cell.mark.value)
+        self._items.append(Fill(Box(box.x, middle - half, end - box.x, 2 * half), fill, 0.18, outline=fill))
+        if cell.inner is not None:
+            inner = self._x(measure, box, cell.inner)
+            self._items.append(Fill(Box(box.x, middle - half, inner - box.x, 2 * half), fill, 0.75))
+
+    def _dots(self, measure: Measure, cell: Cell, row: Row, lane: Box) -> None:
+        px = self._look.px
+        size = min(px(6.5), max(px(4.5), 0.4 * lane.height))
+        lanes = min(4, max(1, int(lane.height // size)))
+        xs = tuple(self._x(measure, lane, d.value) for d in cell.dots)
+        for dot, x, k in zip(cell.dots, xs, swarm(xs, size, lanes), strict=True):
+            y = lane.y + size / 2 + k * size if lane.height > 0 else lane.y
+            self._front.append(Marker(x, y, size, row.slot, hollow=not dot.included, dot=True))
+            self._targets.append(Target(x, y, dot.run_id, row.machine_id, measure.key))
+
+    def _value(self, measure: Measure, cell: Cell, row: Row, box: Box, column: Box, tall: bool) -> None:
+        px = self._look.px
+        label = _label(cell)
+        if not label:
+            return
+        bold = _is_bold(measure, cell)
+        token = "ink" if cell.mark is not None else "muted"
+        if tall:
+            at = cell.mark.value if cell.mark else (cell.bound.low if cell.bound else 0.0)
+            shown = self._ruler.fitted(label, column.width, bold=bold)
+            width = self._ruler.width(shown, bold=bold)
+            x = self._x(measure, box, at) - width / 2
+            x = min(max(x, column.x), column.right - width)
+            place = Box(x, self._group(box).y + px(2), width, self._text)
+            self._front.append(Text(place, shown, bold=bold, token=token, full=label, halo=True))
+        else:
+            y = box.y + (box.height - self._text) / 2
+            place = Box(box.right, y, column.right - box.right, self._text)
+            shown = self._ruler.fitted(label, place.width, bold=bold)
+            self._front.append(Text(place, shown, bold=bold, token=token, align="right", full=label))
+        if cell.reason:
+            self._hints.append(Hint(place, cell.reason))
+
+
+def _label(cell: Cell) -> str:
+    return cell.mark.text if cell.mark is not None else cell.note
+
+
+def _is_bold(measure: Measure, cell: Cell) -> bool:
+    return measure.rank == 0 and cell.mark is not None

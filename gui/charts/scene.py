@@ -1,0 +1,154 @@
+"""What a chart consists of once every place is known: texts, lines, boxes and marks, in order of painting."""
+
+from typing import Literal
+
+from attrs import frozen
+from PySide6.QtGui import QFont, QFontMetricsF
+
+from core.figures.placing import Box
+from gui.look import Look, Size
+
+Align = Literal["left", "center", "right"]
+ELLIPSIS = "\u2026"
+
+
+@frozen
+class Text:
+    """One line of text in its box; ``full`` is the whole of it where it had to be shortened."""
+
+    box: Box
+    text: str
+    size: Size = Size.TEXT
+    bold: bool = False
+    token: str = "ink"
+    align: Align = "left"
+    full: str = ""
+    halo: bool = False
+
+
+@frozen
+class Line:
+    """A straight line; `color` is a token or ``#RRGGBB``."""
+
+    x1: float
+    y1: float
+    x2: float
+    y2: float
+    color: str
+    width: float = 1.0
+    dash: tuple[float, ...] = ()
+
+
+@frozen
+class Fill:
+    """A filled rectangle with or without an outline."""
+
+    box: Box
+    color: str
+    alpha: float = 1.0
+    outline: str = ""
+
+
+@frozen
+class Marker:
+    """A machine's marker; hollow for a run that is left out, `dot` for a run instead of a machine."""
+
+    x: float
+    y: float
+    size: float
+    slot: int
+    hollow: bool = False
+    dot: bool = False
+
+
+Item = Text | Line | Fill | Marker
+
+
+@frozen
+class Target:
+    """A place that can be pointed at: a run in one measure, or (``run_id`` empty) a machine's mark."""
+
+    x: float
+    y: float
+    run_id: str
+    machine_id: str
+    key: str
+
+
+@frozen
+class Hint:
+    """What is said at more length where the pointer rests on a box."""
+
+    box: Box
+    text: str
+
+
+@frozen
+class Scene:
+    """A laid out chart."""
+
+    width: float
+    height: float
+    items: tuple[Item, ...]
+    targets: tuple[Target, ...] = ()
+    hints: tuple[Hint, ...] = ()
+
+    @property
+    def texts(self) -> tuple[Text, ...]:
+        """The texts among the items."""
+        return tuple(i for i in self.items if isinstance(i, Text))
+
+
+class Ruler:
+    """Measures text as it will be painted."""
+
+    def __init__(self, look: Look) -> None:
+        self._look = look
+        self._metrics: dict[tuple[Size, bool], QFontMetricsF] = {}
+
+    def metrics(self, size: Size, bold: bool) -> QFontMetricsF:
+        """The metrics of one font."""
+        key = (size, bold)
+        if key not in self._metrics:
+            self._metrics[key] = QFontMetricsF(font_of(self._look, size, bold))
+        return self._metrics[key]
+
+    def width(self, text: str, size: Size = Size.TEXT, bold: bool = False) -> float:
+        """Width of a line of text, with the room that slanted or bold letters take beyond their advance."""
+        return self.metrics(size, bold).horizontalAdvance(text) + self._look.px(1)
+
+    def height(self, size: Size = Size.TEXT, bold: bool = False) -> float:
+        """Height of a line of text."""
+        return self.metrics(size, bold).height()
+
+    def fitted(self, text: str, width: float, size: Size = Size.TEXT, bold: bool = False) -> str:
+        """The text, shortened with an ellipsis if it is wider than `width`."""
+        if self.width(text, size, bold) <= width:
+            return text
+        for end in range(len(text) - 1, 0, -1):
+            shorter = text[:end].rstrip() + ELLIPSIS
+            if self.width(shorter, size, bold) <= width:
+                return shorter
+        return ELLIPSIS
+
+    def wrapped(
+        self, text: str, width: float, lines: int, size: Size = Size.TEXT, bold: bool = False
+    ) -> tuple[str, ...]:
+        """The text broken between words into at most `lines` lines; the last is shortened if it must be."""
+        done: list[str] = []
+        words = text.split()
+        while words:
+            taken = len(words)
+            if len(done) < lines - 1:
+                while taken > 1 and self.width(" ".join(words[:taken]), size, bold) > width:
+                    taken -= 1
+            done.append(self.fitted(" ".join(words[:taken]), width, size, bold))
+            words = words[taken:]
+        return tuple(done)
+
+
+def font_of(look: Look, size: Size, bold: bool = False) -> QFont:
+    """The look's font without hinting, so that widths grow evenly from the screen to a large picture."""
+    font = look.font(size, bold=bold)
+    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    return font
