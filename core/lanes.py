@@ -1,0 +1,124 @@
+"""What the Logs page shows, as values: a lane for each log with its stretches, and the sentence on top."""
+
+from collections.abc import Mapping
+
+from attrs import frozen
+
+from core.edits import is_decided
+from core.formatting import count
+from core.results.values import RunResult, StateSpan
+from core.study import Kind, Log, Run, Study
+
+
+@frozen
+class Block:
+    """A stretch as it lies on its lane. [s]"""
+
+    run_id: str
+    start_s: float
+    end_s: float
+    kind: Kind
+    label: str
+    is_included: bool
+    is_decided: bool
+    states: tuple[StateSpan, ...] = ()
+
+
+@frozen
+class LaneContent:
+    """One log: whose it is, what it was read from, and its stretches by start."""
+
+    log_id: str
+    machine_id: str
+    machine: str
+    slot: int
+    files: tuple[str, ...]
+    blocks: tuple[Block, ...]
+
+    @property
+    def summary(self) -> str:
+        """How many runs and other stretches, in words."""
+        runs = sum(b.kind == "run" for b in self.blocks)
+        others = len(self.blocks) - runs
+        return count(runs, "run") + (f", {count(others, 'other')}" if others else "")
+
+    def block(self, run_id: str | None) -> Block | None:
+        """The block of a stretch, if it lies on this lane."""
+        return next((b for b in self.blocks if b.run_id == run_id), None)
+
+
+def lanes(study: Study, results: Mapping[str, RunResult]) -> tuple[LaneContent, ...]:
+    """The lanes of a study: machines in their order, the logs of each in theirs.
+
+    Parameters
+    ----------
+    study : Study
+    results : mapping of run id to RunResult
+        Of the runs that have been computed; the others have no operating states yet.
+    """
+    by_log: dict[str, list[Run]] = {}
+    for run in sorted(study.runs, key=lambda r: r.start_s):
+        by_log.setdefault(run.log_id, []).append(run)
+    by_machine: dict[str, list[Log]] = {}
+    for log in study.logs:
+        by_machine.setdefault(log.machine_id, []).append(log)
+    return tuple(
+        LaneContent(
+            log_id=log.id,
+            machine_id=machine.id,
+            machine=machine.name,
+            slot=machine.slot,
+            files=tuple(source.file_name for source in log.sources),
+            blocks=tuple(
+                _block(run, place, results.get(run.id))
+                for place, run in enumerate(by_log.get(log.id, []), start=1)
+                if run.kind != "nothing" or is_decided(run)
+            ),
+        )
+        for machine in study.machines
+        for log in by_machine.get(machine.id, [])
+    )
+
+
+def headline(study: Study) -> str:
+    """What was found in the logs, in one sentence.
+
+    Examples
+    --------
+    >>> headline(Study("s"))
+    'No logs yet.'
+    """
+    if not study.logs and not study.typed:
+        return "No logs yet."
+    runs = [run for run in study.runs if run.kind == "run"]
+    out = sum(not run.included for run in runs)
+    others = sum(run.kind not in ("run", "nothing") for run in study.runs)
+    text = f"{count(len(runs), 'run')} of the {study.part} found in {count(len(study.logs), 'log')}"
+    if study.typed:
+        text += f" and {count(len(study.typed), 'run')} typed in"
+    said = []
+    if out:
+        said.append(f"{out} of them left out")
+    if others:
+        said.append(
+            "1 stretch is something else" if others == 1 else f"{others} stretches are something else"
+        )
+    text = "; ".join([text, *said]) + "."
+    return text[0].upper() + text[1:]
+
+
+def _block(run: Run, place: int, result: RunResult | None) -> Block:
+    if run.name:
+        label = run.name
+    else:
+        label = f"run {place}" if run.kind == "run" else run.kind
+    return Block(
+        run_id=run.id,
+        start_s=run.start_s,
+        end_s=run.end_s,
+        kind=run.kind,
+        label=label,
+        is_included=run.included if result is None else result.included,
+        is_decided=is_decided(run),
+        states=() if result is None else result.states,
+    )
