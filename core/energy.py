@@ -9,7 +9,7 @@ shared key: in a ratio of two machines on one meter they cancel.
 import math
 
 import numpy as np
-from attrs import frozen
+from attrs import evolve, frozen
 
 from core.edges import Edge, edge
 from core.integral import by_power_wh
@@ -208,9 +208,10 @@ def _by_counter(trace: Trace, start: Edge, end: Edge) -> _Way | None:
     outer_last = min([int(r) - 1 for r in breaks if r > end.row_after], default=last_row)
     firsts, lasts = [outer_first, *inside], [*(r - 1 for r in inside), outer_last]
     inner = roughness(trace, start.row_after, end.row_before)
+    # whether a gap beside the run hides some of it, nobody can tell
     sides = (
-        roughness(trace, start.row_before - OUTSIDE_ROWS, start.row_before),
-        roughness(trace, end.row_after, end.row_after + OUTSIDE_ROWS),
+        evolve(roughness(trace, start.row_before - OUTSIDE_ROWS, start.row_before), gap_w=inner.gap_w),
+        evolve(roughness(trace, end.row_after, end.row_after + OUTSIDE_ROWS), gap_w=inner.gap_w),
     )
     energy_wh, step_variance, path_variance, edge_variance = 0.0, 0.0, 0.0, 0.0
     for number, (first_row, last_row_of) in enumerate(zip(firsts, lasts, strict=True)):

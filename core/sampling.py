@@ -22,6 +22,8 @@ from core.units import J_PER_WH
 RESOLVED = 1 / 12
 #: factor c when the samples know nothing of each other
 UNRESOLVED = 1 / 2
+#: polls that are spelt out for one unchanged value of an on-change log; more of them tell nothing new
+MAX_REPEATS = 20
 #: what a reading of 0 W may hide: meters blank a watt or two; common practice, no source [W]
 HIDDEN_U_W = 0.5
 
@@ -44,11 +46,22 @@ class Switching:
 
 @frozen
 class Roughness:
-    """What the power does between samples: mean squared step, c, and the high level (95 %)."""
+    """What the power does between samples.
+
+    Parameters
+    ----------
+    mean_square_step_w2, factor : float
+        Mean squared step between neighbours [W2] and c of the module's theory.
+    high_w : float
+        High level (95 %). [W]
+    gap_w : float
+        What may have been drawn where nothing was logged at all. [W]
+    """
 
     mean_square_step_w2: float
     factor: float
     high_w: float
+    gap_w: float = 0.0
 
 
 def factor(autocorrelation: float) -> float:
@@ -116,7 +129,8 @@ def stretch_u_wh(trace: Trace, first_row: int, last_row: int, known_factor: floa
         return math.sqrt(squares * stamp_s**2 + lost) / J_PER_WH
     if trace.kind == "on_change":
         poll_s = shortest_interval_s(trace)
-        return math.sqrt(squares * (RESOLVED * poll_s**2 + stamp_s**2)) / J_PER_WH
+        c = _factor(_as_polled(trace, first_row, last_row), known_factor)
+        return math.sqrt(squares * (c * poll_s**2 + stamp_s**2)) / J_PER_WH
     # the stretch over a gap is accounted for as a gap
     within = np.where(seconds > max(GAP_INTERVALS * trace.median_s, GAP_SECONDS), 0.0, seconds)
     variance = _factor(power, known_factor) * float(np.sum((steps * within) ** 2))
@@ -125,6 +139,17 @@ def stretch_u_wh(trace: Trace, first_row: int, last_row: int, known_factor: floa
 
 def _factor(power_w: F64, known: float | None) -> float:
     return switching(power_w).factor if known is None else known
+
+
+def _as_polled(trace: Trace, first_row: int, last_row: int) -> F64:
+    """The power of a stretch each time the meter looked: an on-change log leaves out what it saw again. [W]"""
+    power = trace.power_w[first_row : last_row + 1]
+    poll_s = shortest_interval_s(trace)
+    if trace.kind != "on_change" or poll_s <= 0:
+        return power
+    seconds = np.diff(trace.time_s[first_row : last_row + 1])
+    repeats = np.minimum(np.maximum(np.round(seconds / poll_s), 1), MAX_REPEATS).astype(np.int64)
+    return np.repeat(power[:-1], repeats)
 
 
 def _hole_seconds(trace: Trace, seconds: F64) -> F64:
@@ -151,9 +176,12 @@ def roughness(trace: Trace, first_row: int, last_row: int) -> Roughness:
     """What the power does between the samples of a stretch, as far as the samples tell."""
     power = trace.power_w[max(first_row, 0) : last_row + 1]
     if power.size < 2:
-        return Roughness(0.0, UNRESOLVED, float(power[0]) if power.size else 0.0)
+        level_w = float(power[0]) if power.size else 0.0
+        return Roughness(0.0, UNRESOLVED, level_w, level_w)
     steps = np.diff(power)
-    return Roughness(float(np.mean(steps**2)), switching(power).factor, float(np.percentile(power, 95)))
+    c = switching(_as_polled(trace, max(first_row, 0), last_row)).factor
+    high_w = float(np.percentile(power, 95))
+    return Roughness(float(np.mean(steps**2)), c, high_w, high_w)
 
 
 def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -> float:
@@ -170,10 +198,13 @@ def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -
         squares = float(np.sum(np.diff(trace.time_s[first_row : last_row + 1]) ** 2))
         usual = math.sqrt(typical.factor * typical.mean_square_step_w2 * squares) / J_PER_WH
     else:
-        place_s = math.hypot(stamp_u_s(trace), shortest_interval_s(trace) / math.sqrt(12))
+        place_s = math.hypot(stamp_u_s(trace), shortest_interval_s(trace) * math.sqrt(typical.factor))
         place_s = place_s if trace.kind == "on_change" else stamp_u_s(trace)
         usual = math.sqrt(typical.mean_square_step_w2 * count) * place_s / J_PER_WH
-    return math.hypot(max(local, usual), resolution_u_wh(trace, first_row, last_row))
+    first_s, last_s = float(trace.time_s[first_row]), float(trace.time_s[last_row])
+    unseen_s = math.hypot(*(g.seconds for g in trace.gaps if g.start_s >= first_s and g.end_s <= last_s))
+    unseen_wh = typical.gap_w / math.sqrt(12) * unseen_s / J_PER_WH
+    return math.hypot(max(local, usual), resolution_u_wh(trace, first_row, last_row), unseen_wh)
 
 
 def part_u_wh(trace: Trace, typical: Roughness, seconds: float) -> float:

@@ -12,7 +12,7 @@ METER = Meter("m", "bench meter")
 
 
 def own_u_wh(energy: Energy) -> float:
-    return sum(i.u_wh**2 for i in energy.influences if i.shared is None) ** 0.5
+    return float(np.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None)))
 
 
 def heated_part(step_s: float = 1.0, counter_step_wh: float | None = None, gain: float = 1.0) -> Trace:
