@@ -1,0 +1,6 @@
+"""What the machine did, read from the power alone: levels, stretches of heating, runs of the part."""
+
+from core.activity.finder import find
+from core.activity.values import Activity, Stretch
+
+__all__ = ["Activity", "Stretch", "find"]

@@ -1,0 +1,69 @@
+"""From a trace to its stretches: the steps in order."""
+
+from attrs import evolve
+
+from core.activity import stretches as heating
+from core.activity.grouping import judged
+from core.activity.levels import learn, refined
+from core.activity.motion import movement, rest_step_w
+from core.activity.rows import rows_of
+from core.activity.scale import scale
+from core.activity.values import Activity, Stretch
+from core.traces import Trace
+
+#: fewest rows that a log needs before anything can be learnt from it
+FEWEST_ROWS = 12
+
+
+def find(trace: Trace) -> Activity:
+    """Learn a trace's levels and find the stretches in which the machine worked.
+
+    Parameters
+    ----------
+    trace : Trace
+
+    Returns
+    -------
+    Activity
+        With no stretches where the log is too short, or never leaves idle.
+
+    Notes
+    -----
+    No fixed watts decide: idle, processing and the threshold between them come from the trace. Seconds appear
+    only where a person's hands or the physics of a heater set them (common practice, no source).
+    """
+    if trace.time_s.size < FEWEST_ROWS:
+        return Activity(None, None, float("inf"), float("inf"), 0.0)
+    rows = rows_of(trace)
+    levels = learn(rows)
+    levels = refined(rows, levels, heating.above(rows, levels))
+    spans = heating.above(rows, levels)
+    rest_w = rest_step_w(rows, levels)
+    weigh = scale(trace)
+    found = []
+    for begin, last in spans.tolist():
+        first = heating.first_heating(rows, levels, begin, last)
+        start_s, end_s = heating.edges(rows, levels, (first, last), trace.kind)
+        seen = movement(rows, levels, first, last)
+        at_start, at_end = first == 0, last == rows.time_s.size - 1
+        energy_wh, energy_apart = weigh(start_s, end_s)
+        stretch = Stretch(
+            start_s,
+            end_s,
+            energy_wh=energy_wh,
+            energy_apart=energy_apart,
+            base_w=seen.base_w,
+            motion=seen.step_w,
+        )
+        if at_start or at_end:
+            why = "run.cut_at_start" if at_start else "run.cut_at_end"
+            stretch = evolve(stretch, kind="cut", why=why)
+        found.append(stretch)
+    return Activity(
+        standby_w=levels.standby_w,
+        idle_w=levels.idle_w,
+        threshold_w=levels.threshold_w,
+        processing_floor_w=levels.floor_w,
+        quiet_w=rest_w,
+        stretches=judged(found, rest_w, levels.standby_w or 0.0),
+    )

@@ -1,0 +1,158 @@
+"""Levels of a trace: where idle ends and where processing begins, learnt from the trace itself.
+
+While a machine processes, its hot end is held: that power is in every row of processing and in no idle row.
+So the time-weighted histogram of power has a gap between the highest idle level (standby, held motors, fans)
+and the lowest level of processing, and a threshold in that gap tells the two apart whatever the bed does.
+"""
+
+import numpy as np
+from attrs import evolve, frozen
+from numpy.typing import NDArray
+
+from core.activity.rows import Rows, quantile, rolling, widened
+from core.traces import F64
+
+#: at rest the power moves by less than this many resolution steps, or this much, within a window
+QUIET_STEPS = 1.7
+QUIET_W = 0.8
+#: a quiet row is a plateau of a heater when it lies above this part of the top
+TOP_PART = 0.6
+#: 0 W is the idle level when it takes this part of the quiet time and the next level is this part of the top
+ZERO_TIME = 0.05
+ZERO_TOP = 0.15
+#: the threshold lies no further than this above idle: no hot end at work is held with less. [W]
+HOT_END_W = 15.0
+#: stretches of at least this part of the longest are processing more often than not ...
+LONG_PART = 0.4
+#: ... and what follows them within this time is idle [s]
+AFTER_S = 90.0
+
+
+@frozen(eq=False)
+class Levels:
+    """Levels of a trace. [W]
+
+    Parameters
+    ----------
+    standby_w, idle_w : float or None
+        Lowest and highest idle level; None where the trace shows no idle.
+    threshold_w : float
+    floor_w : float
+        What processing hardly ever falls below.
+    quiet_w : float
+        Mean step between neighbouring rows at rest.
+    quiet : ndarray of bool, shape (n,)
+        Rows at rest.
+    """
+
+    standby_w: float | None
+    idle_w: float | None
+    threshold_w: float
+    floor_w: float
+    quiet_w: float
+    quiet: NDArray[np.bool_]
+
+
+def learn(rows: Rows) -> Levels:
+    """Learn the levels of `rows`."""
+    power_w, weight_s = rows.power_w, rows.weight_s
+    low_w, high_w = rolling(power_w, rows.window)
+    tolerance_w = max(QUIET_STEPS * rows.step_w, QUIET_W)
+    top_w = quantile(power_w, weight_s, 0.995)
+    still = widened(high_w - low_w < tolerance_w, rows.window)
+    quiet = still & (power_w < TOP_PART * top_w)
+    low_w = rolling(low_w, rows.window)[1]
+    quiet_w = _mean_step(power_w, quiet)
+    standby_w = _standby_w(power_w, weight_s, quiet, top_w)
+    if standby_w is None:
+        floor_w = quantile(power_w, weight_s, 0.02)
+        return Levels(None, None, floor_w / 2, floor_w, quiet_w, quiet)
+    above = ~quiet & (low_w > standby_w + max(2 * tolerance_w, 0.02 * (top_w - standby_w)))
+    if not above.any():
+        return Levels(
+            standby_w,
+            standby_w,
+            standby_w + max(2 * tolerance_w, 0.5 * (top_w - standby_w)),
+            top_w,
+            quiet_w,
+            quiet,
+        )
+    floor_w = quantile(low_w[above], weight_s[above], 0.25)
+    middle_w = standby_w + (floor_w - standby_w) / 2
+    upper = ~quiet & (power_w > middle_w)
+    floor_w = quantile(power_w[upper], weight_s[upper], 0.03)
+    resting = quiet & (power_w < floor_w - tolerance_w)
+    idle_w = float(power_w[resting].max()) if resting.any() else standby_w
+    threshold_w = _lowest_wide_gap(rows, idle_w, floor_w)
+    return Levels(standby_w, idle_w, threshold_w, floor_w, quiet_w, quiet)
+
+
+def refined(rows: Rows, levels: Levels, atoms: NDArray[np.intp]) -> Levels:
+    """`levels` with the idle level taken from what follows long stretches of heating.
+
+    A hot end held on its own is as quiet as held motors, and would pass for an idle level; but only what is
+    seen right after processing is sure to be idle.
+
+    Parameters
+    ----------
+    atoms : ndarray of int, shape (k, 2)
+        First and last row of each stretch above the threshold of `levels`, short dips bridged.
+    """
+    if levels.idle_w is None or levels.standby_w is None or not atoms.size:
+        return levels
+    seconds = rows.time_s[atoms[:, 1]] - rows.time_s[atoms[:, 0]]
+    long = atoms[seconds >= LONG_PART * seconds.max()]
+    after_s = max(AFTER_S, rows.window * rows.interval_s)
+    after_w = []
+    for _, last in long:
+        first = int(last) + 1
+        stop = int(np.searchsorted(rows.time_s, rows.time_s[last] + after_s, side="right"))
+        power_w = rows.power_w[first:stop]
+        power_w = power_w[levels.quiet[first:stop] & (power_w < levels.threshold_w)]
+        if power_w.size:
+            after_w.append(float(power_w.max()))
+    if not after_w:
+        return levels
+    idle_w = sorted(after_w)[(len(after_w) - 1) // 2]  # what follows a pause is higher, but rarer
+    if idle_w >= levels.idle_w:
+        return levels
+    threshold_w = _lowest_wide_gap(rows, idle_w, levels.floor_w)
+    return evolve(levels, idle_w=idle_w, threshold_w=min(threshold_w, levels.threshold_w))
+
+
+def _mean_step(power_w: F64, rows: NDArray[np.bool_]) -> float:
+    both = rows[1:] & rows[:-1]
+    return float(np.abs(np.diff(power_w))[both].mean()) if both.any() else 0.0
+
+
+def _standby_w(power_w: F64, weight_s: F64, quiet: NDArray[np.bool_], top_w: float) -> float | None:
+    """The lowest idle plateau; 0 for a machine that draws nothing the meter shows."""
+    if not quiet.any():
+        return None
+    at_rest = power_w[quiet]
+    weight = weight_s[quiet]
+    on = at_rest > 0
+    zero_share = float(weight[~on].sum() / weight.sum())
+    if not on.any():
+        return 0.0
+    lowest_w = quantile(at_rest[on], weight[on], 0.05)
+    if zero_share > ZERO_TIME and lowest_w > ZERO_TOP * top_w:
+        return 0.0
+    return lowest_w
+
+
+def _lowest_wide_gap(rows: Rows, idle_w: float, floor_w: float) -> float:
+    """Middle of the lowest wide gap of the histogram of power between `idle_w` and `floor_w`."""
+    inside = (rows.power_w > idle_w) & (rows.power_w < floor_w)
+    power_w = rows.power_w[inside]
+    order = np.argsort(power_w)
+    power_w, weight_s = power_w[order], rows.weight_s[inside][order]
+    allowed_s = max(0.0015 * float(rows.weight_s.sum()), 3 * rows.interval_s)
+    marks = np.r_[idle_w, power_w, floor_w]
+    total_s = np.r_[0.0, np.cumsum(weight_s), float(weight_s.sum())]
+    # the widest gap that begins at each mark and holds no more than `allowed_s`
+    ends = np.searchsorted(total_s, total_s + allowed_s, side="right") - 1
+    ends = np.minimum(np.maximum(ends, np.arange(marks.size)), marks.size - 1)
+    half_w = np.minimum((marks[ends] - marks) / 2, HOT_END_W)
+    first = int(np.flatnonzero(half_w >= 0.6 * half_w.max())[0])
+    return float(marks[first] + half_w[first])

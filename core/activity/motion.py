@@ -1,0 +1,80 @@
+"""Whether a stretch of heating is processing: what moves, and whether the hot end is held with the motors on.
+
+While a part is made the motors never draw the same power twice in a row; while something is only heated the
+power is still, apart from heaters that switch. So the small steps between neighbouring rows tell, and heater
+steps, which are much larger, are left out.
+"""
+
+import numpy as np
+from attrs import frozen
+
+from core.activity.levels import Levels
+from core.activity.rows import Rows, quantile
+from core.traces import F64
+
+#: small steps are those below this part of the stretch's base above standby
+SMALL_PART = 0.25
+#: length of the windows in which movement is looked for [s], and fewest small steps in one
+MOVING_S = 90.0
+MOVING_STEPS = 4
+#: windows with that many have to make up this part of a stretch to be looked at one by one
+ENOUGH_WINDOWS = 0.2
+#: a stretch with fewer small steps than this says nothing
+FEWEST_STEPS = 8
+#: the base is read in this last part of a stretch, where warming up is over
+LATE_PART = 0.6
+
+
+@frozen
+class Movement:
+    """What a stretch shows.
+
+    Parameters
+    ----------
+    base_w : float
+        Level that the stretch rests at between the pulses of the bed's heater. [W]
+    step_w : float
+        Mean small step between neighbouring rows where the stretch moves most; NaN where too few show it. [W]
+    """
+
+    base_w: float
+    step_w: float
+
+
+def movement(rows: Rows, levels: Levels, first: int, last: int) -> Movement:
+    """Look at rows `first` to `last`."""
+    power_w = rows.power_w[first : last + 1]
+    time_s = rows.time_s[first : last + 1]
+    late = int(np.searchsorted(time_s, time_s[-1] - LATE_PART * (time_s[-1] - time_s[0])))
+    base_w = quantile(power_w[late:], rows.weight_s[first + late : last + 1], 0.10)
+    limit_w = small_step_w(rows, levels, base_w)
+    after = int(np.argmax(power_w < base_w + 2 * limit_w))  # the first heating is a plateau of its own
+    return Movement(base_w, _moving_step_w(time_s[after:], power_w[after:], limit_w, rows.interval_s))
+
+
+def small_step_w(rows: Rows, levels: Levels, base_w: float) -> float:
+    """Steps below this are of motion and noise; larger ones are of heaters. [W]"""
+    return max(SMALL_PART * (base_w - (levels.standby_w or 0.0)), 4 * rows.step_w)
+
+
+def rest_step_w(rows: Rows, levels: Levels) -> float:
+    """Mean step between neighbouring rows at rest, no less than the resolution allows to see. [W]"""
+    return max(levels.quiet_w, rows.step_w / 4, 0.02)
+
+
+def _moving_step_w(time_s: F64, power_w: F64, limit_w: float, interval_s: float) -> float:
+    """Upper quartile over windows of the mean small step, steady drift taken off."""
+    steps_w = np.diff(power_w)
+    small = np.abs(steps_w) < limit_w
+    if small.sum() < FEWEST_STEPS:
+        return float("nan")
+    length_s = max(MOVING_S, 2 * MOVING_STEPS * interval_s)
+    window = ((time_s[1:] - time_s[0]) // length_s).astype(np.intp)
+    number = np.bincount(window, small)
+    size_w = np.bincount(window, np.where(small, np.abs(steps_w), 0.0))
+    drift_w = np.abs(np.bincount(window, np.where(small, steps_w, 0.0)))
+    enough = number >= MOVING_STEPS
+    if enough.mean() < ENOUGH_WINDOWS:  # heater steps everywhere: too few rows to tell drift from movement
+        return float(size_w.sum() / number.sum())
+    mean_w = (size_w[enough] - drift_w[enough]) / number[enough]
+    return float(np.percentile(mean_w, 75))

@@ -1,0 +1,114 @@
+"""Rows of a trace as the run finder wants them: even enough that a window can be counted in rows.
+
+An on-change log is silent while nothing changes, so windows counted in its rows mean nothing. Its values are
+held onto a one-second grid; the middle of a long silence, which can only be quiet, is thinned out, so that a
+log of months stays small.
+"""
+
+from itertools import pairwise
+
+import numpy as np
+from attrs import frozen
+from numpy.typing import NDArray
+
+from core.traces import F64, Trace
+
+#: the time over which something is quiet or not [s]
+WINDOW_S = 45.0
+#: fewest rows of a window
+WINDOW_ROWS = 5
+#: spacing of the grid that on-change values are held onto [s]
+HELD_S = 1.0
+#: a silence keeps the full grid this long at either end, and one row in `THINNED_S` between [s]
+SILENCE_S = 120.0
+THINNED_S = 60.0
+
+
+@frozen(eq=False)
+class Rows:
+    """Power by time with the time each row stands for.
+
+    Parameters
+    ----------
+    time_s, power_w : ndarray, shape (n,)
+        [s], [W]
+    weight_s : ndarray, shape (n,)
+        Time that each row stands for. [s]
+    interval_s : float
+        Ordinary interval between rows. [s]
+    window : int
+        Rows of a window of `WINDOW_S`.
+    step_w : float
+        Resolution of the power. [W]
+    """
+
+    time_s: F64
+    power_w: F64
+    weight_s: F64
+    interval_s: float
+    window: int
+    step_w: float
+
+
+def rows_of(trace: Trace) -> Rows:
+    """The rows of `trace`, an on-change trace held onto a grid of one second."""
+    time_s, power_w, interval_s = trace.time_s, trace.power_w, trace.median_s
+    if trace.kind == "on_change" and time_s.size > 1:
+        time_s, power_w = _held(time_s, power_w)
+        interval_s = HELD_S
+    if time_s.size > 1:
+        steps = np.diff(time_s)
+        longest = max(THINNED_S, 5 * interval_s) if trace.kind == "on_change" else 5 * interval_s
+        steps = np.minimum(steps, longest)
+        weight_s = np.r_[steps, interval_s] if trace.kind != "averaged" else np.r_[interval_s, steps]
+    else:
+        weight_s = np.ones_like(time_s)
+    window = max(WINDOW_ROWS, round(WINDOW_S / interval_s)) if interval_s > 0 else WINDOW_ROWS
+    return Rows(time_s, power_w, weight_s, interval_s or 1.0, window, trace.resolution_w)
+
+
+def _held(time_s: F64, power_w: F64) -> tuple[F64, F64]:
+    """On-change values held onto a one-second grid that keeps every row of the log."""
+    silences = np.flatnonzero(np.diff(time_s) > 2 * SILENCE_S + THINNED_S)
+    edges = np.r_[0, silences + 1, time_s.size]
+    pieces: list[NDArray[np.float64]] = []
+    for first, last in pairwise(edges.tolist()):
+        a, b = time_s[first], time_s[last - 1]
+        head = a if first == 0 else a - SILENCE_S
+        tail = b if last == time_s.size else b + SILENCE_S
+        pieces.append(np.arange(head, tail + HELD_S / 2, HELD_S))
+        if last < time_s.size:
+            pieces.append(np.arange(tail + THINNED_S, time_s[last] - SILENCE_S - HELD_S, THINNED_S))
+    grid = np.unique(np.concatenate([*pieces, time_s]))
+    return grid, power_w[np.searchsorted(time_s, grid, side="right") - 1]
+
+
+def rolling(values: F64, window: int) -> tuple[F64, F64]:
+    """Centred rolling minimum and maximum over `window` rows."""
+    from scipy.ndimage import maximum_filter1d, minimum_filter1d
+
+    return (
+        minimum_filter1d(values, window, mode="nearest"),
+        maximum_filter1d(values, window, mode="nearest"),
+    )
+
+
+def widened(mask: NDArray[np.bool_], window: int) -> NDArray[np.bool_]:
+    """True for every row of a centred window whose middle is True."""
+    from scipy.ndimage import maximum_filter1d
+
+    return np.asarray(maximum_filter1d(mask, window, mode="constant"), dtype=np.bool_)
+
+
+def quantile(values: F64, weight_s: F64, q: float) -> float:
+    """Quantile of `values` by time."""
+    order = np.argsort(values, kind="stable")
+    total = np.cumsum(weight_s[order])
+    return float(values[order[min(np.searchsorted(total, q * total[-1]), order.size - 1)]])
+
+
+def spans(mask: NDArray[np.bool_]) -> NDArray[np.intp]:
+    """First and last row of each stretch of True, shape (k, 2)."""
+    padded = np.r_[False, mask, False]
+    turns = np.flatnonzero(padded[1:] != padded[:-1])
+    return np.column_stack([turns[::2], turns[1::2] - 1])
