@@ -53,7 +53,7 @@ def problem_of_version(path: Path, application: int, version: int, schema: Schem
     return None
 
 
-def problem_of(error: sqlite3.Error, path: Path) -> Problem:
+def problem_of(error: Exception, path: Path) -> Problem:
     """An error of SQLite as a problem of the file."""
     code = getattr(error, "sqlite_errorcode", None)
     # The low byte is the kind of error, the rest says more about it.

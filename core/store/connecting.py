@@ -12,6 +12,10 @@ from contextlib import closing, contextmanager
 from pathlib import Path
 from urllib.parse import quote
 
+#: what SQLite raises for a bad file: of a damaged one it may not even be able to decode its own message
+FAILURES = (sqlite3.Error, UnicodeDecodeError)
+
+_PRAGMAS = ("synchronous = FULL", "foreign_keys = ON", "trusted_schema = OFF", "cell_size_check = ON")
 #: how long to wait for another thread's short transaction [s]
 _PATIENCE_S = 10.0
 
@@ -21,13 +25,17 @@ def connect(path: Path, *, read_only: bool = False) -> sqlite3.Connection:
 
     Raises
     ------
-    sqlite3.Error
-        If SQLite cannot.
+    sqlite3.Error, UnicodeDecodeError
+        If SQLite cannot (see `FAILURES`).
     """
     address = f"file:{quote(str(path.absolute()))}?mode={'ro' if read_only else 'rw'}"
     connection = sqlite3.connect(address, uri=True, isolation_level=None, timeout=_PATIENCE_S)
-    for pragma in ("synchronous = FULL", "foreign_keys = ON", "trusted_schema = OFF", "cell_size_check = ON"):
-        connection.execute(f"PRAGMA {pragma}")
+    try:
+        for pragma in _PRAGMAS:
+            connection.execute(f"PRAGMA {pragma}")
+    except BaseException:
+        connection.close()
+        raise
     return connection
 
 

@@ -18,7 +18,7 @@ from core.problems import Problem, Severity
 from core.progress import Progress, silent
 from core.store import blobs
 from core.store.checking import problem_before_opening, problem_of, problem_of_os, problem_of_version
-from core.store.connecting import briefly, connect, transaction
+from core.store.connecting import FAILURES, briefly, connect, transaction
 from core.store.copying import copy_database, put_in_place, unfinished_path
 from core.store.locking import Lock, acquire
 from core.store.migrations import migrate
@@ -93,7 +93,7 @@ class StudyFile:
             connection = connect(path)
             steps = Steps(connection)
             return cls(path, connection, steps, steps.read(), lock, None)
-        except (sqlite3.Error, OSError) as error:
+        except (*FAILURES, OSError) as error:
             lock.release()
             return _problem(error, path)
         except BaseException:
@@ -127,7 +127,7 @@ class StudyFile:
         try:
             connection = connect(path, read_only=lock is None)
             opened = cls._read(path, connection, lock, problem, schema)
-        except (sqlite3.Error, OSError, Unreadable) as error:
+        except (*FAILURES, OSError, Unreadable) as error:
             opened = _problem(error, path)
         finally:
             if not isinstance(opened, StudyFile):
@@ -192,7 +192,7 @@ class StudyFile:
         try:
             with transaction(self._connection):
                 first = self._steps.write(self._stored, new)
-        except sqlite3.Error as error:
+        except FAILURES as error:
             self._steps.forget()
             return problem_of(error, self.path)
         except BaseException:
@@ -232,7 +232,7 @@ class StudyFile:
         try:
             with briefly(self.path) as connection:
                 return blobs.add(connection, data, progress)
-        except sqlite3.Error as error:
+        except FAILURES as error:
             return problem_of(error, self.path)
 
     def blob(self, digest: str) -> bytes | Problem:
@@ -243,7 +243,7 @@ class StudyFile:
                 data = blobs.get(connection, digest)
         except blobs.Damaged:
             return Problem("store.blob_damaged", Severity.ERROR, str(self.path), facts=facts)
-        except sqlite3.Error as error:
+        except FAILURES as error:
             return problem_of(error, self.path)
         if data is None:
             return Problem("store.blob_missing", Severity.ERROR, str(self.path), facts=facts)
@@ -273,7 +273,7 @@ class StudyFile:
             return Problem("store.busy", Severity.ERROR, str(path))
         try:
             copy_database(self._connection, path, progress)
-        except (sqlite3.Error, OSError) as error:
+        except (*FAILURES, OSError) as error:
             return _problem(error, path)
         finally:
             lock.release()
@@ -342,7 +342,7 @@ def _build(path: Path, history: History) -> None:
 
 def _lock(path: Path) -> tuple[Lock | None, Problem | None]:
     """The lock for writing, or why there is none."""
-    if not os.access(path, os.W_OK):
+    if not os.access(path, os.W_OK, effective_ids=os.access in os.supports_effective_ids):
         return None, Problem("store.read_only", Severity.CAUTION, str(path))
     try:
         lock = acquire(path)
@@ -385,7 +385,7 @@ def _number(connection: sqlite3.Connection, pragma: str) -> int:
 
 
 def _problem(error: Exception, path: Path) -> Problem:
-    if isinstance(error, sqlite3.Error):
+    if isinstance(error, FAILURES):
         return problem_of(error, path)
     if isinstance(error, OSError):
         return problem_of_os(error, path)

@@ -10,6 +10,7 @@ from sqlite3 import Connection
 from types import MappingProxyType
 from typing import Final
 
+from core.store.connecting import transaction
 from core.store.copying import copy_database
 
 #: from version n to n + 1, under n
@@ -54,14 +55,12 @@ def migrate(
     version = int(connection.execute("PRAGMA user_version").fetchone()[0])
     backup = backup_path(path, version)
     copy_database(connection, backup)
-    connection.execute("BEGIN IMMEDIATE")
     try:
-        for number in range(version, target):
-            steps[number](connection)
-        connection.execute(f"PRAGMA user_version = {target:d}")
-        connection.execute("COMMIT")
+        with transaction(connection):
+            for number in range(version, target):
+                steps[number](connection)
+            connection.execute(f"PRAGMA user_version = {target:d}")
     except BaseException:
-        if connection.in_transaction:
-            connection.execute("ROLLBACK")
+        backup.unlink(missing_ok=True)
         raise
     return backup

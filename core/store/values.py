@@ -40,7 +40,7 @@ def from_json(text: str) -> Any:
     """
     try:
         return json.loads(text, parse_constant=_refuse_constant)
-    except (ValueError, RecursionError) as error:
+    except (TypeError, ValueError, RecursionError) as error:
         raise Unreadable(f"no JSON: {error}") from error
 
 

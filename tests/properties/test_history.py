@@ -7,7 +7,8 @@ from hypothesis import strategies as st
 
 from core.history import History
 from core.study import Study
-from tests.strategies import histories, random_edit, random_history, randoms, studies
+from tests.random_edits import random_edit, random_history
+from tests.strategies import histories, randoms, studies
 
 
 @given(histories(), randoms())

@@ -7,10 +7,12 @@ from pathlib import Path
 from random import Random
 
 from core import edits
+from core.problems import Problem
 from core.store.connecting import connect
 from core.store.file import StudyFile
 from core.store.schema import TABLES
-from tests.strategies import new_log, random_edit, raw_log
+from core.store.sentences import SENTENCES
+from tests.random_edits import new_log, random_edit, raw_log
 
 
 def opened(path: Path) -> StudyFile:
@@ -31,6 +33,11 @@ def is_sound(path: Path) -> bool:
     with closing(sqlite3.connect(path)) as connection:
         integrity = connection.execute("PRAGMA integrity_check").fetchall()
         return integrity == [("ok",)] and not connection.execute("PRAGMA foreign_key_check").fetchall()
+
+
+def said(problem: Problem) -> str:
+    """The sentence of a problem of the store, with its facts in it."""
+    return SENTENCES[problem.code].format(**dict(problem.facts))
 
 
 def write_steps(file: StudyFile, random: Random, count: int) -> None:

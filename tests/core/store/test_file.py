@@ -21,7 +21,7 @@ from core.store.file import StudyFile, new_untitled_path, untitled_path
 from core.store.locking import lock_path
 from core.study import Source
 from tests.core.store.files import add_logs, dump, opened, write_steps
-from tests.strategies import random_history, raw_log
+from tests.random_edits import random_history, raw_log
 
 
 def _created(path: Path) -> StudyFile:
