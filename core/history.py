@@ -35,7 +35,7 @@ class History:
     past: tuple[Step, ...]
     present: Step
     future: tuple[Step, ...] = ()
-    merging: bool = field(default=False, eq=False)
+    merging: bool = field(default=False, eq=False, repr=False)
 
     @classmethod
     def start(cls, edit: Edit) -> "History":
