@@ -5,6 +5,7 @@ held onto a one-second grid; the middle of a long silence, which can only be qui
 log of months stays small.
 """
 
+import math
 from itertools import pairwise
 
 import numpy as np
@@ -22,6 +23,8 @@ HELD_S = 1.0
 #: a silence keeps the full grid this long at either end, and one row in `THINNED_S` between [s]
 SILENCE_S = 120.0
 THINNED_S = 60.0
+#: a row stands for no more than this many ordinary intervals, whatever gap follows it
+LONGEST_INTERVALS = 5.0
 
 
 @frozen(eq=False)
@@ -50,21 +53,25 @@ class Rows:
     step_w: float
 
 
-def rows_of(trace: Trace) -> Rows:
-    """The rows of `trace`, an on-change trace held onto a grid of one second."""
-    time_s, power_w, interval_s = trace.time_s, trace.power_w, trace.median_s
+def rows_of(trace: Trace, start_s: float = -math.inf, end_s: float = math.inf) -> Rows:
+    """The rows of `trace` from `start_s` to `end_s`, an on-change trace held onto a grid of one second."""
+    first, last = np.searchsorted(trace.time_s, [start_s, end_s])
+    time_s, power_w, interval_s = trace.time_s[first:last], trace.power_w[first:last], trace.median_s
+    longest_s = LONGEST_INTERVALS * interval_s
     if trace.kind == "on_change" and time_s.size > 1:
         time_s, power_w = _held(time_s, power_w)
-        interval_s = HELD_S
-    if time_s.size > 1:
-        steps = np.diff(time_s)
-        longest = max(THINNED_S, 5 * interval_s) if trace.kind == "on_change" else 5 * interval_s
-        steps = np.minimum(steps, longest)
-        weight_s = np.r_[steps, interval_s] if trace.kind != "averaged" else np.r_[interval_s, steps]
-    else:
-        weight_s = np.ones_like(time_s)
-    window = max(WINDOW_ROWS, round(WINDOW_S / interval_s)) if interval_s > 0 else WINDOW_ROWS
-    return Rows(time_s, power_w, weight_s, interval_s or 1.0, window, trace.resolution_w)
+        interval_s, longest_s = HELD_S, THINNED_S
+    interval_s = interval_s or 1.0
+    steps_s = np.minimum(np.diff(time_s), longest_s)
+    weight_s = np.r_[interval_s, steps_s] if trace.kind == "averaged" else np.r_[steps_s, interval_s]
+    return Rows(
+        time_s,
+        power_w,
+        weight_s[: time_s.size],
+        interval_s,
+        max(WINDOW_ROWS, round(WINDOW_S / interval_s)),
+        trace.resolution_w,
+    )
 
 
 def _held(time_s: F64, power_w: F64) -> tuple[F64, F64]:

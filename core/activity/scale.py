@@ -1,4 +1,4 @@
-"""Energy of stretches, good enough to tell parts apart. Results are worked out elsewhere, with uncertainty."""
+"""Energy of stretches, good enough to tell parts apart. Results are worked out elsewhere, with intervals."""
 
 from collections.abc import Callable
 
