@@ -1,0 +1,202 @@
+"""Study and traces into the comparison.
+
+Theory of operation: the study is cut into one `MachineInput` a machine, which holds all that the machine's
+result depends on; results and pairs are remembered by these, so that an edit of one run computes only its
+machine and the pairs of its machine again.
+"""
+
+import math
+from collections import defaultdict
+from collections.abc import Mapping, Sequence
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+from attrs import evolve, frozen
+
+from core.activity import Activity
+from core.results import answer, fairness, machine, runs
+from core.results.machine import LogInput, MachineInput, machine_result
+from core.results.runs import Seen, seen
+from core.results.values import Comparison, MachineResult, Pair
+from core.study import Log, Run, Study
+from core.traces import Trace
+
+if TYPE_CHECKING:
+    from core.uncertainty import Mean, Ratio
+
+#: level at which a difference counts as shown
+ALPHA = 0.05
+#: with more machines than this only neighbours in the order, and each against the best, are paired
+ALL_PAIRS_UP_TO = 30
+#: differences of which the number of runs needed is told, in percent, the usual one first
+TOLD_PERCENT = (5.0, 10.0, 20.0)
+#: finer differences, told where five percent would have been shown already
+FINER_PERCENT = (3.0, 2.0, 1.0)
+#: nobody makes more runs than this for a comparison
+MANY_RUNS = 100
+
+
+def compare(
+    study: Study, traces: Mapping[str, Trace], activities: Mapping[str, Activity] | None = None
+) -> Comparison:
+    """The comparison of a study's machines.
+
+    Parameters
+    ----------
+    study : Study
+    traces : mapping of log id to Trace
+        A log that is missing here has not been read: its runs are listed without values.
+    activities : mapping of log id to Activity, optional
+        What was found in the traces, where somebody has it already; else it is found here and remembered.
+
+    Returns
+    -------
+    Comparison
+        Machines by energy per part, those without a value last.
+    """
+    inputs = machine_inputs(study, traces, activities or {})
+    results = {given.machine.id: machine_result(given) for given in inputs}
+    by_id = {given.machine.id: given for given in inputs}
+    order = tuple(sorted(results.values(), key=_by_energy))
+    pairs = _pairs([by_id[m.machine_id] for m in order if m.energy_wh is not None])
+    comparison = Comparison(
+        part=study.part,
+        boundary=study.boundary,
+        machines=order,
+        pairs=pairs,
+        fairness=fairness.findings(inputs, order),
+        problems=tuple(
+            evolve(problem, file=problem.file or m.name)
+            for m in order
+            for run in m.runs
+            for problem in run.problems
+        ),
+        headline="",
+        conditions="",
+    )
+    return evolve(
+        comparison, headline=answer.headline(comparison), conditions=answer.conditions(comparison, study)
+    )
+
+
+def forget() -> None:
+    """Let go of everything remembered, and of the traces with it: when a study is closed."""
+    runs.forget()
+    machine.forget()
+    _pair.cache_clear()
+    fairness.forget()
+
+
+def machine_inputs(
+    study: Study, traces: Mapping[str, Trace], activities: Mapping[str, Activity]
+) -> tuple[MachineInput, ...]:
+    """The study cut into what each machine's result depends on."""
+    runs_of: dict[str, list[Run]] = defaultdict(list)
+    for run in study.runs:
+        runs_of[run.log_id].append(run)
+    logs_of: dict[str, list[Log]] = defaultdict(list)
+    for log in study.logs:
+        logs_of[log.machine_id].append(log)
+    meters = {meter.id: meter for meter in study.meters}
+
+    def log_input(log: Log) -> LogInput:
+        trace = traces.get(log.id)
+        found: Seen | None = None if trace is None else seen(trace, activities.get(log.id))
+        stretches = tuple(sorted(runs_of[log.id], key=lambda run: run.start_s))
+        files = tuple(source.file_name for source in log.sources)
+        return LogInput(files, found, meters[log.meter_id], stretches)
+
+    return tuple(
+        MachineInput(
+            machine=each,
+            boundary=study.boundary,
+            logs=tuple(log_input(log) for log in logs_of[each.id]),
+            typed=tuple((t, meters[t.meter_id]) for t in study.typed if t.machine_id == each.id),
+        )
+        for each in study.machines
+    )
+
+
+def _by_energy(result: MachineResult) -> tuple[bool, float, str]:
+    known = result.energy_wh is not None
+    return (not known, result.energy_wh.value if result.energy_wh else 0.0, result.name)
+
+
+@frozen
+class _Raw:
+    """Two machines against each other before other pairs are taken into account."""
+
+    pair: Pair
+    p: float | None
+
+
+def _pairs(given: list[MachineInput]) -> tuple[Pair, ...]:
+    """Every pair that is told, best machine first, with Welch's p adjusted for their number (Holm)."""
+    from core.stats import holm
+
+    indices = [
+        (i, k)
+        for i in range(len(given))
+        for k in range(i + 1, len(given))
+        if len(given) <= ALL_PAIRS_UP_TO or i == 0 or k == i + 1
+    ]
+    raws = [_pair(given[i], given[k]) for i, k in indices]
+    tested = [raw for raw in raws if raw.p is not None]
+    adjusted = dict(zip(map(id, tested), holm([raw.p for raw in tested if raw.p is not None]), strict=True))
+    return tuple(_judged(raw, adjusted.get(id(raw))) for raw in raws)
+
+
+def _judged(raw: _Raw, p: float | None) -> Pair:
+    """A difference is shown when its adjusted p says so; without a spread on both sides nothing is judged."""
+    return raw.pair if p is None else evolve(raw.pair, p=p, shown=p < ALPHA)
+
+
+@lru_cache(maxsize=65_536)
+def _pair(one: MachineInput, other: MachineInput) -> _Raw:
+    """Two machines by the ratio of their means, in which what one meter gives both cancels."""
+    from core.uncertainty import mean_of, ratio
+
+    means = [
+        mean_of([r.energy for r in machine_result(given).included if r.energy is not None])
+        for given in (one, other)
+    ]
+    found = ratio(*means)
+    repeated = all(mean.runs > 1 for mean in means)
+    needed, percent = _needed(means, found) if repeated and found.low <= 1 <= found.high else (None, None)
+    pair = Pair(
+        machine_id=one.machine.id,
+        other_id=other.machine.id,
+        ratio=found.value,
+        ratio_low=found.low,
+        ratio_high=found.high,
+        p=None,
+        shown=None,
+        runs_needed=needed,
+        needed_percent=percent,
+    )
+    return _Raw(pair, found.p if repeated else None)
+
+
+def _needed(means: "Sequence[Mean]", found: "Ratio") -> tuple[int | None, float | None]:
+    """How many runs of each would show how many percent: the usual five, or what is worth telling instead."""
+    from core.stats import repeats_needed
+
+    spread = math.sqrt(sum(((m.spread_wh or 0.0) / m.energy_wh.value) ** 2 for m in means) / len(means))
+    runs = min(mean.runs for mean in means)
+
+    def needed(percent: float) -> int | None:
+        return repeats_needed(spread, percent / 100, shared_u=found.u_shared)
+
+    usual = needed(TOLD_PERCENT[0])
+    if usual is not None and usual <= runs:
+        # a difference of five percent would have been shown already
+        for percent in FINER_PERCENT:
+            count = needed(percent)
+            if count is None or count > runs:
+                return count, percent
+        return None, None
+    for percent in TOLD_PERCENT:
+        count = needed(percent)
+        if count is not None and count <= MANY_RUNS:
+            return count, percent
+    return None, TOLD_PERCENT[-1]

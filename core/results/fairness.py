@@ -1,0 +1,207 @@
+"""Was the test fair: what differs between the compared runs, how much each could matter, what to do about it.
+
+Rules: limits are shares of what is usual on the same machine, never fixed watts; a finding says how much it
+could move the machine's mean where that can be worked out, and is called unfair only when that is more than
+the mean's own interval.
+"""
+
+import statistics
+from collections.abc import Iterable, Sequence
+from functools import lru_cache
+from typing import Literal
+
+from core.formatting import count, duration, number, percent
+from core.problems import Problem, Severity
+from core.results import fairness_between
+from core.results.fairness_between import between_machines, logs_seen
+from core.results.machine import MachineInput, machine_result
+from core.results.values import Finding, MachineResult, RunResult
+
+#: a warm-up this much shorter than usual, and by at least this many seconds, is that of a warm start
+WARM_START_SHARE, WARM_START_S = 0.6, 20.0
+#: a warm-up this much longer than usual, and by at least this many seconds, holds a soak
+SOAK_SHARE, SOAK_S = 1.6, 60.0
+#: processing this much longer or shorter than usual, and by at least this many seconds
+LENGTH_SHARE, LENGTH_S = 0.04, 60.0
+#: modified z-score beyond which a value is called an outlier, and from how many runs on
+OUTLIER_SCORE, OUTLIER_RUNS = 3.5, 4
+#: more of a run's time than this in gaps is told
+GAP_TOLD = 0.01
+#: steps of the power reading above this share of the mean power are told
+RESOLUTION_SHARE = 0.01
+
+_ORDER = {"unfair": 0, "caution": 1, "note": 2}
+
+
+def findings(inputs: Sequence[MachineInput], order: Sequence[MachineResult]) -> tuple[Finding, ...]:
+    """Everything worth knowing before the comparison is believed, weightiest first.
+
+    Parameters
+    ----------
+    inputs : sequence of MachineInput
+    order : sequence of MachineResult
+        In the order in which machines are told.
+    """
+    by_id = {given.machine.id: given for given in inputs}
+    compared = [by_id[m.machine_id] for m in order if m.energy_wh is not None]
+    found = [f for m in order for f in _of_machine(by_id[m.machine_id])]
+    found += between_machines(compared)
+    return tuple(sorted(found, key=lambda f: (_ORDER[f.level], -(f.matters_wh or 0.0))))
+
+
+def forget() -> None:
+    """Let go of everything remembered."""
+    _of_machine.cache_clear()
+    fairness_between.forget()
+
+
+@lru_cache(maxsize=4096)
+def _of_machine(given: MachineInput) -> tuple[Finding, ...]:
+    """What can be said of one machine by itself."""
+    result = machine_result(given)
+    counted = result.included
+    if not counted:
+        made_or_typed = bool(given.typed) or any(log.seen is not None for log in given.logs)
+        return (_finding("caution", "fair.no_run", result),) if made_or_typed else ()
+    found: list[Finding] = []
+    if len(counted) == 1:
+        found.append(_finding("caution", "fair.one_run", result))
+    elif len(counted) == 2:
+        found.append(_finding("note", "fair.few_runs", result))
+    found += _starts(result)
+    found += _lengths(result)
+    found += _outliers(result)
+    found += _gaps(result)
+    found += _by_hand(result)
+    found += _resolution(given, result)
+    return tuple(found)
+
+
+def _finding(
+    level: Literal["note", "caution", "unfair"],
+    code: str,
+    result: MachineResult,
+    matters_wh: float | None = None,
+    **facts: object,
+) -> Finding:
+    u95 = result.energy_wh.u95 if result.energy_wh is not None else None
+    if level == "caution" and matters_wh is not None and u95 is not None and matters_wh > u95:
+        level = "unfair"
+    problem = Problem(code, Severity.CAUTION, facts={"machine": result.name, **facts})
+    return Finding(level, problem, (result.machine_id,), matters_wh)
+
+
+def _warm_up_s(run: RunResult) -> float:
+    """Time from the first heating to the first motion. [s]"""
+    return sum(s.end_s - s.start_s for s in run.states if s.state == "warm-up")
+
+
+def _processing_s(run: RunResult) -> float:
+    return sum(s.end_s - s.start_s for s in run.states if s.state == "processing")
+
+
+def _others(values: Sequence[float], i: int) -> float:
+    """What is usual: the median of the other runs."""
+    return statistics.median([v for k, v in enumerate(values) if k != i])
+
+
+def _starts(result: MachineResult) -> Iterable[Finding]:
+    """Runs that began warmer, or waited longer, than the machine's others."""
+    runs = [r for r in result.included if r.states]
+    if len(runs) < 2:
+        return
+    times = [_warm_up_s(r) for r in runs]
+    for i, run in enumerate(runs):
+        usual = _others(times, i)
+        facts = {"run": run.name, "seconds": duration(times[i]), "usual": duration(usual)}
+        if times[i] < WARM_START_SHARE * usual and usual - times[i] > WARM_START_S:
+            if len(runs) == 2:
+                continue  # two runs cannot tell which of them is the odd one: told as a soak below
+            yield _finding("caution", "fair.warm_start", result, _matters(runs, i), **facts)
+        elif times[i] > SOAK_SHARE * usual and times[i] - usual > SOAK_S:
+            code = "fair.unlike_starts" if len(runs) == 2 else "fair.soak"
+            yield _finding("caution", code, result, _matters(runs, i), **facts)
+
+
+def _lengths(result: MachineResult) -> Iterable[Finding]:
+    """Runs whose processing took longer or shorter than the machine's others."""
+    runs = [r for r in result.included if r.states]
+    if len(runs) < 2:
+        return
+    times = [_processing_s(r) for r in runs]
+    for i, run in enumerate(runs):
+        usual = _others(times, i)
+        by = times[i] - usual
+        if abs(by) <= max(LENGTH_SHARE * usual, LENGTH_S):
+            continue
+        if by < 0 and len(runs) == 2:
+            continue  # the longer of the two is told
+        yield _finding(
+            "caution",
+            "fair.long" if by > 0 else "fair.short",
+            result,
+            _matters(runs, i),
+            run=run.name,
+            percent=percent(abs(by) / usual),
+        )
+
+
+def _matters(runs: Sequence[RunResult], i: int) -> float:
+    """How far run `i` moves the machine's mean: the mean with it against the mean of the others. [Wh]"""
+    energies = [r.energy_wh or 0.0 for r in runs]
+    without = (sum(energies) - energies[i]) / (len(energies) - 1)
+    return abs(sum(energies) / len(energies) - without)
+
+
+def _outliers(result: MachineResult) -> Iterable[Finding]:
+    """Runs that lie far from the others by the modified z-score.
+
+    References
+    ----------
+    .. [1] B. Iglewicz, D. C. Hoaglin, *How to Detect and Handle Outliers*, ASQC Quality Press, 1993: 0.6745
+       times the distance from the median over the median absolute deviation, limit 3.5 (from memory).
+    """
+    runs = result.included
+    if len(runs) < OUTLIER_RUNS:
+        return
+    energies = [r.energy_wh or 0.0 for r in runs]
+    middle = statistics.median(energies)
+    deviation = statistics.median([abs(e - middle) for e in energies])
+    for i, run in enumerate(runs):
+        away = abs(energies[i] - middle)
+        # repeats closer to each other than the meter can tell make any score large
+        own = run.energy_u95_wh or 0.0
+        if deviation <= 0 or away <= own:
+            continue
+        score = 0.6745 * away / deviation
+        if score > OUTLIER_SCORE:
+            facts = {"run": run.name, "energy": number(energies[i], 1), "score": score}
+            yield _finding("caution", "fair.outlier", result, _matters(runs, i), **facts)
+
+
+def _gaps(result: MachineResult) -> Iterable[Finding]:
+    for run in result.included:
+        if run.energy is not None and run.energy.gap_share > GAP_TOLD:
+            u_wh = sum(i.u_wh for i in run.energy.influences if i.name == "gaps")
+            matters = 1.96 * u_wh / len(result.included) if u_wh else None
+            yield _finding("caution", "fair.gaps", result, matters, run=run.name, share=run.energy.gap_share)
+
+
+def _by_hand(result: MachineResult) -> Iterable[Finding]:
+    counted = result.included
+    moved = [r for r in counted if r.decided_by_user and r.start_s is not None]
+    if moved and len(moved) < len(counted):
+        yield _finding("note", "fair.hand", result, runs=count(len(moved), "run"))
+    left_out = [r for r in result.runs if not r.included and r.decided_by_user]
+    if left_out:
+        yield _finding("note", "fair.left_out", result, runs=count(len(left_out), "run"))
+
+
+def _resolution(given: MachineInput, result: MachineResult) -> Iterable[Finding]:
+    if result.mean_w is None:
+        return
+    for seen in logs_seen(given):
+        share = seen.trace.resolution_w / result.mean_w.value
+        if share > RESOLUTION_SHARE:
+            yield _finding("note", "fair.resolution", result, step=seen.trace.resolution_w, share=share)
+            return

@@ -1,0 +1,227 @@
+"""What one run used: its energy, its bed's part, its states, and whether it counts.
+
+Theory of operation: `measure` depends only on a trace, two moments, the boundary and the meter, and is
+remembered by exactly those, so that renaming a run or leaving one out computes nothing again. Everything
+else here is assembling.
+"""
+
+from functools import lru_cache
+
+from attrs import evolve, field, frozen
+
+from core.activity import Activity, find
+from core.problems import Problem, Severity
+from core.results.values import BedShare, Energy, Influence, RunResult, StateSpan
+from core.study import Boundary, Meter, Run, TypedReading
+from core.traces import Trace
+from core.units import SECONDS_PER_HOUR, mean_w, parts_per_kwh
+from core.wording import reason
+
+#: more of a run's time than this in gaps, with no counter to bridge them: it is left out
+GAPS_TOO_LONG = 0.05
+#: runs whose kind has made a part, or tried to
+MAKING = ("run", "other part", "broken off", "cut")
+
+
+@frozen
+class Measurement:
+    """What an interval of a trace used within the boundary. [s]"""
+
+    start_s: float
+    end_s: float
+    energy: Energy
+    bed: BedShare | None
+    states: tuple[StateSpan, ...]
+    u95_wh: float | None
+
+
+@frozen
+class Seen:
+    """A trace with what was found in it; the trace alone is the identity."""
+
+    trace: Trace
+    activity: Activity = field(eq=False, repr=False)
+
+
+@lru_cache(maxsize=4096)
+def _found(trace: Trace) -> Activity:
+    return find(trace)
+
+
+def seen(trace: Trace, activity: Activity | None = None) -> Seen:
+    """The trace with its activity, found now if nobody has done so yet."""
+    return Seen(trace, _found(trace) if activity is None else activity)
+
+
+@lru_cache(maxsize=32_768)
+def measure(log: Seen, start_s: float, end_s: float, boundary: Boundary, meter: Meter) -> Measurement | None:
+    """Measure a stretch of a log.
+
+    Parameters
+    ----------
+    log : Seen
+    start_s, end_s : float
+        Edges of the stretch on the log's clock. [s]
+    boundary : Boundary
+    meter : Meter
+
+    Returns
+    -------
+    Measurement or None
+        None when the edges leave nothing of the log between them.
+    """
+    from core import bed, energy, states
+    from core.uncertainty import u95_of
+
+    trace, activity = log.trace, log.activity
+    start_s, end_s = max(0.0, start_s), min(trace.end_s, end_s)
+    if not end_s > start_s:
+        return None
+    from_s, to_s = states.bounds(trace, activity, start_s, end_s, boundary)
+    if not to_s > from_s:
+        return None
+    used = energy.between(trace, from_s, to_s, meter)
+    warm_end_s = states.warm_up_end(trace, activity, start_s, end_s)
+    share = bed.share(trace, from_s, min(max(warm_end_s, from_s), to_s), to_s, used, activity.standby_w)
+    return Measurement(
+        start_s=from_s,
+        end_s=to_s,
+        energy=used,
+        bed=share,
+        states=tuple(states.states(trace, activity, start_s, end_s)),
+        u95_wh=u95_of(used),
+    )
+
+
+def forget() -> None:
+    """Let go of everything remembered, and of the traces with it: when a study is closed."""
+    _found.cache_clear()
+    measure.cache_clear()
+
+
+def run_result(
+    run: Run, machine_id: str, number: int, log: Seen | None, boundary: Boundary, meter: Meter
+) -> RunResult:
+    """The result of one stretch of a log.
+
+    Parameters
+    ----------
+    run : Run
+    machine_id : str
+    number : int
+        Its place among the stretches of the machine, from 1, for a run without a name of its own.
+    log : Seen or None
+        None when the log has not been read: then nothing is known of it.
+    boundary : Boundary
+    meter : Meter
+    """
+    measured = None if log is None else measure(log, run.start_s, run.end_s, boundary, meter)
+    why = _why_excluded(run, log, measured)
+    result = RunResult(
+        run_id=run.id,
+        machine_id=machine_id,
+        name=run.name or f"run {number}",
+        start_s=run.start_s,
+        end_s=run.end_s,
+        start=None if log is None else log.trace.clock.iso(run.start_s),
+        part=run.found_part or "none",
+        included=why is None,
+        why_excluded=why,
+        decided_by_user=run.is_moved or run.set_kind is not None or run.set_included is not None,
+        seconds=None,
+        energy_wh=None,
+        energy_u95_wh=None,
+        mean_w=None,
+        parts_per_kwh=None,
+        energy=None,
+        bed=None,
+    )
+    if measured is None:
+        return result
+    seconds = measured.end_s - measured.start_s
+    used_wh = measured.energy.energy_wh
+    is_part = run.kind in MAKING
+    return evolve(
+        result,
+        seconds=seconds,
+        energy_wh=used_wh,
+        energy_u95_wh=measured.u95_wh,
+        mean_w=mean_w(used_wh, seconds),
+        parts_per_kwh=parts_per_kwh(used_wh) if is_part and used_wh > 0 else None,
+        energy=measured.energy,
+        bed=measured.bed if is_part else None,
+        states=measured.states,
+        problems=measured.energy.problems,
+    )
+
+
+def _why_excluded(run: Run, log: Seen | None, measured: Measurement | None) -> str | None:
+    """Why a stretch does not count; None when it does. The user's word wins where there is an energy."""
+    if log is None:
+        return reason("stretch.no_trace")
+    if measured is None:
+        return reason("stretch.too_short")
+    if run.set_included is False:
+        if run.why_left_out:
+            return reason("stretch.left_out", reason=run.why_left_out)
+        return reason("stretch.left_out_no_reason")
+    if not run.included:
+        told = run.found_why if run.set_kind is None else ""
+        return reason(told or f"stretch.{run.kind}")
+    used = measured.energy
+    if run.set_included is None and used.method == "power" and used.gap_share > GAPS_TOO_LONG:
+        return reason("stretch.gaps", share=used.gap_share)
+    return None
+
+
+def typed_result(typed: TypedReading, number: int, meter: Meter) -> RunResult:
+    """The result of readings of a display: wider than that of a log, and with no bed's part."""
+    from core.uncertainty import u95_of
+
+    used = typed_energy(typed, meter)
+    seconds = typed.seconds
+    has_energy = used.energy_wh > 0
+    left_out = reason("stretch.left_out", reason=typed.why_left_out) if typed.why_left_out else None
+    return RunResult(
+        run_id=typed.id,
+        machine_id=typed.machine_id,
+        name=typed.note or f"reading {number}",
+        start_s=None,
+        end_s=None,
+        start=None,
+        part="A",
+        included=typed.included and has_energy,
+        why_excluded=None
+        if typed.included and has_energy
+        else left_out or reason("stretch.left_out_no_reason" if has_energy else "stretch.no_energy"),
+        decided_by_user=True,
+        seconds=seconds,
+        energy_wh=used.energy_wh,
+        energy_u95_wh=u95_of(used),
+        mean_w=mean_w(used.energy_wh, seconds) if seconds else None,
+        parts_per_kwh=parts_per_kwh(used.energy_wh) if has_energy else None,
+        energy=used,
+        bed=None,
+    )
+
+
+def typed_energy(typed: TypedReading, meter: Meter) -> Energy:
+    """Energy between two readings of a display, with what makes it unsure.
+
+    Each reading may be off by half a step of the display: together a triangular distribution of half-width
+    one step, so u = step / sqrt(6) (JCGM 100:2008, 4.3.9). An unknown duration is taken as an hour in the
+    meter's offset, with the remark that it was not noted.
+    """
+    hours = (typed.seconds or SECONDS_PER_HOUR) / SECONDS_PER_HOUR
+    unknown = () if typed.seconds else (Problem("typed.no_duration", Severity.NOTE),)
+    influences = (
+        Influence("meter gain", typed.energy_wh * meter.gain_percent / 100 / 3**0.5, f"gain:{meter.id}"),
+        Influence("meter offset", meter.offset_w / 3**0.5 * hours, f"offset:{meter.id}"),
+        Influence("display step", typed.step_wh / 6**0.5),
+    )
+    return Energy(
+        energy_wh=typed.energy_wh,
+        influences=tuple(i for i in influences if i.u_wh > 0),
+        method="typed",
+        problems=unknown,
+    )

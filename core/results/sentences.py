@@ -1,0 +1,99 @@
+"""Sentences of the comparison and its fairness, one a code: what, where, why, and what would mend it."""
+
+SENTENCES: dict[str, str] = {
+    # why a stretch does not count
+    "stretch.other part": (
+        "another part: its duration and energy do not agree with the runs of the compared part"
+    ),
+    "stretch.broken off": "broken off: it ends early, with less energy than a whole part takes",
+    "stretch.cut": "the log begins or ends in the middle of it",
+    "stretch.heating": "heating with no part made",
+    "stretch.hold test": "a hold test: the bed was kept warm with no part made",
+    "stretch.switch-on test": "a switch-on test: loads were turned on one after another",
+    "stretch.nothing": "said to be no run",
+    "stretch.left_out": "left out by hand: {reason}",
+    "stretch.left_out_no_reason": "left out by hand",
+    "stretch.no_energy": "no energy: the two readings of the display are the same",
+    "stretch.gaps": "{share:.0%} of its time lies in gaps of the log and no energy counter bridges them",
+    "stretch.no_trace": "its log has not been read",
+    "stretch.too_short": "its edges leave nothing of the log between them",
+    "typed.no_duration": "Its duration was not noted, so its mean power is not known.",
+    # files and studies
+    "analysis.same_bytes": "The same bytes as {other}; counted once.",
+    "analysis.fault": (
+        "the program itself failed on it ({what}, at {where}); please report this, with the file if you may"
+    ),
+    "analysis.one_study": "One study at a time: {other} is left aside; compare them one after another.",
+    "study.unreadable": "It cannot be read ({why}); check the path and your right to read it.",
+    # run sheets
+    "sheet.unreadable": "It could not be read as a run sheet: {why}; save it as CSV text.",
+    "sheet.no_columns": (
+        "It has no column named {missing}; a run sheet has the columns machine, run, start, end and energy."
+    ),
+    "sheet.no_machine": "The row names no machine; it was not used.",
+    "sheet.no_energy": "The row has no energy; fill it in, in Wh or as two readings of the display.",
+    "sheet.bad_number": "{text!r} is no energy; write a number, such as 21.4.",
+    "sheet.bad_time": "{text!r} is no time such as 2026-06-15 14:30 or 14:30; the duration is not known.",
+    "sheet.ends_before_start": "It ends before it starts; the duration is not known.",
+    # fairness
+    "fair.no_run": "{machine}: no complete run of the part was found, so it is not in the comparison.",
+    "fair.one_run": (
+        "{machine}: one run only, so the spread from run to run is not known; make at least two more."
+    ),
+    "fair.few_runs": "{machine}: two runs only, so its interval is wide; a third narrows it most.",
+    "fair.warm_start": (
+        "{machine}, {run}: the warm-up took {seconds} against {usual} in its other runs, "
+        "as after a warm start; let the bed cool to room temperature before each run, or leave this one out."
+    ),
+    "fair.soak": (
+        "{machine}, {run}: {seconds} from the first heating to the first motion "
+        "against {usual} in its other runs, as after a soak of the bed; "
+        "start each run alike, or compare processing only."
+    ),
+    "fair.unlike_starts": (
+        "{machine}, {run}: {seconds} from the first heating to the first motion "
+        "against {usual} in its other run; one was a warm start or the other soaked the bed: "
+        "start each run alike."
+    ),
+    "fair.long": (
+        "{machine}, {run}: processing took {percent} longer than in its other runs, as after a pause; "
+        "leave it out if it was interrupted."
+    ),
+    "fair.short": (
+        "{machine}, {run}: processing took {percent} less time than in its other runs; "
+        "check that the part was finished and made with the same settings."
+    ),
+    "fair.outlier": (
+        "{machine}, {run}: {energy} Wh lies far from its other runs "
+        "(modified z-score {score:.1f}, limit 3.5); look for a cause before leaving it out."
+    ),
+    "fair.gaps": (
+        "{machine}, {run}: {share:.1%} of its time lies in gaps of the log; "
+        "its energy there is known only within wide limits unless the meter has a counter."
+    ),
+    "fair.meters": (
+        "The machines count as measured with {count} meters, so the error of a meter does not cancel between "
+        "them; if one meter measured them all, say so; if not, hold one steady load against each meter."
+    ),
+    "fair.accuracy": (
+        "Nobody stated the accuracy of {meters}: taken as ±1 % of reading and ±0.3 W; "
+        "enter what the data sheet states."
+    ),
+    "fair.sampling": (
+        "The logs were taken in different ways ({ways}): a slowly sampled log says less of a switching bed; "
+        "use one interval for all machines."
+    ),
+    "fair.resolution": (
+        "{machine}: the meter shows steps of {step:.3g} W, {share:.0%} of its mean power; "
+        "a meter with finer steps would say more."
+    ),
+    "fair.hand": (
+        "{machine}: the edges of {runs} were set by hand and the others by the program; "
+        "use one rule for all, or hand them back."
+    ),
+    "fair.left_out": "{machine}: {runs} left out by hand; say why when the numbers are published.",
+    "fair.bed_temperature": (
+        "The bed was at {low:.0f} °C on {low_machine} and at {high:.0f} °C on {high_machine} "
+        "by the logs' own temperature columns; set one temperature for all."
+    ),
+}

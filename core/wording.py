@@ -1,0 +1,77 @@
+"""Problems into sentences, for the screen, the command line and the report alike.
+
+Rules: a sentence says what, where, why and what would mend it; the parts of the program that find a problem
+bring the sentences for its codes, and here they are joined into one table.
+"""
+
+from functools import cache
+from importlib import import_module
+from importlib.util import find_spec
+
+from core.problems import Problem
+
+#: modules that bring a table ``SENTENCES`` of code -> sentence with {facts}
+_TABLES = (
+    "core.results.sentences",
+    "core.logs.sentences",
+    "core.number_sentences",
+    "core.activity.sentences",
+    "core.store.sentences",
+)
+
+
+@cache
+def sentences() -> dict[str, str]:
+    """Every sentence of the program by code.
+
+    Raises
+    ------
+    ValueError
+        If two parts of the program use one code: a programmer's mistake.
+    """
+    joined: dict[str, str] = {}
+    for name in _TABLES:
+        if find_spec(name) is None:
+            continue
+        table: dict[str, str] = import_module(name).SENTENCES
+        twice = joined.keys() & table.keys()
+        if twice:
+            raise ValueError(f"codes with two sentences: {sorted(twice)}")
+        joined.update(table)
+    return joined
+
+
+def sentence(problem: Problem) -> str:
+    """The problem in words, without its place.
+
+    Examples
+    --------
+    >>> sentence(Problem("fair.no_run", facts={"machine": "Alder"}))
+    'Alder: no complete run of the part was found, so it is not in the comparison.'
+    """
+    return reason(problem.code, **dict(problem.facts))
+
+
+def reason(code: str, **facts: object) -> str:
+    """The sentence of a code with these facts in it.
+
+    A fact may be missing in a study written by another version: then the bare facts are shown, because a
+    message must never fail.
+    """
+    template = sentences().get(code)
+    if template is not None:
+        try:
+            return template.format(**facts)
+        except (KeyError, ValueError, IndexError):
+            pass
+    told = ", ".join(f"{name} {value}" for name, value in sorted(facts.items()))
+    return f"{code} ({told})" if told else code
+
+
+def placed(problem: Problem) -> str:
+    """The problem in one line: the file, the row where there is one, what is wrong, what would mend it."""
+    where = problem.file or ""
+    if problem.row is not None:
+        where += f"{', ' if where else ''}row {problem.row}"
+    line = f"{where}: {sentence(problem)}" if where else sentence(problem)
+    return " ".join(line.split())
