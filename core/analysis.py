@@ -1,0 +1,246 @@
+"""Files -> readings -> logs with what happened in them -> study.
+
+Theory of operation: reading a file and finding the runs in it is a pure function of that file
+(`analyse_file`), so any `concurrent.futures.Executor` can map it; only what needs several logs together is
+done afterwards: joining files that continue each other, and the second look at the runs of all machines.
+"""
+
+from collections import Counter
+from collections.abc import Callable, Sequence
+from concurrent.futures import Executor, Future, as_completed
+from pathlib import Path, PurePath
+
+from attrs import evolve, frozen
+
+from core import edits
+from core.activity import Activity, find, second_look
+from core.logs import FileReading, Reading, find_files, join, join_readings, read_bytes, read_path
+from core.problems import Problem, Severity
+from core.progress import Progress, silent
+from core.study import Log, Source, Study
+from core.traces import Trace
+
+
+@frozen
+class FileAnalysis:
+    """A file as it was read, and what was found in each of its machines' traces."""
+
+    reading: FileReading
+    activities: tuple[Activity | None, ...] = ()
+
+
+@frozen
+class FoundLog:
+    """The log of one machine, from one file or from several that continue each other."""
+
+    machine_name: str
+    sources: tuple[Source, ...]
+    readings: tuple[Reading, ...]
+    trace: Trace
+    activity: Activity
+
+    @property
+    def runs(self) -> tuple[edits.FoundRun, ...]:
+        """The stretches as the study takes them."""
+        return tuple(
+            edits.FoundRun(s.start_s, s.end_s, s.kind, s.part, s.why) for s in self.activity.stretches
+        )
+
+
+@frozen
+class Found:
+    """What a set of paths holds: logs, every file as it was read, and what stood in the way."""
+
+    logs: tuple[FoundLog, ...]
+    files: tuple[FileReading, ...]
+    problems: tuple[Problem, ...]
+
+    @property
+    def is_complete(self) -> bool:
+        """Whether every file could be read."""
+        return not any(p.severity is Severity.ERROR for p in self.problems)
+
+
+Analyse = Callable[[Path, str], FileAnalysis]
+
+
+def analyse_file(path: Path, shown_name: str) -> FileAnalysis:
+    """Read one file and find the runs of every machine in it: pure, and fit for another process.
+
+    Parameters
+    ----------
+    path : Path
+    shown_name : str
+        The file as the user named it.
+    """
+    reading = read_path(path, shown_name=shown_name)
+    activities = tuple(None if r.trace is None else find(r.trace) for r in reading.readings)
+    return FileAnalysis(reading, activities)
+
+
+def find_logs(
+    paths: Sequence[Path],
+    progress: Progress = silent,
+    *,
+    executor: Executor | None = None,
+    analyse: Analyse = analyse_file,
+) -> Found:
+    """Read files and folders, and find the runs in them.
+
+    Parameters
+    ----------
+    paths : sequence of Path
+        Files, and folders that are walked.
+    progress : Progress
+        May raise `Cancelled`.
+    executor : Executor, optional
+        Where to analyse the files; without one, here and now.
+    analyse : callable
+        What is done with each file.
+
+    Returns
+    -------
+    Found
+    """
+    files, problems = find_files(paths)
+    analyses = _analysed(files, progress, executor, analyse)
+    logs = found_logs(analyses)
+    told = tuple(p for a in analyses for p in a.reading.problems)
+    return Found(logs, tuple(a.reading for a in analyses), (*problems, *told))
+
+
+def _analysed(
+    files: Sequence[tuple[Path, str]], progress: Progress, executor: Executor | None, analyse: Analyse
+) -> list[FileAnalysis]:
+    if executor is None:
+        analyses = []
+        for i, (path, shown) in enumerate(files):
+            progress(i / len(files), shown)
+            analyses.append(analyse(path, shown))
+        return analyses
+    futures: dict[Future[FileAnalysis], str] = {executor.submit(analyse, p, s): s for p, s in files}
+    try:
+        for i, done in enumerate(as_completed(futures), start=1):
+            progress(i / len(futures), futures[done])
+        return [future.result() for future in futures]
+    finally:
+        for future in futures:
+            future.cancel()
+
+
+def found_logs(analyses: Sequence[FileAnalysis]) -> tuple[FoundLog, ...]:
+    """The logs in analysed files: those that continue each other joined, the runs of all seen together."""
+    origin: dict[int, tuple[FileReading, Activity]] = {}
+    readings: list[Reading] = []
+    for analysis in analyses:
+        for reading, activity in zip(analysis.reading.readings, analysis.activities, strict=True):
+            if reading.trace is not None and activity is not None:
+                origin[id(reading)] = (analysis.reading, activity)
+                readings.append(reading)
+    logs: list[FoundLog] = []
+    for group in join_readings(readings):
+        alone = group[0]
+        joined = join(group) if len(group) > 1 else alone.trace
+        if joined is None:
+            continue
+        logs.append(
+            FoundLog(
+                machine_name=alone.machine,
+                sources=tuple(Source(origin[id(r)][0].digest, r.file, r.device, r.choices) for r in group),
+                readings=tuple(group),
+                trace=joined,
+                activity=find(joined) if len(group) > 1 else origin[id(alone)][1],
+            )
+        )
+    settled = second_look([log.activity for log in logs])
+    logs = [evolve(log, activity=activity) for log, activity in zip(logs, settled, strict=True)]
+    return _named_apart(logs)
+
+
+def _named_apart(logs: Sequence[FoundLog]) -> tuple[FoundLog, ...]:
+    """Files of one name in different folders are different machines, unless the logs name the device."""
+    names = Counter(log.machine_name for log in logs if log.readings[0].device is None)
+    named: list[FoundLog] = []
+    taken: set[str] = set()
+    for log in logs:
+        name = log.machine_name
+        if log.readings[0].device is None and names[name] > 1:
+            folder = PurePath(log.readings[0].file).parent.name
+            name = f"{folder}/{name}" if folder else name
+            n, first = 2, name
+            while name in taken:
+                name, n = f"{first} {n}", n + 1
+        taken.add(name)
+        named.append(evolve(log, machine_name=name))
+    return tuple(named)
+
+
+def add_to_study(study: Study, logs: Sequence[FoundLog]) -> edits.Edit:
+    """Put found logs into a study.
+
+    Which meter wrote a log is not known until somebody says so. Each machine gets a meter of its own:
+    taking two logs for one meter's would make their error cancel in a ratio, and narrow the interval with
+    nothing to show for it.
+    """
+    edit = edits.import_logs(study, [edits.NewLog(log.sources, log.machine_name, log.runs) for log in logs])
+    after = edit.study
+    settled = {log.id for log in study.logs}
+    for log in after.logs:
+        if log.id in settled:
+            continue
+        of_machine = [g.meter_id for g in after.logs_of(log.machine_id) if g.id in settled]
+        if of_machine:
+            meter_id = of_machine[0]
+        else:
+            after = edits.add_meter(after, f"Meter of {after.machine(log.machine_id).name}").study
+            meter_id = after.meters[-1].id
+        after = edits.assign_meter(after, log.id, meter_id).study
+        settled.add(log.id)
+    used = {log.meter_id for log in after.logs} | {typed.meter_id for typed in after.typed}
+    for meter in after.meters:
+        if meter.id not in used and meter not in study.meters:
+            after = edits.remove_meter(after, meter.id).study
+    return evolve(edit, study=after)
+
+
+def by_log(study: Study, logs: Sequence[FoundLog]) -> dict[str, FoundLog]:
+    """The found logs by the identifier they have in the study."""
+    known = {_identity(log.sources): log for log in logs}
+    return {log.id: known[_identity(log.sources)] for log in study.logs if _identity(log.sources) in known}
+
+
+def _identity(sources: Sequence[Source]) -> tuple[tuple[str, str | None], ...]:
+    return tuple((s.digest, s.device) for s in sources)
+
+
+def read_log(
+    log: Log, blob: Callable[[str], bytes]
+) -> tuple[Trace | None, tuple[Reading, ...], tuple[Problem, ...]]:
+    """Read a log of a study again from its kept bytes.
+
+    Parameters
+    ----------
+    log : Log
+    blob : callable
+        Bytes of a digest. Raises `KeyError` where they are not to be had; that file is passed over, and the
+        caller knows why.
+
+    Returns
+    -------
+    trace, readings, problems
+        The trace is None when nothing of the log could be read.
+    """
+    readings: list[Reading] = []
+    problems: list[Problem] = []
+    for source in log.sources:
+        try:
+            data = blob(source.digest)
+        except KeyError:
+            continue
+        read = read_bytes(data, source.file_name, source.choices)
+        problems += read.problems
+        readings += (r for r in read.readings if r.device == source.device and r.trace is not None)
+    if not readings:
+        return None, (), tuple(problems)
+    trace = join(tuple(readings)) if len(readings) > 1 else readings[0].trace
+    return trace, tuple(readings), tuple(problems)

@@ -1,0 +1,67 @@
+"""What the command line understands. Light: nothing slow is imported to show help."""
+
+import argparse
+from pathlib import Path
+
+from core import __version__
+
+BOUNDARIES = ("warm-up and processing", "processing only", "until cooled")
+
+OVERVIEW = """\
+usage: samepart                    open the window
+       samepart FILE...            open the window with a study, or with meter logs
+       samepart demo               the demo study in the window; with no screen: print the comparison
+       samepart inspect FILE...    say how each log is read; nothing is stored
+       samepart compare FILE...    find the runs and print the comparison
+       samepart --version | --help
+
+What the same part costs in energy on different material-extrusion machines.
+A FILE may be a meter log, several logs of one machine, a study, or a folder of logs.
+"samepart inspect --help" and "samepart compare --help" tell of their options.
+
+Exit status: 0 done; 2 the arguments are wrong; 3 a file could not be read (others still are).
+"""
+
+_FILES = "a meter log, a study, or a folder of logs"
+
+
+def inspect_parser() -> argparse.ArgumentParser:
+    """The arguments of ``samepart inspect``."""
+    parser = argparse.ArgumentParser(
+        prog="samepart inspect",
+        description="Say how each log is read. Nothing is stored.",
+        allow_abbrev=False,
+    )
+    parser.add_argument("files", nargs="+", type=Path, metavar="FILE", help=_FILES)
+    parser.add_argument("--json", action="store_true", help="print JSON instead of text")
+    return parser
+
+
+def compare_parser() -> argparse.ArgumentParser:
+    """The arguments of ``samepart compare``."""
+    parser = argparse.ArgumentParser(
+        prog="samepart compare",
+        description="Find the runs of the part in meter logs and compare what it costs on each machine.",
+        allow_abbrev=False,
+    )
+    parser.add_argument("files", nargs="*", type=Path, metavar="FILE", help=_FILES)
+    parser.add_argument("--json", action="store_true", help="print JSON instead of text")
+    parser.add_argument(
+        "--run-sheet",
+        type=Path,
+        metavar="SHEET.csv",
+        help="a filled run sheet: a row a run with machine, start, end and energy",
+    )
+    parser.add_argument(
+        "--boundary",
+        choices=BOUNDARIES,
+        help="what belongs to a run; default: that of the study, or the first",
+    )
+    parser.add_argument("--out", type=Path, metavar="FOLDER", help="also write tables and images there")
+    parser.add_argument("--style", choices=("light", "dark"), default="light", help="style of the images")
+    return parser
+
+
+def version() -> str:
+    """The line that ``samepart --version`` prints."""
+    return f"samepart {__version__}"

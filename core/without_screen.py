@@ -1,0 +1,50 @@
+"""What ``samepart demo`` and ``samepart FILE...`` answer when there is no screen."""
+
+import tempfile
+from collections.abc import Sequence
+from pathlib import Path
+
+from core import edits
+from core.command import UNREADABLE, Images, comparison_text, run, say, write
+from core.places import demo_folder
+
+NO_SCREEN = "No screen was found, so the comparison is printed here."
+DEMO_FOLDER = "samepart-demo"
+
+
+def show_demo(images: Images) -> int:
+    """Print the demo's comparison, and write its tables and images into a folder that is named."""
+    from core.comparing import gather
+
+    start = edits.new_study("demo", name="Hose clip study", invented=True).study
+    start = edits.rename_part(start, "hose clip").study
+    gathered = gather([demo_folder() / "logs"], start=start)
+    study = gathered.study
+    for machine in study.machines:
+        study = edits.rename_machine(study, machine.id, machine.name[:1].upper() + machine.name[1:]).study
+    comparison = gathered.comparison_of(study)
+    say(NO_SCREEN)
+    say("All numbers of this demonstration are invented.\n")
+    say(comparison_text(comparison))
+    folder = _writable_folder()
+    written = write(comparison, study, folder, "light", images)
+    if written:
+        say(f"\nTables and images are in {folder.resolve()}")
+    return 0 if written else UNREADABLE
+
+
+def show_files(files: Sequence[str], images: Images) -> int:
+    """Answer as ``samepart compare`` does."""
+    say(NO_SCREEN + "\n")
+    return run(["compare", "--", *files], images)
+
+
+def _writable_folder() -> Path:
+    """A folder here if it can be made, else among the temporary files."""
+    here = Path.cwd() / DEMO_FOLDER
+    try:
+        here.mkdir(exist_ok=True)
+        with tempfile.TemporaryFile(dir=here):
+            return here
+    except OSError:
+        return Path(tempfile.mkdtemp(prefix=f"{DEMO_FOLDER}-"))

@@ -1,0 +1,127 @@
+"""The entry point ``samepart``. Light: help and version import neither NumPy nor Qt.
+
+``inspect`` and ``compare`` are answered by the core alone, and Qt is asked only when an image is wanted;
+everything else opens the window, or says in words what the window would have shown when there is no screen.
+"""
+
+import os
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from core.arguments import OVERVIEW, version
+from gui.system_libraries import ALL_PACKAGES, missing_packages
+
+if TYPE_CHECKING:
+    from core.results.values import Comparison
+    from core.study import Study
+
+#: platforms of Qt that show nothing
+_UNSEEN = ("offscreen", "minimal")
+_INTERRUPTED = 130
+_FAULT = 1
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the command line and return its exit status."""
+    arguments = list(sys.argv[1:] if argv is None else argv)
+    try:
+        return _dispatch(arguments)
+    except KeyboardInterrupt:
+        return _INTERRUPTED
+    except Exception as error:  # noqa: BLE001  # the last net: one line that can be reported, never a traceback
+        return _report_fault(error)
+
+
+def _dispatch(arguments: list[str]) -> int:
+    first = arguments[0] if arguments else ""
+    if first in ("-h", "--help"):
+        print(OVERVIEW, end="")
+        return 0
+    if first == "--version":
+        print(version())
+        return 0
+    if first in ("inspect", "compare"):
+        from core.command import run
+
+        return run(arguments, draw_images)
+    if first.startswith("-"):
+        print(f'samepart: there is no option {first}; "samepart --help" lists what there is', file=sys.stderr)
+        return 2
+    if first == "demo" and len(arguments) > 1:
+        print('samepart: "samepart demo" takes no files; "samepart FILE..." opens logs', file=sys.stderr)
+        return 2
+    return _window(arguments, demo=first == "demo")
+
+
+def _window(files: list[str], *, demo: bool) -> int:
+    if not has_screen():
+        from core.command import WRONG_ARGUMENTS
+        from core.without_screen import show_demo, show_files
+
+        if demo:
+            return show_demo(draw_images)
+        if files:
+            return show_files(files, draw_images)
+        print(
+            'samepart: no screen was found; "samepart compare FILE..." and "samepart demo" answer in text',
+            file=sys.stderr,
+        )
+        return WRONG_ARGUMENTS
+    missing = missing_packages()
+    if missing:
+        print(f"samepart: the window cannot open without the system packages {missing}", file=sys.stderr)
+        return _FAULT
+    try:
+        from gui.app import run
+    except ImportError as error:
+        return _missing_library(error)
+    return run([] if demo else files, demo)
+
+
+def has_screen() -> bool:
+    """Whether a window could be seen: on Linux a display is named, or Qt told another way."""
+    platform = os.environ.get("QT_QPA_PLATFORM", "").split(":")[0]
+    if platform:
+        return platform not in _UNSEEN
+    if sys.platform.startswith("linux"):
+        return bool(os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY"))
+    return True
+
+
+def draw_images(comparison: "Comparison", study: "Study", folder: Path, style: str) -> Sequence[Path] | str:
+    """Draw the charts of a comparison into a folder; what is missing, when they cannot be drawn."""
+    # nothing is shown, so neither a screen nor what Qt needs to reach one is asked for
+    os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    try:
+        from PySide6.QtGui import QGuiApplication
+
+        from gui.images import write_images
+    except ImportError as error:
+        return _library_message(error, "no images were drawn")
+    application = QGuiApplication.instance() or QGuiApplication(["samepart"])
+    written = write_images(comparison, study, folder, "dark" if style == "dark" else "light")
+    del application
+    return written
+
+
+def _library_message(error: ImportError, what: str) -> str:
+    return f"samepart: {what}: Qt needs a system library ({error}); install the packages {ALL_PACKAGES}"
+
+
+def _missing_library(error: ImportError) -> int:
+    if error.name is not None and error.name.split(".")[0] in ("core", "gui"):
+        raise error  # a fault of ours, not of the system
+    print(" ".join(_library_message(error, "the window cannot open").split()), file=sys.stderr)
+    return _FAULT
+
+
+def _report_fault(error: Exception) -> int:
+    place = error.__traceback__
+    while place is not None and place.tb_next is not None:
+        place = place.tb_next
+    where = f"{Path(place.tb_frame.f_code.co_filename).name}:{place.tb_lineno}" if place else "?"
+    what = " ".join(f"{type(error).__name__}: {error}".split())
+    print(f"samepart: the program itself failed ({what}, at {where}); please report this", file=sys.stderr)
+    return _FAULT
