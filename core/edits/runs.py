@@ -225,9 +225,12 @@ def is_drawn(run: Run) -> bool:
 
 
 def is_decided(run: Run) -> bool:
-    """Whether the user has decided anything about the stretch, so that it can be handed back."""
-    decisions = (run.set_start_s, run.set_end_s, run.set_kind, run.set_included)
-    return bool(run.why_left_out) or any(decision is not None for decision in decisions)
+    """Whether the user has decided anything about the stretch that can be handed back.
+
+    The edges and the kind of a stretch that the user drew cannot.
+    """
+    counts = run.set_included is not None or run.why_left_out != ""
+    return counts or (not is_drawn(run) and (run.is_moved or run.set_kind is not None))
 
 
 def _run(study: Study, run_id: str) -> Run:

@@ -11,6 +11,7 @@ from typing import Final
 
 from core.problems import Problem, Severity
 from core.store.schema import APPLICATION_ID, Schema
+from core.store.values import Unreadable
 
 _MAGIC: Final = b"SQLite format 3\x00"
 _HEADER_BYTES: Final = 100
@@ -51,6 +52,26 @@ def problem_of_version(path: Path, application: int, version: int, schema: Schem
     if version < 1:
         return Problem("store.damaged", Severity.ERROR, str(path), facts={"what": "it has no version"})
     return None
+
+
+def check_tables(connection: sqlite3.Connection, schema: Schema) -> None:
+    """Make sure that the file has our tables and nothing else.
+
+    It is a guard too: a file from elsewhere may carry triggers or views, which would run with ours.
+
+    Raises
+    ------
+    Unreadable
+        If anything is missing or there is more.
+    """
+    rows = connection.execute(
+        "SELECT type, name FROM sqlite_master WHERE name NOT LIKE 'sqlite\\_%' ESCAPE '\\'"
+    )
+    there = set(rows)
+    wanted = {("table", name) for name in schema.tables}
+    if there != wanted:
+        different = ", ".join(sorted(name for _, name in there ^ wanted))
+        raise Unreadable(f"its tables are not those of a study: {different}")
 
 
 def problem_of(error: Exception, path: Path) -> Problem:

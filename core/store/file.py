@@ -17,7 +17,13 @@ from core.history import History
 from core.problems import Problem, Severity
 from core.progress import Progress, silent
 from core.store import blobs
-from core.store.checking import problem_before_opening, problem_of, problem_of_os, problem_of_version
+from core.store.checking import (
+    check_tables,
+    problem_before_opening,
+    problem_of,
+    problem_of_os,
+    problem_of_version,
+)
 from core.store.connecting import FAILURES, briefly, connect, transaction
 from core.store.copying import copy_database, put_in_place, unfinished_path
 from core.store.locking import Lock, acquire
@@ -157,7 +163,7 @@ class StudyFile:
             backup = migrate(connection, path, schema.version, schema.migrations)
             facts = {"version": version, "backup": backup.name}
             problem = Problem("store.migrated", Severity.NOTE, str(path), facts=facts)
-        _check_tables(connection, schema)
+        check_tables(connection, schema)
         steps = Steps(connection)
         history = steps.read()
         if lock is not None:
@@ -189,6 +195,9 @@ class StudyFile:
         if self.read_only:
             raise ValueError(f"{self.path.name} is open for reading only")
         self.history = new
+        if _has_same_steps(self._stored, new):
+            self._stored = new
+            return None
         try:
             with transaction(self._connection):
                 first = self._steps.write(self._stored, new)
@@ -295,7 +304,7 @@ class StudyFile:
 
 
 def untitled_path(folder: Path) -> Path:
-    """Where the untitled study is kept: the newest one that nobody has open, or else a free name.
+    """Where the untitled study is kept: the newest that can be opened and nobody has open, or else a free name.
 
     Parameters
     ----------
@@ -310,6 +319,8 @@ def untitled_path(folder: Path) -> Path:
     folder.mkdir(parents=True, exist_ok=True)
     kept = sorted(folder.glob("untitled*.samepart"), key=lambda path: path.stat().st_mtime_ns, reverse=True)
     for path in kept:
+        if problem_before_opening(path, CURRENT) is not None:
+            continue
         lock = acquire(Path(os.path.realpath(path)))
         if lock is not None:
             lock.release()
@@ -353,18 +364,6 @@ def _lock(path: Path) -> tuple[Lock | None, Problem | None]:
     return lock, None
 
 
-def _check_tables(connection: sqlite3.Connection, schema: Schema) -> None:
-    # Also a guard: a file from elsewhere may carry triggers or views, which would run with ours.
-    rows = connection.execute(
-        "SELECT type, name FROM sqlite_master WHERE name NOT LIKE 'sqlite\\_%' ESCAPE '\\'"
-    )
-    there = set(rows)
-    wanted = {("table", name) for name in schema.tables}
-    if there != wanted:
-        different = ", ".join(sorted(name for _, name in there ^ wanted))
-        raise Unreadable(f"its tables are not those of a study: {different}")
-
-
 def _sweep(connection: sqlite3.Connection, used: Collection[int], history: History) -> None:
     digests = {s.digest for study in _studies(history) for log in study.logs for s in log.sources}
     with transaction(connection):
@@ -374,6 +373,14 @@ def _sweep(connection: sqlite3.Connection, used: Collection[int], history: Histo
         freed = blobs.sweep(connection, digests)
     if freed:
         connection.execute("PRAGMA incremental_vacuum").fetchall()
+
+
+def _has_same_steps(a: History, b: History) -> bool:
+    return (
+        len(a.past) == len(b.past)
+        and len(a.future) == len(b.future)
+        and all(one is other for one, other in zip(a.steps, b.steps, strict=True))
+    )
 
 
 def _studies(history: History) -> list[Study]:

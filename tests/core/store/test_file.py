@@ -357,6 +357,14 @@ class TestUntitled:
         with _created(untitled_path(tmp_path)) as first, _created(untitled_path(tmp_path)) as second:
             assert first.path != second.path
 
+    def test_one_that_is_no_study_is_passed_over(self, tmp_path: Path):
+        bad = tmp_path / "untitled.samepart"
+        bad.write_text("not a study")
+        path = untitled_path(tmp_path)
+        assert path != bad
+        _created(path).close()
+        assert bad.read_text() == "not a study"
+
     def test_another_untitled_study_gets_a_free_name(self, tmp_path: Path):
         first = untitled_path(tmp_path)
         _created(first).close()
