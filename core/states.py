@@ -9,16 +9,37 @@ from itertools import pairwise
 import numpy as np
 
 from core.activity import Activity, Stretch
+from core.activity.rows import rows_of
+from core.activity.warming import AROUND_S, warm_up_end_s
 from core.results.values import State, StateSpan
 from core.study import Boundary
 from core.traces import Trace
-from core.warm_up import warm_up_end
 
 __all__ = ["bounds", "states", "states_of_log", "warm_up_end"]
 
 #: back at standby means within this many resolution steps of it, or this much
 STANDBY_STEPS = 2.0
 STANDBY_W = 1.0
+
+
+def warm_up_end(trace: Trace, activity: Activity, start_s: float, end_s: float) -> float:
+    """When warm-up ends in the run from `start_s` to `end_s`; `start_s` if it shows no warm-up. [s]
+
+    Parameters
+    ----------
+    trace : Trace
+    activity : Activity
+        Of this trace.
+    start_s, end_s : float
+        Edges of the run, found or set by the user. [s]
+    """
+    for stretch in activity.stretches:
+        if stretch.start_s == start_s and stretch.end_s == end_s:
+            return max(start_s, stretch.warm_up_end_s)
+    rows = rows_of(trace, start_s - AROUND_S, end_s + AROUND_S)
+    return warm_up_end_s(
+        rows, activity.standby_w or 0.0, activity.threshold_w, activity.quiet_w, start_s, end_s
+    )
 
 
 def states(trace: Trace, activity: Activity, start_s: float, end_s: float) -> tuple[StateSpan, ...]:

@@ -9,6 +9,7 @@ from core.activity.motion import movement, rest_step_w
 from core.activity.rows import rows_of
 from core.activity.scale import scale
 from core.activity.values import Activity, Stretch
+from core.activity.warming import warm_up_end_s
 from core.traces import Trace
 
 #: fewest rows that a log needs before anything can be learnt from it
@@ -43,15 +44,18 @@ def find(trace: Trace) -> Activity:
     found = []
     for begin, last in spans.tolist():
         first = heating.first_heating(rows, levels, begin, last)
-        start_s, end_s = heating.edges(rows, levels, (first, last), trace.kind)
+        start_s, end_s = heating.edges(rows, first, last)
         seen = movement(rows, levels, first, last)
         at_start, at_end = first == 0, last == rows.time_s.size - 1
+        warm_s = warm_up_end_s(rows, levels.standby_w or 0.0, levels.threshold_w, rest_w, start_s, end_s)
         energy_wh, energy_apart = weigh(start_s, end_s)
         stretch = Stretch(
             start_s,
             end_s,
             energy_wh=energy_wh,
             energy_apart=energy_apart,
+            warm_up_end_s=warm_s,
+            processing_wh=weigh(warm_s, end_s)[0],
             base_w=seen.base_w,
             motion=seen.step_w,
         )

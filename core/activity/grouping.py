@@ -19,6 +19,8 @@ BASE_PART = 0.72
 #: runs of one part agree in duration and in energy within these (natural logarithm of the ratio)
 SECONDS_APART = 0.13
 ENERGY_APART = 0.18
+#: or in duration of processing alone, when one was soaked or began warm
+PROCESSING_APART = 0.09
 #: heating without processing that lasts this long is a hold test [s]
 HOLD_S = 900.0
 
@@ -79,10 +81,18 @@ def _placed(stretch: Stretch, main: Sequence[Stretch], groups: Sequence[Sequence
 
 def agree(one: Stretch, other: Stretch) -> bool:
     """Whether two runs can be of one part."""
-    lottery = 2 * math.hypot(one.energy_apart, other.energy_apart)
-    return abs(math.log(one.seconds / other.seconds)) < SECONDS_APART and abs(
-        math.log(max(one.energy_wh, 1e-6) / max(other.energy_wh, 1e-6))
-    ) < math.hypot(ENERGY_APART, lottery)
+    limit = math.hypot(ENERGY_APART, 2 * math.hypot(one.energy_apart, other.energy_apart))
+    return (
+        _apart(one.seconds, other.seconds) < SECONDS_APART and _apart(one.energy_wh, other.energy_wh) < limit
+    ) or (
+        _apart(one.processing_s, other.processing_s) < PROCESSING_APART
+        and _apart(one.processing_wh, other.processing_wh) < limit
+    )
+
+
+def _apart(one: float, other: float) -> float:
+    """Distance of two amounts as the logarithm of their ratio."""
+    return abs(math.log(max(one, 1e-6) / max(other, 1e-6)))
 
 
 def grouped(runs: Sequence[Stretch]) -> tuple[tuple[Stretch, ...], ...]:

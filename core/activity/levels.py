@@ -59,10 +59,10 @@ def learn(rows: Rows) -> Levels:
     low_w, high_w = rolling(power_w, rows.window)
     tolerance_w = max(QUIET_STEPS * rows.step_w, QUIET_W)
     top_w = quantile(power_w, weight_s, 0.995)
-    still = widened(high_w - low_w < tolerance_w, rows.window)
-    quiet = still & (power_w < TOP_PART * top_w)
+    still = (high_w - low_w < tolerance_w) & (power_w < TOP_PART * top_w)
+    quiet_w = _mean_step(power_w, still)
+    quiet = widened(still, rows.window) & (power_w < TOP_PART * top_w)
     low_w = rolling(low_w, rows.window)[1]
-    quiet_w = _mean_step(power_w, quiet)
     standby_w = _standby_w(power_w, weight_s, quiet, top_w)
     if standby_w is None:
         floor_w = quantile(power_w, weight_s, 0.02)

@@ -16,6 +16,7 @@ from core.traces import F64
 SMALL_PART = 0.25
 #: length of the windows in which movement is looked for [s], and fewest small steps in one
 MOVING_S = 90.0
+SPARSE_S = 400.0
 MOVING_STEPS = 4
 #: windows with that many have to make up this part of a stretch to be looked at one by one
 ENOUGH_WINDOWS = 0.2
@@ -23,6 +24,10 @@ ENOUGH_WINDOWS = 0.2
 FEWEST_STEPS = 8
 #: the base is read in this last part of a stretch, where warming up is over
 LATE_PART = 0.6
+
+
+#: rest is taken to move by no less than this from row to row [W]
+LEAST_STEP_W = 0.01
 
 
 @frozen
@@ -49,7 +54,7 @@ def movement(rows: Rows, levels: Levels, first: int, last: int) -> Movement:
     base_w = quantile(power_w[late:], rows.weight_s[first + late : last + 1], 0.10)
     limit_w = small_step_w(rows, levels, base_w)
     after = int(np.argmax(power_w < base_w + 2 * limit_w))  # the first heating is a plateau of its own
-    return Movement(base_w, _moving_step_w(time_s[after:], power_w[after:], limit_w, rows.interval_s))
+    return Movement(base_w, _moving_step_w(rows, time_s[after:], power_w[after:], limit_w))
 
 
 def small_step_w(rows: Rows, levels: Levels, base_w: float) -> float:
@@ -59,20 +64,22 @@ def small_step_w(rows: Rows, levels: Levels, base_w: float) -> float:
 
 def rest_step_w(rows: Rows, levels: Levels) -> float:
     """Mean step between neighbouring rows at rest, no less than the resolution allows to see. [W]"""
-    return max(levels.quiet_w, rows.step_w / 4, 0.02)
+    return max(levels.quiet_w, rows.step_w / 40, LEAST_STEP_W)
 
 
-def _moving_step_w(time_s: F64, power_w: F64, limit_w: float, interval_s: float) -> float:
+def _moving_step_w(rows: Rows, time_s: F64, power_w: F64, limit_w: float) -> float:
     """Upper quartile over windows of the mean small step, steady drift taken off."""
     steps_w = np.diff(power_w)
     small = np.abs(steps_w) < limit_w
     if small.sum() < FEWEST_STEPS:
         return float("nan")
-    length_s = max(MOVING_S, 2 * MOVING_STEPS * interval_s)
+    length_s = max(SPARSE_S if rows.kind == "on_change" else MOVING_S, 2 * MOVING_STEPS * rows.interval_s)
     window = ((time_s[1:] - time_s[0]) // length_s).astype(np.intp)
     number = np.bincount(window, small)
     size_w = np.bincount(window, np.where(small, np.abs(steps_w), 0.0))
     drift_w = np.abs(np.bincount(window, np.where(small, steps_w, 0.0)))
+    if rows.kind == "on_change":  # a window may hold a single change, which is no drift
+        drift_w[:] = 0.0
     enough = number >= MOVING_STEPS
     if enough.mean() < ENOUGH_WINDOWS:  # heater steps everywhere: too few rows to tell drift from movement
         return float(size_w.sum() / number.sum())

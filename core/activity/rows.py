@@ -12,7 +12,7 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from core.traces import F64, Trace
+from core.traces import F64, Sampling, Trace
 
 #: the time over which something is quiet or not [s]
 WINDOW_S = 45.0
@@ -43,6 +43,8 @@ class Rows:
         Rows of a window of `WINDOW_S`.
     step_w : float
         Resolution of the power. [W]
+    kind : {"sampled", "averaged", "on_change"}
+        What a value of the log stands for.
     """
 
     time_s: F64
@@ -51,6 +53,7 @@ class Rows:
     interval_s: float
     window: int
     step_w: float
+    kind: Sampling
 
 
 def rows_of(trace: Trace, start_s: float = -math.inf, end_s: float = math.inf) -> Rows:
@@ -71,6 +74,7 @@ def rows_of(trace: Trace, start_s: float = -math.inf, end_s: float = math.inf) -
         interval_s,
         max(WINDOW_ROWS, round(WINDOW_S / interval_s)),
         trace.resolution_w,
+        trace.kind,
     )
 
 

@@ -5,7 +5,6 @@ from numpy.typing import NDArray
 
 from core.activity.levels import Levels
 from core.activity.rows import Rows, quantile, spans
-from core.traces import Sampling
 
 Spans = NDArray[np.intp]
 
@@ -55,16 +54,15 @@ def first_heating(rows: Rows, levels: Levels, first: int, last: int) -> int:
     return first + int(heats[0]) if heats.size else first
 
 
-def edges(rows: Rows, levels: Levels, stretch: tuple[int, int], kind: Sampling) -> tuple[float, float]:
-    """Times at which a stretch begins and ends.
+def edges(rows: Rows, first: int, last: int) -> tuple[float, float]:
+    """Times at which the stretch of rows `first` to `last` begins and ends. [s]
 
     Sampled: half-way between the rows on either side. Averaged: the row that holds the edge is split by its
     level. On-change: the row itself.
     """
-    first, last = stretch
     time_s, power_w = rows.time_s, rows.power_w
     start_s, end_s = float(time_s[first]), float(time_s[last])
-    if kind == "averaged":
+    if rows.kind == "averaged":
         if first > 0:
             length = time_s[first] - time_s[first - 1]
             inside_w = power_w[min(first + 1, last)]
@@ -76,7 +74,7 @@ def edges(rows: Rows, levels: Levels, stretch: tuple[int, int], kind: Sampling) 
             after_w = power_w[min(last + 2, time_s.size - 1)]
             part = _part(power_w[last + 1], after_w, power_w[last])
             end_s = float(time_s[last] + part * length)
-    elif kind == "sampled":
+    elif rows.kind == "sampled":
         if first > 0:
             start_s = float(time_s[first - 1] + time_s[first]) / 2
         if last + 1 < time_s.size:

@@ -25,6 +25,10 @@ class Stretch:
         Energy for grouping only: not a result. [Wh]
     energy_apart : float
         Relative standard deviation that the sampling of switching heaters gives `energy_wh`.
+    warm_up_end_s : float
+        When warm-up ends, equal to `start_s` where none is seen. [s]
+    processing_wh : float
+        Energy from there to the end, as `energy_wh`. [Wh]
     base_w : float
         Level with the bed's heater off: the lower mode of the stretch. [W]
     motion : float
@@ -40,6 +44,8 @@ class Stretch:
     sure: bool = True
     energy_wh: float = 0.0
     energy_apart: float = 0.0
+    warm_up_end_s: float = float("-inf")
+    processing_wh: float = 0.0
     base_w: float = 0.0
     motion: float = float("nan")
 
@@ -47,6 +53,11 @@ class Stretch:
     def seconds(self) -> float:
         """Length. [s]"""
         return self.end_s - self.start_s
+
+    @property
+    def processing_s(self) -> float:
+        """Length without the warm-up. [s]"""
+        return self.end_s - max(self.start_s, self.warm_up_end_s)
 
 
 @frozen

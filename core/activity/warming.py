@@ -9,9 +9,8 @@ the end of warm-up is where the sum of scores of all that follows is greatest.
 import numpy as np
 from numpy.typing import NDArray
 
-from core.activity import Activity
-from core.activity.rows import Rows, quantile, rows_of
-from core.traces import F64, Trace
+from core.activity.rows import Rows, quantile
+from core.traces import F64
 
 #: idle rows this long before and after a run show what rest looks like [s]
 AROUND_S = 1200.0
@@ -29,19 +28,23 @@ CLASSES = 12
 FEWEST = 8
 
 
-def warm_up_end(trace: Trace, activity: Activity, start_s: float, end_s: float) -> float:
+def warm_up_end_s(
+    rows: Rows, standby_w: float, threshold_w: float, rest_step_w: float, start_s: float, end_s: float
+) -> float:
     """When warm-up ends in the run from `start_s` to `end_s`; `start_s` if it shows no warm-up. [s]
 
     Parameters
     ----------
-    trace : Trace
-    activity : Activity
-        Of this trace.
+    rows : Rows
+        Of the run and some time around it.
+    standby_w, threshold_w : float
+        Idle, and what heating exceeds. [W]
+    rest_step_w : float
+        Mean step between neighbouring rows at rest. [W]
     start_s, end_s : float
         Edges of the run. [s]
     """
-    rows = rows_of(trace, start_s - AROUND_S, end_s + AROUND_S)
-    first, last = np.searchsorted(rows.time_s, [start_s, end_s])
+    first, last = (int(i) for i in np.searchsorted(rows.time_s, [start_s, end_s]))
     if last - first < FEWEST:
         return start_s
     time_s, power_w = rows.time_s[first:last], rows.power_w[first:last]
@@ -50,24 +53,32 @@ def warm_up_end(trace: Trace, activity: Activity, start_s: float, end_s: float) 
     latest = int(np.searchsorted(time_s, start_s + LATEST_PART * (end_s - start_s)))
     if not FEWEST <= late + 1 <= power_w.size - FEWEST // 2:
         late = power_w.size // 2
-    standby_w = activity.standby_w or 0.0
     base_w = quantile(power_w[late:], weight_s[late:], 0.10)
     earliest = _plateau_end(power_w, base_w, quantile(power_w, weight_s, 0.98), standby_w)
     score = _level_score(power_w, weight_s, late, base_w - standby_w, rows.step_w)
-    resting = np.r_[0:first, last : rows.time_s.size]
+    around = rows.power_w[_around(rows, first, last)]
     limit_w = max(SMALL_PART * (base_w - standby_w), 4 * rows.step_w)
-    score += _step_score(rows, activity, resting, power_w, late, limit_w)
+    rest_w = np.diff(around)[around[1:] < threshold_w]
+    unit_w = max(rest_step_w, rows.step_w / 2)
+    score += _step_score(power_w, late, limit_w, rest_w[np.abs(rest_w) < limit_w], unit_w)
     sums = np.r_[0.0, np.cumsum(score)]
     begins = earliest + int(np.argmin(sums[earliest : max(latest, earliest) + 1]))
     if begins == 0:
         return start_s
     if begins >= time_s.size:
         return end_s
-    if trace.kind == "averaged":
+    if rows.kind == "averaged":
         return float(time_s[begins - 1])
-    if trace.kind == "on_change":
+    if rows.kind == "on_change":
         return float(time_s[begins])
     return float(time_s[begins - 1] + time_s[begins]) / 2
+
+
+def _around(rows: Rows, first: int, last: int) -> NDArray[np.intp]:
+    """Rows shortly before and after rows `first` to `last`."""
+    reach = int(AROUND_S / rows.interval_s)
+    after = min(rows.time_s.size, last + reach)
+    return np.concatenate([np.arange(max(0, first - reach), first), np.arange(last, after)])
 
 
 def _plateau_end(power_w: F64, base_w: float, top_w: float, standby_w: float) -> int:
@@ -94,30 +105,18 @@ def _level_score(power_w: F64, weight_s: F64, late: int, span_w: float, step_w: 
     return np.asarray(np.clip(np.log(density[place] / even + 1e-9), *LEVEL_SCORE))
 
 
-def _step_score(
-    rows: Rows,
-    activity: Activity,
-    resting: NDArray[np.intp],
-    power_w: F64,
-    late: int,
-    limit_w: float,
-) -> F64:
+def _step_score(power_w: F64, late: int, limit_w: float, rest_w: F64, unit_w: float) -> F64:
     """How much more likely each row's small step is in processing than at rest (logarithm)."""
     score = np.zeros(power_w.size)
     steps_w = np.diff(power_w)
     small = np.flatnonzero(np.abs(steps_w) < limit_w)
-    rest_w = np.diff(rows.power_w[resting])
-    rest_w = rest_w[(np.abs(rest_w) < limit_w) & (rows.power_w[resting][1:] < activity.threshold_w)]
     busy = small >= late
     if busy.sum() < FEWEST:
         return score
-    unit_w = max(activity.quiet_w, rows.step_w / 2)
     sizes = _classes(_undrifted(steps_w[small]), unit_w)
     quiet = _classes(rest_w, unit_w) if rest_w.size >= FEWEST else np.zeros(FEWEST, np.intp)
-    in_processing = _shares(sizes[busy])
-    at_rest = _shares(quiet)
-    ratio = np.log(in_processing / at_rest)
-    ratio[np.arange(CLASSES) > 1] = np.maximum.accumulate(ratio[np.arange(CLASSES) > 1])
+    ratio = np.log(_shares(sizes[busy]) / _shares(quiet))
+    ratio[2:] = np.maximum.accumulate(ratio[2:])  # a larger step never speaks less for movement
     score[small + 1] = np.clip(ratio[sizes], *STEP_SCORE)
     return score
 
