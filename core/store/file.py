@@ -304,7 +304,7 @@ class StudyFile:
 
 
 def untitled_path(folder: Path) -> Path:
-    """Where the untitled study is kept: the newest that can be opened and nobody has open, or else a free name.
+    """Where the untitled study is kept: the newest good one that nobody has open, or else a free name.
 
     Parameters
     ----------
