@@ -1,0 +1,116 @@
+"""Compressed logs: gzip, and zip archives of several logs.
+
+Rules: unpacked in blocks against a limit of size and ratio; an archive inside an archive is opened once.
+"""
+
+import io
+import zipfile
+import zlib
+from pathlib import PurePath
+
+from attrs import evolve
+
+from core.logs.containers import FREE_BYTES, MOST_BYTES, MOST_RATIO, Item, open_container, refused
+from core.problems import Problem, Severity
+
+_BLOCK = 1 << 22
+_DEPTH = 2
+_MEMBERS = 2000
+
+
+def _limit(packed: int) -> int:
+    return min(MOST_BYTES, FREE_BYTES + MOST_RATIO * packed)
+
+
+def open_gzip(data: bytes, name: str, depth: int) -> list[Item] | Problem:
+    """The log inside a gzip file; what can be unpacked of a cut one."""
+    if depth >= _DEPTH:
+        return refused(name, "log.nested_archive")
+    parts: list[bytes] = []
+    size, at = 0, data
+    problems: tuple[Problem, ...] = ()
+    while at:
+        unpacker = zlib.decompressobj(wbits=31)
+        feed = at
+        while feed and not unpacker.eof:
+            try:
+                piece = unpacker.decompress(feed, _BLOCK)
+            except zlib.error:
+                problems = (Problem("log.archive_damaged", Severity.CAUTION, name),)
+                feed, at = b"", b""
+                break
+            size += len(piece)
+            if size > _limit(len(data)):
+                return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
+            parts.append(piece)
+            feed = unpacker.unconsumed_tail
+        if not at:
+            break
+        if not unpacker.eof:
+            problems = (Problem("log.archive_damaged", Severity.CAUTION, name),)
+            break
+        at = unpacker.unused_data.lstrip(b"\0")
+        if at and not at.startswith(b"\x1f\x8b"):
+            break
+    whole = b"".join(parts)
+    if not whole:
+        return refused(name, "log.empty" if not problems else "log.archive_unreadable")
+    opened = open_container(whole, name.removesuffix(".gz"), depth + 1)
+    if isinstance(opened, Problem):
+        return evolve(opened, file=name)
+    inner = PurePath(name).name.removesuffix(".gz")
+    return [evolve(i, label=i.label or inner, problems=(*i.problems, *problems)) for i in opened]
+
+
+def open_zip(data: bytes, name: str, depth: int) -> list[Item] | Problem:
+    """The logs inside a zip archive."""
+    if depth >= _DEPTH:
+        return refused(name, "log.nested_archive")
+    items: list[Item] = []
+    problems: list[Problem] = []
+    total = 0
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            members = [m for m in archive.infolist() if not m.is_dir() and "__MACOSX" not in m.filename]
+            if len(members) > _MEMBERS:
+                return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
+            for member in members:
+                if member.flag_bits & 1:
+                    problems.append(
+                        Problem("log.archive_locked", Severity.ERROR, name, facts={"member": member.filename})
+                    )
+                    continue
+                content = _member(archive, member, _limit(len(data)) - total)
+                if content is None:
+                    return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
+                total += len(content)
+                if not content:
+                    continue
+                opened = open_container(content, f"{name}/{member.filename}", depth + 1)
+                if isinstance(opened, Problem):
+                    problems.append(opened)
+                else:
+                    items += [
+                        evolve(i, label=member.filename if not i.label else f"{member.filename}/{i.label}")
+                        for i in opened
+                    ]
+    except (zipfile.BadZipFile, NotImplementedError, OSError, zlib.error, EOFError, ValueError):
+        if not items:
+            return refused(name, "log.archive_unreadable")
+        problems.append(Problem("log.archive_damaged", Severity.CAUTION, name))
+    if not items:
+        return evolve(problems[0], file=name) if problems else refused(name, "log.empty")
+    items[0] = evolve(items[0], problems=(*items[0].problems, *problems))
+    return items
+
+
+def _member(archive: zipfile.ZipFile, member: zipfile.ZipInfo, limit: int) -> bytes | None:
+    """The bytes of a member, None when there are more than `limit`."""
+    parts, size = [], 0
+    with archive.open(member) as stream:
+        while piece := stream.read(_BLOCK):
+            size += len(piece)
+            if size > limit:
+                return None
+            parts.append(piece)
+    return b"".join(parts)

@@ -1,0 +1,377 @@
+"""Time columns as seconds: which form, day-first or month-first, which kind of clock.
+
+Rules: decided from the whole column, never from one row. Seconds are Unix time where the instant is known, the
+wall clock read as if it were UTC where it is not, and elapsed time otherwise.
+"""
+
+import re
+from collections.abc import Sequence
+from typing import Any
+
+import numpy as np
+from attrs import evolve, frozen
+
+from core.logs import stamps
+from core.logs.stamps import Group, Shape
+from core.problems import Problem, Severity
+from core.study import Choices
+from core.traces import F64, ClockKind
+
+#: years that a log can be of; the rest is a mistyped or an unset clock
+FIRST_YEAR, LAST_YEAR = 1990, 2100
+_FIRST_S, _LAST_S = 631152000.0, 4102444800.0
+_UNIX_FORMS = (
+    (1.0, "Unix seconds"),
+    (1e3, "Unix milliseconds"),
+    (1e6, "Unix microseconds"),
+    (1e9, "Unix nanoseconds"),
+)
+_ELAPSED = {"s": 1.0, "ms": 1e-3, "us": 1e-6, "ns": 1e-9, "min": 60.0, "h": 3600.0, "d": 86400.0}
+_ORDERS = {"ymd": (0, 1, 2), "dmy": (2, 1, 0), "mdy": (2, 0, 1)}
+_ORDER_NAMES = {"ymd": "year, month, day", "dmy": "day first", "mdy": "month first"}
+#: days from 1899-12-30 and 1904-01-01 to 1970-01-01
+_SERIAL_1900, _SERIAL_1904 = 25569.0, 24107.0
+
+
+@frozen
+class Clocked:
+    """A time column as seconds, NaN where a stamp could not be read.
+
+    ``tick_s`` is the smallest step the stamps can show (60 when they are cut to the minute); ``is_time_of_day``
+    says that only a clock time without a date is known. [s]
+    """
+
+    seconds: F64
+    kind: ClockKind
+    reason: str
+    tick_s: float = 0.0
+    offset_s: float = 0.0
+    zone: str | None = None
+    is_time_of_day: bool = False
+    problems: tuple[Problem, ...] = ()
+
+
+@frozen
+class Hints:
+    """What else is known about the stamps of a file."""
+
+    file: str = ""
+    quantity: str = ""
+    unit: str = ""
+    decimal: str = "."
+    zone: str | None = None
+    is_1904: bool = False
+    preamble_date_s: float | None = None
+    choices: Choices = Choices()
+
+
+def from_numbers(values: F64, hints: Hints) -> Clocked:
+    """Unix time, spreadsheet serials, digits such as 20250623093600, or elapsed time."""
+    finite = values[np.isfinite(values)]
+    if not finite.size:
+        return Clocked(values, "relative", "no number in the time column")
+    middle = float(np.median(finite))
+    compact = _compact(values, middle)
+    if compact is not None:
+        return zoned(
+            Clocked(compact, "local", "digits of year, month, day, hour, minute", tick_of(compact)), hints
+        )
+    for factor, name in _UNIX_FORMS:
+        if _FIRST_S * factor <= middle <= _LAST_S * factor:
+            seconds = values / factor
+            return Clocked(
+                np.where((seconds > _FIRST_S) & (seconds < _LAST_S), seconds, np.nan),
+                "absolute", f"{name}: the middle value {middle:.0f} is a moment of our time so", tick_of(seconds),
+                zone=hints.choices.zone,
+            )  # fmt: skip
+    if _is_serial(finite, hints):
+        origin = _SERIAL_1904 if hints.is_1904 else _SERIAL_1900
+        seconds = np.round((values - origin) * 86400.0, 3)
+        why = f"days since {'1904-01-01' if hints.is_1904 else '1899-12-30'}, as spreadsheets count"
+        return zoned(Clocked(seconds, "local", why, tick_of(seconds)), hints)
+    return _elapsed(values, hints)
+
+
+def _elapsed(values: F64, hints: Hints) -> Clocked:
+    unit = hints.unit if hints.unit in _ELAPSED else ""
+    why = f"elapsed time in {unit}, as the heading says"
+    if not unit:
+        steps = np.diff(values[np.isfinite(values)])
+        step = float(np.median(steps[steps > 0])) if (steps > 0).any() else 1.0
+        whole = bool(np.all(values[np.isfinite(values)] % 1 == 0))
+        unit = "ms" if whole and step >= 200 and "min" not in hints.unit else "s"
+        why = f"elapsed time, taken as {unit} from its usual step of {step:.4g}"
+        if step < 0.02 and not whole:
+            unit, why = "h", f"elapsed time, taken as hours from its usual step of {step:.4g}"
+    seconds = values * _ELAPSED[unit]
+    return Clocked(seconds, "relative", why, tick_of(seconds))
+
+
+def _is_serial(finite: F64, hints: Hints) -> bool:
+    if hints.unit in _ELAPSED and hints.unit != "d":
+        return False
+    middle = float(np.median(finite))
+    if not 30000 <= middle <= 75000:
+        return False
+    steps = np.abs(np.diff(finite[:20000]))
+    steps = steps[steps > 0]
+    return not steps.size or float(np.median(steps)) < 0.5 or hints.quantity == "date"
+
+
+def _compact(values: F64, middle: float) -> F64 | None:
+    """Numbers that are YYYYMMDDhhmm[ss]; None when they are not."""
+    if not (FIRST_YEAR * 1e10 <= middle < LAST_YEAR * 1e10 or FIRST_YEAR * 1e8 <= middle < LAST_YEAR * 1e8):
+        return None
+    has_seconds = middle >= 1e12
+    whole = np.where(np.isfinite(values), values, 0).astype(np.int64)
+    second = whole % 100 if has_seconds else np.zeros_like(whole)
+    whole = whole // 100 if has_seconds else whole
+    minute, hour = whole % 100, whole // 100 % 100
+    day, month, year = whole // 10000 % 100, whole // 1000000 % 100, whole // 100000000
+    out = stamps.midnight(year, month, day) + hour * 3600.0 + minute * 60.0 + second
+    out[(hour > 23) | (minute > 59) | (second > 59)] = np.nan
+    return out if np.isfinite(out).mean() > 0.95 else None
+
+
+def from_timestamps(column: Any, hints: Hints, offset_s: float | None = None) -> Clocked:
+    """An Arrow timestamp column; `offset_s` is what the text stated at its first row, None for a local clock."""
+    import pyarrow as pa
+
+    zone = column.type.tz
+    factor = {"s": 1.0, "ms": 1e3, "us": 1e6, "ns": 1e9}[column.type.unit]
+    whole = column.cast(pa.int64())
+    values = whole.to_numpy(zero_copy_only=False) if isinstance(whole, pa.Array) else whole.to_numpy()
+    seconds = np.asarray(values, dtype=np.float64) / factor
+    if zone is None and offset_s is None:
+        return zoned(Clocked(seconds, "local", "date and time of no stated zone", tick_of(seconds)), hints)
+    named = zone if zone not in (None, "UTC", "+00:00") and not str(zone).startswith(("+", "-")) else None
+    return Clocked(
+        seconds, "absolute", "instants with their offset from UTC", tick_of(seconds), offset_s or 0.0, named
+    )
+
+
+def from_text(column: Any, hints: Hints) -> Clocked:
+    """Written stamps in any form `core.logs.stamps` understands."""
+    count = len(column)
+    found = [(g, s) for g in stamps.groups(column) if (s := stamps.understand(g.skeleton)) is not None]
+    seconds = np.full(count, np.nan)
+    if not found:
+        return Clocked(seconds, "relative", "no stamp of the time column could be read")
+    dated = sum(g.rows.size for g, s in found if s.date)
+    undated = sum(g.rows.size for g, s in found if not s.date)
+    if undated > dated:
+        return _undated([(g, s) for g, s in found if not s.date], seconds, hints)
+    found = [(g, s) for g, s in found if s.date]
+    order, why, doubt = _order(found, count, hints)
+    offsets = np.full(count, np.nan)
+    for group, shape in found:
+        seconds[group.rows] = _dated(group, shape, order)
+        written = stamps.offset_seconds(group, shape)
+        if written is not None:
+            offsets[group.rows] = written
+    sure = seconds[np.isfinite(seconds)]
+    problems = doubt
+    outside = (seconds < _FIRST_S) | (seconds > _LAST_S)
+    if sure.size and 0 < outside.sum() < 0.5 * sure.size:
+        seconds[outside] = np.nan
+    sample = found[0][0]
+    text = f"{why}: {bytes(sample.matrix[0]).decode('utf-8', 'replace').strip()}"
+    tick = _tick_of(found, seconds)
+    with_offset = np.isfinite(offsets) & np.isfinite(seconds)
+    if with_offset.sum() > 0.5 * np.isfinite(seconds).sum():
+        seconds = np.where(with_offset, seconds - np.where(with_offset, offsets, 0.0), np.nan)
+        first = float(offsets[np.flatnonzero(with_offset)[0]])
+        return Clocked(
+            seconds, "absolute", text + ", offset from UTC stated", tick, first, None, False, problems
+        )
+    return zoned(Clocked(seconds, "local", text, tick, problems=problems), hints)
+
+
+def _dated(group: Group, shape: Shape, order: str) -> F64:
+    """Seconds of one group: midnight of its date and the time of day."""
+    fields = [stamps.digits(group.matrix, span) for span in shape.date]
+    if shape.month_word:
+        wide = [b - a for a, b in shape.date]
+        year, day = (fields[0], fields[1]) if wide[0] == 4 else (fields[1], fields[0])
+        month = np.full(year.shape, shape.month_word, dtype=np.int64)
+    else:
+        y, m, d = _ORDERS["ymd" if _is_year_first(shape) else order]
+        year, month, day = fields[y], fields[m], fields[d]
+    same = year * 10000 + month * 100 + day
+    changes = np.flatnonzero(np.diff(same)) + 1
+    if changes.size < same.size // 8:  # a date stands for many rows: work it out once each
+        starts = np.concatenate(([0], changes))
+        days = stamps.midnight(year[starts], month[starts], day[starts])
+        base = np.repeat(days, np.diff(np.concatenate((starts, [same.size]))))
+    else:
+        base = stamps.midnight(year, month, day)
+    return base + stamps.seconds_of_day(group, shape)
+
+
+def _is_year_first(shape: Shape) -> bool:
+    return bool(shape.date) and shape.date[0][1] - shape.date[0][0] == 4
+
+
+def _order(
+    found: Sequence[tuple[Group, Shape]], count: int, hints: Hints
+) -> tuple[str, str, tuple[Problem, ...]]:
+    """Day-first, month-first or year-first, with the reason, and a problem when both remain possible."""
+    open_groups = [(g, s) for g, s in found if not s.month_word and not _is_year_first(s)]
+    if not open_groups:
+        return "ymd", "year first" if not found[0][1].month_word else "the month is a word", ()
+    if hints.choices.date_order:
+        return hints.choices.date_order, "chosen by hand", ()
+    total = sum(g.rows.size for g, _ in open_groups)
+    four = all(s.date[2][1] - s.date[2][0] == 4 for _, s in open_groups)
+    fits: dict[str, F64] = {}
+    for order in ("dmy", "mdy") if four else ("dmy", "mdy", "ymd"):
+        out = np.full(count, np.nan)
+        for group, shape in open_groups:
+            out[group.rows] = _dated(group, shape, order)
+        good = np.isfinite(out)
+        if (
+            good.sum() >= 0.97 * total
+            and 0.97 * good.sum() <= ((out[good] >= _FIRST_S) & (out[good] <= _LAST_S)).sum()
+        ):
+            fits[order] = out[good]
+    if not fits:
+        return "dmy", "no order of day and month fits", ()
+    if len(fits) == 1:
+        order = next(iter(fits))
+        return order, f"{_ORDER_NAMES[order]}: the only order that gives real dates in all rows", ()
+    backward = {o: _unevenness(v) for o, v in fits.items()}
+    best = min(backward.values())
+    left = [o for o in fits if backward[o] <= best * 1.5 + 1e-9]
+    if len(left) == 1:
+        facts = {"taken": _ORDER_NAMES[left[0]]}
+        why = f"{_ORDER_NAMES[left[0]]}: only so does time run forward in even steps"
+        return left[0], why, (Problem("log.date_order_by_steps", Severity.NOTE, hints.file, facts=facts),)
+    order, why = _habit(left, open_groups, hints)
+    sample = bytes(open_groups[0][0].matrix[0]).decode("utf-8", "replace").strip()
+    facts = {"taken": _ORDER_NAMES[order], "sample": sample, "why": why}
+    return (
+        order,
+        f"{_ORDER_NAMES[order]}: {why}",
+        (Problem("log.date_order_doubtful", Severity.CAUTION, hints.file, facts=facts),),
+    )
+
+
+def _unevenness(seconds: F64) -> float:
+    """Total way of the clock over its net way: 1 for a clock that runs one way; plus days jumped over."""
+    steps = np.diff(seconds)
+    if not steps.size:
+        return 0.0
+    way = float(np.abs(steps).sum())
+    usual = float(np.median(np.abs(steps)))
+    return float((np.abs(steps) > max(40 * usual, 20 * 86400.0)).sum()) * 10 + way / 86400.0
+
+
+def _habit(left: list[str], found: Sequence[tuple[Group, Shape]], hints: Hints) -> tuple[str, str]:
+    shape = found[0][1]
+    separator = found[0][0].skeleton.strip().lstrip("0")[:1]
+    if "mdy" in left and separator == "/" and shape.half >= 0 and hints.decimal == ".":
+        return "mdy", "with slashes and a 12 h clock the month usually comes first"
+    if "dmy" in left:
+        return "dmy", "the usual order with this separator and a 24 h clock"
+    return left[0], "the first order that fits"
+
+
+def _undated(found: Sequence[tuple[Group, Shape]], seconds: F64, hints: Hints) -> Clocked:
+    for group, shape in found:
+        seconds[group.rows] = stamps.seconds_of_day(group, shape)
+    finite = seconds[np.isfinite(seconds)]
+    tick = _tick_of(found, seconds)
+    if any(s.is_duration for _, s in found):
+        return Clocked(seconds, "relative", "elapsed time as a duration", tick)
+    starts_at_zero = bool(finite.size) and finite[0] < 2.0 and any(s.half < 0 for _, s in found)
+    beyond = bool(finite.size) and float(finite.max()) >= 86400
+    if hints.quantity == "elapsed" or beyond or (starts_at_zero and not _wraps(finite)):
+        if found[0][1].second is None and hints.quantity == "elapsed" and _rather_minutes(finite):
+            return Clocked(seconds / 60, "relative", "elapsed minutes and seconds", tick / 60)
+        return Clocked(seconds, "relative", "elapsed hours, minutes, seconds", tick)
+    wrapped = np.where(np.isfinite(seconds), seconds, 0.0)
+    good = np.flatnonzero(np.isfinite(seconds))
+    if good.size:
+        laps = np.cumsum(np.concatenate(([0.0], np.diff(seconds[good]) < -43200.0))) * 86400.0
+        wrapped[good] += laps
+    seconds = np.where(np.isfinite(seconds), wrapped, np.nan)
+    if hints.preamble_date_s is not None:
+        out = Clocked(
+            seconds + hints.preamble_date_s, "local", "time of day; the date stands above the headings", tick
+        )
+        return zoned(out, hints)
+    note = Problem("log.time_of_day_only", Severity.NOTE, hints.file)
+    return Clocked(
+        seconds, "relative", "time of day without a date", tick, is_time_of_day=True, problems=(note,)
+    )
+
+
+def _wraps(finite: F64) -> bool:
+    return bool((np.diff(finite) < -43200.0).any())
+
+
+def _rather_minutes(finite: F64) -> bool:
+    """Whether h:mm is really m:ss: read as h:mm the usual step would be a minute or more every row."""
+    steps = np.diff(finite)
+    return bool(steps.size) and float(np.median(steps)) >= 60.0 and float(finite.max()) > 86400.0
+
+
+def zoned(clocked: Clocked, hints: Hints) -> Clocked:
+    """A wall clock becomes an instant when a zone is stated or chosen."""
+    zone = hints.choices.zone or hints.zone
+    if zone is None or clocked.kind != "local":
+        return clocked
+    from zoneinfo import ZoneInfo
+
+    try:
+        info = ZoneInfo(zone)
+    except (KeyError, ValueError, OSError):
+        problem = Problem("log.zone_unknown", Severity.CAUTION, hints.file, facts={"zone": zone})
+        return evolve(clocked, problems=(*clocked.problems, problem))
+    from core.logs.zones import utc_of
+
+    seconds = utc_of(clocked.seconds, info)
+    return evolve(
+        clocked, seconds=seconds, kind="absolute", zone=zone, reason=f"{clocked.reason}, zone {zone} stated"
+    )
+
+
+def _tick_of(found: Sequence[tuple[Group, Shape]], seconds: F64) -> float:
+    shape = found[0][1]
+    if shape.fraction is not None:
+        return max(10.0 ** -(shape.fraction[1] - shape.fraction[0]), tick_of(seconds))
+    return 60.0 if shape.second is None else tick_of(seconds)
+
+
+def tick_of(seconds: F64) -> float:
+    """The largest of 60, 1, 0.1, 0.01, 0.001 s that all stamps are whole multiples of."""
+    finite = seconds[np.isfinite(seconds)]
+    if finite.size > 4000:
+        finite = finite[:: finite.size // 4000]
+    for tick in (60.0, 1.0, 0.1, 0.01, 0.001):
+        ratio = finite / tick
+        if finite.size and bool((np.abs(ratio - np.round(ratio)) < 1e-3).all()):
+            return tick
+    return 1e-6
+
+
+def date_in(lines: Sequence[str]) -> float | None:
+    """Midnight of the one date written in lines above the headings, None when there is none or no order. [s]"""
+    for line in lines:
+        match = _DATE.search(line)
+        if match is None:
+            continue
+        year, month, day = (
+            (match.group(g) for g in ("y", "m", "d"))
+            if match.group("y")
+            else (match.group("y2"), match.group("m2"), match.group("d2"))
+        )
+        at = stamps.midnight(*(np.array([int(x)]) for x in (year, month, day)))
+        if np.isfinite(at[0]):
+            return float(at[0])
+    return None
+
+
+_DATE = re.compile(
+    r"\b(?P<y>\d{4})[-/.](?P<m>\d\d?)[-/.](?P<d>\d\d?)\b|\b(?P<d2>\d\d?)\.(?P<m2>\d\d?)\.(?P<y2>\d{4})\b"
+)

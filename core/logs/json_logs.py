@@ -1,0 +1,152 @@
+"""Logs written as JSON: an object a line, or an array of objects.
+
+Rules: Arrow reads regular lines; odd lines are looked at one by one and set aside with their numbers.
+"""
+
+import json
+from typing import Any
+
+from attrs import evolve
+
+from core.logs import text
+from core.logs.containers import Item, refused, table_of_arrow
+from core.logs.reading import REFUSED_KEPT
+from core.logs.table import Broken, Table
+from core.problems import Problem
+
+#: deeper nesting than this is no log
+DEEPEST = 40
+#: most bytes of an array of objects, which has to be read whole
+MOST_ARRAY = 1 << 28
+
+
+def open_json(data: bytes, name: str) -> list[Item] | Problem:
+    """The table inside JSON lines or a JSON array of objects."""
+    decoded = text.decode(data, name)
+    body = decoded.data.strip()
+    why = ("layout", "JSON, an object for each row")
+    if body.startswith(b"["):
+        table = _array(body, name)
+    else:
+        quick = _lines_by_arrow(body)
+        table = quick if quick is not None else _lines(body, name)
+    if isinstance(table, Problem):
+        return table
+    return [Item(table, encoding=decoded.encoding, reasons=(why,), problems=decoded.problems)]
+
+
+def _lines_by_arrow(body: bytes) -> Table | None:
+    import pyarrow as pa
+    from pyarrow import json as arrow_json
+
+    try:
+        arrow = arrow_json.read_json(
+            pa.BufferReader(body),
+            read_options=arrow_json.ReadOptions(block_size=1 << 22, use_threads=len(body) > 1 << 20),
+            parse_options=arrow_json.ParseOptions(newlines_in_values=False),
+        )
+    except (pa.ArrowInvalid, pa.ArrowNotImplementedError):
+        return None
+    if arrow.num_rows != body.count(b"\n") + 1:
+        return None
+    return table_of_arrow(arrow)
+
+
+def _lines(body: bytes, name: str) -> Table | Problem:
+    rows: list[dict[str, Any]] = []
+    numbers: list[int] = []
+    broken: list[Broken] = []
+    count = 0
+    for i, line in enumerate(body.split(b"\n"), 1):
+        if not line.strip():
+            continue
+        try:
+            value = json.loads(line) if line.count(b"{") + line.count(b"[") <= DEEPEST * 8 else None
+        except (ValueError, RecursionError):
+            value = None
+        if isinstance(value, dict):
+            rows.append(_flat(value))
+            numbers.append(i)
+            continue
+        count += 1
+        if len(broken) < REFUSED_KEPT:
+            broken.append(Broken(i, line[:300].decode("utf-8", "replace"), "row.json"))
+    if not rows:
+        whole = _whole(body, name)
+        return whole if not isinstance(whole, list) else _of_rows(whole, name)
+    table = _of_rows(rows, name)
+    if isinstance(table, Problem):
+        return table
+    import numpy as np
+
+    return evolve(table, lines=((0, np.array(numbers)),), broken=tuple(broken), broken_count=count)
+
+
+def _whole(body: bytes, name: str) -> list[dict[str, Any]] | Problem:
+    """One object that holds the rows in one of its lists, or columns as lists."""
+    if len(body) > MOST_ARRAY:
+        return refused(name, "log.too_large", bytes=len(body))
+    try:
+        value = json.loads(body)
+    except (ValueError, RecursionError):
+        return refused(name, "log.json_damaged")
+    return _rows_of(value, 0) or refused(name, "log.json_no_rows")
+
+
+def _rows_of(value: Any, depth: int) -> list[dict[str, Any]]:
+    if depth > 4:
+        return []
+    if isinstance(value, list):
+        rows = [_flat(v) for v in value if isinstance(v, dict)]
+        if len(rows) > 0.5 * len(value):
+            return rows
+        lists = [v for v in value if isinstance(v, list)]
+        if lists and len(lists) == len(value):
+            width = max(len(v) for v in lists)
+            head = lists[0] if lists and all(isinstance(c, str) for c in lists[0]) else None
+            names = [str(c) for c in head] if head else [f"column {i + 1}" for i in range(width)]
+            return [dict(zip(names, v, strict=False)) for v in lists[1 if head else 0 :]]
+        return []
+    if isinstance(value, dict):
+        columns = {k: v for k, v in value.items() if isinstance(v, list)}
+        plain = {k: v for k, v in columns.items() if v and not isinstance(v[0], dict | list)}
+        if len(plain) >= 2 and len({len(v) for v in plain.values()}) == 1:
+            return [dict(zip(plain, row, strict=True)) for row in zip(*plain.values(), strict=True)]
+        for v in sorted(value.values(), key=lambda v: -len(v) if isinstance(v, list) else 0):
+            found = _rows_of(v, depth + 1) if isinstance(v, list | dict) else []
+            if found:
+                return found
+    return []
+
+
+def _array(body: bytes, name: str) -> Table | Problem:
+    if len(body) > MOST_ARRAY:
+        return refused(name, "log.too_large", bytes=len(body))
+    try:
+        value = json.loads(body)
+    except (ValueError, RecursionError):
+        # an array of objects cut short: take the objects that are whole
+        lines = body.lstrip(b"[").replace(b"},", b"}\n")
+        table = _lines(lines, name) if b"}" in lines and body.count(b"[") < DEEPEST else None
+        return table if isinstance(table, Table) else refused(name, "log.json_damaged")
+    rows = _rows_of(value, 0)
+    return _of_rows(rows, name) if rows else refused(name, "log.json_no_rows")
+
+
+def _flat(value: dict[str, Any], prefix: str = "", depth: int = 0) -> dict[str, Any]:
+    out: dict[str, Any] = {}
+    for key, inner in value.items():
+        if isinstance(inner, dict) and depth < 4:
+            out.update(_flat(inner, f"{prefix}{key}.", depth + 1))
+        elif not isinstance(inner, list | dict):
+            out[f"{prefix}{key}"] = inner
+    return out
+
+
+def _of_rows(rows: list[dict[str, Any]], name: str) -> Table | Problem:
+    from core.logs.cells import table_of_cells
+
+    names = list(dict.fromkeys(k for row in rows[:5000] for k in row))
+    if not names or len(names) > 2000:
+        return refused(name, "log.json_no_rows")
+    return table_of_cells(names, [[row.get(n) for row in rows] for n in names])

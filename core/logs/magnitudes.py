@@ -1,0 +1,140 @@
+"""Units that no heading states, found from magnitudes: power against the counter, against volts times amperes.
+
+Rules: a stated unit is never overruled, only doubted aloud.
+"""
+
+import math
+
+import numpy as np
+from attrs import frozen
+
+from core.problems import Problem, Severity
+from core.traces import F64, smallest_step
+from core.units import ENERGY_IN_WH, POWER_IN_W, SECONDS_PER_HOUR
+
+#: more than any plug carries [W]: 32 A at 250 V
+MOST_W = 8000.0
+_COUNTERS = ("kWh", "Wh", "kJ", "MJ", "J", "mWh")
+
+
+@frozen
+class Units:
+    """Units to read power and counter in, with the reason where one was inferred."""
+
+    power: str
+    counter: str
+    reasons: tuple[tuple[str, str], ...] = ()
+    problems: tuple[Problem, ...] = ()
+
+
+def settle(
+    time_s: F64, power: F64 | None, power_unit: str, counter: F64 | None, counter_unit: str,
+    volt_ampere: F64 | None, file: str,
+) -> Units:  # fmt: skip
+    """Decide the units of a power and a counter column.
+
+    Parameters
+    ----------
+    time_s : ndarray, shape (n,)
+        [s]
+    power, counter, volt_ampere : ndarray, shape (n,), or None
+        As written.
+    power_unit, counter_unit : str
+        As stated, ``""`` where not.
+    """
+    gained = None if counter is None else _gained(counter)
+    worked = None if power is None else _worked(time_s, power)
+    powers = (power_unit,) if power_unit in POWER_IN_W else ("W", "kW", "mW")
+    counters = (counter_unit,) if counter_unit in ENERGY_IN_WH else _COUNTERS
+    best: tuple[float, str, str] | None = None
+    if gained and worked:
+        for p in powers:
+            for c in counters:
+                off = abs(math.log(worked * POWER_IN_W[p] / (gained * ENERGY_IN_WH[c])))
+                off += 0.05 * (powers.index(p) + counters.index(c)) + 5.0 * _absurd(power, p)
+                if best is None or off < best[0]:
+                    best = (off, p, c)
+    reasons: list[tuple[str, str]] = []
+    problems: list[Problem] = []
+    if best is not None and best[0] < 1.0:
+        _, p, c = best
+        assert worked is not None
+        assert gained is not None
+        ratio = worked * POWER_IN_W[p] / (gained * ENERGY_IN_WH[c])
+        text = f"the power adds up to {ratio:.3g} of what the counter gained"
+        if len(powers) > 1:
+            reasons.append(("power unit", f"{p}: so {text}"))
+        if len(counters) > 1:
+            reasons.append(("counter unit", f"{c}: so {text}"))
+        return Units(p, c, tuple(reasons))
+    p = powers[0] if len(powers) == 1 else _power_alone(power, volt_ampere, reasons, problems, file)
+    c = counters[0]
+    if len(counters) > 1 and counter is not None:
+        c = "kWh" if 0 < smallest_step(counter[np.isfinite(counter)]) <= 0.011 else "Wh"
+        reasons.append(("counter unit", f"{c}: from the size of its steps"))
+        problems.append(Problem("log.counter_unit_doubtful", Severity.CAUTION, file, facts={"unit": c}))
+    if gained and worked and len(powers) == len(counters) == 1:
+        ratio = worked * POWER_IN_W[p] / (gained * ENERGY_IN_WH[c])
+        facts = {"power_unit": p, "counter_unit": c, "ratio": round(ratio, 3 if ratio < 10 else 0)}
+        problems.append(Problem("log.power_and_counter_differ", Severity.CAUTION, file, facts=facts))
+    return Units(p, c, tuple(reasons), tuple(problems))
+
+
+def _absurd(power: F64 | None, unit: str) -> bool:
+    return power is not None and float(np.nanmax(power)) * POWER_IN_W[unit] > MOST_W
+
+
+def _gained(counter: F64) -> float:
+    """What the counter gained: the sum of its steps up, with steps that are only noise of one kind left in."""
+    finite = counter[np.isfinite(counter)]
+    steps = np.diff(finite)
+    fell = steps < 0
+    if fell.size and fell.mean() > 0.1:
+        return float(finite.sum())
+    gained = float(steps[~fell].sum())
+    step = smallest_step(finite)
+    return gained if gained >= 4 * step else 0.0
+
+
+def _worked(time_s: F64, power: F64) -> float:
+    """Energy of the power column as if it were written in watts. [Wh]"""
+    good = np.isfinite(power)
+    time, values = time_s[good], power[good]
+    steps = (
+        np.minimum(np.diff(time), 20 * max(1e-9, float(np.median(np.diff(time)))))
+        if time.size > 1
+        else np.zeros(0)
+    )
+    return float((0.5 * (values[1:] + values[:-1]) * steps).sum()) / SECONDS_PER_HOUR
+
+
+def _power_alone(
+    power: F64 | None,
+    volt_ampere: F64 | None,
+    reasons: list[tuple[str, str]],
+    problems: list[Problem],
+    file: str,
+) -> str:
+    """The unit of a power that no counter vouches for."""
+    if power is None or not np.isfinite(power).any():
+        return "W"
+    highest = float(np.nanmax(power))
+    if volt_ampere is not None and np.isfinite(volt_ampere).any() and float(np.nanmax(volt_ampere)) > 0:
+        busy = volt_ampere > 0.3 * float(np.nanmax(volt_ampere))
+        ratio = float(np.nanmedian(power[busy] / volt_ampere[busy]))
+        for unit, low, high in (("W", 0.2, 1.3), ("mW", 200.0, 1300.0), ("kW", 2e-4, 1.3e-3)):
+            if low <= ratio <= high:
+                reasons.append(
+                    ("power unit", f"{unit}: so power is {ratio * POWER_IN_W[unit]:.2f} of volts x amperes")
+                )
+                return unit
+    if highest > MOST_W:
+        reasons.append(("power unit", f"mW: in watts {highest:.6g} would be more than a plug carries"))
+        problems.append(Problem("log.power_in_milliwatts", Severity.NOTE, file, facts={"highest": highest}))
+        return "mW"
+    if highest < 4.0 and smallest_step(power[np.isfinite(power)]) <= 0.0011:
+        problems.append(
+            Problem("log.power_unit_doubtful", Severity.CAUTION, file, facts={"highest": round(highest, 4)})
+        )
+    reasons.append(("power unit", "W: none is stated, and the values are those of a plug-in load in watts"))
+    return "W"

@@ -1,0 +1,166 @@
+"""Numbers as meters, loggers and spreadsheets write them, turned into float64.
+
+Rules: the decimal sign is decided once for a file; a cell that does not fit it is refused, never guessed. Cells
+repeat a lot in a log, so each distinct text is looked at once.
+"""
+
+import math
+import re
+from collections.abc import Iterable
+from typing import Any
+
+import numpy as np
+from attrs import frozen
+from numpy.typing import NDArray
+
+from core.logs.words import unit_of
+from core.traces import F64
+
+#: what stands in a cell when there was nothing to write
+MISSING = frozenset(
+    {
+        "", "-", "--", "---", "—", "–", "?", "*", "na", "n/a", "#n/a", "nan", "-nan", "null", "none", "nil",
+        "missing", "unavailable", "unknown", "offline", "error", "err", "on", "off", "true", "false",
+        "nicht verfügbar", "unbekannt", "indisponible", "inconnu", "no disponible", "desconocido", "brak", "nd",
+        "n.d.", "k.a.", "s/d", "\\n", "inf?", "undefined", "#wert!", "#value!", "#ref!", "欠測",
+    }
+)  # fmt: skip
+
+#: the spellings of it that the fast reader knows too (it compares letter by letter)
+MISSING_SPELLINGS = sorted(
+    {m for m in MISSING if not m.startswith("\\")}
+    | {m.upper() for m in MISSING}
+    | {m.capitalize() for m in MISSING}
+    | {"NaN", "N/a"}
+)
+
+SPACES = " \u00a0\u202f\u2009\u2007'’"
+_GROUPS = str.maketrans("", "", SPACES)
+_CELL = re.compile(
+    rf"^([+\-−]?[\d][\d.,{SPACES}]*|[+\-−]?[.,]\d+)(?:[eE]([+\-]?\d{{1,3}}))?\s*([^\d\s][^\d]{{0,11}})?$"
+)
+_INFINITE = re.compile(r"^[+\-−]?(inf|infinity|∞)$", re.IGNORECASE)
+_THOUSANDS = {
+    ".": re.compile(r"^\d{1,3}(,\d{3})+(\.\d*)?$"),
+    ",": re.compile(r"^\d{1,3}(\.\d{3})+(,\d*)?$"),
+}
+
+FINE, EMPTY, INFINITE, WRONG = 0, 1, 2, 3
+
+
+def parse(text: str, decimal: str) -> tuple[float, str, int]:
+    """(value, unit, verdict) of one cell; the verdict is FINE, EMPTY, INFINITE or WRONG.
+
+    Examples
+    --------
+    >>> parse("1.234,5 W", ",")
+    (1234.5, 'W', 0)
+    """
+    text = text.strip(" \t\u00a0\"'\ufeff")
+    if text.casefold() in MISSING:
+        return math.nan, "", EMPTY
+    if _INFINITE.match(text):
+        return math.nan, "", INFINITE
+    match = _CELL.match(text)
+    if not match:
+        return math.nan, "", WRONG
+    body, exponent, unit = match.groups()
+    written = ""
+    if unit:
+        written = unit_of(unit.strip())[1]
+        if not written and unit.strip() != "%":
+            return math.nan, "", WRONG
+    body = body.replace("−", "-").translate(_GROUPS)
+    sign = -1.0 if body.startswith("-") else 1.0
+    body = body.lstrip("+-")
+    if _THOUSANDS[decimal].match(body):
+        body = body.replace("," if decimal == "." else ".", "")
+    if decimal == ",":
+        if "." in body:
+            return math.nan, "", WRONG
+        body = body.replace(",", ".")
+    if body.count(".") > 1 or "," in body:
+        return math.nan, "", WRONG
+    value = sign * float(body)
+    if exponent:
+        value *= 10.0 ** int(exponent)
+    return (value, written, FINE) if math.isfinite(value) else (math.nan, "", INFINITE)
+
+
+@frozen
+class Numbers:
+    """A column of numbers: values, verdict by row, and the units found inside cells with their counts."""
+
+    values: F64
+    verdicts: NDArray[np.int8]
+    units: tuple[tuple[str, int], ...] = ()
+
+
+def parse_column(column: Any, decimal: str) -> Numbers:
+    """Parse an Arrow string column.
+
+    Parameters
+    ----------
+    column : pyarrow.Array or ChunkedArray of strings
+    decimal : {".", ","}
+    """
+    import pyarrow as pa
+
+    whole = column.combine_chunks() if isinstance(column, pa.ChunkedArray) else column
+    coded = whole.dictionary_encode()
+    texts = coded.dictionary.to_pylist()
+    codes = coded.indices.fill_null(len(texts)).to_numpy(zero_copy_only=False)
+    values = np.full(len(texts) + 1, np.nan)
+    verdicts = np.full(len(texts) + 1, EMPTY, dtype=np.int8)
+    units: list[str] = [""] * (len(texts) + 1)
+    for i, text in enumerate(texts):
+        values[i], units[i], verdicts[i] = parse(text, decimal)
+    counts = np.bincount(codes, minlength=len(texts) + 1)
+    seen: dict[str, int] = {}
+    for unit, count in zip(units, counts.tolist(), strict=True):
+        if unit:
+            seen[unit] = seen.get(unit, 0) + count
+    from core.units import ENERGY_IN_WH, POWER_IN_W
+
+    if len(seen) > 1:  # a logger that changes from W to kW as it goes: all in one unit
+        for table, base in ((POWER_IN_W, "W"), (ENERGY_IN_WH, "Wh")):
+            if all(unit in table for unit in seen):
+                values *= np.array([table.get(u, 1.0) for u in units])
+                seen = {base: sum(seen.values())}
+    return Numbers(values[codes], verdicts[codes], tuple(sorted(seen.items(), key=lambda p: -p[1])))
+
+
+_COMMA = re.compile(r"^[+\-−]?\d+,\d+(?:[eE][+-]?\d+)?(?:\s*[^\d\s]{1,8})?$")
+_POINT = re.compile(r"^[+\-−]?\d+\.\d+(?:[eE][+-]?\d+)?(?:\s*[^\d\s]{1,8})?$")
+_GROUPED_POINT = re.compile(rf"^[+\-−]?\d{{1,3}}([,{SPACES}]\d{{3}})+\.\d+(?:\s*[^\d\s]{{1,8}})?$")
+_GROUPED_COMMA = re.compile(rf"^[+\-−]?\d{{1,3}}([.{SPACES}]\d{{3}})+,\d+(?:\s*[^\d\s]{{1,8}})?$")
+
+
+def decimal_of(cells: Iterable[str]) -> tuple[str, int, int]:
+    """(decimal sign, cells that show it, cells that show the other) of many cells.
+
+    A lone comma or point followed by exactly three digits could be a thousands sign and counts for
+    nothing unless it is the only evidence.
+    """
+    comma = point = maybe_comma = maybe_point = 0
+    for cell in cells:
+        text = cell.strip()
+        if _COMMA.match(text):
+            digits = re.split(r"\D", text.split(",")[1])[0]
+            if len(digits) == 3 and not text.lstrip("+-−").startswith("0"):
+                maybe_comma += 1
+            else:
+                comma += 1
+        elif _POINT.match(text):
+            digits = re.split(r"\D", text.split(".")[1])[0]
+            if len(digits) == 3 and not text.lstrip("+-−").startswith("0"):
+                maybe_point += 1
+            else:
+                point += 1
+        elif _GROUPED_COMMA.match(text):
+            comma += 1
+        elif _GROUPED_POINT.match(text):
+            point += 1
+    if not comma and not point:
+        comma, point = maybe_comma, maybe_point
+    return (",", comma, point) if comma > point else (".", point, comma)

@@ -1,0 +1,264 @@
+"""What each column of a table holds: from its heading, its cells, and the company it keeps.
+
+Rules: the heading proposes, the cells dispose. Each decision keeps its reason.
+"""
+
+import re
+from collections.abc import Sequence
+
+from attrs import evolve, frozen
+
+from core.logs import numbers
+from core.logs.sniff import cell_kind
+from core.logs.words import Meaning, meaning
+from core.study import Choices
+
+_DATE_ONLY = re.compile(
+    r"^\W*(?:[^\W\d_]+\.?,?\s+)?\d{1,4}[-/. ](?:\d{1,2}|[^\W\d_]{3,})[-/. ]\d{1,4}\.?$|^\d{4}年\d+月\d+日$|^\d{8}$"
+)
+_CLOCK_ONLY = re.compile(r"^\d{1,4}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?秒?)?\s*(?:[AaPp]\.?\s?[Mm]\.?)?$")
+TIMES = ("time", "date", "clock time", "elapsed")
+NUMBERS = (
+    "power", "energy", "voltage", "current", "temperature", "apparent power", "reactive power", "power factor", "value",
+)  # fmt: skip
+
+
+@frozen
+class Role:
+    """A column and what it holds; `kind` is what most of its cells are."""
+
+    position: int
+    name: str
+    meaning: Meaning
+    kind: str
+    cell_unit: str = ""
+
+    @property
+    def quantity(self) -> str:
+        """What it holds."""
+        return self.meaning.quantity
+
+    @property
+    def unit(self) -> str:
+        """Unit as stated in the cells, or else in the heading."""
+        return self.cell_unit or self.meaning.unit
+
+
+@frozen
+class Roles:
+    """The columns of a table sorted by use.
+
+    ``time`` is one column, or two when date and clock time stand apart.
+    """
+
+    all: tuple[Role, ...]
+    time: tuple[int, ...]
+    channel: int | None = None
+    value: int | None = None
+    device: int | None = None
+    reasons: tuple[tuple[str, str], ...] = ()
+
+    def of(self, quantity: str) -> list[Role]:
+        """Columns of one quantity, in order."""
+        return [r for r in self.all if r.quantity == quantity]
+
+
+def assign(
+    names: Sequence[str], sample: Sequence[Sequence[str]], decimal: str, choices: Choices
+) -> Roles | None:
+    """Decide what the columns hold; None when no column can be the time.
+
+    Parameters
+    ----------
+    names : headings
+    sample : columns of cells
+    """
+    chosen = {p: (q, u) for p, q, u in choices.columns}
+    roles = []
+    for i, (name, cells) in enumerate(zip(names, sample, strict=True)):
+        role = _propose(i, name, cells, decimal)
+        if i in chosen:
+            role = evolve(
+                role, meaning=evolve(role.meaning, quantity=chosen[i][0], unit=chosen[i][1]), cell_unit=""
+            )
+        roles.append(role)
+    reasons: list[tuple[str, str]] = []
+    time = _time(roles, sample, reasons)
+    if time is None:
+        return None
+    for position in time:
+        if roles[position].quantity not in TIMES:
+            roles[position] = evolve(
+                roles[position], meaning=evolve(roles[position].meaning, quantity="time")
+            )
+    roles = [evolve(r, meaning=evolve(r.meaning, quantity="other")) if r.quantity in TIMES and r.position not in time else r
+             for r in roles]  # fmt: skip
+    channel, value = _long(roles, sample, reasons)
+    if channel is None:
+        _by_values(roles, sample, set(time), decimal, reasons)
+    device = _device(roles, sample, channel, set(time), reasons)
+    return Roles(tuple(roles), time, channel, value, device, tuple(reasons))
+
+
+def _propose(position: int, name: str, cells: Sequence[str], decimal: str) -> Role:
+    said = meaning(name) if not re.fullmatch(r"column \d+", name) else Meaning("")
+    full = [c for c in cells if c.strip() and cell_kind(c) != "empty"][:200]
+    counted = {k: sum(cell_kind(c) == k for c in full) for k in ("number", "stamp", "text")}
+    kind = max(counted, key=lambda k: counted[k]) if full else "empty"
+    units: dict[str, int] = {}
+    for cell in full:
+        unit = numbers.parse(cell, decimal)[1]
+        if unit:
+            units[unit] = units.get(unit, 0) + 1
+    cell_unit = max(units, key=lambda u: units[u]) if units and max(units.values()) > 0.5 * len(full) else ""
+    quantity = said.quantity
+    if kind == "text" and quantity in NUMBERS and full:
+        quantity = "channel" if quantity in ("power", "energy") and len(set(full)) <= 40 else ""
+    if kind in ("text", "stamp") and quantity == "row number":
+        quantity = ""
+    if kind == "number" and quantity in ("device", "channel", "state"):
+        quantity = quantity if quantity == "device" and _few(full) else ""
+    if (
+        kind == "stamp"
+        and quantity in NUMBERS
+        and sum(cell_kind(c) == "stamp" for c in full) > 0.9 * len(full)
+    ):
+        quantity = "time"
+    if kind == "text" and quantity in TIMES:
+        quantity = ""
+    if cell_unit:
+        from core.logs.words import unit_of
+
+        by_cell = unit_of(cell_unit)[0]
+        if not quantity or quantity == "channel":
+            quantity = by_cell
+    return Role(position, name, evolve(said, quantity=quantity), kind, cell_unit)
+
+
+def _few(cells: Sequence[str]) -> bool:
+    return len(set(cells)) <= max(1, len(cells) // 10) and all(
+        re.fullmatch(r"\d{1,12}", c.strip()) for c in cells
+    )
+
+
+def _time(
+    roles: list[Role], sample: Sequence[Sequence[str]], reasons: list[tuple[str, str]]
+) -> tuple[int, ...] | None:
+    def share(position: int, pattern: re.Pattern[str]) -> float:
+        full = [c.strip() for c in sample[position] if c.strip()][:200]
+        return sum(bool(pattern.match(c)) for c in full) / len(full) if full else 0.0
+
+    named = [r for r in roles if r.quantity in TIMES and r.kind in ("stamp", "number")]
+    unnamed = [r for r in roles if r.quantity in ("", "other") and r.kind == "stamp"]
+    dates = [r for r in (*named, *unnamed) if share(r.position, _DATE_ONLY) > 0.8]
+    clocks = [r for r in (*named, *unnamed) if share(r.position, _CLOCK_ONLY) > 0.8 and r.kind == "stamp"]
+    both = [r for r in (*named, *unnamed) if r.kind == "stamp" and r not in dates and r not in clocks]
+    if both:
+        reasons.append(("time", f"'{both[0].name}' holds date and time"))
+        return (both[0].position,)
+    if dates and clocks and dates[0].quantity != "elapsed":
+        reasons.append(("time", f"date in '{dates[0].name}', clock time in '{clocks[0].name}'"))
+        return dates[0].position, clocks[0].position
+    for r in named:
+        if r.kind == "number" and r not in dates:
+            reasons.append(("time", f"'{r.name}' holds numbers that count time"))
+            return (r.position,)
+    for r in (*clocks, *dates):
+        reasons.append(("time", f"'{r.name}' holds {'clock times' if r in clocks else 'dates'} only"))
+        return (r.position,)
+    for r in roles:
+        if r.kind == "number" and r.quantity in ("", "row number") and _rises(sample[r.position]):
+            reasons.append(("time", f"'{r.name}' rises in every row and no heading names a time"))
+            return (r.position,)
+    return None
+
+
+def _rises(cells: Sequence[str]) -> bool:
+    values = [numbers.parse(c, ".")[0] for c in cells[:200]]
+    return len(values) > 2 and all(b > a for a, b in zip(values, values[1:], strict=False))
+
+
+def _long(
+    roles: list[Role], sample: Sequence[Sequence[str]], reasons: list[tuple[str, str]]
+) -> tuple[int | None, int | None]:
+    """(channel, value) columns of a log that writes one quantity a row."""
+    for role in roles:
+        if role.kind != "text" or role.quantity in ("unit", "state"):
+            continue
+        distinct = {c.strip() for c in sample[role.position] if c.strip()}
+        if not 1 <= len(distinct) <= max(4, len(sample[role.position]) // 2):
+            continue
+        told = {meaning(c).quantity for c in distinct}
+        if not told & {"power", "energy", "current", "voltage"}:
+            continue
+        values = [r for r in roles if r.kind == "number" and r.quantity == "value"]
+        values = values or [r for r in roles if r.kind == "number" and r.quantity in ("", "power", "energy")]
+        if role.quantity == "device" and any(r.quantity == "power" and r.kind == "number" for r in roles):
+            continue
+        if values:
+            found = ", ".join(sorted(t for t in told if t))
+            reasons.append(("layout", f"long: '{role.name}' says what each row holds ({found})"))
+            return role.position, values[0].position
+    return None, None
+
+
+def _device(
+    roles: list[Role],
+    sample: Sequence[Sequence[str]],
+    channel: int | None,
+    time: set[int],
+    reasons: list[tuple[str, str]],
+) -> int | None:
+    named = [r for r in roles if r.quantity == "device" and r.position != channel]
+    unnamed = [
+        r for r in roles
+        if r.kind == "text" and r.position not in time and r.position != channel and r.quantity == ""
+        and re.fullmatch(r"column \d+", r.name)
+    ]  # fmt: skip
+    for role in (*named, *unnamed):
+        distinct = {c.strip() for c in sample[role.position] if c.strip()}
+        if distinct and len(distinct) <= max(3, len(sample[role.position]) // 3):
+            reasons.append(("machine", f"'{role.name}' names the machine: {', '.join(sorted(distinct)[:5])}"))
+            return role.position
+    return None
+
+
+def _by_values(
+    roles: list[Role],
+    sample: Sequence[Sequence[str]],
+    time: set[int],
+    decimal: str,
+    reasons: list[tuple[str, str]],
+) -> None:
+    """Give a meaning to unnamed columns of numbers when no heading names a power."""
+    known = {r.quantity for r in roles}
+    if known & {"power", "apparent power"} or {"voltage", "current"} <= known:
+        return
+    loose = [
+        r
+        for r in roles
+        if r.kind == "number" and r.position not in time and r.quantity in ("", "value", "row number")
+    ]
+    for role in loose:
+        values = [
+            v for v, _, verdict in (numbers.parse(c, decimal) for c in sample[role.position]) if verdict == 0
+        ]
+        if len(values) < 2:
+            continue
+        low, high = min(values), max(values)
+        rising = all(b >= a for a, b in zip(values[:300], values[1:300], strict=False)) and high > low
+        if rising and "energy" not in known:
+            quantity, unit, why = "energy", "", "never falls, as an energy counter does"
+        elif (
+            (205 <= low <= high <= 260 or 95 <= low <= high <= 132)
+            and high - low < 25
+            and "voltage" not in known
+        ):
+            quantity, unit, why = "voltage", "V", "stays near the voltage of a mains socket"
+        elif "power" not in known:
+            quantity, unit, why = "power", "", "rises and falls as a power does"
+        else:
+            continue
+        known.add(quantity)
+        roles[role.position] = evolve(role, meaning=evolve(role.meaning, quantity=quantity, unit=unit))
+        reasons.append(("columns", f"'{role.name}' is taken as {quantity}: it {why}"))

@@ -1,0 +1,212 @@
+"""One machine's columns made into a trace: units, order, counter, kind of sampling, checks.
+
+Rules: every step reports what it did; nothing is thrown away silently.
+"""
+
+import numpy as np
+from attrs import evolve, frozen
+
+from core.logs import counter as counters
+from core.logs.clock import Clocked
+from core.logs.machines import Raw
+from core.logs.magnitudes import settle
+from core.logs.order import put_in_order
+from core.logs.sampling import judge
+from core.problems import Problem, Severity
+from core.study import Choices
+from core.traces import F64, Clock, Sampling, Trace, smallest_step
+from core.units import ENERGY_IN_WH, POWER_IN_W, SECONDS_PER_HOUR
+
+#: power and counter differ aloud when further apart than this share and than their steps explain
+DIFFER = 0.05
+#: a counter whose step is less than this share of the total carries the log's energy
+FINE_COUNTER = 0.005
+
+
+@frozen
+class Made:
+    """A trace with its energies and everything to be told about it. [Wh]"""
+
+    trace: Trace | None
+    by_power_wh: float | None = None
+    by_counter_wh: float | None = None
+    used_wh: float | None = None
+    missing: int = 0
+    reasons: tuple[tuple[str, str], ...] = ()
+    problems: tuple[Problem, ...] = ()
+
+
+def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> Made:
+    """Make the trace of one machine.
+
+    Parameters
+    ----------
+    raw : Raw
+    clocked : Clocked
+        The clock of the file; its seconds are those of `raw` already.
+    key : str
+        Identity for the trace.
+    file : str
+        Name for problems.
+    choices : Choices
+    """
+    source = raw.power if raw.power is not None else raw.counter
+    assert source is not None
+    timed = np.isfinite(raw.seconds)
+    whole = timed & np.isfinite(source)
+    missing = int(timed.sum() - whole.sum())
+    if whole.sum() < 2:
+        problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": int(whole.sum())})
+        return Made(None, missing=missing, problems=(problem,))
+    all_fine = bool(whole.all())
+    keep = slice(None) if all_fine else whole
+    seconds, values = raw.seconds[keep], source[keep]
+    order = put_in_order(seconds, values, clocked.kind, clocked.tick_s, file)
+    problems = list(order.problems)
+    in_order = order.rows.size == seconds.size and (
+        order.rows.size < 2 or bool((np.diff(order.rows) == 1).all())
+    )
+
+    def sorted_(column: F64 | None) -> F64 | None:
+        if column is None:
+            return None
+        column = column[keep]
+        return column if in_order else column[order.rows]
+
+    time_s = order.seconds - order.seconds[0]
+    power, total, product = sorted_(raw.power), sorted_(raw.counter), sorted_(raw.volt_ampere)
+    if time_s.size < 2:
+        problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": int(time_s.size)})
+        return Made(None, missing=missing, problems=(problem,))
+    units = settle(time_s, power, raw.power_unit, total, raw.counter_unit, product, file)
+    problems += units.problems
+    power_w = None if power is None else _scaled(power, POWER_IN_W[units.power])
+    stitched = None
+    if total is not None:
+        stitched = counters.stitch(time_s, total, ENERGY_IN_WH[units.counter], power_w, file)
+        problems += [] if stitched is None else stitched.problems
+    kind: Sampling
+    reasons = list(units.reasons)
+    if power_w is None:
+        if stitched is None:
+            problem = Problem("log.nothing_counted", Severity.ERROR, file)
+            return Made(None, missing=missing, problems=(*problems, problem))
+        power_w, time_s, kind = _from_counter(time_s, stitched.counter_wh), time_s, "averaged"
+        why = "averaged: only a counter is logged, so each power is the mean of the interval before it"
+        problems.append(
+            Problem("log.power_from_counter", Severity.CAUTION, file, facts={"step_wh": stitched.step_wh})
+        )
+    else:
+        judged = judge(time_s, power_w, smallest_step(power_w))
+        kind, why = judged.kind, judged.reason
+    if choices.sampling is not None:
+        kind, why = choices.sampling, "chosen by hand"
+    reasons.append(("sampling", why))
+    if raw.is_apparent:
+        problems.append(
+            Problem("log.apparent_power", Severity.CAUTION, file, facts={"column": raw.power_name})
+        )
+    negative = int((power_w < 0).sum())
+    if negative > 0 and float(power_w.min()) < -2.0:
+        problems.append(Problem("log.negative_power", Severity.CAUTION, file, facts={"count": negative}))
+    clock = Clock(
+        clocked.kind, None if clocked.kind == "relative" else float(order.seconds[0]), clocked.offset_s, clocked.zone,
+        order.shifts,
+    )  # fmt: skip
+    temperatures = {k: v for k, t in raw.temperatures_c.items() if (v := sorted_(t)) is not None}
+    trace = Trace.of(
+        time_s, power_w, kind, None if stitched is None else stitched.counter_wh, key=key, clock=clock,
+        counter_step_wh=0.0 if stitched is None else stitched.step_wh,
+        counter_breaks_s=() if stitched is None else stitched.breaks_s, temperatures_c=temperatures,
+    )  # fmt: skip
+    return _checked(Made(trace, missing=missing, reasons=tuple(reasons), problems=tuple(problems)), raw, file)
+
+
+def _scaled(values: F64, factor: float) -> F64:
+    return values if factor == 1.0 else values * factor
+
+
+def _from_counter(time_s: F64, counter_wh: F64) -> F64:
+    steps = np.diff(counter_wh) * SECONDS_PER_HOUR / np.diff(time_s)
+    return np.nan_to_num(np.concatenate((steps[:1], steps)))
+
+
+def energy_by_power_wh(trace: Trace) -> float:
+    """Energy of a whole trace from its power alone. [Wh]"""
+    time, power = trace.time_s, trace.power_w
+    steps = np.diff(time)
+    if trace.kind == "on_change":
+        total = float(np.dot(power[:-1], steps))
+    elif trace.kind == "averaged":
+        total = float(np.dot(power[1:], steps))
+        for gap in trace.gaps:  # a mean over the interval before it says nothing about a gap
+            i = int(np.searchsorted(time, gap.end_s))
+            total += float(0.5 * (power[i - 1] - power[i]) * gap.seconds)
+    else:
+        total = float(0.5 * (np.dot(power[:-1], steps) + np.dot(power[1:], steps)))
+    return total / SECONDS_PER_HOUR
+
+
+def _checked(made: Made, raw: Raw, file: str) -> Made:
+    """Add energies, and hold power and counter against each other."""
+    trace = made.trace
+    assert trace is not None
+    by_power = energy_by_power_wh(trace) if raw.power is not None or raw.is_apparent else None
+    by_counter = None
+    problems = list(made.problems)
+    if trace.counter_wh is not None:
+        good = np.flatnonzero(np.isfinite(trace.counter_wh))
+        if good.size >= 2:
+            by_counter = float(trace.counter_wh[good[-1]] - trace.counter_wh[good[0]])
+            covered = float(trace.time_s[good[-1]] - trace.time_s[good[0]])
+            if covered < 0.95 * trace.end_s:
+                by_counter = None
+    used = by_power if by_counter is None else by_counter
+    if by_power is not None and by_counter is not None:
+        step = trace.counter_step_wh * (1 + len(trace.counter_breaks_s))
+        used = by_counter if step / np.sqrt(6) < FINE_COUNTER * by_counter else by_power
+        apart = abs(by_power - by_counter)
+        known = {p.code for p in problems}
+        if (
+            apart > DIFFER * max(by_power, by_counter) + 2 * step
+            and "log.power_and_counter_differ" not in known
+        ):
+            facts = {"by_power_wh": round(by_power, 2), "by_counter_wh": round(by_counter, 2)}
+            problems.append(Problem("log.energies_differ", Severity.CAUTION, file, facts=facts))
+    if trace.gaps:
+        lost = sum(g.seconds for g in trace.gaps)
+        facts_g: dict[str, object] = {
+            "count": len(trace.gaps), "seconds": round(lost, 1), "percent": round(100 * lost / max(trace.end_s, 1e-9), 2),
+        }  # fmt: skip
+        severity = Severity.CAUTION if lost > 0.01 * trace.end_s else Severity.NOTE
+        problems.append(Problem("log.gaps", severity, file, facts=facts_g))
+    held = _held(trace)
+    if held > 1:
+        problems.append(Problem("log.values_held", Severity.CAUTION, file, facts={"rows": held}))
+    return evolve(
+        made, by_power_wh=by_power, by_counter_wh=by_counter, used_wh=used, problems=tuple(problems)
+    )
+
+
+def _held(trace: Trace) -> int:
+    """Rows that a meter holds each value for while the load is moving; 1 when it does not."""
+    power = trace.power_w[: 1 << 20]
+    if power.size < 60 or trace.kind == "on_change":
+        return 1
+    span = float(np.percentile(power, 95) - np.percentile(power, 5))
+    if span <= 20 * max(trace.resolution_w, 0.05):
+        return 1
+    edges = np.flatnonzero(np.abs(np.diff(power)) > 0.02 * span)
+    if edges.size < 20:
+        return 1
+    runs = np.diff(edges)
+    short = runs[runs <= 30]
+    if short.size < 15:
+        return 1
+    usual = int(np.bincount(short).argmax())
+    changes = np.flatnonzero(np.diff(power) != 0)
+    between = np.diff(changes)
+    near = between[between <= 3 * usual]
+    if usual < 2 or near.size < 15:
+        return 1
+    return usual if float((near % usual == 0).mean()) > 0.9 else 1

@@ -1,0 +1,135 @@
+"""Logs in spreadsheets: xlsx, xlsm, xlsb, xls, ods.
+
+Rules: read by a library that runs no formula, fetches nothing and resolves no outside entity.
+"""
+
+import io
+import zipfile
+from typing import Any
+
+import numpy as np
+
+from core.logs.cells import table_of_cells
+from core.logs.containers import MOST_BYTES, MOST_RATIO, Item, refused
+from core.logs.sniff import cell_kind
+from core.logs.words import meaning
+from core.problems import Problem
+
+_MOST_CELLS = 60_000_000
+_LOOKED_AT = 60
+_UNPACKED = 1 << 29
+
+
+def is_zipped_sheet(data: bytes) -> bool:
+    """Whether a zip archive is a spreadsheet."""
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            names = set(archive.namelist())
+    except (zipfile.BadZipFile, OSError, ValueError, NotImplementedError):
+        return False
+    return any(n.startswith("xl/") for n in names) or {"content.xml", "mimetype"} <= names
+
+
+def open_sheet(data: bytes, name: str) -> list[Item] | Problem:
+    """A table for each sheet that holds one."""
+    is_zip = data.startswith(b"PK")
+    if is_zip and _unpacked(data) > min(_UNPACKED, MOST_BYTES, (1 << 24) + MOST_RATIO * len(data)):
+        return refused(name, "log.archive_too_large", limit_mb=_UNPACKED >> 20)
+    from python_calamine import CalamineWorkbook
+
+    try:
+        book = CalamineWorkbook.from_object(io.BytesIO(data))
+        sheets = [(title, book.get_sheet_by_name(title)) for title in book.sheet_names]
+        rows_of = []
+        for title, sheet in sheets:
+            if sheet.total_height * max(1, sheet.total_width) > _MOST_CELLS:
+                return refused(name, "log.archive_too_large", limit_mb=_UNPACKED >> 20)
+            rows_of.append((title, sheet.to_python(skip_empty_area=False)))
+    except Exception as error:  # noqa: BLE001  the library raises its own error types for each format
+        return refused(name, "log.sheet_damaged", error=str(error)[:160])
+    items = []
+    for title, rows in rows_of:
+        item = _item(rows, title if len(rows_of) > 1 else "", _is_1904(data) if is_zip else False)
+        if item is not None:
+            items.append(item)
+    return items or refused(name, "log.no_rows", first_line="")
+
+
+def _unpacked(data: bytes) -> int:
+    """Bytes that the archive says it unpacks to, never less than its members' first words allow."""
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            return sum(m.file_size for m in archive.infolist())
+    except (zipfile.BadZipFile, OSError, ValueError, NotImplementedError):
+        return 0
+
+
+def _is_1904(data: bytes) -> bool:
+    """Whether a workbook counts its days from 1904."""
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            if "xl/workbook.xml" not in archive.namelist():
+                return False
+            with archive.open("xl/workbook.xml") as stream:
+                head = stream.read(1 << 16)
+    except (zipfile.BadZipFile, OSError, ValueError, NotImplementedError, KeyError):
+        return False
+    return b'date1904="1"' in head or b'date1904="true"' in head
+
+
+def _item(rows: list[list[Any]], title: str, is_1904: bool) -> Item | None:
+    rows = [list(r) for r in rows]
+    header, first = _find_headings(rows)
+    if first is None:
+        return None
+    width = max(len(r) for r in rows[first : first + 200])
+    names = [f"column {i + 1}" for i in range(width)]
+    if header is not None:
+        for i, cell in enumerate(rows[header][:width]):
+            if str(cell).strip():
+                names[i] = str(cell).strip()
+        between = rows[header + 1 : first]
+        if between:
+            for i, cell in enumerate(between[0][:width]):
+                if str(cell).strip():
+                    names[i] = f"{names[i]} [{str(cell).strip().strip('[]()')}]"
+    kept, lines = [], []
+    for number, row in enumerate(rows[first:], first + 1):
+        if any(c not in ("", None) for c in row):
+            kept.append(row + [None] * (width - len(row)))
+            lines.append(number)
+    filled = [i for i in range(width) if any(r[i] not in ("", None) for r in kept[:500])]
+    columns = [[r[i] for r in kept] for i in filled]
+    table = table_of_cells([names[i] for i in filled], columns, np.array(lines, dtype=np.int64))
+    why = (("layout", f"a spreadsheet{f', sheet {title}' if title else ''}"),)
+    return Item(table, title, None, None if header is None else header + 1, is_1904, why)
+
+
+def _find_headings(rows: list[list[Any]]) -> tuple[int | None, int | None]:
+    """(row of the headings, first row of values), from 0."""
+    for i, row in enumerate(rows[:_LOOKED_AT]):
+        if not _holds_values(row):
+            continue
+        following = rows[i + 1 : i + 6]
+        if following and sum(map(_holds_values, following)) < len(following) / 2:
+            continue
+        for j in range(i - 1, max(-1, i - 4), -1):
+            words = [str(c) for c in rows[j] if str(c).strip()]
+            if words and (len(words) >= 2 or len(row) == 1) and not _only_units(words):
+                return j, i
+            if words and j == i - 1 and not _only_units(words):
+                break
+        return None, i
+    return None, None
+
+
+def _holds_values(row: list[Any]) -> bool:
+    kinds = [c if isinstance(c, str) else "" for c in row]
+    typed = sum(not isinstance(c, str | bool) and c is not None for c in row)
+    typed += sum(bool(k.strip()) and cell_kind(k) in ("number", "stamp") for k in kinds)
+    words = sum(bool(k.strip()) and cell_kind(k) == "text" for k in kinds)
+    return typed >= 2 and typed >= words
+
+
+def _only_units(words: list[str]) -> bool:
+    return all(meaning(w).unit and not meaning(w).rest for w in words) and all(len(w) <= 6 for w in words)

@@ -1,0 +1,244 @@
+"""From the first lines of a text log: delimiter, decimal sign, headings, first row of values.
+
+Rules: a choice is made by how many rows agree with it, and the figures are kept as its reason. What a column
+*means* is not decided here.
+"""
+
+import csv
+import re
+from collections import Counter
+
+from attrs import evolve, frozen
+
+from core.logs.numbers import MISSING, SPACES, decimal_of
+from core.logs.words import meaning, unit_of
+from core.study import Choices
+
+#: delimiters in the order in which a tie is settled
+DELIMITERS = ("\t", ";", "|", ",", " ")
+NAMES = {"\t": "tab", ";": "semicolon", "|": "pipe", ",": "comma", " ": "spaces"}
+SAMPLE_BYTES = 1 << 17
+SAMPLE_LINES = 400
+#: a longer line is no row of a log
+LONGEST_LINE = 1 << 20
+
+_NUMBER = re.compile(
+    rf"^[+\-−]?(?:\d[\d{SPACES}]*(?:[.,]\d+)*|[.,]\d+)(?:[eE][+\-]?\d+)?(?:\s*(?:°?[A-Za-zµ·%]{{1,5}}|℃))?$"
+)
+_STAMP = re.compile(
+    r"^(?=.*\d)(?:[^\W\d_]{2,12}\.?,?\s+)?[\d]{1,4}(?:[-/.:年月]\s?|\s)(?:\d{1,2}|[^\W\d_]{3,12})"
+    r"(?:[-/.:月T\s,日]+[\w:.,+\- 時分秒/]*)?Z?$|^P(?:\d+D)?T[\dHMS.,]+$|^[^\W\d_]{3,12}\.?\s\d{1,2},?\s\d{4}.*$"
+)
+_COMMENT = re.compile(r"^\s*(?:#|//|;|%|--|\*|!)")
+
+
+@frozen
+class Form:
+    """How a text log is laid out.
+
+    Parameters
+    ----------
+    delimiter : str
+        One of `DELIMITERS`.
+    decimal : {".", ","}
+    header_line : int or None
+        Index of the line of headings, from 0.
+    first_line : int
+        Index of the first line of values, from 0.
+    names : tuple of str
+        One heading a column; ``"column 2"`` where there is none.
+    sample : tuple of tuple of str
+        Rows of values, for deciding what columns mean.
+    preamble : tuple of str
+        Lines before the headings.
+    reasons : tuple of (choice, text)
+    """
+
+    delimiter: str
+    decimal: str
+    header_line: int | None
+    first_line: int
+    names: tuple[str, ...]
+    sample: tuple[tuple[str, ...], ...]
+    preamble: tuple[str, ...] = ()
+    reasons: tuple[tuple[str, str], ...] = ()
+
+
+def cell_kind(cell: str) -> str:
+    """``"number"``, ``"stamp"``, ``"empty"`` or ``"text"``."""
+    text = cell.strip().strip('"').strip()
+    if text.casefold() in MISSING:
+        return "empty"
+    if _NUMBER.match(text):
+        return "number"
+    return "stamp" if _STAMP.match(text) else "text"
+
+
+def split(line: str, delimiter: str) -> list[str]:
+    """Cells of one line."""
+    if delimiter == " ":
+        return line.split()
+    if '"' not in line:
+        return [c.strip() for c in line.split(delimiter)]
+    try:
+        return [c.strip() for c in next(csv.reader([line], delimiter=delimiter, skipinitialspace=True))]
+    except (csv.Error, StopIteration):
+        return line.split(delimiter)
+
+
+def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
+    """Work out the form from the first lines and from lines further on.
+
+    Parameters
+    ----------
+    lines : list of str
+        The file's first lines, in order, without line ends.
+    later : list of str
+        Lines from the middle and the end; they vote but have no place in the order.
+    choices : Choices
+
+    Returns
+    -------
+    Form or None
+        None when no delimiter gives rows of values.
+    """
+    tried = [choices.delimiter] if choices.delimiter else list(DELIMITERS)
+    best: tuple[float, int, str, int, float] | None = None
+    for order, delimiter in enumerate(tried):
+        width, share, typed, columns = _judge(lines, later, delimiter)
+        score = share * typed * (1.0 if columns > 1 else 0.3)
+        if best is None or score > best[0] + 0.02:
+            best = (score, order, delimiter, width, share)
+    if best is None or best[0] <= 0.05:
+        return None
+    _, _, delimiter, width, share = best
+    reason = f"{NAMES.get(delimiter, repr(delimiter))}: {100 * share:.4g} % of rows have the same count of {width} cells"
+    rows = [split(x, delimiter) for x in lines]
+    first = _first_row(lines, rows, width)
+    if first is None:
+        return None
+    form = _with_headings(lines, rows, first, width, delimiter, choices)
+    body = [r for r in rows[form.first_line :] if len(r) == width and _is_values(r)]
+    body += [r for r in (split(x, delimiter) for x in later) if len(r) == width and _is_values(r)]
+    sign, yes, no = decimal_of(c for r in body for c in r)
+    if choices.decimal:
+        sign, why = choices.decimal, "chosen by hand"
+    elif yes or no:
+        why = (
+            f"{'comma' if sign == ',' else 'point'}: so in {yes} of {yes + no} sampled cells with a fraction"
+        )
+    else:
+        why = "no cell has a fraction; a point is assumed"
+    reasons = (
+        ("delimiter", "chosen by hand" if choices.delimiter else reason),
+        ("decimal", why),
+        *form.reasons,
+    )
+    return evolve(form, decimal=sign, sample=tuple(tuple(r) for r in body[:1200]), reasons=reasons)
+
+
+def _judge(lines: list[str], later: list[str], delimiter: str) -> tuple[int, float, float, int]:
+    """Most frequent width of rows, its share, share of typed cells in them, and count of cells."""
+    counted: Counter[int] = Counter()
+    typed_of: Counter[int] = Counter()
+    cells_of: Counter[int] = Counter()
+    picked = [x for x in (*lines, *later) if x.strip()]
+    if len(picked) > 300:
+        picked = picked[:150] + picked[150 :: max(1, (len(picked) - 150) // 150)]
+    for line in picked:
+        cells = split(line, delimiter)
+        counted[len(cells)] += 1
+        kinds = [cell_kind(c) for c in cells]
+        typed_of[len(cells)] += (
+            sum(k in ("number", "stamp") for k in kinds) if not _COMMENT.match(line) else 0
+        )
+        cells_of[len(cells)] += sum(k != "empty" for k in kinds)
+    if not counted:
+        return 0, 0.0, 0.0, 0
+    width = max(counted, key=lambda w: (counted[w] * (w > 1) * (typed_of[w] > 0), counted[w]))
+    share = counted[width] / sum(counted.values())
+    typed = typed_of[width] / max(1, cells_of[width])
+    # in a long log half the cells are words: two typed cells a row say as much as all of them
+    full = typed_of[width] / max(1, counted[width])
+    return width, share, max(typed, min(0.8, full / 2.5)), width
+
+
+def _is_values(row: list[str]) -> bool:
+    """Whether a row holds values rather than headings: a number or stamp, and at most words beside it."""
+    kinds = [cell_kind(c) for c in row]
+    good = sum(k in ("number", "stamp") for k in kinds)
+    return good >= 1 and (good >= sum(k == "text" for k in kinds) or "stamp" in kinds)
+
+
+def _first_row(lines: list[str], rows: list[list[str]], width: int) -> int | None:
+    for i, row in enumerate(rows):
+        if len(row) == width and not _COMMENT.match(lines[i]) and _is_values(row):
+            following = [r for r in rows[i + 1 : i + 8] if len(r) == width]
+            if not following or sum(map(_is_values, following)) >= len(following) / 2:
+                return i
+    return None
+
+
+def _with_headings(
+    lines: list[str], rows: list[list[str]], first: int, width: int, delimiter: str, choices: Choices
+) -> Form:
+    header: int | None = None
+    units: list[str] | None = None
+    if choices.header_row is not None:
+        header = choices.header_row - 1 if choices.header_row > 0 else None
+        first = max(first, (header or 0) + 1) if header is not None else first
+    else:
+        for i in range(first - 1, max(-1, first - 4), -1):
+            row = _fit(rows[i], width)
+            if row is None or not any(c.strip() for c in row):
+                continue
+            if _is_units(row) and units is None and _heading_above(rows, i, width):
+                units = row
+                continue
+            header = i
+            break
+    names = [f"column {i + 1}" for i in range(width)]
+    if header is not None and header < len(rows):
+        found = _fit(rows[header], width) or rows[header][:width]
+        found = [c.strip().strip('"').strip() for c in found]
+        if found and lines[header].lstrip().startswith("#"):
+            found[0] = found[0].lstrip("# ")
+        for i, name in enumerate(found[:width]):
+            unit = units[i].strip(" []()") if units else ""
+            names[i] = (f"{name} [{unit}]" if unit and unit != "-" else name) or names[i]
+        why = f"line {header + 1} is the last line of words before the values" + (
+            ", units below it" if units else ""
+        )
+        if choices.header_row is not None:
+            why = "chosen by hand"
+    else:
+        why = (
+            "the first line already holds values"
+            if first == 0
+            else "no line above the values has their count of cells"
+        )
+    preamble = tuple(x for x in lines[: header if header is not None else first] if x.strip())[:50]
+    return Form(delimiter, ".", header, first, tuple(names), (), preamble, (("headings", why),))
+
+
+def _fit(row: list[str], width: int) -> list[str] | None:
+    """`row` at `width` cells when only empty cells have to be added or dropped."""
+    if len(row) == width:
+        return row
+    if len(row) == width + 1 and not row[-1].strip():
+        return row[:width]
+    if len(row) == width - 1 and len(row) > 1:
+        return [*row, ""]
+    return None
+
+
+def _is_units(row: list[str]) -> bool:
+    cells = [c.strip().strip('"').strip(" []()") for c in row]
+    full = [c for c in cells if c and c != "-"]
+    known = [c for c in full if unit_of(c)[1] or c in ("%", "°C", "date", "time", "hh:mm:ss")]
+    return bool(full) and len(known) >= max(1, len(full) - 1) and any(unit_of(c)[1] for c in full)
+
+
+def _heading_above(rows: list[list[str]], i: int, width: int) -> bool:
+    above = _fit(rows[i - 1], width) if i else None
+    return above is not None and any(meaning(c.strip('"')).quantity for c in above) and not _is_values(above)

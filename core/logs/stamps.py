@@ -1,0 +1,280 @@
+"""Written time stamps taken apart: which digits of a text are year, month, day, hour, minute, second.
+
+Rules: texts are grouped by their skeleton (digits made alike), so that each form is understood once and its
+digits are then read as columns of bytes; nothing here decides between day-first and month-first.
+"""
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+import numpy as np
+from attrs import frozen
+from numpy.typing import NDArray
+
+from core.logs.words import plain
+from core.traces import F64
+
+I64 = NDArray[np.int64]
+U8 = NDArray[np.uint8]
+
+_MONTHS = (
+    "jan januar january janvier enero gennaio januari styczen stycznia janeiro sty ene gen janv",
+    "feb februar february fevrier febrero febbraio februari luty lutego fevereiro lut fev fevr",
+    "mar marz maerz march mars marzo maart marzec marca marco mrz mrt mrz.",
+    "apr april avril abril aprile kwiecien kwietnia kwi avr abr",
+    "may mai mayo maggio mei maj maja maio mag",
+    "jun juni june juin junio giugno czerwiec czerwca junho cze giu",
+    "jul juli july juillet julio luglio lipiec lipca julho lip lug juil",
+    "aug august aout agosto augustus sierpien sierpnia augusti sie ago aou",
+    "sep sept september septembre septiembre settembre wrzesien wrzesnia setembro wrz set",
+    "oct okt october oktober octobre octubre ottobre pazdziernik pazdziernika outubro paz ott out",
+    "nov november novembre noviembre listopad listopada novembro lis",
+    "dec dez december dezember decembre diciembre dicembre grudzien grudnia dezembro gru dic",
+)
+MONTHS = {word: i + 1 for i, words in enumerate(_MONTHS) for word in words.split()}
+_ZONES = {
+    "z": 0, "utc": 0, "gmt": 0, "wet": 0, "west": 3600, "cet": 3600, "cest": 7200, "mez": 3600, "mesz": 7200,
+    "eet": 7200, "eest": 10800, "jst": 32400,
+}  # fmt: skip
+_MORNING = {"am", "a", "午前"}
+_EVENING = {"pm", "p", "午後"}
+_TOKEN = re.compile(r"0+|[^\W\d_]+|[^\w]+|_")
+_DURATION = re.compile(r"^P(?:(0+)D)?(?:T(?:(0+)H)?(?:(0+)M)?(?:(0+)(?:[.,](0+))?S)?)?$")
+_OFFSET = re.compile(r"\s?([+\-−])(00):?(00)?$")
+_CLOCK = re.compile(r"(0{1,6})\s?[:時h]\s?(00)(?:\s?[:分m]\s?(00)(?:[.,](0{1,9}))?)?\s?[秒s]?")
+_DOTTED = re.compile(r"(?<=[\sT_])(00?)\.(00)(?:\.(00))?$|(?<=[\sT_])(00?)-(00)-(00)$")
+
+Span = tuple[int, int]
+
+
+@frozen
+class Shape:
+    """Where the fields stand in a skeleton; spans are (start, end) in bytes.
+
+    ``date`` holds three spans in the order written, or two beside a month given as a word.
+    """
+
+    date: tuple[Span, ...] = ()
+    month_word: int = 0
+    hour: Span | None = None
+    minute: Span | None = None
+    second: Span | None = None
+    fraction: Span | None = None
+    day_count: Span | None = None
+    half: int = -1
+    offset: tuple[int, Span, Span | None] | None = None
+    zone_s: int | None = None
+    is_duration: bool = False
+
+
+@frozen
+class Group:
+    """Rows that are written alike: their indices, their bytes (m, L), and the skeleton."""
+
+    rows: I64
+    matrix: U8
+    skeleton: str
+
+
+def groups(column: Any) -> Iterator[Group]:
+    """Group the texts of an Arrow string column by skeleton; missing and empty texts are in no group."""
+    import pyarrow as pa
+
+    base = 0
+    for chunk in column.chunks if isinstance(column, pa.ChunkedArray) else [column]:
+        for start in range(0, len(chunk), 1 << 20):
+            block = chunk.slice(start, 1 << 20)
+            yield from _groups(block, base + start)
+        base += len(chunk)
+
+
+def _groups(block: Any, base: int) -> Iterator[Group]:
+    buffers = block.buffers()
+    if not len(block) or buffers[2] is None:
+        return
+    wide = str(block.type).startswith("large")
+    offsets = np.frombuffer(buffers[1], dtype=np.int64 if wide else np.int32)[
+        block.offset : block.offset + len(block) + 1
+    ]
+    data = np.frombuffer(buffers[2], dtype=np.uint8)
+    lengths = np.diff(offsets)
+    valid = np.ones(len(block), dtype=bool)
+    if block.null_count:
+        valid = ~np.asarray(block.is_null())
+    for length in np.unique(lengths[valid]).tolist():
+        if not 0 < length <= 60:
+            continue
+        rows = np.flatnonzero((lengths == length) & valid)
+        if rows.size == len(block):
+            first = int(offsets[0])
+            matrix = data[first : first + length * rows.size].reshape(rows.size, length)
+        else:
+            matrix = data[offsets[rows][:, None] + np.arange(length)]
+        yield from _by_skeleton(rows + base, matrix)
+
+
+def _by_skeleton(rows: I64, matrix: U8) -> Iterator[Group]:
+    is_digit = (matrix - np.uint8(48)) < 10
+    first = np.where(is_digit[0], np.uint8(48), matrix[0])
+    if bool((is_digit == is_digit[0]).all()) and bool(
+        (matrix[:, ~is_digit[0]] == matrix[0, ~is_digit[0]]).all()
+    ):
+        yield Group(rows, matrix, bytes(first).decode("utf-8", "replace"))
+        return
+    skeletons = np.where(is_digit, np.uint8(48), matrix)
+    weights = np.random.default_rng(1).integers(1, 1 << 61, matrix.shape[1], dtype=np.uint64)
+    marks = skeletons.astype(np.uint64) @ weights
+    _, index, inverse, counts = np.unique(marks, return_index=True, return_inverse=True, return_counts=True)
+    for i in np.argsort(-counts)[:64].tolist():
+        picked = np.flatnonzero(inverse == i)
+        yield Group(rows[picked], matrix[picked], bytes(skeletons[index[i]]).decode("utf-8", "replace"))
+
+
+def understand(skeleton: str) -> Shape | None:
+    """Find the fields of a skeleton such as ``"00.00.0000 00:00:00"``; None when it is no time."""
+    at = _byte_positions(skeleton)
+
+    def span(match: re.Match[str], group: int) -> Span | None:
+        return None if match.group(group) is None else (at[match.start(group)], at[match.end(group)])
+
+    text = skeleton.strip()
+    lead = len(skeleton) - len(skeleton.lstrip())
+    if lead:
+        at = at[lead:]
+    duration = _DURATION.match(text)
+    if duration and len(text) > 2:
+        return Shape(
+            (), 0, *(span(duration, g) for g in (2, 3, 4, 5)), day_count=span(duration, 1), is_duration=True
+        )
+    clock = _CLOCK.search(text)
+    offset = None
+    if clock is None:
+        clock = _DOTTED.search(text)
+    rest, tail = text, ""
+    fields: tuple[Span | None, ...] = (None, None, None, None)
+    if clock is not None:
+        taken = [g for g in range(1, clock.re.groups + 1) if clock.group(g) is not None]
+        found = [span(clock, g) for g in taken]
+        fields = tuple((found + [None] * 4)[:4])
+        rest, tail = text[: clock.start()], text[clock.end() :]
+        match = _OFFSET.match(tail)
+        if match and span(match, 2):
+            base = clock.end()
+            hours = (at[base + match.start(2)], at[base + match.end(2)])
+            minutes = None if match.group(3) is None else (at[base + match.start(3)], at[base + match.end(3)])
+            offset = (1 if match.group(1) == "+" else -1, hours, minutes)
+            tail = tail[match.end() :]
+    tail_at = len(text) - len(tail)
+    half, month, zone_s = -1, 0, None
+    runs: list[Span] = []
+    for part, begin in ((rest, 0), (tail, tail_at)):
+        for token in _TOKEN.finditer(part):
+            word = token.group(0)
+            if word[0] == "0":
+                runs.append((at[begin + token.start()], at[begin + token.end()]))
+            elif word[0].isalpha():
+                flat = plain(word)
+                if (flat in MONTHS and part is rest) or (flat in MONTHS and not month and len(flat) > 2):
+                    month = MONTHS[flat]
+                elif flat in _MORNING and (part is tail or len(flat) > 1):
+                    half = 0
+                elif flat in _EVENING and (part is tail or len(flat) > 1):
+                    half = 1
+                elif flat in _ZONES and part is tail:
+                    zone_s = _ZONES[flat]
+    return _shape(runs, month, fields, half, offset, zone_s)
+
+
+def _byte_positions(text: str) -> list[int]:
+    positions = [0]
+    for char in text:
+        positions.append(positions[-1] + len(char.encode("utf-8")))
+    return positions
+
+
+def _shape(
+    runs: list[Span], month: int, fields: tuple[Span | None, ...], half: int,
+    offset: tuple[int, Span, Span | None] | None, zone_s: int | None,
+) -> Shape | None:  # fmt: skip
+    hour, minute, second, fraction = fields
+    widths = [b - a for a, b in runs]
+    if (hour is None and widths[:1] in ([8], [14], [12])) or (widths[:2] == [8, 6] and hour is None):
+        a = runs[0][0]
+        date = ((a, a + 4), (a + 4, a + 6), (a + 6, a + 8))
+        b = runs[1][0] if widths[:2] == [8, 6] else a + 8
+        if widths[0] >= 12 or len(runs) > 1:
+            has_seconds = widths[0] == 14 or widths[:2] == [8, 6]
+            return Shape(date, 0, (b, b + 2), (b + 2, b + 4), (b + 4, b + 6) if has_seconds else None,
+                         half=half, offset=offset, zone_s=zone_s)  # fmt: skip
+        return Shape(date)
+    if hour is not None and widths == [8]:
+        a = runs[0][0]
+        runs = [(a, a + 4), (a + 4, a + 6), (a + 6, a + 8)]
+        widths = [4, 2, 2]
+    if hour is None and not month and len(runs) != 3:
+        return None
+    if month and len(runs) >= 2:
+        return Shape(tuple(runs[:2]), month, hour, minute, second, fraction, None, half, offset, zone_s)
+    if len(runs) == 3 and all(w in (1, 2, 4) for w in widths) and widths.count(4) <= 1:
+        return Shape(tuple(runs), 0, hour, minute, second, fraction, None, half, offset, zone_s)
+    if len(runs) == 1 and hour is not None:  # "3 days, 4:05:06" or "3.04:05:06"
+        return Shape((), 0, hour, minute, second, fraction, runs[0], half, offset, zone_s, is_duration=True)
+    if not runs and hour is not None:
+        return Shape((), 0, hour, minute, second, fraction, None, half, offset, zone_s)
+    return None
+
+
+def digits(matrix: U8, span: Span | None) -> I64:
+    """The whole number written in `span` of every row; zeros where there is no span."""
+    if span is None:
+        return np.zeros(matrix.shape[0], dtype=np.int64)
+    value = np.zeros(matrix.shape[0], dtype=np.int32 if span[1] - span[0] < 10 else np.int64)
+    for i in range(*span):
+        value *= 10
+        value += matrix[:, i]
+        value -= 48
+    return value.astype(np.int64)
+
+
+def seconds_of_day(group: Group, shape: Shape) -> F64:
+    """Clock time of every row in seconds; NaN where minutes, seconds or a dated hour do not exist. [s]"""
+    hour = digits(group.matrix, shape.hour)
+    minute, second = digits(group.matrix, shape.minute), digits(group.matrix, shape.second)
+    if shape.half >= 0:
+        hour = hour % 12 + 12 * shape.half
+    total = (hour * 3600 + minute * 60 + second).astype(np.float64)
+    if shape.fraction is not None:
+        total += digits(group.matrix, shape.fraction) / 10.0 ** (shape.fraction[1] - shape.fraction[0])
+    if shape.day_count is not None:
+        total += digits(group.matrix, shape.day_count) * 86400.0
+    wrong = np.zeros(total.shape, dtype=bool)
+    if not shape.is_duration:
+        wrong = (minute > 59) | (second > 59)
+    if shape.date:
+        wrong |= hour > 23
+    if wrong.any():
+        total[wrong] = np.nan
+    return total
+
+
+def offset_seconds(group: Group, shape: Shape) -> F64 | None:
+    """Offset from UTC of every row, None where none is written. [s]"""
+    if shape.offset is not None:
+        sign, hours, minutes = shape.offset
+        return sign * (digits(group.matrix, hours) * 3600.0 + digits(group.matrix, minutes) * 60.0)
+    if shape.zone_s is not None:
+        return np.full(group.rows.shape, float(shape.zone_s))
+    return None
+
+
+def midnight(year: I64, month: I64, day: I64) -> F64:
+    """Seconds from 1970-01-01 to midnight of a date; NaN where there is no such date. [s]"""
+    year = np.where(year < 100, np.where(year < 70, year + 2000, year + 1900), year)
+    good = (month >= 1) & (month <= 12) & (day >= 1) & (day <= 31) & (year >= 1) & (year <= 9999)
+    safe_year, safe_month = np.where(good, year, 1970), np.where(good, month, 1)
+    months = (safe_year - 1970) * 12 + safe_month - 1
+    days = months.astype("M8[M]").astype("M8[D]").astype(np.int64) + np.where(good, day, 1) - 1
+    next_month = (months + 1).astype("M8[M]").astype("M8[D]").astype(np.int64)
+    good &= days < next_month
+    return np.where(good, days * 86400.0, np.nan)

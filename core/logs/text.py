@@ -1,0 +1,159 @@
+"""Bytes of a text file: which encoding, and the same text as UTF-8 with plain line ends.
+
+Rules: nothing is dropped without being told; pure ASCII and UTF-8 are not copied.
+"""
+
+import codecs
+import re
+
+from attrs import frozen
+
+from core.problems import Problem, Severity
+
+#: bytes looked at to judge the encoding and whether this is text at all
+HEAD = 1 << 16
+_STEP = 1 << 24
+_MARKS = (
+    (codecs.BOM_UTF8, "utf-8"),
+    (codecs.BOM_UTF16_LE, "utf-16-le"),
+    (codecs.BOM_UTF16_BE, "utf-16-be"),
+)
+_MAGIC = (
+    (b"%PDF", "a PDF document"),
+    (b"\x89PNG", "a picture"),
+    (b"\xff\xd8\xff", "a photograph"),
+    (b"GIF8", "a picture"),
+    (b"BM", ""),
+    (b"\x7fELF", "a program"),
+    (b"MZ", ""),
+    (b"RIFF", "a sound or video file"),
+    (b"\x00\x00\x00\x18ftyp", "a video file"),
+    (b"\x00\x00\x00 ftyp", "a video file"),
+    (b"II*\x00", "a picture"),
+    (b"7z\xbc\xaf", "a 7z archive"),
+    (b"Rar!", "a rar archive"),
+    (b"BZh", "a bzip2 archive"),
+    (b"\xfd7zXZ", "an xz archive"),
+)
+_HTML = re.compile(
+    rb"^\s*(?:<\?xml[^>]*>\s*)?(?:<!--.*?-->\s*)?<(?:!doctype|html|head|body|svg|xml|table)\b", re.I | re.S
+)
+#: letters and signs that text in western European languages is made of, beyond ASCII
+_WESTERN = frozenset(
+    b"\xa0\xb0\xb2\xb3\xb5\xb7\x80\x91\x92\x93\x94\x96\x97\xab\xbb\xdf" + bytes(range(0xC0, 0x100))
+)
+
+
+@frozen
+class Text:
+    """Text as UTF-8 bytes with ``\\n`` or ``\\r\\n`` line ends, and how it was written in the file."""
+
+    data: bytes
+    encoding: str
+    reason: str
+    problems: tuple[Problem, ...] = ()
+
+
+def foreign(data: bytes) -> str:
+    """What the bytes are when they are clearly no log, in words; empty when they may be one."""
+    for magic, what in _MAGIC:
+        if what and data.startswith(magic):
+            return what
+    if _HTML.match(data[:4096]):
+        return "a web page"
+    head = data[:HEAD]
+    if head[:2] in (codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE) or _utf16_without_mark(head):
+        return ""
+    strange = sum(head.count(bytes([c])) for c in (*range(1, 9), *range(14, 27), *range(28, 32), 127))
+    nuls = head.count(b"\0")
+    if strange > max(2, len(head) // 100) or nuls > len(head) // 3:
+        return "binary data"
+    return ""
+
+
+def _utf16_without_mark(head: bytes) -> str:
+    if len(head) < 8 or head.count(b"\0") < len(head) // 4:
+        return ""
+    even, odd = head[0::2].count(b"\0"), head[1::2].count(b"\0")
+    if odd > 0.4 * len(head) / 2 and even < odd / 8:
+        return "utf-16-le"
+    if even > 0.4 * len(head) / 2 and odd < even / 8:
+        return "utf-16-be"
+    return ""
+
+
+def decode(data: bytes, file: str, chosen: str | None = None) -> Text:
+    """Bring `data` to UTF-8.
+
+    Parameters
+    ----------
+    data : bytes
+    file : str
+        Name for problems.
+    chosen : str, optional
+        Encoding the user chose.
+    """
+    problems: list[Problem] = []
+    encoding, reason, skip = _find(data) if chosen is None else (chosen, "chosen by hand", 0)
+    if chosen is not None:
+        skip = next((len(mark) for mark, _ in _MARKS if data.startswith(mark)), 0)
+    if encoding in ("ascii", "utf-8"):
+        out = data[skip:] if skip else data
+        if encoding == "utf-8" and chosen and not _is_utf8(out):
+            out = out.decode("utf-8", "replace").encode()
+            problems.append(
+                Problem("log.encoding_doubtful", Severity.CAUTION, file, facts={"encoding": encoding})
+            )
+        encoding = "utf-8"
+    else:
+        try:
+            text = data[skip:].decode(encoding, "replace")
+        except LookupError:
+            encoding, reason = "cp1252", f"there is no encoding called {chosen}"
+            text = data.decode(encoding, "replace")
+        if text.count("\ufffd") > 0:
+            problems.append(
+                Problem("log.encoding_doubtful", Severity.CAUTION, file, facts={"encoding": encoding})
+            )
+        out = text.encode("utf-8")
+    nuls = out.count(b"\0")
+    if nuls:
+        out = out.replace(b"\0", b"")
+        problems.append(Problem("log.nul_bytes", Severity.CAUTION, file, facts={"count": nuls}))
+    if b"\r" in out[:HEAD] and b"\n" not in out[:HEAD]:
+        out = out.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
+    return Text(out, encoding, reason, tuple(problems))
+
+
+def _find(data: bytes) -> tuple[str, str, int]:
+    for mark, encoding in _MARKS:
+        if data.startswith(mark):
+            return encoding, "the file starts with this encoding's mark", len(mark)
+    guess = _utf16_without_mark(data[:HEAD])
+    if guess:
+        return guess, "every other byte is zero", 0
+    if data.isascii():
+        return "ascii", "only plain characters, which are the same in nearly every encoding", 0
+    if _is_utf8(data):
+        return "utf-8", "all its accented characters are valid UTF-8", 0
+    high = bytes(b for b in data[: HEAD * 4] if b > 127)
+    if not high:
+        high = bytes(set(data) & set(range(128, 256)))
+    if all(b in _WESTERN for b in high):
+        return "cp1252", "not UTF-8, and its accented characters are letters of western European languages", 0
+    from charset_normalizer import from_bytes
+
+    best = from_bytes(data[:HEAD]).best()
+    if best is None or best.encoding in ("utf_8", "ascii"):
+        return "cp1252", "not UTF-8, and nothing told the 8-bit encodings apart", 0
+    return best.encoding.replace("_", "-"), "not UTF-8; the most likely encoding of its letters", 0
+
+
+def _is_utf8(data: bytes) -> bool:
+    decoder = codecs.getincrementaldecoder("utf-8")()
+    try:
+        for start in range(0, len(data), _STEP):
+            decoder.decode(data[start : start + _STEP], start + _STEP >= len(data))
+    except UnicodeDecodeError:
+        return False
+    return True

@@ -1,0 +1,51 @@
+"""Wall clocks of a known zone turned into instants, through both changes of the year."""
+
+from datetime import UTC, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+import numpy as np
+
+from core.traces import F64
+
+_HOUR = 3600
+
+
+def utc_of(wall_s: F64, zone: ZoneInfo) -> F64:
+    """Unix time of wall-clock stamps (given as if they were UTC); NaN stays NaN. [s]
+
+    Offsets are looked up once an hour of wall clock. In the hour that happens twice, the second pass begins
+    where the stamps jump back.
+
+    Parameters
+    ----------
+    wall_s : ndarray, shape (n,)
+        In the order of the log. [s]
+    zone : ZoneInfo
+    """
+    out = np.full(wall_s.shape, np.nan)
+    good = np.flatnonzero(np.isfinite(wall_s))
+    if not good.size:
+        return out
+    wall = wall_s[good]
+    quarters = np.floor_divide(wall, _HOUR / 4).astype(np.int64)
+    distinct, inverse = np.unique(quarters, return_inverse=True)
+    early = np.array([_offset(q * _HOUR / 4, zone, 0) for q in distinct.tolist()])[inverse]
+    late = np.array([_offset(q * _HOUR / 4, zone, 1) for q in distinct.tolist()])[inverse]
+    twice = early > late
+    offsets = early.copy()
+    if twice.any():
+        edges = np.flatnonzero(np.diff(np.concatenate(([0], twice.astype(np.int8), [0]))))
+        for start, stop in zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True):
+            back = np.flatnonzero(np.diff(wall[start:stop]) < -_HOUR / 4)
+            if back.size:
+                offsets[start + int(back[0]) + 1 : stop] = late[start + int(back[0]) + 1 : stop]
+            elif start and wall[start] - wall[start - 1] < -_HOUR / 4:
+                offsets[start:stop] = late[start:stop]
+    out[good] = wall - offsets
+    return out
+
+
+def _offset(wall_s: float, zone: ZoneInfo, fold: int) -> float:
+    moment = datetime(1970, 1, 1, tzinfo=UTC) + timedelta(seconds=wall_s)
+    offset = moment.replace(tzinfo=zone, fold=fold).utcoffset()
+    return offset.total_seconds() if offset is not None else 0.0
