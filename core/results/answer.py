@@ -69,14 +69,17 @@ def _not_judged(known: list[MachineResult], comparison: Comparison) -> str:
 def _no_difference(known: list[MachineResult], pair: Pair) -> str:
     names = [m.name for m in known]
     runs = {len(m.included) for m in known}
-    each = f"{count(runs.pop(), 'run')} each" if len(runs) == 1 else "these runs"
+    each = f"{count(min(runs), 'run')} each" if len(runs) == 1 else "these runs"
     who = listed(names) if len(names) <= 3 else f"{len(names)} machines, {names[0]} to {names[-1]}"
-    return f"{who}: no difference shown by {each}{_would_show(pair)}."
+    return f"{who}: no difference shown by {each}{_would_show(pair, min(runs))}."
 
 
-def _would_show(pair: Pair) -> str:
+def _would_show(pair: Pair, runs: int) -> str:
+    """What more runs would show; what these runs would have shown, where they are many enough already."""
     if pair.needed_percent is None:
         return ""
+    if pair.runs_needed is not None and pair.runs_needed <= runs:
+        return f"; they would have shown one of {number(pair.needed_percent, 0)} %"
     if pair.runs_needed is None:
         return f"; no number of runs would show {number(pair.needed_percent, 0)} %, the meters allow no more"
     return f"; {count(pair.runs_needed, 'run')} each would show {number(pair.needed_percent, 0)} %"
@@ -134,13 +137,15 @@ def _left_out_told(comparison: Comparison) -> str:
 def _ties_told(comparison: Comparison) -> list[str]:
     """Pairs with no difference, unless the headline tells of nothing else."""
     names = {m.machine_id: m.name for m in comparison.machines}
+    runs = {m.machine_id: len(m.included) for m in comparison.machines}
     known = [m.machine_id for m in comparison.machines if m.energy_wh is not None]
     ties = [p for p in comparison.pairs if p.shown is False]
     first_and_last = {(known[0], known[-1])} if known else set()
     if any((p.machine_id, p.other_id) in first_and_last for p in ties):
         return []
     told = [
-        f"{names[p.machine_id]} and {names[p.other_id]}: no difference shown{_would_show(p)}."
+        f"{names[p.machine_id]} and {names[p.other_id]}: no difference shown"
+        f"{_would_show(p, min(runs[p.machine_id], runs[p.other_id]))}."
         for p in ties[:NAMED_PAIRS]
     ]
     if len(ties) > NAMED_PAIRS:

@@ -193,8 +193,8 @@ def _needed(means: "Sequence[Mean]", found: "Ratio") -> tuple[int | None, float 
         for percent in FINER_PERCENT:
             count = needed(percent)
             if count is None or count > runs:
-                return count, percent
-        return None, None
+                break
+        return count, percent
     for percent in TOLD_PERCENT:
         count = needed(percent)
         if count is not None and count <= MANY_RUNS:

@@ -37,10 +37,11 @@ def machine_result(given: MachineInput) -> MachineResult:
     """The result of one machine from its logs and typed readings."""
     runs: list[RunResult] = []
     for log in given.logs:
-        runs += (
-            run_result(run, given.machine.id, len(runs) + i, log.seen, given.boundary, log.meter)
-            for i, run in enumerate(log.runs, start=1)
-        )
+        first = len(runs) + 1
+        runs += [
+            run_result(run, given.machine.id, number, log.seen, given.boundary, log.meter)
+            for number, run in enumerate(log.runs, start=first)
+        ]
     runs += (typed_result(typed, i, meter) for i, (typed, meter) in enumerate(given.typed, start=1))
     result = MachineResult(
         machine_id=given.machine.id,

@@ -62,6 +62,13 @@ def test_no_number_of_runs_helps() -> None:
     )
 
 
+def test_runs_that_are_enough_say_what_they_would_have_shown() -> None:
+    tie = evolve(TIE, runs_needed=2, needed_percent=1.0)
+    assert headline(comparison([BIRCH, CEDAR], tie)).endswith(
+        "no difference shown by 4 runs each; they would have shown one of 1 %."
+    )
+
+
 def test_unlike_numbers_of_runs() -> None:
     tie = evolve(TIE, runs_needed=None, needed_percent=None)
     pair = comparison([BIRCH, machine("Cedar", 25.4, runs=2)], tie)
