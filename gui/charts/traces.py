@@ -58,7 +58,9 @@ class Lane(QWidget):
     stretch_drawn = Signal(str, float, float)  # log id, start, end [s]
     zoomed_together = Signal(float, float)  # factor, share of the width
     menu_wanted = Signal(object, object)  # global position, time [s]
+    edge_left = Signal()  # a move of an edge is finished
     opened = Signal(str)  # log id: the lane has the focus
+    neighbour_wanted = Signal(int)  # 1 for the lane below, -1 for the one above
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -271,6 +273,7 @@ class Lane(QWidget):
             block = self._content.block(drag.run_id) if self._content else None
             if block is not None:
                 self.edges_moved.emit(drag.run_id, *hits.with_edge(block, drag.edge, drag.at_s))
+                self.edge_left.emit()
         elif drag.what == "draw" and not was_click and self._content is not None:
             a, b = sorted((drag.at_s, self._clamped(self._view.at(drag.from_x))))
             self.stretch_drawn.emit(self._content.log_id, a, b)
@@ -336,6 +339,7 @@ class Lane(QWidget):
                     self._pick(block.run_id)
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._selected is not None:
             self._edge = "start" if self._edge is None else "end" if self._edge == "start" else None
+            self.edge_left.emit()
         elif key == Qt.Key.Key_Escape and (self._drag or self._edge or self._selected):
             if self._drag is None and self._edge is None:
                 self._pick(None)
@@ -346,6 +350,8 @@ class Lane(QWidget):
             self._zoom_about_selected(1 / ZOOM_STEP)
         elif key == Qt.Key.Key_0:
             self.show_whole()
+        elif key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+            self.neighbour_wanted.emit(1 if key == Qt.Key.Key_Down else -1)
         else:
             super().keyPressEvent(event)
             return
@@ -359,7 +365,9 @@ class Lane(QWidget):
         super().focusInEvent(event)
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
-        self._edge = None
+        if self._edge is not None:
+            self._edge = None
+            self.edge_left.emit()
         self.update()
         super().focusOutEvent(event)
 

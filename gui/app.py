@@ -1,0 +1,95 @@
+"""Start-up of the window, and its end in the right order."""
+
+import faulthandler
+import sys
+import traceback
+from pathlib import Path
+from types import TracebackType
+
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QApplication
+
+from gui.appearance import Appearance
+from gui.icons import application_icon
+from gui.jobs import Failure, Jobs
+from gui.main_window import MainWindow
+from gui.pages.logs import LogsPage
+from gui.session import Session
+from gui.settings import Settings, data_folder
+
+
+def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) -> tuple[MainWindow, Session]:
+    """Make the window and its session; nothing is opened yet."""
+    from gui.pages.compare import ComparePage
+
+    session = Session(jobs, folder)
+    window = MainWindow(
+        session, jobs, settings, appearance, (LogsPage(session, settings), ComparePage(session))
+    )
+    session.setParent(window)
+    return window, session
+
+
+def run(paths: list[str], demo: bool = False) -> int:
+    """Open the window and stay until it is closed.
+
+    Parameters
+    ----------
+    paths : list of str
+        Studies, logs and folders to open.
+    demo : bool
+        Open the demo study.
+
+    Returns
+    -------
+    int
+        Exit status.
+    """
+    if sys.stderr is not None and not faulthandler.is_enabled():
+        faulthandler.enable()
+    QCoreApplication.setOrganizationName("Samepart")
+    QCoreApplication.setApplicationName("samepart")
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)
+    app.setApplicationDisplayName("Samepart")
+    app.setWindowIcon(application_icon())
+    settings, jobs = Settings(), Jobs()
+    appearance = Appearance(app, settings.theme, settings.zoom)
+    window, session = build(settings, jobs, appearance, data_folder())
+    _report_exceptions(jobs)
+    if demo:
+        window.open_demo()
+    else:
+        _open_last(session, settings)
+        window.add_paths([Path(path) for path in paths])
+    window.show()
+    try:
+        return app.exec()
+    finally:
+        _end(app, window)
+
+
+def _open_last(session: Session, settings: Settings) -> None:
+    if not session.open_untitled():
+        session.new_study()
+
+
+def _end(app: QApplication, window: MainWindow) -> None:
+    # Widgets first, then the application: the other way round Qt dies in garbage collection (tried).
+    sys.excepthook = sys.__excepthook__
+    window.close()
+    window.deleteLater()
+    app.processEvents()
+    app.sendPostedEvents(None, 0)
+
+
+def _report_exceptions(jobs: Jobs) -> None:
+    """Show exceptions that escape from slots like those of the pool."""
+
+    def report(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        sys.__excepthook__(kind, error, trace)
+        if not issubclass(kind, KeyboardInterrupt):
+            details = "".join(traceback.format_exception(kind, error, trace))
+            jobs.failed.emit(Failure("the window", f"{kind.__name__}: {error}", details))
+
+    sys.excepthook = report

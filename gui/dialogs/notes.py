@@ -1,0 +1,69 @@
+"""Texts that open in a window of their own and never stop the work, and faults of the program."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QTextBrowser, QVBoxLayout, QWidget
+
+from core import __version__
+from core.places import assets_folder
+from gui import look
+from gui.jobs import Failure
+from gui.look import S8, S16
+
+
+def show_note(parent: QWidget, title: str, topic: str) -> QDialog:
+    """Show a text of the assets; the dialog is not modal."""
+    file = assets_folder() / "explain" / f"{topic}.md"
+    text = file.read_text(encoding="utf-8") if file.is_file() else f"The text {file} is missing."
+    dialog = _dialog(parent, title)
+    browser = QTextBrowser()
+    browser.setObjectName("note")
+    browser.setOpenExternalLinks(False)
+    browser.setMarkdown(text.replace("{version}", __version__))
+    browser.setAccessibleName(title)
+    _fill(dialog, browser, QDialogButtonBox(QDialogButtonBox.StandardButton.Close))
+    return dialog
+
+
+def show_failure(parent: QWidget, failure: Failure) -> QDialog:
+    """Say that the program has failed at something, with all that helps to mend it."""
+    dialog = _dialog(parent, "Something went wrong inside the program")
+    words = QLabel(
+        "This is a fault of the program, not of your data. The study is as it was before. "
+        "Copy the text and send it to whoever looks after the program."
+    )
+    words.setWordWrap(True)
+    browser = QTextBrowser()
+    browser.setObjectName("failure")
+    browser.setPlainText(f"{failure.summary}\n\nwhile: {failure.key}\n\n{failure.details}")
+    buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+    copy = buttons.addButton("Copy", QDialogButtonBox.ButtonRole.ActionRole)
+    copy.clicked.connect(browser.selectAll)
+    copy.clicked.connect(browser.copy)
+    _fill(dialog, words, browser, buttons)
+    return dialog
+
+
+def _dialog(parent: QWidget, title: str) -> QDialog:
+    dialog = QDialog(parent)
+    dialog.setObjectName("note_dialog")
+    dialog.setWindowTitle(title)
+    dialog.setWindowModality(Qt.WindowModality.NonModal)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    em = round(look.current().text_px)
+    dialog.resize(48 * em, 36 * em)
+    return dialog
+
+
+def _fill(dialog: QDialog, *widgets: QWidget) -> None:
+    layout = QVBoxLayout(dialog)
+    layout.setContentsMargins(S16, S16, S16, S16)
+    layout.setSpacing(S8)
+    for widget in widgets:
+        layout.addWidget(widget)
+        if isinstance(widget, QDialogButtonBox):
+            widget.rejected.connect(dialog.close)
+    screen = QGuiApplication.primaryScreen()
+    if screen is not None:
+        dialog.setMaximumSize(screen.availableSize())
+    dialog.show()

@@ -1,0 +1,404 @@
+"""The window: page list, page stack, menus, problem strip, progress strip; no words of the domain."""
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QTimer, Slot
+from PySide6.QtGui import (
+    QAction,
+    QActionGroup,
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QKeySequence,
+)
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QHBoxLayout,
+    QMainWindow,
+    QMenu,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from core import edits
+from core.results.values import Comparison
+from gui import look
+from gui.actions import draw_icons, fill_menus, make_actions
+from gui.appearance import Appearance
+from gui.dialogs import notes
+from gui.jobs import Failure, Jobs
+from gui.pages.page import Page
+from gui.session import Session
+from gui.settings import THEMES, ZOOMS, Settings
+from gui.widgets.problem_list import ProblemList
+from gui.widgets.progress_strip import ProgressStrip
+from gui.widgets.side import Side
+from gui.widgets.welcome import Welcome
+
+STUDY_SUFFIX = ".samepart"
+_FILTER = f"Studies (*{STUDY_SUFFIX})"
+
+
+class MainWindow(QMainWindow):
+    """Holds the pages and turns what the user asks of the window into calls of the session."""
+
+    def __init__(
+        self, session: Session, jobs: Jobs, settings: Settings, appearance: Appearance, pages: Sequence[Page]
+    ) -> None:
+        super().__init__()
+        self.setObjectName("main_window")
+        self.setWindowTitle("Samepart")
+        self.setAcceptDrops(True)
+        self.resize(1280, 820)
+        self._session, self._jobs, self._settings, self._appearance = session, jobs, settings, appearance
+        self._pages = tuple(pages)
+        self._lands_after_import = False
+        self._side = Side([page.title for page in pages])
+        self._stack = QStackedWidget()
+        self._welcome = Welcome()
+        self._problems = ProblemList()
+        self._progress = ProgressStrip()
+        self._actions = make_actions(self, self._does())
+        self._recent, self._theme, self._page_menu = QMenu("Open &recent"), QMenu("&Theme"), QMenu("&Page")
+        self._build_menus()
+        self._lay_out()
+        self._connect()
+        # Several changes of one turn of the event loop are one refresh.
+        self._refresh_timer = QTimer(self)
+        self._refresh_timer.setSingleShot(True)
+        self._refresh_timer.setInterval(0)
+        self._refresh_timer.timeout.connect(self._refresh)
+        if not settings.geometry.isEmpty():
+            self.restoreGeometry(settings.geometry)
+        self._on_opened()
+
+    @property
+    def page(self) -> Page | None:
+        """The visible page; None while the window says what to drop."""
+        shown = self._stack.currentWidget()
+        return shown if isinstance(shown, Page) else None
+
+    def show_page(self, title: str) -> None:
+        """Turn to a page."""
+        index = next(i for i, page in enumerate(self._pages) if page.title == title)
+        self._side.set_current(index)
+        self._turn_to(index)
+
+    # what the user does
+
+    def add_paths(self, paths: Sequence[Path]) -> None:
+        """Open studies, and read everything else as logs."""
+        studies = [path for path in paths if path.suffix.lower() == STUDY_SUFFIX and path.is_file()]
+        logs = [path for path in paths if path not in studies]
+        if studies and self._session.open(studies[0]):
+            self._settings.add_recent(studies[0])
+        if logs:
+            self._lands_after_import = True
+            self._session.add_logs(logs)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if event.mimeData().hasUrls() and any(url.isLocalFile() for url in event.mimeData().urls()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
+        event.acceptProposedAction()
+        self.add_paths(paths)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self._settings.geometry = self.saveGeometry()
+        self._settings.sync()
+        self._session.close()
+        self._jobs.close()
+        super().closeEvent(event)
+
+    @Slot()
+    def _new(self) -> None:
+        self._session.new_study()
+
+    @Slot()
+    def _open(self) -> None:
+        dialog = self._file_dialog("Open a study", QFileDialog.FileMode.ExistingFile, _FILTER)
+        dialog.fileSelected.connect(self._open_named)
+        dialog.open()
+
+    @Slot(str)
+    def _open_named(self, name: str) -> None:
+        self._settings.last_folder = str(Path(name).parent)
+        if self._session.open(Path(name)):
+            self._settings.add_recent(Path(name))
+
+    @Slot()
+    def _open_recent(self) -> None:
+        action = self.sender()
+        if isinstance(action, QAction):
+            self._open_named(str(action.data()))
+
+    @Slot()
+    def _add(self) -> None:
+        dialog = self._file_dialog("Add meter logs", QFileDialog.FileMode.ExistingFiles, "All files (*)")
+        dialog.filesSelected.connect(self._add_named)
+        dialog.open()
+
+    @Slot()
+    def _add_folder(self) -> None:
+        dialog = self._file_dialog("Add a folder of logs", QFileDialog.FileMode.Directory, "")
+        dialog.filesSelected.connect(self._add_named)
+        dialog.open()
+
+    def _add_named(self, names: list[str]) -> None:
+        self._settings.last_folder = str(Path(names[0]).parent)
+        self.add_paths([Path(name) for name in names])
+
+    @Slot()
+    def _save_as(self) -> None:
+        dialog = self._save_dialog("Save the study as")
+        dialog.fileSelected.connect(self._save_as_named)
+        dialog.open()
+
+    def _save_as_named(self, name: str) -> None:
+        self._settings.last_folder = str(Path(name).parent)
+        self._session.save_as(Path(name))
+
+    @Slot()
+    def _save_copy(self) -> None:
+        dialog = self._save_dialog("Save a copy of the study")
+        dialog.fileSelected.connect(self._save_copy_named)
+        dialog.open()
+
+    def _save_copy_named(self, name: str) -> None:
+        self._session.save_copy(Path(name))
+
+    @Slot()
+    def open_demo(self) -> None:
+        """Open the demo study and land on its comparison."""
+        self._lands_after_import = True
+        self._session.open_demo()
+
+    @Slot()
+    def _larger(self) -> None:
+        self._zoom(next((z for z in ZOOMS if z > self._settings.zoom + 0.01), ZOOMS[-1]))
+
+    @Slot()
+    def _smaller(self) -> None:
+        self._zoom(next((z for z in reversed(ZOOMS) if z < self._settings.zoom - 0.01), ZOOMS[0]))
+
+    @Slot()
+    def _normal(self) -> None:
+        self._zoom(1.0)
+
+    def _zoom(self, zoom: float) -> None:
+        self._settings.zoom = zoom
+        self._appearance.set_zoom(zoom)
+
+    @Slot(QAction)
+    def _choose_theme(self, action: QAction) -> None:
+        theme = next(t for t in THEMES if t == action.data())
+        self._settings.theme = theme
+        self._appearance.set_theme(theme)
+
+    @Slot()
+    def _show_keys(self) -> None:
+        notes.show_note(self, "Keys", "keys")
+
+    @Slot()
+    def _show_cautions(self) -> None:
+        notes.show_note(self, "Cautions", "cautions")
+
+    @Slot()
+    def _show_about(self) -> None:
+        notes.show_note(self, "About Samepart", "about")
+
+    @Slot(str)
+    def _rename_study(self, name: str) -> None:
+        if name.strip():
+            self._session.apply(edits.rename_study(self._session.study, name))
+            self._session.seal()
+        else:
+            self._queue_refresh()
+
+    # what happens
+
+    def _on_opened(self) -> None:
+        path = self._session.path
+        if path is not None and not self._session.is_untitled:
+            self._settings.add_recent(path)
+        self._fill_recent()
+        index = self._best_page()
+        self._side.set_current(index)
+        self._turn_to(index)
+
+    def _on_imported(self, count: int) -> None:
+        self._lands_after_import = self._lands_after_import and count > 0
+
+    def _on_compared(self, comparison: Comparison) -> None:
+        if self._lands_after_import and not self._jobs.is_running("read files"):
+            self._lands_after_import = False
+            with_runs = sum(bool(machine.included) for machine in comparison.machines)
+            self.show_page("Compare" if with_runs > 1 and self._has("Compare") else "Logs")
+        self._queue_refresh()
+
+    def _on_failure(self, failure: Failure) -> None:
+        notes.show_failure(self, failure)
+
+    def _on_problems(self) -> None:
+        self._problems.show_problems(self._session.problems)
+
+    def _queue_refresh(self) -> None:
+        self._refresh_timer.start()
+
+    def _refresh(self) -> None:
+        """Show the study as it is: in the frame, and on the visible page only."""
+        study = self._session.study
+        path = self._session.path
+        is_untitled = self._session.is_untitled
+        place = "Kept by the program until you save it under a name" if is_untitled else str(path)
+        self._side.show_study(study, self._session.is_read_only, place)
+        self.setWindowTitle(f"{study.name} - Samepart")
+        self._show_history()
+        has_something = bool(study.logs or study.typed)
+        self._stack.setCurrentWidget(self._pages[self._index] if has_something else self._welcome)
+        page = self.page
+        for each in self._pages:
+            menu = each.menu()
+            if menu is not None:
+                menu.menuAction().setVisible(each is page)
+        if page is not None:
+            page.show_study(study, self._session.comparison)
+
+    def _show_history(self) -> None:
+        history = self._session.history
+        for name, label in (("undo", history.undo_label), ("redo", history.redo_label)):
+            word = "&Undo" if name == "undo" else "&Redo"
+            self._actions[name].setText(f"{word}: {label}" if label else word)
+            self._actions[name].setEnabled(label is not None and not self._session.is_read_only)
+
+    def _turn_to(self, index: int) -> None:
+        self._index = index
+        self._queue_refresh()
+
+    def _best_page(self) -> int:
+        titles = [page.title for page in self._pages]
+        several = sum(bool(self._session.study.logs_of(m.id)) for m in self._session.study.machines) > 1
+        return titles.index("Compare") if several and "Compare" in titles else 0
+
+    def _has(self, title: str) -> bool:
+        return any(page.title == title for page in self._pages)
+
+    def _on_look(self) -> None:
+        draw_icons(self._actions, look.current())
+        self._queue_refresh()
+
+    # how it is built
+
+    def _does(self) -> dict[str, Callable[[], object]]:
+        return {
+            "new": self._new,
+            "open": self._open,
+            "add": self._add,
+            "add_folder": self._add_folder,
+            "save_as": self._save_as,
+            "save_copy": self._save_copy,
+            "demo": self.open_demo,
+            "quit": self.close,
+            "undo": self._session.undo,
+            "redo": self._session.redo,
+            "larger": self._larger,
+            "smaller": self._smaller,
+            "normal": self._normal,
+            "keys": self._show_keys,
+            "cautions": self._show_cautions,
+            "about": self._show_about,
+        }
+
+    def _build_menus(self) -> None:
+        given = {"<recent>": self._recent, "<theme>": self._theme, "<pages>": self._page_menu}
+        menus = fill_menus(self.menuBar(), self._actions, given)
+        group = QActionGroup(self)
+        for theme, text in zip(THEMES, ("As the desktop", "Light", "Dark"), strict=True):
+            action = self._theme.addAction(text)
+            action.setData(theme)
+            action.setCheckable(True)
+            action.setChecked(theme == self._settings.theme)
+            group.addAction(action)
+        group.triggered.connect(self._choose_theme)
+        for number, page in enumerate(self._pages, start=1):
+            action = self._page_menu.addAction(page.title)
+            action.setShortcut(QKeySequence(f"Ctrl+{number}"))
+            action.setData(number - 1)
+            action.triggered.connect(self._turn_by_menu)
+            menu = page.menu()
+            if menu is not None:
+                self.menuBar().insertMenu(menus["View"].menuAction(), menu)
+
+    @Slot()
+    def _turn_by_menu(self) -> None:
+        action = self.sender()
+        if isinstance(action, QAction):
+            self._side.set_current(int(action.data()))
+
+    def _fill_recent(self) -> None:
+        self._recent.clear()
+        for path in self._settings.recent:
+            action = self._recent.addAction(path.stem)
+            action.setData(str(path))
+            action.setToolTip(str(path))
+            action.triggered.connect(self._open_recent)
+        self._recent.setEnabled(not self._recent.isEmpty())
+
+    def _lay_out(self) -> None:
+        for page in self._pages:
+            self._stack.addWidget(page)
+        self._stack.addWidget(self._welcome)
+        right = QWidget()
+        column = QVBoxLayout(right)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self._stack, 1)
+        column.addWidget(self._problems)
+        column.addWidget(self._progress)
+        body = QWidget()
+        row = QHBoxLayout(body)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        self._side.setFixedWidth(round(14 * look.current().text_px))
+        row.addWidget(self._side)
+        row.addWidget(right, 1)
+        self.setCentralWidget(body)
+
+    def _connect(self) -> None:
+        session, jobs = self._session, self._jobs
+        self._side.page_chosen.connect(self._turn_to)
+        self._side.study_renamed.connect(self._rename_study)
+        self._welcome.add_wanted.connect(self._add)
+        self._welcome.demo_wanted.connect(self.open_demo)
+        self._problems.put_away.connect(session.put_problems_away)
+        self._progress.cancelled.connect(jobs.cancel)
+        jobs.progressed.connect(self._progress.tell)
+        jobs.ended.connect(self._progress.end)
+        jobs.failed.connect(self._on_failure)
+        session.changed.connect(self._queue_refresh)
+        session.logs_read.connect(self._queue_refresh)
+        session.compared.connect(self._on_compared)
+        session.imported.connect(self._on_imported)
+        session.problems_changed.connect(self._on_problems)
+        session.opened.connect(self._on_opened)
+        self._appearance.changed.connect(self._on_look)
+        draw_icons(self._actions, look.current())
+        self._on_problems()
+
+    def _file_dialog(self, title: str, mode: QFileDialog.FileMode, kinds: str) -> QFileDialog:
+        dialog = QFileDialog(self, title, self._settings.last_folder, kinds)
+        dialog.setObjectName("file_dialog")
+        dialog.setFileMode(mode)
+        dialog.finished.connect(dialog.deleteLater)
+        return dialog
+
+    def _save_dialog(self, title: str) -> QFileDialog:
+        dialog = self._file_dialog(title, QFileDialog.FileMode.AnyFile, _FILTER)
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setDefaultSuffix(STUDY_SUFFIX[1:])
+        dialog.selectFile(self._session.study.name)
+        return dialog

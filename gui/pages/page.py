@@ -1,0 +1,49 @@
+"""What every page is: shown a study and a comparison, asks for edits, keeps nothing of its own."""
+
+from PySide6.QtWidgets import QLabel, QMenu, QVBoxLayout, QWidget
+
+from core.results.values import Comparison
+from core.study import Study
+from gui.look import S4, S16, S24
+
+
+class Page(QWidget):
+    """Base of the pages. Only the visible page is fed; a page that becomes visible is fed at once."""
+
+    #: name in the page list, and of the page's icon
+    title = ""
+    icon = ""
+
+    def show_study(self, study: Study, comparison: Comparison | None) -> None:
+        """Show a study and its newest comparison, which may still be that of a moment ago."""
+        raise NotImplementedError
+
+    def menu(self) -> QMenu | None:
+        """A menu for the menu bar while the page is visible."""
+        return None
+
+
+class SentenceTop(QWidget):
+    """The page's answer in one sentence, and its conditions in a second line."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.sentence = QLabel()
+        self.sentence.setObjectName("sentence")
+        self.sentence.setProperty("role", "title")
+        self.sentence.setWordWrap(True)
+        self.conditions = QLabel()
+        self.conditions.setObjectName("conditions")
+        self.conditions.setProperty("role", "muted")
+        self.conditions.setWordWrap(True)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(S24, S16, S24, S4)
+        layout.setSpacing(S4)
+        layout.addWidget(self.sentence)
+        layout.addWidget(self.conditions)
+
+    def say(self, sentence: str, conditions: str) -> None:
+        """Put both in words; an empty second line takes no room."""
+        self.sentence.setText(sentence)
+        self.conditions.setText(conditions)
+        self.conditions.setVisible(bool(conditions))

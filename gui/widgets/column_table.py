@@ -1,0 +1,93 @@
+"""The columns of a file with what each was taken for, to be corrected."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
+
+from core.logs.reading import Column
+from core.study import Choices
+from gui.look import S4, S8
+
+_MEANINGS = (
+    ("time", ""),
+    ("power", "W"),
+    ("power", "kW"),
+    ("power", "mW"),
+    ("energy", "Wh"),
+    ("energy", "kWh"),
+    ("energy", "mWh"),
+    ("energy", "kJ"),
+    ("energy", "MJ"),
+    ("voltage", "V"),
+    ("current", "A"),
+    ("temperature", "degC"),
+    ("device", ""),
+    ("other", ""),
+)
+#: more columns than this are of no use here, and would take long to build
+_MOST = 24
+
+
+class ColumnTable(QWidget):
+    """A line for each column: heading and meaning."""
+
+    columns_set = Signal(object)  # tuple of (position, quantity, unit)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(S8)
+        self._grid.setVerticalSpacing(S4)
+        self._grid.setColumnStretch(1, 1)
+        self._columns: tuple[Column, ...] = ()
+        self._choices = Choices()
+        self._combos: list[QComboBox] = []
+
+    def show_columns(self, columns: Sequence[Column], choices: Choices) -> None:
+        """Show these columns and which of them the user has decided."""
+        if tuple(columns) == self._columns and choices == self._choices:
+            return
+        self._columns, self._choices = tuple(columns), choices
+        while (item := self._grid.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.hide()
+                widget.deleteLater()
+        self._combos = []
+        by_hand = {position for position, _, _ in choices.columns}
+        for position, column in enumerate(self._columns[:_MOST]):
+            self._add(position, column, position in by_hand)
+
+    def _add(self, position: int, column: Column, is_by_hand: bool) -> None:
+        name = column.name or f"column {position + 1}"
+        label = QLabel(name if len(name) <= 24 else f"{name[:23]}…")
+        label.setToolTip(name)
+        combo = QComboBox()
+        combo.setObjectName(f"column_{position}")
+        combo.setAccessibleName(f"Meaning of column {name}")
+        combo.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        combo.setMinimumContentsLength(10)
+        found = " ".join(w for w in (column.quantity, column.unit) if w)
+        combo.addItem(f"{found} ({'set by you' if is_by_hand else 'found'})", None)
+        for quantity, unit in _MEANINGS:
+            combo.addItem(f"{quantity}, {unit}" if unit else quantity, (quantity, unit))
+        if is_by_hand:
+            combo.addItem("as the program finds it", "")
+        combo.activated.connect(self._choose)
+        label.setBuddy(combo)
+        self._combos.append(combo)
+        self._grid.addWidget(label, position, 0)
+        self._grid.addWidget(combo, position, 1)
+
+    def _choose(self) -> None:
+        combo = self.sender()
+        position = next((i for i, c in enumerate(self._combos) if c is combo), None)
+        if position is None or not isinstance(combo, QComboBox) or combo.currentData() is None:
+            return
+        kept = [c for c in self._choices.columns if c[0] != position]
+        if combo.currentData() != "":
+            quantity, unit = combo.currentData()
+            kept.append((position, str(quantity), str(unit)))
+        self.columns_set.emit(tuple(sorted(kept)))

@@ -1,0 +1,118 @@
+"""All lanes under each other, kept and fed rather than built anew."""
+
+from collections.abc import Callable, Mapping, Sequence
+
+from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+
+from core.lanes import LaneContent
+from core.traces import Trace
+from gui.charts.traces import Lane
+from gui.look import S4, S8
+
+#: a lane grows to this many times its least height when there is room
+_MOST_GROWTH = 2.6
+
+
+class LaneList(QScrollArea):
+    """Lanes of one study; passes on what the user does to any of them."""
+
+    run_picked = Signal(object)
+    edges_moved = Signal(str, float, float)
+    edge_left = Signal()
+    stretch_drawn = Signal(str, float, float)
+    menu_wanted = Signal(object, object)
+    log_opened = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("lanes")
+        self.setAccessibleName("Logs")
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._lanes: dict[str, Lane] = {}
+        self._body = QWidget()
+        self._layout = QVBoxLayout(self._body)
+        self._layout.setContentsMargins(S8, S4, S8, S4)
+        self._layout.setSpacing(S4)
+        self._layout.addStretch(1)
+        self.setWidget(self._body)
+
+    def show_lanes(
+        self,
+        contents: Sequence[LaneContent],
+        traces: Mapping[str, Trace],
+        selected: str | None,
+        waiting: Callable[[str], str],
+    ) -> None:
+        """Show these logs in this order; `waiting` says why a log has no trace yet."""
+        wanted = {content.log_id for content in contents}
+        for log_id in [known for known in self._lanes if known not in wanted]:
+            lane = self._lanes.pop(log_id)
+            self._layout.removeWidget(lane)
+            lane.hide()
+            lane.deleteLater()
+        for place, content in enumerate(contents):
+            lane = self._lanes.get(content.log_id) or self._new_lane(content.log_id)
+            if self._layout.indexOf(lane) != place:
+                self._layout.insertWidget(place, lane, 100)
+            trace = traces.get(content.log_id)
+            lane.show_content(content, trace, selected, "" if trace is not None else waiting(content.log_id))
+            lane.setMaximumHeight(round(_MOST_GROWTH * lane.minimumSizeHint().height()))
+            lane.show()
+
+    def select(self, run_id: str | None) -> None:
+        """Mark a stretch on whichever lane it is, and bring that lane into view."""
+        for lane in self._lanes.values():
+            lane.select(run_id)
+            if run_id is not None and lane.content is not None and lane.content.block(run_id) is not None:
+                self.ensureWidgetVisible(lane, 0, S8)
+
+    def lane(self, log_id: str) -> Lane | None:
+        """The lane of a log."""
+        return self._lanes.get(log_id)
+
+    @property
+    def lanes(self) -> tuple[Lane, ...]:
+        """All lanes from top to bottom."""
+        items = (self._layout.itemAt(i) for i in range(self._layout.count()))
+        found = (item.widget() for item in items if item is not None)
+        return tuple(lane for lane in found if isinstance(lane, Lane))
+
+    def show_whole(self) -> None:
+        """Return every lane to its whole log."""
+        for lane in self._lanes.values():
+            lane.show_whole()
+
+    def focus_neighbour(self, by: int) -> None:
+        """Give the keyboard to the next lane, or the one before."""
+        lanes = self.lanes
+        places = [i for i, lane in enumerate(lanes) if lane.hasFocus()]
+        if places:
+            lane = lanes[min(max(places[0] + by, 0), len(lanes) - 1)]
+            lane.setFocus(Qt.FocusReason.TabFocusReason)
+            self.ensureWidgetVisible(lane, 0, S8)
+
+    def _new_lane(self, log_id: str) -> Lane:
+        lane = Lane(self._body)
+        lane.setObjectName(f"lane_{log_id}")
+        lane.run_picked.connect(self.run_picked)
+        lane.edges_moved.connect(self.edges_moved)
+        lane.edge_left.connect(self.edge_left)
+        lane.stretch_drawn.connect(self.stretch_drawn)
+        lane.menu_wanted.connect(self.menu_wanted)
+        lane.opened.connect(self.log_opened)
+        lane.neighbour_wanted.connect(self.focus_neighbour)
+        lane.zoomed_together.connect(self._zoom_all)
+        self._lanes[log_id] = lane
+        return lane
+
+    def _zoom_all(self, factor: float, share: float) -> None:
+        for lane in self._lanes.values():
+            lane.zoom(factor, share)
+
+    def global_middle(self, log_id: str) -> QPoint:
+        """A point on a lane, for a menu called by the keyboard."""
+        lane = self._lanes[log_id]
+        return lane.mapToGlobal(lane.rect().center())

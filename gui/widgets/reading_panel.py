@@ -1,0 +1,204 @@
+"""How one log was read: every choice with its reason, to be corrected, and what was refused."""
+
+from attrs import evolve
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QFontMetrics
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFrame,
+    QLabel,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from core.log_facts import Fact, facts, refused_lines
+from core.logs.reading import Reading
+from core.reading_options import OPTIONS, Option, chosen, with_choice
+from core.study import Log, Study
+from gui.look import S4, S8, S12, S16
+from gui.reading import LogData
+from gui.widgets.column_table import ColumnTable
+
+
+class ReadingPanel(QScrollArea):
+    """One log's reading; the page has it read again when a choice is changed."""
+
+    choices_changed = Signal(str, int, object)  # log id, which file, Choices
+    machine_chosen = Signal(str, str)  # log id, machine id
+    meter_chosen = Signal(str, str)  # log id, meter id
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("reading_panel")
+        self.setAccessibleName("How the log was read")
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._log: Log | None = None
+        self._data: LogData | None = None
+        self._study: Study | None = None
+        self._index = 0
+        self._title = _label("", "heading")
+        self._file = _combo("reading_file", "File of the log")
+        self._file.activated.connect(self._turn_to_file)
+        self._machine = _combo("reading_machine", "Machine of this log")
+        self._machine.activated.connect(self._choose_machine)
+        self._meter = _combo("reading_meter", "Meter this log was taken with")
+        self._meter.activated.connect(self._choose_meter)
+        self._options = {option.name: _combo(f"reading_{option.name}", option.title) for option in OPTIONS}
+        self._reasons = {option.name: _label("", "muted") for option in OPTIONS}
+        self._columns = ColumnTable()
+        self._columns.columns_set.connect(self._set_columns)
+        self._facts = QVBoxLayout()
+        self._refused = _label("", "")
+        self._refused.setObjectName("reading_refused")
+        self._refused.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._body = self._lay_out()
+        self.setWidget(self._body)
+        em = QFontMetrics(self.font()).averageCharWidth()
+        self.setMinimumWidth(38 * em)
+
+    def show_log(self, study: Study, log: Log | None, data: LogData | None) -> None:
+        """Show how a log was read."""
+        is_other = log is None or self._log is None or log.id != self._log.id
+        is_same = not is_other and data is self._data and study is self._study
+        if is_same:
+            return
+        self._study, self._log, self._data = study, log, data
+        if is_other:
+            self._index = 0
+        self._body.setVisible(log is not None)
+        if log is not None:
+            self._fill(study, log)
+
+    def _fill(self, study: Study, log: Log) -> None:
+        machine = study.machine(log.machine_id)
+        self._title.setText(f"How {machine.name}'s log was read")
+        _fill_combo(self._file, [(s.file_name, i) for i, s in enumerate(log.sources)], self._index)
+        self._file.setEnabled(len(log.sources) > 1)
+        _fill_combo(self._machine, [(m.name, m.id) for m in study.machines], log.machine_id)
+        _fill_combo(self._meter, [(m.name, m.id) for m in study.meters], log.meter_id)
+        reading = self._reading()
+        source = log.sources[min(self._index, len(log.sources) - 1)]
+        for option in OPTIONS:
+            self._fill_option(option, reading, chosen(source.choices, option.name))
+        self._columns.show_columns(reading.columns if reading else (), source.choices)
+        self._fill_facts(facts(reading) if reading is not None else ())
+        lines = refused_lines(reading) if reading is not None else ""
+        self._refused.setText(lines)
+        self._refused.setVisible(bool(lines))
+
+    def _fill_option(self, option: Option, reading: Reading | None, value: str | None) -> None:
+        combo, reason = self._options[option.name], self._reasons[option.name]
+        found = option.found(reading) if reading is not None else None
+        entries: list[tuple[str, object]] = [(f"{found} (found)" if found else "as found", None)]
+        entries += [(f"{text} (set by you)" if key == value else text, key) for text, key in option.entries]
+        if value is not None and all(key != value for _, key in option.entries):
+            entries.append((f"{value} (set by you)", value))
+        _fill_combo(combo, entries, value)
+        why = dict(reading.reasons).get(option.name, "") if reading is not None else ""
+        reason.setText(why)
+        reason.setVisible(bool(why))
+
+    def _fill_facts(self, shown: tuple[Fact, ...]) -> None:
+        while (item := self._facts.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.hide()
+                widget.deleteLater()
+        for fact in shown:
+            self._facts.addWidget(_label(f"<b>{fact.name}</b>&nbsp; {fact.text}", fact.role))
+
+    def _reading(self) -> Reading | None:
+        if self._data is None or not self._data.readings:
+            return None
+        return self._data.readings[min(self._index, len(self._data.readings) - 1)]
+
+    # what the user does
+
+    def _turn_to_file(self) -> None:
+        self._index = self._file.currentIndex()
+        if self._study is not None and self._log is not None:
+            self._fill(self._study, self._log)
+
+    def _choose_machine(self) -> None:
+        if self._log is not None and self._machine.currentData() != self._log.machine_id:
+            self.machine_chosen.emit(self._log.id, str(self._machine.currentData()))
+
+    def _choose_meter(self) -> None:
+        if self._log is not None and self._meter.currentData() != self._log.meter_id:
+            self.meter_chosen.emit(self._log.id, str(self._meter.currentData()))
+
+    def _choose(self) -> None:
+        combo = self.sender()
+        name = next((n for n, c in self._options.items() if c is combo), None)
+        if name is None or self._log is None or not isinstance(combo, QComboBox):
+            return
+        source = self._log.sources[self._index]
+        value = combo.currentData()
+        choices = with_choice(source.choices, name, None if value is None else str(value))
+        if choices != source.choices:
+            self.choices_changed.emit(self._log.id, self._index, choices)
+
+    def _set_columns(self, columns: object) -> None:
+        if self._log is not None and isinstance(columns, tuple):
+            source = self._log.sources[self._index]
+            self.choices_changed.emit(self._log.id, self._index, evolve(source.choices, columns=columns))
+
+    def _lay_out(self) -> QWidget:
+        body = QWidget()
+        column = QVBoxLayout(body)
+        column.setContentsMargins(S16, S8, S16, S16)
+        column.setSpacing(S4)
+        column.addWidget(self._title)
+        for name, combo in (("File", self._file), ("Machine", self._machine), ("Meter", self._meter)):
+            column.addSpacing(S4)
+            column.addWidget(_label(name, "muted", combo))
+            column.addWidget(combo)
+        column.addSpacing(S12)
+        column.addLayout(self._facts)
+        column.addSpacing(S8)
+        for option in OPTIONS:
+            combo = self._options[option.name]
+            combo.activated.connect(self._choose)
+            column.addSpacing(S4)
+            column.addWidget(_label(option.title, "muted", combo))
+            column.addWidget(combo)
+            column.addWidget(self._reasons[option.name])
+        column.addSpacing(S8)
+        column.addWidget(_label("Columns", "heading"))
+        column.addWidget(self._columns)
+        column.addWidget(self._refused)
+        column.addStretch(1)
+        return body
+
+
+def _label(text: str, role: str, buddy: QWidget | None = None) -> QLabel:
+    label = QLabel(text)
+    label.setProperty("role", role)
+    label.setWordWrap(True)
+    if buddy is not None:
+        label.setBuddy(buddy)
+    return label
+
+
+def _combo(name: str, accessible: str) -> QComboBox:
+    combo = QComboBox()
+    combo.setObjectName(name)
+    combo.setAccessibleName(accessible)
+    combo.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+    combo.setMinimumContentsLength(12)
+    combo.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+    # The wheel over a closed list scrolls the panel: a choice must never change by accident.
+    combo.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    return combo
+
+
+def _fill_combo(combo: QComboBox, entries: list[tuple[str, object]], current: object) -> None:
+    combo.clear()
+    for text, key in entries:
+        combo.addItem(text, key)
+    index = next((i for i, (_, key) in enumerate(entries) if key == current), 0)
+    combo.setCurrentIndex(index)

@@ -1,0 +1,92 @@
+"""What an empty window says: what to drop, and where to look first."""
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from gui import look
+from gui.look import S8, S12, S16, S24, S32
+
+_STEPS = (
+    "Make the same part on each machine, a few times, with a plug-in meter that saves a log.",
+    "Drop the logs here: text tables, spreadsheets, packed files, whole folders.",
+    "Read off what the part costs on each machine, and whether the difference is real.",
+)
+
+
+class Welcome(QWidget):
+    """A dashed frame with words and two buttons."""
+
+    add_wanted = Signal()
+    demo_wanted = Signal()
+    typed_wanted = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("welcome")
+        title = QLabel("Drop meter logs here")
+        title.setProperty("role", "title")
+        lead = QLabel("What does the same part cost in energy on different machines?")
+        lead.setWordWrap(True)
+        add = self._button("Choose logs…", "welcome_add", "main", self.add_wanted)
+        demo = self._button("Open the demo", "welcome_demo", "", self.demo_wanted)
+        demo.setAccessibleDescription("Five invented machines that make a hose clip")
+        buttons = QHBoxLayout()
+        buttons.setSpacing(S12)
+        buttons.addWidget(add)
+        buttons.addWidget(demo)
+        buttons.addStretch(1)
+        foot = QLabel(
+            "Nothing leaves this computer. The logs stay as they are; a copy is kept inside the study."
+        )
+        foot.setProperty("role", "muted")
+        foot.setWordWrap(True)
+        column = QWidget()
+        column.setMaximumWidth(640)
+        column.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        words = QVBoxLayout(column)
+        words.setSpacing(S8)
+        words.addWidget(title)
+        words.addWidget(lead)
+        words.addSpacing(S16)
+        for number, step in enumerate(_STEPS, start=1):
+            words.addLayout(_step(number, step))
+        words.addSpacing(S16)
+        words.addLayout(buttons)
+        words.addSpacing(S24)
+        words.addWidget(foot)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(S32 * 2, S32, S32 * 2, S32)
+        layout.addStretch(2)
+        layout.addWidget(column, 0, Qt.AlignmentFlag.AlignHCenter)
+        layout.addStretch(3)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        style = look.current()
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(style.pen("muted", 1.5, (6.0, 5.0)))
+        painter.setBrush(style.color("card"))
+        painter.drawRoundedRect(self.rect().adjusted(S24, S24, -S24, -S24), S8, S8)
+        painter.end()
+
+    def _button(self, text: str, name: str, role: str, signal: object) -> QPushButton:
+        button = QPushButton(text)
+        button.setObjectName(name)
+        button.setProperty("role", role)
+        button.clicked.connect(signal)
+        return button
+
+
+def _step(number: int, text: str) -> QHBoxLayout:
+    row = QHBoxLayout()
+    row.setSpacing(S12)
+    figure = QLabel(str(number))
+    figure.setProperty("role", "heading")
+    figure.setAlignment(Qt.AlignmentFlag.AlignTop)
+    figure.setFixedWidth(S16)
+    words = QLabel(text)
+    words.setWordWrap(True)
+    row.addWidget(figure)
+    row.addWidget(words, 1)
+    return row
