@@ -89,7 +89,7 @@ def _measure(quantity: Quantity, machines: tuple[MachineResult, ...], locale: Nu
         cells=tuple(_cell(m, quantity, axis) for m in machines),
         bars=quantity is MEAN_W,
         rank=BY_RANK.index(quantity),
-        legend="filled: the bed" if quantity is MEAN_W and any(m.bed_w for m in machines) else "",
+        legend="bed filled" if quantity is MEAN_W and any(m.bed_w for m in machines) else "",
     )
 
 

@@ -5,8 +5,8 @@ from attrs import frozen
 from core.figures.placing import Box
 from core.figures.values import ComparisonFigure, Figure
 from gui.charts.plane import lay_out_plane
-from gui.charts.rows import lay_out_rows, least_height
-from gui.charts.scene import Item, Ruler, Scene, Text
+from gui.charts.rows import lay_out_rows, least_height, most_height, wished_height
+from gui.charts.scene import Ruler, Scene, Text
 from gui.look import Look, Size
 
 _MARGIN = 12.0
@@ -39,6 +39,40 @@ def lay_out(figure: Figure, width: float, height: float, look: Look, frame: Fram
     return Scene(width, height, (*scene.items, *head, *foot), scene.targets, scene.hints)
 
 
+def frame_height(figure: Figure, width: float, look: Look, frame: Frame) -> float:
+    """What a frame adds to the height of a chart of this width. [px]"""
+    margin = look.px(_MARGIN)
+    inner = Box(margin, margin, max(width - 2 * margin, 1.0), 1.0)
+    height = 0.0
+    for texts in (
+        _heading(figure, inner, look) if frame.title else (),
+        _footer(figure, inner, look) if frame.conditions else (),
+    ):
+        if texts:
+            height += max(t.box.bottom for t in texts) - min(t.box.y for t in texts) + margin
+    return height
+
+
+@frozen
+class Room:
+    """Width and height of a view: the least, those wished for, and the height beyond which nothing is won."""
+
+    least: tuple[float, float]
+    wished: tuple[float, float]
+    most_height: float
+
+
+def room_for(figure: Figure, look: Look) -> Room:
+    """What room a figure needs on a page. [px]"""
+    margin = 2 * look.px(_MARGIN)
+    if isinstance(figure, ComparisonFigure):
+        wished = wished_height(figure, look) + margin
+        return Room((look.px(420), wished), (look.px(760), wished), most_height(figure, look) + margin)
+    return Room(
+        (look.px(260), look.px(200) + margin), (look.px(480), look.px(260) + margin), look.px(900) + margin
+    )
+
+
 def fitting_scale(figure: Figure, width: float, height: float, look: Look, frame: Frame) -> float:
     """The largest scale up to that of `look` at which every row still holds its text; at least 1."""
     if not isinstance(figure, ComparisonFigure):
@@ -47,10 +81,8 @@ def fitting_scale(figure: Figure, width: float, height: float, look: Look, frame
     while scale > 1.0:
         tried = look.scaled(scale)
         margin = tried.px(_MARGIN)
-        inner = Box(margin, margin, width - 2 * margin, height - 2 * margin)
-        head = sum(t.box.height for t in _heading(figure, inner, tried)) if frame.title else 0.0
-        foot = sum(t.box.height for t in _footer(figure, inner, tried)) if frame.conditions else 0.0
-        if head + foot + 4 * margin + least_height(figure, tried) <= height:
+        around = 2 * margin + frame_height(figure, width, tried, frame)
+        if around + least_height(figure, tried) <= height:
             return scale
         scale = max(1.0, scale - 0.1)
     return 1.0
@@ -102,9 +134,3 @@ def _right(text: str, inner: Box, height: float, ruler: Ruler, size: Size) -> Te
     return Text(
         Box(inner.right - width, inner.bottom - height, width, height), text, size, token="muted", full=text
     )
-
-
-def clipped_texts(scene: Scene) -> tuple[Item, ...]:
-    """Texts that reach out of the scene: there should be none."""
-    whole = Box(0, 0, scene.width, scene.height)
-    return tuple(t for t in scene.texts if t.text and not whole.holds(t.box, slack=0.5))

@@ -6,6 +6,8 @@ not. Measures for which there is no room go into a second band below, or are nam
 machines for which there is none.
 """
 
+import math
+
 from attrs import evolve, frozen
 
 from core.figures.placing import Box, swarm
@@ -15,7 +17,7 @@ from gui.charts.scene import Fill, Hint, Item, Line, Marker, Ruler, Scene, Targe
 from gui.look import Look
 
 #: share of the width that machine names may take
-_NAMES_SHARE, _LEAST_NAMES_SHARE = 0.24, 0.12
+_NAMES_SHARE, _LEAST_NAMES_SHARE = 0.19, 0.12
 _COLUMN_GAP = 16.0
 #: least height of a row: one line of text with air around it, in text heights
 _LEAST_ROW = 1.15
@@ -23,6 +25,8 @@ _LEAST_ROW = 1.15
 _TALL_ROW = 2.3
 #: a row taller than this keeps its content together in its middle, in text heights
 _GROUP = 4.2
+#: up to so many machines rows of this height are wished for, in text heights
+_WISHED_ROWS = ((6, 3.1), (14, 2.45), (math.inf, 1.45))
 #: narrowest plot that still shows where marks lie, in text heights
 _LEAST_PLOT = 2.4
 #: weight of the first measure's width against the others'
@@ -41,15 +45,23 @@ class _Band:
 
 
 def least_height(figure: ComparisonFigure, look: Look) -> float:
-    """Height below which rows of one band would no longer hold their text. [px]"""
+    """Height below which rows no longer hold their text. [px]"""
     text = Ruler(look).height()
     return _overhead(text, look) + max(1, len(figure.rows)) * _LEAST_ROW * text
 
 
 def wished_height(figure: ComparisonFigure, look: Look) -> float:
-    """Height at which values stand above their marks and nothing is spread thin. [px]"""
+    """Height for reading at ease: airy rows for a few machines, lines of text for a farm. [px]"""
     text = Ruler(look).height()
-    return _overhead(text, look) + max(1, len(figure.rows)) * 1.5 * _TALL_ROW * text
+    rows = max(1, len(figure.rows))
+    row = next(height for most, height in _WISHED_ROWS if rows <= most)
+    return _overhead(text, look) + rows * row * text
+
+
+def most_height(figure: ComparisonFigure, look: Look) -> float:
+    """Height beyond which rows would only drift apart. [px]"""
+    text = Ruler(look).height()
+    return _overhead(text, look) + max(1, len(figure.rows)) * 1.6 * _GROUP * text
 
 
 def lay_out_rows(figure: ComparisonFigure, area: Box, look: Look) -> Scene:

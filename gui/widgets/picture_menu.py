@@ -1,0 +1,131 @@
+"""Saving a figure as a picture: which chart, for which purpose, with or without its frame."""
+
+from pathlib import Path
+
+from attrs import frozen
+from PySide6.QtCore import QObject, QStandardPaths, Signal
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
+
+from core.figures.values import Figure
+from gui.charts.layout import Frame, frame_height
+from gui.charts.view import ChartView
+from gui.images import SIZES, Size, save
+
+_PURPOSES = (
+    ("wide", "Wide, 1920 × 1080…"),
+    ("square", "Square, 1080 × 1080…"),
+    ("as shown", "As shown…"),
+)
+
+
+@frozen
+class Picture:
+    """A picture that was asked for."""
+
+    figure: Figure
+    size: Size
+    frame: Frame
+    view: ChartView
+
+
+class PictureMenu(QObject):
+    """The menu and what its entries do; the file dialog never blocks."""
+
+    told = Signal(str)  # that it is saved, or what stood in the way and what would mend it
+
+    def __init__(self, charts: dict[str, ChartView], parent: QWidget) -> None:
+        super().__init__(parent)
+        self._charts = charts
+        self._asked: Picture | None = None
+        self._dialog: QFileDialog | None = None
+        self.menu = QMenu("&Picture", parent)
+        for title, chart in charts.items():
+            part = self.menu.addMenu(title)
+            for purpose, text in _PURPOSES:
+                action = part.addAction(text)
+                action.setObjectName(f"save_{chart.objectName()}_{purpose.replace(' ', '_')}")
+                action.setData((title, purpose))
+                action.triggered.connect(self._on_purpose)
+        self.menu.addSeparator()
+        self.with_title = self._switch("With the headline")
+        self.with_conditions = self._switch("With conditions and source")
+
+    @property
+    def frame(self) -> Frame:
+        """What a picture carries around its chart."""
+        return Frame(title=self.with_title.isChecked(), conditions=self.with_conditions.isChecked())
+
+    @property
+    def dialog(self) -> QFileDialog | None:
+        """The dialog that asks where, while it is open."""
+        return self._dialog
+
+    def picture(self, title: str, purpose: str) -> Picture | None:
+        """The picture of a chart for a purpose; None when the chart is empty."""
+        view = self._charts[title]
+        if view.figure is None:
+            return None
+        size = SIZES.get(purpose) or self.shown_size(view)
+        return Picture(view.figure, size, self.frame, view)
+
+    def shown_size(self, view: ChartView) -> Size:
+        """Size at which the chart is as large in the picture as on screen, with its frame around it."""
+        if view.figure is None:
+            return Size(view.width(), view.height())
+        around = frame_height(view.figure, view.width(), view.look, self.frame)
+        return Size(view.width(), view.height() + round(around))
+
+    def write(self, picture: Picture, path: Path) -> None:
+        """Write a picture; what stands in the way is told, not raised."""
+        try:
+            save(path, picture.figure, picture.size, picture.view.look, picture.frame)
+        except OSError as error:
+            why = error.strerror or str(error)
+            self.told.emit(f"{path.name} was not saved ({why}). Choose another folder or free some room.")
+        else:
+            self.told.emit(f"Saved {path.name}")
+
+    def _switch(self, text: str) -> QAction:
+        action = self.menu.addAction(text)
+        action.setCheckable(True)
+        action.setChecked(True)
+        return action
+
+    def _on_purpose(self) -> None:
+        action = self.sender()
+        if not isinstance(action, QAction):
+            return
+        self._asked = self.picture(*action.data())
+        if self._asked is None:
+            return
+        home = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.PicturesLocation)
+        name = f"{self._asked.view.objectName().replace('_', '-')}.png"
+        parent = self.parent()
+        dialog = QFileDialog(parent if isinstance(parent, QWidget) else None, "Save picture")
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setNameFilters(["PNG picture (*.png)", "SVG drawing (*.svg)"])
+        dialog.setDefaultSuffix("png")
+        dialog.setDirectory(home)
+        dialog.selectFile(name)
+        dialog.filterSelected.connect(self._on_filter)
+        dialog.fileSelected.connect(self._on_file)
+        dialog.finished.connect(self._on_finished)
+        self._dialog = dialog
+        dialog.open()
+
+    def _on_filter(self, chosen: str) -> None:
+        if self._dialog is not None:
+            self._dialog.setDefaultSuffix("svg" if "svg" in chosen else "png")
+
+    def _on_file(self, name: str) -> None:
+        if self._asked is not None:
+            path = Path(name)
+            if path.suffix.lower() not in (".png", ".svg"):
+                path = path.with_name(path.name + ".png")
+            self.write(self._asked, path)
+
+    def _on_finished(self) -> None:
+        if self._dialog is not None:
+            self._dialog.deleteLater()
+        self._dialog, self._asked = None, None

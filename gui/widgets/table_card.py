@@ -1,0 +1,97 @@
+"""A small table on a card: as high as its rows, with a note beneath, so that it neither scrolls nor gapes."""
+
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QFrame, QHeaderView, QLabel, QSizePolicy, QTableView, QVBoxLayout, QWidget
+
+from core.tables import Table
+from gui.look import S4, S8, current
+from gui.models.table import TableModel
+
+#: rows may grow to so many times their least height to fill the card
+_MOST_STRETCH = 1.7
+
+
+class TableCard(QFrame):
+    """Shows a core table whole."""
+
+    def __init__(self, name: str, accessible_name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self.model = TableModel(self)
+        self.view = QTableView()
+        self.view.setObjectName(name)
+        self.view.setAccessibleName(accessible_name)
+        self.view.setModel(self.model)
+        self.view.setShowGrid(False)
+        self.view.setWordWrap(False)
+        self.view.setFrameShape(QFrame.Shape.NoFrame)
+        self.view.setStyleSheet("QTableView { border: none; }")
+        self.view.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        self.view.setSelectionMode(QTableView.SelectionMode.SingleSelection)
+        self.view.setTabKeyNavigation(False)
+        self.view.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.view.verticalHeader().hide()
+        self.view.horizontalHeader().setHighlightSections(False)
+        self.note = QLabel()
+        self.note.setProperty("role", "muted")
+        self.note.setWordWrap(True)
+        self.note.setContentsMargins(S4, 0, S4, 0)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(S8, S8, S8, S8)
+        layout.setSpacing(S8)
+        layout.addWidget(self.view)
+        layout.addWidget(self.note)
+        layout.addStretch(1)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.MinimumExpanding)
+
+    def show_table(self, table: Table, note: str, decimal: str = ".") -> None:
+        """Show another table and note."""
+        self.note.setText(note)
+        self.note.setVisible(bool(note))
+        self.model.show_table(table, decimal)
+        self._fit()
+
+    @property
+    def wished_width(self) -> int:
+        """Width at which no column is shortened. [px]"""
+        return sum(self._column_widths()) + 2 * S8 + 4
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._fit()
+
+    def _column_widths(self) -> list[int]:
+        header = self.view.horizontalHeader()
+        columns = range(self.model.columnCount())
+        return [max(self.view.sizeHintForColumn(c), header.sectionSizeHint(c)) for c in columns]
+
+    def _fit(self) -> None:
+        rows = self.model.rowCount()
+        if not rows:
+            self.view.setFixedHeight(0)
+            return
+        least = round(1.75 * current().text_px)
+        header = self.view.horizontalHeader()
+        note = self.note.heightForWidth(max(self.width() - 2 * S8, 1)) if self.note.isVisibleTo(self) else 0
+        head = header.sizeHint().height()
+        free = self.height() - head - note - 4 * S8
+        height = min(max(least, free // rows), round(_MOST_STRETCH * least))
+        self.view.verticalHeader().setDefaultSectionSize(height)
+        self.view.setFixedHeight(head + rows * height + 2)
+        self.setMinimumHeight(head + rows * least + note + 4 * S8)
+        self._spread()
+
+    def _spread(self) -> None:
+        """Share what width is left; a scroll bar appears only when even the least is missing."""
+        widths = self._column_widths()
+        spare = max(0, self.view.viewport().width() - sum(widths)) // max(1, len(widths))
+        header = self.view.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        for column, width in enumerate(widths):
+            header.resizeSection(column, width + spare)

@@ -1,0 +1,170 @@
+"""A chart in the window: pointing, selecting, keys, and what a screen reader is told."""
+
+import pytest
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from core.figures.compare import comparison_figure
+from core.figures.energy_time import energy_time_figure
+from core.figures.placing import Box
+from core.figures.readout import readout
+from core.quantities import quantity
+from core.results.values import Comparison
+from gui.charts.readout import readout_box
+from gui.charts.view import ChartView
+from tests.comparisons import make
+
+
+def shown(qtbot: QtBot, *, plane: bool = False, machines: int = 5) -> tuple[ChartView, Comparison]:
+    study, comparison = make(machines, 4)
+
+    def say(run_id: str, key: str) -> tuple[str, ...]:
+        return readout(comparison, run_id, quantity(key))
+
+    view = ChartView("chart")
+    qtbot.addWidget(view)
+    figure = (energy_time_figure if plane else comparison_figure)(comparison, study)
+    view.show_figure(figure, say)
+    view.resize(1000, 480)
+    with qtbot.waitExposed(view):
+        view.show()
+    return view, comparison
+
+
+def point_of(view: ChartView, run_id: str, key: str = "energy_wh") -> QPoint:
+    scene = view.scene()
+    assert scene is not None
+    target = next(t for t in scene.targets if t.run_id == run_id and t.key == key)
+    return QPoint(round(target.x), round(target.y))
+
+
+def hover(view: ChartView, at: QPoint) -> None:
+    place = QPointF(at)
+    event = QMouseEvent(
+        QMouseEvent.Type.MouseMove,
+        place,
+        view.mapToGlobal(place),
+        Qt.MouseButton.NoButton,
+        Qt.MouseButton.NoButton,
+        Qt.KeyboardModifier.NoModifier,
+    )
+    QApplication.sendEvent(view, event)
+
+
+@pytest.mark.parametrize("plane", [False, True])
+def test_hover_reads_out_the_run_that_is_pointed_at(qtbot: QtBot, plane: bool) -> None:
+    view, comparison = shown(qtbot, plane=plane)
+    machine = comparison.machines[2]
+    hover(view, point_of(view, machine.runs[0].run_id))
+    assert view.hovered is not None
+    pointed = view.hovered.run_id
+    assert pointed in {r.run_id for r in machine.runs}
+    assert view.readout_lines() == readout(comparison, pointed)
+    assert machine.name in view.accessibleDescription()
+    hover(view, QPoint(2, view.height() - 2))
+    assert view.hovered is None
+    assert view.readout_lines() == ()
+
+
+def test_hover_reads_out_the_measure_that_is_pointed_at(qtbot: QtBot) -> None:
+    view, comparison = shown(qtbot)
+    hover(view, point_of(view, comparison.machines[0].runs[0].run_id, "seconds"))
+    assert view.readout_lines()[1].startswith("Duration: ")
+
+
+def test_a_click_selects_and_a_click_beside_selects_nothing(qtbot: QtBot) -> None:
+    view, comparison = shown(qtbot)
+    picked: list[object] = []
+    view.picked.connect(picked.append)
+    qtbot.mouseClick(view, Qt.MouseButton.LeftButton, pos=point_of(view, "r0-0"))
+    qtbot.mouseClick(view, Qt.MouseButton.LeftButton, pos=QPoint(3, 3))
+    assert picked[0] in {r.run_id for r in comparison.machines[0].runs}
+    assert picked[1:] == [None]
+    assert view.selected is None
+
+
+def test_arrow_keys_walk_runs_and_machines(qtbot: QtBot) -> None:
+    view, comparison = shown(qtbot)
+    first, second = comparison.machines[0].runs, comparison.machines[1].runs
+    qtbot.keyClick(view, Qt.Key.Key_Right)
+    assert view.selected == first[0].run_id
+    qtbot.keyClick(view, Qt.Key.Key_Right)
+    assert view.selected == first[1].run_id
+    qtbot.keyClick(view, Qt.Key.Key_Down)
+    assert view.selected == second[1].run_id
+    qtbot.keyClick(view, Qt.Key.Key_Up)
+    qtbot.keyClick(view, Qt.Key.Key_Left)
+    qtbot.keyClick(view, Qt.Key.Key_Left)
+    assert view.selected == first[0].run_id
+    qtbot.keyClick(view, Qt.Key.Key_Escape)
+    assert view.selected is None
+
+
+def test_delete_asks_to_leave_the_selected_run_out(qtbot: QtBot) -> None:
+    view, comparison = shown(qtbot)
+    asked: list[str] = []
+    view.leaving_out.connect(asked.append)
+    qtbot.keyClick(view, Qt.Key.Key_Delete)
+    assert asked == []
+    qtbot.keyClick(view, Qt.Key.Key_Down)
+    qtbot.keyClick(view, Qt.Key.Key_Delete)
+    assert asked == [comparison.machines[0].runs[0].run_id]
+
+
+def test_a_selected_run_is_seen_in_every_measure(qtbot: QtBot) -> None:
+    view, _ = shown(qtbot)
+    view.clearFocus()
+    before = view.grab().toImage()
+    view.select("r0-1")
+    after = view.grab().toImage()
+    scene = view.scene()
+    assert scene is not None
+    targets = [t for t in scene.targets if t.run_id == "r0-1"]
+    assert len(targets) == 5
+    reach = round(view.look.px(7))
+    for t in targets:
+        near = [(round(t.x) + dx, round(t.y)) for dx in range(-reach - 2, reach + 3)]
+        assert any(before.pixel(x, y) != after.pixel(x, y) for x, y in near)
+
+
+def test_a_screen_reader_is_told_every_number(qtbot: QtBot) -> None:
+    view, comparison = shown(qtbot)
+    for machine in comparison.machines:
+        assert machine.name in view.accessibleDescription()
+
+
+def test_a_shortened_name_is_told_whole(qtbot: QtBot) -> None:
+    view, comparison = shown(qtbot, machines=12)
+    scene = view.scene()
+    assert scene is not None
+    long_name = max((m.name for m in comparison.machines), key=len)
+    assert any(t.full == long_name and t.text != long_name for t in scene.texts)
+    assert any(h.text.startswith(long_name) for h in scene.hints)
+
+
+def test_an_unknown_value_explains_itself(qtbot: QtBot) -> None:
+    view, _ = shown(qtbot)
+    scene = view.scene()
+    assert scene is not None
+    note = next(t for t in scene.texts if t.text == "at least 31 %")
+    assert any(h.box == note.box and h.text for h in scene.hints)
+
+
+def test_the_readout_never_covers_what_it_reads_out() -> None:
+    whole = Box(0, 0, 400, 300)
+    for x, y in ((5, 5), (395, 5), (200, 150), (5, 295), (395, 295)):
+        box = readout_box(150, 60, (x, y), whole, 10)
+        assert whole.holds(box)
+        assert not (box.x < x < box.right and box.y < y < box.bottom)
+
+
+def test_a_chart_without_a_figure_is_calm(qtbot: QtBot) -> None:
+    view = ChartView("chart")
+    qtbot.addWidget(view)
+    view.resize(200, 100)
+    view.grab()
+    qtbot.keyClick(view, Qt.Key.Key_Right)
+    assert view.selected is None
+    assert view.scene() is None
