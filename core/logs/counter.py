@@ -6,7 +6,9 @@ is added, and the break is kept, so that nobody takes it for knowledge.
 
 import numpy as np
 from attrs import frozen
+from numpy.typing import NDArray
 
+from core.logs.table import I64
 from core.problems import Problem, Severity
 from core.traces import F64, smallest_step
 from core.units import SECONDS_PER_HOUR
@@ -39,7 +41,7 @@ def stitch(time_s: F64, counter: F64, unit_wh: float, power_w: F64 | None, file:
     power_w : ndarray, shape (n,), or None
         To judge what a jump may be. [W]
     """
-    good = np.flatnonzero(np.isfinite(counter))
+    good: I64 = np.flatnonzero(np.isfinite(counter))
     if good.size < 2:
         return None
     values = counter[good]
@@ -90,17 +92,17 @@ def _most(time_s: F64, i: int, unit_wh: float, power_w: F64 | None, step: float)
     return highest * float(time_s[i + 1] - time_s[i]) / SECONDS_PER_HOUR / unit_wh + 3 * step
 
 
-def _jumps(steps: F64, time_s: F64, unit_wh: float, power_w: F64 | None) -> F64:
+def _jumps(steps: F64, time_s: F64, unit_wh: float, power_w: F64 | None) -> NDArray[np.bool_]:
     """Steps up that no plug-in load explains: more than 40 A at 230 V for the whole interval."""
     highest = 9200.0
     if power_w is not None and power_w.size:
         highest = max(highest, 2.0 * float(power_w.max()))
     most = highest * np.diff(time_s) / SECONDS_PER_HOUR / unit_wh
-    jumps: F64 = steps > most + max(1000.0 / unit_wh, 3 * smallest_step(steps))
+    jumps: NDArray[np.bool_] = steps > most + max(1000.0 / unit_wh, 3 * smallest_step(steps))
     return jumps
 
 
-def _without_glitches(good: F64, counter: F64) -> F64:
+def _without_glitches(good: I64, counter: F64) -> I64:
     """Rows without single values that fall (or leap) and come back at once."""
     values = counter[good]
     if values.size < 4:

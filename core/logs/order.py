@@ -213,4 +213,5 @@ def spread(seconds: F64, tick_s: float) -> F64:
             times[movable] = np.clip(
                 0.5 * (times[movable - 1] + times[movable + 1]), low[movable], high[movable]
             )
-    return 0.98 * times + 0.02 * first + base
+    even_times: F64 = 0.98 * times + 0.02 * first + base
+    return even_times

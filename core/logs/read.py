@@ -13,12 +13,11 @@ from core.logs import body, clock, containers, machines, roles, series, sniff, t
 from core.logs.clock import Clocked, Hints
 from core.logs.reading import REFUSED_KEPT, Column, FileReading, Reading, Refused
 from core.logs.roles import Role, Roles
-from core.logs.table import Table, sample_of
+from core.logs.table import I64, Table, sample_of
 from core.logs.words import zone_named_in
 from core.problems import Problem, Severity
 from core.progress import Cancelled, Progress, part, silent
 from core.study import Choices
-from core.traces import F64
 
 _WRITTEN = {"kVA": "kW", "VA": "W"}
 
@@ -328,10 +327,10 @@ def _refused(source: _Source, clocked: Clocked) -> tuple[tuple[Refused, ...], in
         if r.quantity in ("power", "energy", "value") and r.position in table.wrong
     ]
     wrong = [table.wrong[p] for p in loads]
-    rows: F64 = np.unique(np.concatenate([untimed, *wrong])) if wrong else untimed
+    rows: I64 = np.unique(np.concatenate([untimed, *wrong])) if wrong else untimed
     count = table.broken_count + int(rows.size)
     out = [
-        Refused(b.line, b.text, Problem(b.code, Severity.CAUTION, name, b.line, b.facts))
+        Refused(b.line, b.text, Problem(b.code, Severity.CAUTION, name, b.line, dict(b.facts)))
         for b in table.broken
     ]
     kept = rows[:REFUSED_KEPT].tolist()

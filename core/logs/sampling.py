@@ -7,6 +7,7 @@ switches, a sampling one hardly ever.
 
 import numpy as np
 from attrs import frozen
+from numpy.typing import NDArray
 
 from core.traces import F64, Sampling
 
@@ -64,9 +65,9 @@ def _written_on_change(steps: F64, power_w: F64, resolution_w: float) -> Judged 
     )
 
 
-def _rests(steps: F64, differs: F64, longest: float) -> bool:
+def _rests(steps: F64, differs: NDArray[np.bool_], longest: float) -> bool:
     """Whether rows that repeat a value come at the end of a long silence (a sign of life)."""
-    same = ~np.asarray(differs, dtype=bool)
+    same = ~differs
     return bool(same.any()) and float(np.median(steps[same])) > 0.6 * longest
 
 

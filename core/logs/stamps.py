@@ -144,9 +144,8 @@ def understand(skeleton: str) -> Shape | None:
         at = at[lead:]
     duration = _DURATION.match(text)
     if duration and len(text) > 2:
-        return Shape(
-            (), 0, *(span(duration, g) for g in (2, 3, 4, 5)), day_count=span(duration, 1), is_duration=True
-        )
+        hour, minute, second, fraction = (span(duration, g) for g in (2, 3, 4, 5))
+        return Shape((), 0, hour, minute, second, fraction, span(duration, 1), is_duration=True)
     clock = _CLOCK.search(text)
     offset = None
     if clock is None:
@@ -229,11 +228,11 @@ def digits(matrix: U8, span: Span | None) -> I64:
     """The whole number written in `span` of every row; zeros where there is no span."""
     if span is None:
         return np.zeros(matrix.shape[0], dtype=np.int64)
-    value = np.zeros(matrix.shape[0], dtype=np.int32 if span[1] - span[0] < 10 else np.int64)
+    value: NDArray[np.signedinteger] = np.zeros(
+        matrix.shape[0], dtype=np.int32 if span[1] - span[0] < 10 else np.int64
+    )
     for i in range(*span):
-        value *= 10
-        value += matrix[:, i]
-        value -= 48
+        value = value * 10 + (matrix[:, i] - np.uint8(48))
     return value.astype(np.int64)
 
 

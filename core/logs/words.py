@@ -166,19 +166,33 @@ PLACES: tuple[tuple[str, tuple[str, ...]], ...] = (
              "plate", "platte")),
 )  # fmt: skip
 
-STATISTICS = {"avg": "mean", "mean": "mean", "average": "mean", "mittel": "mean", "mittelwert": "mean",
-              "moyenne": "mean", "media": "mean", "gemiddeld": "mean", "srednia": "mean", "medel": "mean", "平均": "mean",
-              "min": "extreme", "max": "extreme", "minimum": "extreme", "maximum": "extreme", "peak": "extreme",
-              "std": "extreme", "最大": "extreme", "最小": "extreme", "spitze": "extreme"}  # fmt: skip
+STATISTICS: dict[str, str] = {
+    **dict.fromkeys(
+        ("avg", "mean", "average", "mittel", "mittelwert", "moyenne", "media", "gemiddeld"), "mean"
+    ),
+    **dict.fromkeys(("srednia", "medel", "平均"), "mean"),
+    **dict.fromkeys(("min", "max", "minimum", "maximum", "peak", "std", "spitze", "最大", "最小"), "extreme"),
+}
 
-PERIODS = ("today", "daily", "heute", "tages", "taglich", "jour", "hoy", "diario", "oggi", "giornalier", "vandaag", "dzis",
-           "hoje", "idag", "本日", "month", "monat", "mois", "mes", "mese", "maand", "miesiac", "manad", "今月", "yesterday",
-           "gestern", "hier", "ayer", "ieri", "gisteren", "wczoraj", "ontem", "igar", "昨日")  # fmt: skip
+PERIODS = (
+    "today", "daily", "heute", "tages", "taglich", "jour", "hoy", "diario", "oggi", "giornalier", "vandaag", "dzis",
+    "hoje", "idag", "本日", "month", "monat", "mois", "mes", "mese", "maand", "miesiac", "manad", "今月",
+    "yesterday", "gestern", "hier", "ayer", "ieri", "gisteren", "wczoraj", "ontem", "igar", "昨日",
+)  # fmt: skip
 PAST = ("yesterday", "gestern", "ayer", "ieri", "gisteren", "wczoraj", "ontem", "igar", "昨日")
 
 #: words that only qualify a quantity and are no machine's name
 FILLERS = frozenset(
-    ["active", "real", "true", "wirk", "aktive", "activa", "attiva", "ativa", "czynna", "aktiv", "actieve", "current", "now", "aktuelle", "actual", "momentan", "instant", "instantaneous", "used", "use", "total", "gesamt", "totale", "sum", "value", "reading", "in", "of", "the", "der", "die", "das", "de", "la", "le", "el", "du", "del", "des", "di", "do", "da", "en", "et", "y", "e", "i", "and", "und", "am", "an", "at", "on", "for", "l1", "rms", "ac", "line", "mains", "import", "grid", "since", "per", "last", "plug", "meter", "elec", "electric", "electrical", "electricity", "electrique", "elettrica", "electrica", "elektrische", "elektrisch", "local", "utc", "gmt", "sensor", "log", "data", "measured", "mess", "output", "input", "draw", "drawn", "consumed", "有効", "消費", "現在"]
+    {
+        "active", "real", "true", "wirk", "aktive", "activa", "attiva", "ativa", "czynna", "aktiv", "actieve",
+        "current", "now", "aktuelle", "actual", "momentan", "instant", "instantaneous", "used", "use", "total",
+        "gesamt", "totale", "sum", "value", "reading", "in", "of", "the", "der", "die", "das", "de", "la", "le",
+        "el", "du", "del", "des", "di", "do", "da", "en", "et", "y", "e", "i", "und", "and", "um", "an", "am",
+        "at", "on", "for", "l1", "rms", "ac", "line", "mains", "import", "grid", "since", "per", "last", "plug",
+        "meter", "elec", "electric", "electrical", "electricity", "electrique", "elettrica", "electrica",
+        "elektrische", "elektrisch", "local", "utc", "gmt", "sensor", "log", "data", "measured", "mess", "output",
+        "input", "draw", "drawn", "consumed", "有効", "消費", "現在",
+    }
 )  # fmt: skip
 
 
@@ -186,8 +200,8 @@ FILLERS = frozenset(
 class Meaning:
     """What a heading says.
 
-    ``quantity`` is ``""`` where it says nothing; ``unit`` as `core.units` writes it or ``""``; ``rest`` is what
-    is left when quantity, unit and fillers are taken away (in a wide log: the machine).
+    ``quantity`` is ``""`` where it says nothing; ``unit`` as `core.units` writes it or ``""``; ``rest`` is
+    what is left when quantity, unit and fillers are taken away (in a wide log: the machine).
     """
 
     quantity: str
