@@ -19,9 +19,9 @@ _ORDERS: Final[dict[DateOrder, str]] = {
     "ymd": "year, month, day",
 }
 _SAMPLING: Final[dict[Sampling, str]] = {
-    "sampled": "the instant of its stamp",
-    "averaged": "the mean since the stamp before",
-    "on_change": "all time until the next stamp",
+    "sampled": "the instant",
+    "averaged": "the mean before it",
+    "on_change": "until the next one",
 }
 _ENCODINGS: Final = ("utf-8", "utf-16", "cp1252", "cp1250", "cp1251", "latin-1", "shift_jis")
 #: zones offered; any other IANA name can be typed in a study by another program

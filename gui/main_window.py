@@ -73,6 +73,7 @@ class MainWindow(QMainWindow):
         if not settings.geometry.isEmpty():
             self.restoreGeometry(settings.geometry)
         self._on_opened()
+        self._side.take_focus()
 
     @property
     def page(self) -> Page | None:

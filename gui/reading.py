@@ -1,7 +1,7 @@
 """What the pool does for the session: files into logs, logs of a study into traces. No Qt."""
 
 from collections.abc import Callable, Sequence
-from pathlib import Path
+from pathlib import Path, PurePath
 
 from attrs import evolve, field, frozen
 
@@ -128,9 +128,10 @@ def _keep(path: Path, shown: str, digest: str, file: StudyFile, progress: Progre
 
 
 def _named(log: FoundLog) -> FoundLog:
-    """A machine named after its file gets a capital, as a name has."""
+    """Files go by their names alone, and a machine named after one gets a capital, as a name has."""
     name = log.machine_name
     if log.readings and log.readings[0].device is None:
         name = name.replace("_", " ").strip() or name
         name = name[:1].upper() + name[1:]
-    return evolve(log, machine_name=name)
+    sources = tuple(evolve(source, file_name=PurePath(source.file_name).name) for source in log.sources)
+    return evolve(log, machine_name=name, sources=sources)

@@ -28,7 +28,8 @@ QPushButton, QToolButton {{
 QToolButton {{ border-color: transparent; background: transparent; }}
 QPushButton:hover, QToolButton:hover {{ background: {selection}; }}
 QPushButton:pressed, QToolButton:pressed, QToolButton:checked {{ background: {selection}; }}
-QPushButton:disabled, QToolButton:disabled {{ color: {muted}; border-color: {rule}; }}
+QPushButton:disabled {{ color: {muted}; border-color: {rule}; }}
+QToolButton:disabled {{ color: {muted}; }}
 QPushButton[role="main"] {{ background: {link}; color: {card}; border-color: {link}; font-weight: 600; }}
 QPushButton[role="main"]:hover {{ background: {ink}; border-color: {ink}; }}
 QPushButton[role="link"] {{ background: transparent; border-color: transparent; color: {link}; }}
@@ -49,7 +50,7 @@ QLineEdit#study_name:hover {{ border-color: {rule}; }}
 QLineEdit#study_name:focus {{ border-color: {link}; background: {card}; }}
 QListView#pages {{ background: transparent; border: 2px solid transparent; }}
 QListView#pages:focus {{ border-color: {link}; border-radius: {corner}px; }}
-QListView#pages::item {{ padding: {s8}px; border-radius: {corner}px; color: {ink}; }}
+QListView#pages::item {{ padding-left: {s8}px; border-radius: {corner}px; color: {ink}; }}
 QListView#pages::item:hover {{ background: {hover}; }}
 QListView#pages::item:selected {{ background: {selection}; color: {ink}; }}
 QTreeView, QTableView, QTextBrowser {{

@@ -269,7 +269,7 @@ def _paint_label(painter: QPainter, box: QRectF, block: Block, look: Look) -> No
     if width > room:
         return
     under = QRectF(box.left() + S4 - 2, box.top() + 3, width + 4, metrics.height())
-    painter.fillRect(under, look.color("card", 0.82))
+    painter.fillRect(under, look.color("card", 0.9))
     painter.setPen(look.color("ink" if block.is_included else "muted"))
     painter.drawText(
         under.adjusted(2, 0, 0, 0), Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text

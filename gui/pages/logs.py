@@ -251,6 +251,8 @@ class LogsPage(Page):
             action.setObjectName(f"stretch_action_{name}")
             action.setShortcut(QKeySequence(keys))
             action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            if name == "join":
+                action.setIconText("Join")  # the button has no room for the whole
             action.setToolTip(f"{tip} ({action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)})")
             if drawing:
                 action.setIcon(icon(drawing, style))

@@ -4,7 +4,7 @@ from PySide6.QtWidgets import QLabel, QMenu, QVBoxLayout, QWidget
 
 from core.results.values import Comparison
 from core.study import Study
-from gui.look import S4, S16, S24
+from gui.look import S4, S16
 
 
 class Page(QWidget):
@@ -37,7 +37,7 @@ class SentenceTop(QWidget):
         self.conditions.setProperty("role", "muted")
         self.conditions.setWordWrap(True)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(S24, S16, S24, S4)
+        layout.setContentsMargins(S16, S16, S16, S4)
         layout.setSpacing(S4)
         layout.addWidget(self.sentence)
         layout.addWidget(self.conditions)

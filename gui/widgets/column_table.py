@@ -27,6 +27,7 @@ _MEANINGS = (
 )
 #: more columns than this are of no use here, and would take long to build
 _MOST = 24
+_NAME_SHOWN = 16
 
 
 class ColumnTable(QWidget):
@@ -62,7 +63,7 @@ class ColumnTable(QWidget):
 
     def _add(self, position: int, column: Column, is_by_hand: bool) -> None:
         name = column.name or f"column {position + 1}"
-        label = QLabel(name if len(name) <= 24 else f"{name[:23]}…")
+        label = QLabel(name if len(name) <= _NAME_SHOWN else f"{name[: _NAME_SHOWN - 1]}…")
         label.setToolTip(name)
         combo = QComboBox()
         combo.setObjectName(f"column_{position}")

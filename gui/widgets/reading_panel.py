@@ -2,7 +2,6 @@
 
 from attrs import evolve
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -57,8 +56,6 @@ class ReadingPanel(QScrollArea):
         self._refused.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._body = self._lay_out()
         self.setWidget(self._body)
-        em = QFontMetrics(self.font()).averageCharWidth()
-        self.setMinimumWidth(38 * em)
 
     def show_log(self, study: Study, log: Log | None, data: LogData | None) -> None:
         """Show how a log was read."""
@@ -89,6 +86,7 @@ class ReadingPanel(QScrollArea):
         lines = refused_lines(reading) if reading is not None else ""
         self._refused.setText(lines)
         self._refused.setVisible(bool(lines))
+        self._fit()
 
     def _fill_option(self, option: Option, reading: Reading | None, value: str | None) -> None:
         combo, reason = self._options[option.name], self._reasons[option.name]
@@ -110,6 +108,12 @@ class ReadingPanel(QScrollArea):
                 widget.deleteLater()
         for fact in shown:
             self._facts.addWidget(_label(f"<b>{fact.name}</b>&nbsp; {fact.text}", fact.role))
+
+    def _fit(self) -> None:
+        """Be wide enough for the controls: there is no scrolling sideways."""
+        bar = self.verticalScrollBar().sizeHint().width()
+        em = self.fontMetrics().averageCharWidth()
+        self.setMinimumWidth(max(self._body.minimumSizeHint().width(), 36 * em) + bar)
 
     def _reading(self) -> Reading | None:
         if self._data is None or not self._data.readings:

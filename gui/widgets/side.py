@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QItemSelectionModel, QStringListModel, Qt, Signal
-from PySide6.QtWidgets import QAbstractItemView, QLabel, QLineEdit, QListView, QVBoxLayout, QWidget
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtWidgets import QLabel, QLineEdit, QListWidget, QVBoxLayout, QWidget
 
 from core.formatting import count
 from core.study import Study
@@ -30,12 +30,12 @@ class Side(QWidget):
         self._facts.setProperty("role", "muted")
         self._facts.setWordWrap(True)
         self._facts.setIndent(S8)
-        self._pages = QListView()
+        self._pages = QListWidget()
         self._pages.setObjectName("pages")
         self._pages.setAccessibleName("Pages")
-        self._pages.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self._pages.setModel(QStringListModel(list(titles), self._pages))
-        self._pages.selectionModel().currentChanged.connect(self._choose)
+        self._pages.addItems(list(titles))
+        self._pages.currentRowChanged.connect(self.page_chosen)
+        self._fit_rows()
         hint = QLabel("Drop meter logs anywhere in this window")
         hint.setProperty("role", "muted")
         hint.setWordWrap(True)
@@ -46,7 +46,8 @@ class Side(QWidget):
         layout.addWidget(self._name)
         layout.addWidget(self._facts)
         layout.addSpacing(S16)
-        layout.addWidget(self._pages, 1)
+        layout.addWidget(self._pages)
+        layout.addStretch(1)
         layout.addWidget(hint)
 
     def show_study(self, study: Study, is_read_only: bool, saved_as: str) -> None:
@@ -66,11 +67,23 @@ class Side(QWidget):
 
     def set_current(self, index: int) -> None:
         """Mark a page as the visible one."""
-        at = self._pages.model().index(index, 0)
-        self._pages.selectionModel().setCurrentIndex(at, QItemSelectionModel.SelectionFlag.ClearAndSelect)
+        self._pages.setCurrentRow(index)
 
-    def _choose(self) -> None:
-        self.page_chosen.emit(self._pages.currentIndex().row())
+    def take_focus(self) -> None:
+        """Give the keyboard to the list of pages."""
+        self._pages.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def changeEvent(self, event: QEvent) -> None:
+        if event.type() == QEvent.Type.FontChange:
+            self._fit_rows()
+        super().changeEvent(event)
+
+    def _fit_rows(self) -> None:
+        # A padding in the style sheet is left out of the rows' height by Qt.
+        height = self.fontMetrics().height() + 2 * S8
+        for row in range(self._pages.count()):
+            self._pages.item(row).setSizeHint(QSize(0, height))
+        self._pages.setFixedHeight(self._pages.count() * height + 2 * S4)
 
     def _rename(self) -> None:
         if self._name.isModified():

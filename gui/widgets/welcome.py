@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from gui import look
 from gui.look import S8, S12, S16, S24, S32
@@ -42,8 +42,7 @@ class Welcome(QWidget):
         foot.setProperty("role", "muted")
         foot.setWordWrap(True)
         column = QWidget()
-        column.setMaximumWidth(640)
-        column.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        column.setMaximumWidth(64 * self.fontMetrics().averageCharWidth() + 2 * S32)
         words = QVBoxLayout(column)
         words.setSpacing(S8)
         words.addWidget(title)
@@ -55,10 +54,14 @@ class Welcome(QWidget):
         words.addLayout(buttons)
         words.addSpacing(S24)
         words.addWidget(foot)
+        middle = QHBoxLayout()
+        middle.addStretch(1)
+        middle.addWidget(column, 100)
+        middle.addStretch(1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(S32 * 2, S32, S32 * 2, S32)
         layout.addStretch(2)
-        layout.addWidget(column, 0, Qt.AlignmentFlag.AlignHCenter)
+        layout.addLayout(middle)
         layout.addStretch(3)
 
     def paintEvent(self, event: QPaintEvent) -> None:
