@@ -13,17 +13,23 @@ from attrs import evolve, frozen
 
 from core.edges import Edge, edge
 from core.integral import by_power_wh
-from core.problems import Problem, Severity
+from core.lottery import lottery
+from core.problems import Problem
 from core.results.values import Energy, Influence
 from core.sampling import holes_more_wh, resolution_u_wh, roughness, stretch_u_wh
 from core.study import Meter
 from core.ticks import Tie, tie
 from core.traces import Gap, Trace
+from core.uncertainty import NORMAL_95
 from core.units import J_PER_WH
 
 #: of the time in gaps: above the first a caution, above the second a run is left out
 GAP_CAUTION = 0.01
 GAP_LIMIT = 0.05
+#: half-width of the sampling part alone that is worth a caution [%]
+LOTTERY_PERCENT = 2.0
+#: name of the influence of a heater that may keep step with the samples
+UNSEEN = "unseen heater"
 #: rows beside a run that tell how quiet it is there
 OUTSIDE_ROWS = 20
 #: the two ways disagree when they differ by more than this many combined standard uncertainties
@@ -94,7 +100,7 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
         gap_share=gap_s / seconds,
         by_power_wh=power.energy_wh,
         by_counter_wh=None if counter is None else counter.energy_wh,
-        problems=_problems(power, counter, taken, gap_s / seconds),
+        problems=_problems(trace, power, counter, taken, gap_s / seconds),
     )
 
 
@@ -143,11 +149,13 @@ def _by_power(trace: Trace, start: Edge, end: Edge, gaps: tuple[Gap, ...]) -> _W
             for level, mixed, e in zip(levels, outside, (start, end), strict=True)
         )
     )
+    missed = lottery(trace, start.row_after, end.row_before)
     bridged_wh, gap_u_wh = _bridges(trace, start, end, gaps)
     return _Way(
         energy_wh + bridged_wh,
         (
-            Influence("sampling", stretch_u_wh(trace, start.row_after, end.row_before)),
+            Influence("sampling", max(stretch_u_wh(trace, start.row_after, end.row_before), missed.u_wh)),
+            Influence(UNSEEN, missed.hidden_u_wh),
             Influence("boundary", boundary / J_PER_WH),
             Influence("resolution", resolution_u_wh(trace, start.row_after, end.row_before)),
             Influence("gaps", gap_u_wh),
@@ -248,8 +256,10 @@ def _at_row(trace: Trace, row: int) -> Edge:
     return Edge(float(trace.time_s[row]), row, row, level, level, 0.0)
 
 
-def _problems(power: _Way, counter: _Way | None, taken: _Way, gap_share: float) -> tuple[Problem, ...]:
-    found = []
+def _problems(
+    trace: Trace, power: _Way, counter: _Way | None, taken: _Way, gap_share: float
+) -> tuple[Problem, ...]:
+    found: list[Problem] = []
     if gap_share > GAP_CAUTION:
         code = "energy.gaps_many" if gap_share > GAP_LIMIT else "energy.gaps"
         found.append(Problem(code, facts={"percent": 100 * gap_share, "by_counter": taken is counter}))
@@ -259,8 +269,14 @@ def _problems(power: _Way, counter: _Way | None, taken: _Way, gap_share: float) 
             facts = {"power_wh": power.energy_wh, "counter_wh": counter.energy_wh, "used": taken.energy_wh}
             found.append(Problem("energy.ways_disagree", facts=facts))
     if counter is None and taken.energy_wh > 0:
-        sampling = next((i.u_wh for i in taken.influences if i.name == "sampling"), 0.0)
-        percent = 100 * 1.96 * sampling / taken.energy_wh
-        if percent > 2:
-            found.append(Problem("energy.sampling_lottery", Severity.CAUTION, facts={"percent": percent}))
+        u_wh = {i.name: i.u_wh for i in taken.influences}
+        percent = 100 * NORMAL_95 * u_wh["sampling"] / taken.energy_wh if "sampling" in u_wh else 0.0
+        if u_wh.get(UNSEEN, 0.0) > 0:
+            share = 100 * NORMAL_95 * u_wh[UNSEEN] / taken.energy_wh
+            found.append(
+                Problem("energy.heater_unseen", facts={"percent": share, "interval_s": trace.median_s})
+            )
+        elif percent > LOTTERY_PERCENT:
+            facts = {"percent": percent, "interval_s": trace.median_s}
+            found.append(Problem("energy.sampling_lottery", facts=facts))
     return tuple(found)

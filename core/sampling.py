@@ -142,7 +142,7 @@ def _factor(power_w: F64, known: float | None) -> float:
 
 
 def _as_polled(trace: Trace, first_row: int, last_row: int) -> F64:
-    """The power of a stretch each time the meter looked: an on-change log leaves out what it saw again. [W]"""
+    """The power each time the meter looked: an on-change log leaves out what it saw again. [W]"""
     power = trace.power_w[first_row : last_row + 1]
     poll_s = shortest_interval_s(trace)
     if trace.kind != "on_change" or poll_s <= 0:

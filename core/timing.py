@@ -17,8 +17,8 @@ HOLE = 1.5
 def stamp_u_s(trace: Trace) -> float:
     """Standard uncertainty of one stamp. [s]
 
-    From the step in which the log writes them (step / sqrt(12)), and for an averaged log also from the scatter of
-    its intervals: whether the meter's windows follow the scatter or stay even, nothing tells.
+    From the step in which the log writes them (step / sqrt(12)), and for an averaged log also from the
+    scatter of its intervals: whether the meter's windows follow the scatter or stay even, nothing tells.
 
     Examples
     --------

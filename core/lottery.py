@@ -1,0 +1,109 @@
+"""Slow sampling of a bed that switches: when the samples of a run know less than they seem to.
+
+Theory. A thermostat goes through its cycle in half a minute or so, and samples about as far apart meet it at
+a phase that drifts slowly: on and off then come in long stretches that look well resolved and are not (an
+alias). What the energy can be off by is the binomial lottery S h sqrt(N p (1 - p)). Two things tell an alias
+from a true cycle: few samples a cycle, and a cycle too long for a bed, whose time constant of some minutes
+would let it cool through any hysteresis. Worse, a cycle that keeps step with the samples (lock-in) can hide
+the heater for a whole run. Then only the warm-up tells that there is one, and its length bounds what holding
+can take.
+"""
+
+import math
+
+import numpy as np
+from attrs import frozen
+from numpy.typing import NDArray
+
+from core.traces import Trace
+from core.units import J_PER_WH
+
+#: samples a cycle that a true cycle needs at least
+SAMPLES_A_CYCLE = 4
+#: longest cycle believed of a bed's heater, when samples are closer than SLOW_S, and when not [s]
+LONGEST_CYCLE_S = (600.0, 150.0)
+#: samples further apart than this can keep step with a thermostat [s]
+SLOW_S = 12.0
+#: samples closer than this resolve any thermostat; common practice, no source [s]
+CLOSE_S = 4.0
+#: an on-share below this is too little to hold a bed
+HARDLY_ON = 0.10
+#: part of the step above the low level from which a sample shows some of the heater
+BETWEEN = 0.25
+#: shortest time constant of a bed that is believed; judgement, no source [s]
+FASTEST_BED_S = 200.0
+#: a step of this many base levels is a bed heater's, not the hot end's or the motors'
+BED_STEP = 1.0
+
+
+@frozen
+class Lottery:
+    """What slow sampling may have missed.
+
+    Parameters
+    ----------
+    u_wh : float
+        Binomial lottery; 0 where the cycle is resolved. [Wh]
+    hidden_u_wh : float
+        Of a heater that keeps step with the samples; 0 where there is no sign of one. [Wh]
+    """
+
+    u_wh: float = 0.0
+    hidden_u_wh: float = 0.0
+
+
+def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
+    """What the samples of a run may have missed of a switching bed.
+
+    Parameters
+    ----------
+    trace : Trace
+        Sampled; for other kinds there is no such lottery.
+    first_row, last_row : int
+        Rows inside the run.
+
+    Returns
+    -------
+    Lottery
+
+    References
+    ----------
+    .. [1] Binomial sampling of a two-level load, and lock-in of a cycle with the samples: by definition.
+    """
+    power = trace.power_w[first_row : last_row + 1]
+    h_s = trace.median_s
+    if trace.kind != "sampled" or h_s < CLOSE_S or power.size < 12:
+        return Lottery()
+    low, high = np.percentile(power, 3), float(power.max())
+    is_on = power > (low + high) / 2
+    plateau = int(np.argmin(is_on)) if is_on[0] and not is_on.all() else 0
+    rest, rest_on = power[plateau:], is_on[plateau:]
+    if rest.size < 6 or high - low < BED_STEP * max(low, 1.0):
+        return Lottery()
+    seconds = h_s * rest.size
+    share = (float(np.count_nonzero(rest_on)) + 1) / (rest.size + 2)
+    u_wh = 0.0
+    if not _is_resolved(rest_on, h_s):
+        deviation_w = max(float(np.std(rest)), (high - low) * math.sqrt(share * (1 - share)))
+        u_wh = deviation_w * h_s * math.sqrt(rest.size) / J_PER_WH
+    hidden_u_wh = 0.0
+    # pulses shorter than the meter's own window show as levels in between: those are no sign of a hidden
+    # heater
+    is_up = rest > low + BETWEEN * (high - low)
+    # and a base that can fall further still holds a heater that is driven evenly
+    is_base_lowest = float(np.median(rest) - rest.min()) < BETWEEN * (high - low) / 2
+    if h_s > SLOW_S and plateau >= 1 and is_base_lowest and float(np.mean(is_up)) < HARDLY_ON:
+        warm_up_s = plateau * h_s
+        most = warm_up_s / (FASTEST_BED_S + warm_up_s / 2)
+        hidden_u_wh = (high - low) * max(min(most, 1.0) - share, 0.0) * seconds / math.sqrt(3) / J_PER_WH
+    return Lottery(u_wh, hidden_u_wh)
+
+
+def _is_resolved(is_on: NDArray[np.bool_], h_s: float) -> bool:
+    """Whether on and off follow each other as a bed's heater could."""
+    cycles = int(np.count_nonzero(np.diff(is_on.astype(np.int8)) > 0))
+    if cycles == 0:
+        return True
+    cycle_s = h_s * is_on.size / cycles
+    longest_s = LONGEST_CYCLE_S[0] if h_s < SLOW_S else LONGEST_CYCLE_S[1]
+    return SAMPLES_A_CYCLE * h_s <= cycle_s <= longest_s

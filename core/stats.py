@@ -1,0 +1,222 @@
+"""Tests and intervals between machines, and how many runs it takes.
+
+Thin layers over scipy and statsmodels, so that one file says which test is meant. The spread of the runs is
+all that these tests know; what two meters add is in `core.uncertainty.ratio`.
+"""
+
+import itertools
+import math
+from collections.abc import Sequence
+
+import numpy as np
+from attrs import frozen
+
+from core.traces import F64
+
+#: two-sided level of all tests and intervals
+ALPHA = 0.05
+#: chance of showing a difference that is there
+POWER = 0.80
+#: a difference of this many spreads is shown by two runs each (power 0.96)
+MANY_SPREADS = 8.0
+#: more runs than this nobody makes; beyond it the answer is "too many"
+MOST_RUNS = 1000
+
+
+@frozen
+class Interval:
+    """A mean with the half-width of its 95 % interval and the standard deviation it comes from."""
+
+    mean: float
+    half_width: float
+    standard_deviation: float
+    df: float
+
+
+@frozen
+class Difference:
+    """Mean of the first group minus mean of the second, with its 95 % interval and its test."""
+
+    first: int
+    second: int
+    difference: float
+    low: float
+    high: float
+    statistic: float
+    df: float
+    p: float
+
+    @property
+    def is_shown(self) -> bool:
+        """Whether the interval leaves 0 out."""
+        return not self.low <= 0 <= self.high
+
+
+def _columns(groups: Sequence[Sequence[float]]) -> list[F64]:
+    columns = [np.asarray(group, dtype=np.float64) for group in groups]
+    if any(column.size < 2 for column in columns):
+        raise ValueError("each group needs two values or more")
+    return columns
+
+
+def t_interval(values: Sequence[float]) -> Interval:
+    """95 % interval of a mean by Student's t.
+
+    Parameters
+    ----------
+    values : sequence of float
+        At least two.
+
+    Raises
+    ------
+    ValueError
+        With fewer than two values there is no spread.
+
+    Examples
+    --------
+    >>> round(t_interval([1.0, 2.0, 3.0]).half_width, 3)
+    2.484
+    """
+    from scipy.special import stdtrit
+
+    (column,) = _columns([values])
+    deviation = float(column.std(ddof=1))
+    df = column.size - 1
+    half = float(stdtrit(df, 1 - ALPHA / 2)) * deviation / math.sqrt(column.size)
+    return Interval(float(column.mean()), half, deviation, df)
+
+
+def welch(first: Sequence[float], second: Sequence[float]) -> Difference:
+    """Welch's test of two groups whose spreads may differ.
+
+    References
+    ----------
+    .. [1] B. L. Welch, "The generalization of 'Student's' problem when several different population
+    variances are
+       involved", Biometrika 34 (1947) 28-35.
+    """
+    from scipy.special import stdtr, stdtrit
+
+    a, b = _columns([first, second])
+    difference, u, df = _welch_terms(a, b)
+    half = float(stdtrit(df, 1 - ALPHA / 2)) * u if u > 0 else 0.0
+    t = difference / u if u > 0 else math.copysign(math.inf, difference) if difference else 0.0
+    p = float(2 * stdtr(df, -abs(t))) if u > 0 else float(difference == 0)
+    return Difference(0, 1, difference, difference - half, difference + half, t, df, p)
+
+
+def _welch_terms(a: F64, b: F64) -> tuple[float, float, float]:
+    """Difference of means, its standard error, and Welch's degrees of freedom."""
+    va, vb = a.var(ddof=1) / a.size, b.var(ddof=1) / b.size
+    if va + vb > 0:
+        df = (va + vb) ** 2 / (va**2 / (a.size - 1) + vb**2 / (b.size - 1))
+    else:
+        df = a.size + b.size - 2.0
+    return float(a.mean() - b.mean()), math.sqrt(va + vb), float(df)
+
+
+def tukey(groups: Sequence[Sequence[float]]) -> tuple[Difference, ...]:
+    """All pairs by Tukey's range test (Tukey-Kramer where sizes differ): one spread for all groups."""
+    columns = _columns(groups)
+    within = sum(float(((c - c.mean()) ** 2).sum()) for c in columns)
+    df = float(sum(c.size for c in columns) - len(columns))
+    pairs = itertools.combinations(range(len(columns)), 2)
+    found = []
+    for i, k in pairs:
+        u = math.sqrt(within / df * (1 / columns[i].size + 1 / columns[k].size))
+        found.append(_by_range(columns, i, k, u, df))
+    return tuple(found)
+
+
+def games_howell(groups: Sequence[Sequence[float]]) -> tuple[Difference, ...]:
+    """All pairs by Games and Howell's test: each group has a spread of its own.
+
+    References
+    ----------
+    .. [1] P. A. Games and J. F. Howell, "Pairwise multiple comparison procedures with unequal N's and/or
+       variances", Journal of Educational Statistics 1 (1976) 113-125.
+    """
+    columns = _columns(groups)
+    found = []
+    for i, k in itertools.combinations(range(len(columns)), 2):
+        _, u, df = _welch_terms(columns[i], columns[k])
+        found.append(_by_range(columns, i, k, u, df))
+    return tuple(found)
+
+
+def _by_range(columns: Sequence[F64], i: int, k: int, u: float, df: float) -> Difference:
+    """One pair by the studentized range of all groups."""
+    from scipy.stats import studentized_range
+
+    difference = float(columns[i].mean() - columns[k].mean())
+    if u <= 0:
+        return Difference(i, k, difference, difference, difference, math.inf, df, float(difference == 0))
+    statistic = abs(difference) / u * math.sqrt(2)
+    half = float(studentized_range.ppf(1 - ALPHA, len(columns), df)) / math.sqrt(2) * u
+    p = float(studentized_range.sf(statistic, len(columns), df))
+    return Difference(i, k, difference, difference - half, difference + half, statistic, df, p)
+
+
+def holm(p_values: Sequence[float]) -> tuple[float, ...]:
+    """Values of p adjusted for several claims on one page, in the order given.
+
+    References
+    ----------
+    .. [1] S. Holm, "A simple sequentially rejective multiple test procedure", Scandinavian Journal of
+    Statistics 6
+       (1979) 65-70.
+
+    Examples
+    --------
+    >>> holm([0.01, 0.04, 0.03])
+    (0.03, 0.06, 0.06)
+    """
+    count = len(p_values)
+    adjusted = [0.0] * count
+    highest = 0.0
+    for rank, index in enumerate(sorted(range(count), key=lambda i: p_values[i])):
+        highest = max(highest, min(1.0, (count - rank) * p_values[index]))
+        adjusted[index] = round(highest, 15)
+    return tuple(adjusted)
+
+
+def repeats_needed(spread: float, difference: float, *, shared_u: float = 0.0) -> int | None:
+    """How many runs each of two machines needs to show a difference at 95 % with power 0.8.
+
+    Parameters
+    ----------
+    spread : float
+        Standard deviation between runs of one machine, as a share of the mean or in the unit of `difference`.
+    difference : float
+        What is to be shown, in the same unit.
+    shared_u : float
+        Standard uncertainty of the difference that no repeat lessens (two meters), in the same unit.
+
+    Returns
+    -------
+    int or None
+        Runs for each machine, at least 2; None when no number of runs would show it, because the shared part
+        alone hides it, or when it would take more than 1000.
+
+    Examples
+    --------
+    >>> repeats_needed(1.0, 1.0)
+    17
+    """
+    distance = abs(difference)
+    if distance <= 0:
+        return None
+    # a shared error is no spread: it can hide as much as its 95 % interval, and leaves the rest to be shown
+    left = distance - 1.959963984540054 * shared_u
+    if left <= 0:
+        return None
+    if spread <= 0:
+        return 2
+    from statsmodels.stats.power import TTestIndPower
+
+    effect = left / spread
+    if effect > MANY_SPREADS:
+        return 2
+    count = float(TTestIndPower().solve_power(effect, alpha=ALPHA, power=POWER))
+    runs = max(2, math.ceil(count - 1e-9))
+    return runs if runs <= MOST_RUNS else None

@@ -1,0 +1,72 @@
+"""Tests between machines and how many runs they take."""
+
+import numpy as np
+import pytest
+
+from core.stats import games_howell, holm, repeats_needed, t_interval, tukey, welch
+
+
+def test_games_howell_of_two_groups_is_welch() -> None:
+    # with two groups the studentized range is the t distribution times the root of two
+    a, b = [3.1, 2.9, 3.6, 3.3], [2.2, 2.8, 1.9]
+    (pair,) = games_howell([a, b])
+    test = welch(a, b)
+    assert (pair.low, pair.high, pair.p) == pytest.approx((test.low, test.high, test.p), rel=1e-6)
+
+
+def test_games_howell_against_scipy() -> None:
+    from scipy.stats import tukey_hsd
+
+    rng = np.random.default_rng(2)
+    groups = [rng.normal(m, s, n).tolist() for m, s, n in ((1, 1, 5), (2, 3, 7), (4, 0.5, 4))]
+    theirs = tukey_hsd(*groups, equal_var=False)
+    interval = theirs.confidence_interval()
+    for pair in games_howell(groups):
+        assert pair.p == pytest.approx(theirs.pvalue[pair.first, pair.second], rel=1e-6)
+        assert pair.low == pytest.approx(interval.low[pair.first, pair.second], rel=1e-6)
+
+
+def test_groups_of_unequal_size() -> None:
+    pairs = tukey([[1.0, 1.2], [5.0, 5.1, 5.3], [1.1, 1.3]])
+    assert [(p.first, p.second) for p in pairs] == [(0, 1), (0, 2), (1, 2)]
+    assert [p.is_shown for p in pairs] == [True, False, True]
+
+
+def test_holm_keeps_order_and_never_falls() -> None:
+    adjusted = holm([0.04, 0.001, 0.03, 0.5])
+    assert adjusted == pytest.approx((0.09, 0.004, 0.09, 0.5))
+
+
+def test_one_value_has_no_spread() -> None:
+    with pytest.raises(ValueError, match="two values"):
+        t_interval([1.0])
+
+
+def test_groups_without_spread() -> None:
+    same = welch([1.0, 1.0], [1.0, 1.0])
+    apart = welch([1.0, 1.0], [2.0, 2.0])
+    assert not same.is_shown
+    assert apart.is_shown
+
+
+def test_no_number_of_runs_beats_two_meters() -> None:
+    assert repeats_needed(0.5, 1.0, shared_u=0.8) is None
+    alone, with_meters = repeats_needed(0.5, 2.0), repeats_needed(0.5, 2.0, shared_u=0.5)
+    assert alone is not None
+    assert with_meters is not None
+    assert with_meters > alone
+
+
+def test_repeats_at_the_ends() -> None:
+    assert repeats_needed(0.0, 1.0) == 2
+    assert repeats_needed(0.001, 1.0) == 2
+    assert repeats_needed(1.0, 0.0) is None
+    assert repeats_needed(100.0, 0.1) is None
+
+
+def test_the_number_of_runs_shows_the_difference_four_times_in_five() -> None:
+    runs = repeats_needed(1.0, 1.5)
+    assert runs is not None
+    rng = np.random.default_rng(8)
+    shown = sum(welch(rng.normal(1.5, 1, runs), rng.normal(0, 1, runs)).is_shown for _ in range(1000))
+    assert 0.76 <= shown / 1000 <= 0.88

@@ -1,0 +1,147 @@
+"""Statistics against NIST reference data and published tests.
+
+The NIST Statistical Reference Datasets are read from the files that scipy carries (certified values at their
+top).
+"""
+
+import re
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from core.stats import repeats_needed, t_interval, tukey, welch
+from core.traces import F64
+
+
+def strd(folder: str, name: str) -> F64:
+    """Data of one NIST StRD file: everything from line 61 on."""
+    import scipy.stats
+
+    path = Path(scipy.stats.__file__).parent / "tests" / "data" / folder / f"{name}.dat"
+    if not path.exists():
+        pytest.skip("this scipy was installed without its reference data")
+    lines = path.read_text("utf-8").splitlines()[60:]
+    return np.array([[float(v) for v in re.split(r"\s+", line.strip())] for line in lines if line.strip()])
+
+
+def test_norris() -> None:
+    # NIST StRD, linear regression, Norris: certified values
+    from statsmodels.api import OLS, add_constant
+
+    data = strd("nist_linregress", "Norris")
+    fit = OLS(data[:, 0], add_constant(data[:, 1])).fit()
+    assert list(fit.params) == pytest.approx([-0.262323073774029, 1.00211681802045], rel=1e-8)
+    assert list(fit.bse) == pytest.approx([0.232818234301152, 0.429796848199937e-3], rel=1e-8)
+    assert np.sqrt(fit.mse_resid) == pytest.approx(0.884796396144373, rel=1e-8)
+    assert fit.rsquared == pytest.approx(0.999993745883712, rel=1e-8)
+    assert fit.fvalue == pytest.approx(5436385.54079785, rel=1e-8)
+
+
+def one_way(data: F64) -> tuple[float, float, float]:
+    """Sums of squares between and within groups, and F. Column 0 is the group, column 1 the value."""
+    groups = [data[data[:, 0] == g, 1] for g in np.unique(data[:, 0])]
+    grand = data[:, 1].mean()
+    between = sum(g.size * (g.mean() - grand) ** 2 for g in groups)
+    within = sum(((g - g.mean()) ** 2).sum() for g in groups)
+    f = between / (len(groups) - 1) / (within / (data.shape[0] - len(groups)))
+    return float(between), float(within), float(f)
+
+
+def test_sirstv() -> None:
+    # NIST StRD, analysis of variance, SiRstv: certified values
+    data = strd("nist_anova", "SiRstv")
+    between, within, f = one_way(data)
+    assert between == pytest.approx(5.11462616e-2, rel=1e-6)
+    assert within == pytest.approx(2.1663656e-1, rel=1e-6)
+    assert f == pytest.approx(1.18046237440255, rel=1e-6)
+    assert np.sqrt(within / 20) == pytest.approx(1.04076068334656e-1, rel=1e-6)
+    # the spread that the intervals of a mean are made from is the same one
+    groups = [t_interval(data[data[:, 0] == g, 1].tolist()) for g in range(1, 6)]
+    pooled = np.sqrt(np.mean([g.standard_deviation**2 for g in groups]))
+    assert pooled == pytest.approx(1.04076068334656e-1, rel=1e-6)
+
+
+def test_atmwtag() -> None:
+    # NIST StRD, analysis of variance, AtmWtAg (7 constant leading digits): certified values, data less its
+    # smallest
+    data = strd("nist_anova", "AtmWtAg")
+    data[:, 1] -= data[:, 1].min()
+    between, within, f = one_way(data)
+    assert between == pytest.approx(3.638341875e-9, rel=1e-6)
+    assert within == pytest.approx(1.04951729166667e-8, rel=1e-6)
+    assert f == pytest.approx(1.59467335677930e1, rel=1e-6)
+    # two groups of one size: F is the square of Welch's t
+    test = welch(*(data[data[:, 0] == g, 1].tolist() for g in (1, 2)))
+    assert test.statistic**2 == pytest.approx(1.59467335677930e1, rel=1e-6)
+
+
+# NIST/SEMATECH e-Handbook of Statistical Methods, 7.4.7.1; read in scipy's own test of this procedure
+HANDBOOK = (
+    (6.9, 5.4, 5.8, 4.6, 4.0),
+    (8.3, 6.8, 7.8, 9.2, 6.5),
+    (8.0, 10.5, 8.1, 6.9, 9.3),
+    (5.8, 3.8, 6.1, 5.6, 6.2),
+)
+
+
+def test_tukey() -> None:
+    pairs = {(p.first + 1, p.second + 1): p for p in tukey(HANDBOOK)}
+    published = {
+        (1, 2): (-4.47, -0.29),
+        (1, 3): (-5.31, -1.13),
+        (1, 4): (-2.25, 1.93),
+        (2, 3): (-2.93, 1.25),
+        (2, 4): (0.13, 4.31),
+        (3, 4): (0.97, 5.15),
+    }
+    for pair, interval in published.items():
+        assert (pairs[pair].low, pairs[pair].high) == pytest.approx(interval, abs=1e-2)
+    assert {pair for pair, p in pairs.items() if not p.is_shown} == {(1, 4), (2, 3)}
+    # the studentized range of 4 groups and 16 degrees of freedom: 4.05
+    within = sum(float(((np.array(g) - np.mean(g)) ** 2).sum()) for g in HANDBOOK)
+    half = (pairs[1, 2].high - pairs[1, 2].low) / 2
+    assert half / np.sqrt(within / 16 / 5) == pytest.approx(4.05, abs=1e-2)
+
+
+def test_welch_sleep() -> None:
+    # Student (1908), sleep data; output in the documentation of R's t.test (from memory)
+    first = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0]
+    second = [1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4]
+    test = welch(first, second)
+    assert test.statistic == pytest.approx(-1.8608, abs=5e-5)
+    assert test.df == pytest.approx(17.776, abs=5e-4)
+    assert test.p == pytest.approx(0.07939, abs=5e-6)
+    assert (test.low, test.high) == pytest.approx((-3.3654832, 0.2054832), abs=5e-8)
+
+
+def test_welch_small() -> None:
+    # read in the tests of statsmodels, checked there against R
+    test = welch([1, 2, 3], [1.1, 2.9, 4.2])
+    assert test.statistic == pytest.approx(-0.68649512735572582, abs=1e-12)
+    assert test.p == pytest.approx(0.53619490753126731, abs=1e-12)
+
+
+@pytest.mark.parametrize(("effect", "runs"), [(0.2, 393), (0.5, 64), (0.8, 26), (1.0, 17), (1.2, 12)])
+def test_repeats_of_two_groups(effect: float, runs: int) -> None:
+    # J. Cohen, Statistical Power Analysis (1988), tables 2.3; rounding "at least" gives 394 for 0.2
+    needed = repeats_needed(1.0, effect)
+    assert needed is not None
+    assert abs(needed - runs) <= 1
+
+
+def test_power_of_two_groups() -> None:
+    # read in the tests of statsmodels (R package pwr)
+    from statsmodels.stats.power import FTestAnovaPower, TTestIndPower
+
+    assert TTestIndPower().power(1.0, 30, 0.05) == pytest.approx(0.967708258242517, abs=1e-9)
+    # J. Cohen, "A power primer", Psychological Bulletin 112 (1992), table 2 (from memory): 18 in each of
+    # four groups
+    total = FTestAnovaPower().solve_power(effect_size=0.40, alpha=0.05, power=0.80, k_groups=4)
+    assert abs(total / 4 - 18) <= 1
+
+
+def test_interval_of_three_repeats() -> None:
+    # JCGM 100:2008, Table G.2: t95(2) = 4.303
+    interval = t_interval([10.0, 12.0, 11.0])
+    assert interval.half_width == pytest.approx(4.303 * 1.0 / np.sqrt(3), abs=1e-3)
