@@ -8,6 +8,8 @@ from core.tables import Table
 from gui.look import S4, S8, current
 from gui.models.table import TableModel
 
+#: width that a name may take before it is shortened, in text heights
+_LONGEST_NAME = 11.0
 #: rows may grow to so many times their least height to fill the card
 _MOST_STRETCH = 1.7
 
@@ -67,9 +69,20 @@ class TableCard(QFrame):
             self._fit()
 
     def _column_widths(self) -> list[int]:
+        """What each column needs; names longer than a line of a few words are shortened instead."""
         header = self.view.horizontalHeader()
-        columns = range(self.model.columnCount())
-        return [max(self.view.sizeHintForColumn(c), header.sectionSizeHint(c)) for c in columns]
+        longest = round(_LONGEST_NAME * current().text_px)
+        widths = []
+        for column in range(self.model.columnCount()):
+            content = self.view.sizeHintForColumn(column)
+            if self._is_text(column):
+                content = min(content, longest)
+            widths.append(max(content, header.sectionSizeHint(column)))
+        return widths
+
+    def _is_text(self, column: int) -> bool:
+        table = self.model.table
+        return table is not None and table.columns[column].align == "left"
 
     def _fit(self) -> None:
         rows = self.model.rowCount()

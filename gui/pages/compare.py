@@ -1,0 +1,290 @@
+"""The Compare page: the answer in words, as a chart that reads as a table, in the plane, and in numbers."""
+
+from functools import partial
+
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtGui import QGuiApplication, QResizeEvent
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QComboBox,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from core import edits
+from core.edits import Edit
+from core.figures.compare import comparison_figure, shown_runs
+from core.figures.energy_time import energy_time_figure
+from core.figures.readout import find_run, readout
+from core.formatting import NumberLocale, listed
+from core.quantities import quantity
+from core.results.table import readable_table
+from core.results.values import Comparison
+from core.study import BOUNDARIES, Study
+from gui.charts.view import ChartView
+from gui.images import clipboard_data, render
+from gui.look import S4, S8, S12, S24, current
+from gui.pages.page import Page, SentenceTop
+from gui.session import Session
+from gui.widgets.fairness_list import FairnessList
+from gui.widgets.left_out_bar import LeftOutBar
+from gui.widgets.picture_menu import PictureMenu
+from gui.widgets.table_card import TableCard
+
+#: the plane stands beside the table if it gets this width, else above it [text heights]
+_LEAST_PLANE = 27
+#: with fewer machines the table is too short to stand beside the plane
+_LEAST_BESIDE = 3
+_EMPTY = (
+    "Nothing to compare yet",
+    "Drop meter logs of two or more machines anywhere on this window, or open the demo from the File menu.",
+)
+
+
+class ComparePage(Page):
+    """One row a machine, one column a measure."""
+
+    title = "Compare"
+    icon = "compare"
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("compare_page")
+        self._session = session
+        self._comparison: Comparison | None = None
+        self._locale = screen_locale()
+        self.top = SentenceTop()
+        self.rows = ChartView("comparison")
+        self.rows.setAccessibleName("Comparison: one row a machine, one column a measure")
+        self.plane = ChartView("energy_against_time")
+        self.plane.setAccessibleName("Energy against time, with lines of equal mean watts")
+        self.table = TableCard("comparison_table", "Comparison as a table")
+        self.fairness = FairnessList()
+        self.left_out = LeftOutBar()
+        self.pictures = PictureMenu({"Comparison": self.rows, "Energy against time": self.plane}, self)
+        self.boundary = QComboBox()
+        self.message = QLabel()
+        self._lay_out()
+        self._connect()
+        self._show_nothing()
+
+    # building
+
+    def _lay_out(self) -> None:
+        self._lower = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._lower.setSpacing(S12)
+        self._lower.addWidget(_card(self.plane), 1)
+        self._lower.addWidget(self.table, 0)
+        inner = QWidget()
+        content = QVBoxLayout(inner)
+        content.setContentsMargins(S24, S4, S24, S12)
+        content.setSpacing(S12)
+        content.addWidget(self.fairness)
+        content.addWidget(_card(self.rows), 3)
+        content.addWidget(self.left_out)
+        content.addLayout(self._lower, 2)
+        self._scroll = QScrollArea()
+        self._scroll.setObjectName("compare_scroll")
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setWidget(inner)
+        self._bar = self._action_row()
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(S4)
+        layout.addWidget(self.top)
+        layout.addWidget(self._bar)
+        layout.addWidget(self._scroll, 1)
+        self._blank = QWidget()
+        layout.addWidget(self._blank, 1)
+
+    def _action_row(self) -> QWidget:
+        bar = QWidget()
+        row = QHBoxLayout(bar)
+        row.setContentsMargins(S24, 0, S24, 0)
+        row.setSpacing(S8)
+        label = QLabel("&Counted:")
+        label.setBuddy(self.boundary)
+        self.boundary.setObjectName("boundary")
+        self.boundary.setAccessibleName("What is counted as a run")
+        self.boundary.addItems([b[0].upper() + b[1:] for b in BOUNDARIES])
+        self.message.setObjectName("message")
+        self.message.setProperty("role", "muted")
+        self._save = QPushButton("&Save picture")
+        self._save.setObjectName("save_picture")
+        self._save.setMenu(self.pictures.menu)
+        self._copy = QPushButton("Cop&y")
+        self._copy.setObjectName("copy")
+        self._copy.setToolTip("Copy the comparison's picture and its numbers (Ctrl+C on a chart)")
+        for widget in (label, self.boundary, self.fairness.button):
+            row.addWidget(widget)
+        row.addWidget(self.message, 1)
+        row.addWidget(self._save)
+        row.addWidget(self._copy)
+        return bar
+
+    def _connect(self) -> None:
+        for view in (self.rows, self.plane):
+            view.picked.connect(self._session.select)
+            view.leaving_out.connect(self._leave_out)
+        self.rows.copying.connect(self._copy_rows)
+        self.plane.copying.connect(self._copy_plane)
+        self._copy.clicked.connect(self._copy_rows)
+        self._session.selection_changed.connect(self._on_selection)
+        self.boundary.activated.connect(self._on_boundary)
+        self.left_out.reason_typed.connect(self._on_reason)
+        self.left_out.counting_again.connect(self._count_again)
+        self.left_out.closed.connect(self._on_bar_closed)
+        self.pictures.told.connect(self.message.setText)
+
+    # showing
+
+    def show_study(self, study: Study, comparison: Comparison | None) -> None:
+        """Show a study and its newest comparison."""
+        self.boundary.setCurrentIndex(BOUNDARIES.index(study.boundary))
+        if comparison is None and (study.logs or study.typed):
+            self._show_nothing("Reading the logs…", "")
+            return
+        if comparison is None or not comparison.machines:
+            self._show_nothing()
+            return
+        self._comparison = comparison
+        self._show_parts(True)
+        self.top.say(comparison.headline, comparison.conditions)
+        say = partial(_say, comparison, self._locale)
+        self.rows.show_figure(comparison_figure(comparison, study, self._locale), say)
+        plane = energy_time_figure(comparison, study, self._locale)
+        self.plane.show_figure(plane, say)
+        self.table.show_table(
+            readable_table(comparison, self._locale), _note(comparison), self._locale.decimal
+        )
+        self.fairness.show_findings(comparison.fairness)
+        self._on_selection(self._session.selected)
+        self._arrange()
+
+    def menu(self) -> QMenu:
+        """Saving pictures."""
+        return self.pictures.menu
+
+    def _show_nothing(self, sentence: str = _EMPTY[0], conditions: str = _EMPTY[1]) -> None:
+        self._comparison = None
+        self._show_parts(False)
+        self.top.say(sentence, conditions)
+
+    def _show_parts(self, shown: bool) -> None:
+        self._bar.setVisible(shown)
+        self._scroll.setVisible(shown)
+        self._blank.setVisible(not shown)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """Plane and table side by side where both fit, else one under the other."""
+        room = self.width() - 2 * S24 - S12
+        is_short = self.table.model.rowCount() < _LEAST_BESIDE
+        beside = not is_short and room - self.table.wished_width >= _LEAST_PLANE * current().text_px
+        direction = QBoxLayout.Direction.LeftToRight if beside else QBoxLayout.Direction.TopToBottom
+        if self._lower.direction() != direction:
+            self._lower.setDirection(direction)
+        self.table.setMinimumWidth(self.table.wished_width if beside else 0)
+
+    # what the user does
+
+    def _on_selection(self, run_id: str | None) -> None:
+        for view in (self.rows, self.plane):
+            view.select(run_id)
+        if run_id is not None and self.left_out.run_id not in ("", run_id):
+            self.left_out.close_bar()
+
+    def _on_boundary(self, index: int) -> None:
+        self._session.apply(edits.set_boundary(self._session.study, BOUNDARIES[index]))
+        self._session.seal()
+
+    def _leave_out(self, run_id: str) -> None:
+        """Leave a run out at once and ask why in place; the reason merges with it into one step."""
+        found = None if self._comparison is None else find_run(self._comparison, run_id)
+        if found is None or self._session.is_read_only:
+            return
+        machine, run = found
+        reason = self._reason(run_id)
+        if run.included:
+            self._session.apply(self._leaving_out(run_id, reason))
+        self.left_out.ask(run_id, f"{machine.name}, {run.name}", reason)
+
+    def _reason(self, run_id: str) -> str:
+        study = self._session.study
+        reasons = {r.id: r.why_left_out for r in study.runs} | {t.id: t.why_left_out for t in study.typed}
+        return reasons.get(run_id, "")
+
+    def _is_typed(self, run_id: str) -> bool:
+        return any(t.id == run_id for t in self._session.study.typed)
+
+    def _leaving_out(self, run_id: str, why: str) -> Edit:
+        leave_out = edits.leave_out_typed if self._is_typed(run_id) else edits.leave_out
+        return leave_out(self._session.study, run_id, why)
+
+    def _on_reason(self, run_id: str, why: str) -> None:
+        self._session.apply(self._leaving_out(run_id, why))
+
+    def _count_again(self, run_id: str) -> None:
+        include = edits.include_typed if self._is_typed(run_id) else edits.include
+        self._session.apply(include(self._session.study, run_id))
+        self._session.seal()
+
+    def _on_bar_closed(self) -> None:
+        self._session.seal()
+        self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _copy_rows(self) -> None:
+        self._copy_picture(self.rows)
+
+    def _copy_plane(self) -> None:
+        self._copy_picture(self.plane)
+
+    def _copy_picture(self, view: ChartView) -> None:
+        if view.figure is None:
+            return
+        image = render(view.figure, self.pictures.shown_size(view), view.look, self.pictures.frame, ratio=2.0)
+        QGuiApplication.clipboard().setMimeData(clipboard_data(image, self.table.model.rows))
+        self.message.setText("Copied the picture and its numbers")
+
+
+def screen_locale() -> NumberLocale:
+    """How the user's locale writes numbers."""
+    locale = QLocale()
+    return NumberLocale(decimal=locale.decimalPoint(), group="")
+
+
+def _say(comparison: Comparison, locale: NumberLocale, run_id: str, key: str) -> tuple[str, ...]:
+    return readout(comparison, run_id, quantity(key), locale)
+
+
+def _note(comparison: Comparison) -> str:
+    """What the signs mean, and every run of the part that is left out."""
+    out = [
+        f"{machine.name}, {run.name} ({run.why_excluded})"
+        for machine in comparison.machines
+        for run in shown_runs(machine)
+        if not run.included
+    ]
+    signs = "± is half the 95 % interval; machines with one run have none."
+    return f"{signs} Not counted (hollow): {listed(out)}." if out else signs
+
+
+def _card(view: QWidget) -> QFrame:
+    card = QFrame()
+    card.setObjectName("card")
+    layout = QVBoxLayout(card)
+    layout.setContentsMargins(1, 1, 1, 1)
+    layout.addWidget(view)
+    return card
