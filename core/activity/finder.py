@@ -5,7 +5,7 @@ from attrs import evolve
 from core.activity import stretches as heating
 from core.activity.grouping import judged
 from core.activity.levels import learn, refined
-from core.activity.motion import movement, rest_step_w
+from core.activity.motion import movement, rest_step_w, sight_w
 from core.activity.rows import rows_of
 from core.activity.scale import scale
 from core.activity.values import Activity, Stretch
@@ -69,5 +69,5 @@ def find(trace: Trace) -> Activity:
         threshold_w=levels.threshold_w,
         processing_floor_w=levels.floor_w,
         quiet_w=rest_w,
-        stretches=judged(found, rest_w, levels.standby_w or 0.0),
+        stretches=judged(found, rest_w, levels.standby_w or 0.0, levels.idle_w or 0.0, sight_w(trace)),
     )

@@ -8,24 +8,35 @@ from attrs import evolve
 
 from core.activity.values import Stretch
 
-#: movement is clear when steps are this many times those at rest ...
-MOVING_TIMES = 2.5
+#: movement is clear when steps are this many times those at rest, more times in a stretch too short to
+#: outweigh what a heater does when it is switched on and off [s] ...
+MOVING_TIMES = 1.6
+SHORT_TIMES = 2.5
+LONG_S = 900.0
 #: ... and this part of those of the stretch that moves most
 MOVING_PART = 0.35
 #: among stretches of at least this part of the longest
 COUNTED_PART = 0.2
+#: where movement cannot be seen, a stretch shorter than this is heating [s]
+UNSEEN_S = 300.0
+#: a meter that shows no change smaller than this may be blind to movement [W]
+BLIND_W = 1.5
 #: a base below this part of the moving stretches' base (both above standby) is no processing
 BASE_PART = 0.72
 #: runs of one part agree in duration and in energy within these (natural logarithm of the ratio)
 SECONDS_APART = 0.13
 ENERGY_APART = 0.18
+#: pulses nearly in step with the sampling beat: energies scatter by several times what independent samples do
+LOTTERY = 6.0
 #: or in duration of processing alone, when one was soaked or began warm
 PROCESSING_APART = 0.09
 #: heating without processing that lasts this long is a hold test [s]
 HOLD_S = 900.0
 
 
-def judged(stretches: Sequence[Stretch], rest_step_w: float, standby_w: float) -> tuple[Stretch, ...]:
+def judged(
+    stretches: Sequence[Stretch], rest_step_w: float, standby_w: float, idle_w: float, sight_w: float
+) -> tuple[Stretch, ...]:
     """Say for every stretch whether it is processing, a run, and of which part.
 
     Parameters
@@ -34,10 +45,12 @@ def judged(stretches: Sequence[Stretch], rest_step_w: float, standby_w: float) -
         With kind "run" or "cut" from the finder, `base_w` and `motion` set.
     rest_step_w : float
         Mean step between neighbouring rows at rest. [W]
-    standby_w : float
-        [W]
+    standby_w, idle_w : float
+        Lowest and highest idle level. [W]
+    sight_w : float
+        Smallest change that the meter shows. [W]
     """
-    processing, held = _processing(stretches, rest_step_w, standby_w)
+    processing, held = _processing(stretches, rest_step_w, standby_w, idle_w, sight_w)
     whole = [s for s, moves in zip(stretches, processing, strict=True) if moves and s.kind == "run"]
     main = (*grouped(whole), ())[0]
     # movement may be too faint to measure in one of several like runs
@@ -81,7 +94,7 @@ def _placed(stretch: Stretch, main: Sequence[Stretch], groups: Sequence[Sequence
 
 def agree(one: Stretch, other: Stretch) -> bool:
     """Whether two runs can be of one part."""
-    limit = math.hypot(ENERGY_APART, 2 * math.hypot(one.energy_apart, other.energy_apart))
+    limit = math.hypot(ENERGY_APART, LOTTERY * math.hypot(one.energy_apart, other.energy_apart))
     return (
         _apart(one.seconds, other.seconds) < SECONDS_APART and _apart(one.energy_wh, other.energy_wh) < limit
     ) or (
@@ -108,19 +121,23 @@ def grouped(runs: Sequence[Stretch]) -> tuple[tuple[Stretch, ...], ...]:
 
 
 def _processing(
-    stretches: Sequence[Stretch], rest_step_w: float, standby_w: float
+    stretches: Sequence[Stretch], rest_step_w: float, standby_w: float, idle_w: float, sight_w: float
 ) -> tuple[list[bool], list[bool]]:
     """Whether each stretch is processing, and whether its base is as high as where something moves."""
     seen = [s for s in stretches if math.isfinite(s.motion)]
     longest_s = max((s.seconds for s in seen), default=0.0)
     most_w = max((s.motion for s in seen if s.seconds >= COUNTED_PART * longest_s), default=0.0)
-    limit_w = max(MOVING_TIMES * rest_step_w, MOVING_PART * most_w)
-    moving = [s for s in seen if s.motion >= limit_w]
+    limits_w = [
+        max(MOVING_PART * most_w, (MOVING_TIMES if s.seconds >= LONG_S else SHORT_TIMES) * rest_step_w)
+        for s in stretches
+    ]
+    moving = [s for s, limit_w in zip(stretches, limits_w, strict=True) if s.motion >= limit_w]
+    blind = not moving and sight_w > BLIND_W
     reference_w = _typical_base_w(moving or stretches) - standby_w
-    held = [s.base_w - standby_w >= BASE_PART * reference_w for s in stretches]
+    held = [s.base_w > idle_w and s.base_w - standby_w >= BASE_PART * reference_w for s in stretches]
     processing = [
-        at_base and (s.motion >= limit_w or math.isnan(s.motion))
-        for s, at_base in zip(stretches, held, strict=True)
+        at_base and (s.motion >= limit_w or (s.seconds >= UNSEEN_S and (blind or math.isnan(s.motion))))
+        for s, at_base, limit_w in zip(stretches, held, limits_w, strict=True)
     ]
     return processing, held
 

@@ -15,6 +15,8 @@ from core.traces import F64
 #: at rest the power moves by less than this many resolution steps, or this much, within a window
 QUIET_STEPS = 1.7
 QUIET_W = 0.8
+#: rows that may exceed the top of a trace
+FEW_ROWS = 3
 #: a quiet row is a plateau of a heater when it lies above this part of the top
 TOP_PART = 0.6
 #: 0 W is the idle level when it takes this part of the quiet time and the next level is this part of the top
@@ -41,6 +43,8 @@ class Levels:
         What processing hardly ever falls below.
     quiet_w : float
         Mean step between neighbouring rows at rest.
+    dark_part : float
+        Part of the time at 0 W.
     quiet : ndarray of bool, shape (n,)
         Rows at rest.
     """
@@ -50,6 +54,7 @@ class Levels:
     threshold_w: float
     floor_w: float
     quiet_w: float
+    dark_part: float
     quiet: NDArray[np.bool_]
 
 
@@ -58,15 +63,20 @@ def learn(rows: Rows) -> Levels:
     power_w, weight_s = rows.power_w, rows.weight_s
     low_w, high_w = rolling(power_w, rows.window)
     tolerance_w = max(QUIET_STEPS * rows.step_w, QUIET_W)
-    top_w = quantile(power_w, weight_s, 0.995)
-    still = (high_w - low_w < tolerance_w) & (power_w < TOP_PART * top_w)
+    top_w = _nearly_highest_w(power_w)
+    still = high_w - low_w < tolerance_w
+    dark_part = float(weight_s[power_w <= 0].sum() / weight_s.sum())
+    if top_w - float(power_w.min()) < HOT_END_W:
+        idle_w = quantile(power_w, weight_s, 0.05)
+        return Levels(idle_w, top_w, top_w + HOT_END_W, top_w, _mean_step(power_w, still), dark_part, still)
+    still &= power_w < TOP_PART * top_w
     quiet_w = _mean_step(power_w, still)
     quiet = widened(still, rows.window) & (power_w < TOP_PART * top_w)
     low_w = rolling(low_w, rows.window)[1]
     standby_w = _standby_w(power_w, weight_s, quiet, top_w)
     if standby_w is None:
         floor_w = quantile(power_w, weight_s, 0.02)
-        return Levels(None, None, floor_w / 2, floor_w, quiet_w, quiet)
+        return Levels(None, None, floor_w / 2, floor_w, quiet_w, dark_part, quiet)
     above = ~quiet & (low_w > standby_w + max(2 * tolerance_w, 0.02 * (top_w - standby_w)))
     if not above.any():
         return Levels(
@@ -75,6 +85,7 @@ def learn(rows: Rows) -> Levels:
             standby_w + max(2 * tolerance_w, 0.5 * (top_w - standby_w)),
             top_w,
             quiet_w,
+            dark_part,
             quiet,
         )
     floor_w = quantile(low_w[above], weight_s[above], 0.25)
@@ -84,7 +95,7 @@ def learn(rows: Rows) -> Levels:
     resting = quiet & (power_w < floor_w - tolerance_w)
     idle_w = float(power_w[resting].max()) if resting.any() else standby_w
     threshold_w = _lowest_wide_gap(rows, idle_w, floor_w)
-    return Levels(standby_w, idle_w, threshold_w, floor_w, quiet_w, quiet)
+    return Levels(standby_w, idle_w, threshold_w, floor_w, quiet_w, dark_part, quiet)
 
 
 def refined(rows: Rows, levels: Levels, atoms: NDArray[np.intp]) -> Levels:
@@ -100,24 +111,36 @@ def refined(rows: Rows, levels: Levels, atoms: NDArray[np.intp]) -> Levels:
     """
     if levels.idle_w is None or levels.standby_w is None or not atoms.size:
         return levels
+    near_w = levels.standby_w + max(2 * QUIET_W, 2 * rows.step_w)
     seconds = rows.time_s[atoms[:, 1]] - rows.time_s[atoms[:, 0]]
-    long = atoms[seconds >= LONG_PART * seconds.max()]
     after_s = max(AFTER_S, rows.window * rows.interval_s)
-    after_w = []
-    for _, last in long:
-        first = int(last) + 1
-        stop = int(np.searchsorted(rows.time_s, rows.time_s[last] + after_s, side="right"))
-        power_w = rows.power_w[first:stop]
-        power_w = power_w[levels.quiet[first:stop] & (power_w < levels.threshold_w)]
-        if power_w.size:
-            after_w.append(float(power_w.max()))
-    if not after_w:
+    followed_by_w, ended_by_w = [], []
+    for i in np.flatnonzero(seconds >= LONG_PART * seconds.max()).tolist():
+        first = int(atoms[i, 1]) + 1
+        next_first = int(atoms[i + 1, 0]) if i + 1 < len(atoms) else rows.time_s.size
+        stop = int(np.searchsorted(rows.time_s, rows.time_s[first - 1] + after_s, side="right"))
+        dip_w = rows.power_w[first:next_first]
+        resting_w = rows.power_w[first:stop]
+        resting_w = resting_w[levels.quiet[first:stop] & (resting_w < levels.threshold_w)]
+        if not resting_w.size:
+            continue
+        followed_by_w.append(float(resting_w.max()))
+        if next_first == rows.time_s.size or float(dip_w.min()) <= near_w:
+            ended_by_w.append(followed_by_w[-1])
+    if not followed_by_w:
         return levels
-    idle_w = sorted(after_w)[(len(after_w) - 1) // 2]  # what follows a pause is higher, but rarer
+    # a pause rests at a higher level than idle, and goes back up without having been at standby
+    idle_w = max(ended_by_w) if ended_by_w else min(followed_by_w)
     if idle_w >= levels.idle_w:
         return levels
     threshold_w = _lowest_wide_gap(rows, idle_w, levels.floor_w)
     return evolve(levels, idle_w=idle_w, threshold_w=min(threshold_w, levels.threshold_w))
+
+
+def _nearly_highest_w(power_w: F64) -> float:
+    """Power that a few rows exceed: one wild row sets no scale. [W]"""
+    place = max(power_w.size - 1 - FEW_ROWS, 0)
+    return float(np.partition(power_w, place)[place])
 
 
 def _mean_step(power_w: F64, rows: NDArray[np.bool_]) -> float:
@@ -154,5 +177,5 @@ def _lowest_wide_gap(rows: Rows, idle_w: float, floor_w: float) -> float:
     ends = np.searchsorted(total_s, total_s + allowed_s, side="right") - 1
     ends = np.minimum(np.maximum(ends, np.arange(marks.size)), marks.size - 1)
     half_w = np.minimum((marks[ends] - marks) / 2, HOT_END_W)
-    first = int(np.flatnonzero(half_w >= 0.6 * half_w.max())[0])
+    first = int(np.flatnonzero(half_w >= 0.5 * half_w.max())[0])
     return float(marks[first] + half_w[first])

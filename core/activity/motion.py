@@ -10,7 +10,7 @@ from attrs import frozen
 
 from core.activity.levels import Levels
 from core.activity.rows import Rows, quantile
-from core.traces import F64
+from core.traces import F64, Trace
 
 #: small steps are those below this part of the stretch's base above standby
 SMALL_PART = 0.25
@@ -26,6 +26,8 @@ FEWEST_STEPS = 8
 LATE_PART = 0.6
 
 
+#: an on-change meter's threshold is this percentile of the changes it wrote: the others are its sign of life
+SIGHT_PERCENT = 10
 #: rest is taken to move by no less than this from row to row [W]
 LEAST_STEP_W = 0.01
 
@@ -65,6 +67,15 @@ def small_step_w(rows: Rows, levels: Levels, base_w: float) -> float:
 def rest_step_w(rows: Rows, levels: Levels) -> float:
     """Mean step between neighbouring rows at rest, no less than the resolution allows to see. [W]"""
     return max(levels.quiet_w, rows.step_w / 40, LEAST_STEP_W)
+
+
+def sight_w(trace: Trace) -> float:
+    """Smallest change that the meter shows: its resolution, or what an on-change log writes a row for. [W]"""
+    if trace.kind != "on_change":
+        return trace.resolution_w
+    changes_w = np.abs(np.diff(trace.power_w))
+    changes_w = changes_w[changes_w > trace.resolution_w / 2]
+    return float(np.percentile(changes_w, SIGHT_PERCENT)) if changes_w.size else trace.resolution_w
 
 
 def _moving_step_w(rows: Rows, time_s: F64, power_w: F64, limit_w: float) -> float:

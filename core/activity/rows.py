@@ -17,7 +17,7 @@ from core.traces import F64, Sampling, Trace
 #: the time over which something is quiet or not [s]
 WINDOW_S = 45.0
 #: fewest rows of a window
-WINDOW_ROWS = 5
+WINDOW_ROWS = 4
 #: spacing of the grid that on-change values are held onto [s]
 HELD_S = 1.0
 #: a silence keeps the full grid this long at either end, and one row in `THINNED_S` between [s]

@@ -14,8 +14,12 @@ HANDS_S = 120.0
 HOMING_S = 90.0
 #: a heater that warms up draws more than this above idle, the second where processing draws more too [W]
 WARMING_W = (15.0, 20.0)
+#: no power at all is a cut when it is seen in less than this part of the log, and when it lasts
+RARE_PART = 0.02
 #: a dip that is longer is bridged when this part of it, at most, is at rest
 REST_PART = 0.25
+#: and when its level is lifted from idle by this part of the way to the threshold
+LIFTED_PART = 0.15
 
 
 def above(rows: Rows, levels: Levels) -> Spans:
@@ -34,12 +38,14 @@ def _bridged(rows: Rows, levels: Levels, last: int, first: int) -> bool:
     """Whether the dip between rows `last` and `first` belongs to one stretch."""
     dip_w = rows.power_w[last + 1 : first]
     if levels.standby_w and (dip_w <= 0).any():
-        return False  # the power was cut
+        dark_s = float(rows.weight_s[last + 1 : first][dip_w <= 0].sum())
+        if levels.dark_part < RARE_PART or dark_s > HANDS_S / 2:
+            return False  # the power was cut
     if rows.time_s[first] - rows.time_s[last] < HANDS_S + rows.interval_s:
         return True
     if levels.idle_w is None or levels.quiet[last + 1 : first].mean() > REST_PART:
         return False
-    return float(np.median(dip_w)) > levels.idle_w + 0.3 * (levels.threshold_w - levels.idle_w)
+    return float(np.median(dip_w)) > levels.idle_w + LIFTED_PART * (levels.threshold_w - levels.idle_w)
 
 
 def first_heating(rows: Rows, levels: Levels, first: int, last: int) -> int:

@@ -126,7 +126,7 @@ class _Plant:
         self.duty_sum = 0.0
         self.bed: list[float] = []
         self.hot: list[float] = []
-        self.flags: list[tuple[float, float, float, float]] = []
+        self.flags: list[tuple[float, ...]] = []
 
     @property
     def now(self) -> int:
@@ -145,7 +145,8 @@ class _Plant:
         until: Callable[[], bool] | None = None,
     ) -> None:
         """Step for `seconds`, or until `until` holds."""
-        flags = (float(held), moving, fan, float(powered))
+        busy = float(held or bed_c > 0 or hot_c > 0)
+        flags = (float(held), moving, fan, float(powered), busy)
         for _ in range(round(seconds / STEP_S)):
             self._step(bed_c if powered else 0.0, hot_c if powered else 0.0)
             self.flags.append(flags)
@@ -282,7 +283,7 @@ def _warm_up(plant: _Plant, bed_c: float, hot_c: float, order: Order) -> None:
 
 def _at_plug(plant: _Plant, bed: NDArray[np.float64], rng: Generator) -> NDArray[np.float64]:
     m = plant.model
-    held, moving, fan, powered = np.array(plant.flags).T
+    held, moving, fan, powered, busy = np.array(plant.flags).T
     hot = np.array(plant.hot)
     wander = _wander(rng, bed.size)
     output = (
@@ -299,7 +300,7 @@ def _at_plug(plant: _Plant, bed: NDArray[np.float64], rng: Generator) -> NDArray
     if m.bed_mains:
         plug = plug + bed
     if m.standby_zero:
-        plug = np.where((hot == 0) & (bed == 0) & (held == 0), 0.0, plug)
+        plug = np.where(busy > 0, plug, 0.0)
     return np.asarray(plug * powered)
 
 

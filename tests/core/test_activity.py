@@ -95,3 +95,12 @@ def test_a_log_too_short_to_learn_from_has_no_stretches(rows: int) -> None:
     activity = find(trace)
     assert activity.stretches == ()
     assert activity.standby_w is None
+
+
+def test_a_log_of_standby_only_has_no_stretches() -> None:
+    trace = simulate(MachineModel(), MeterModel(), (Task("idle", 4000),)).trace
+    assert find(trace).stretches == ()
+
+
+def test_a_log_of_constant_zero_has_no_stretches() -> None:
+    assert find(Trace.of(np.arange(500.0), np.zeros(500))).stretches == ()
