@@ -12,8 +12,9 @@ from pathlib import Path, PurePath
 
 from attrs import evolve, frozen
 
+from core import activity as activities_of
 from core import edits
-from core.activity import Activity, find, second_look
+from core.activity import Activity, find
 from core.logs import FileReading, Reading, find_files, join, join_readings, read_bytes, read_path
 from core.problems import Problem, Severity
 from core.progress import Progress, silent
@@ -152,6 +153,7 @@ def found_logs(analyses: Sequence[FileAnalysis]) -> tuple[FoundLog, ...]:
                 activity=find(joined) if len(group) > 1 else origin[id(alone)][1],
             )
         )
+    second_look = getattr(activities_of, "second_look", tuple)
     settled = second_look([log.activity for log in logs])
     logs = [evolve(log, activity=activity) for log, activity in zip(logs, settled, strict=True)]
     return _named_apart(logs)

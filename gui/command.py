@@ -85,7 +85,8 @@ def has_screen() -> bool:
     platform = os.environ.get("QT_QPA_PLATFORM", "").split(":")[0]
     if platform:
         return platform not in _UNSEEN
-    if sys.platform.startswith("linux"):
+    system: str = sys.platform
+    if system.startswith("linux"):
         return bool(os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY"))
     return True
 

@@ -110,11 +110,20 @@ def machine_inputs(
         MachineInput(
             machine=each,
             boundary=study.boundary,
-            logs=tuple(log_input(log) for log in logs_of[each.id]),
+            logs=_by_time([log_input(log) for log in logs_of[each.id]]),
             typed=tuple((t, meters[t.meter_id]) for t in study.typed if t.machine_id == each.id),
         )
         for each in study.machines
     )
+
+
+def _by_time(logs: list[LogInput]) -> tuple[LogInput, ...]:
+    """The logs of a machine in the order in which they were taken, where all their clocks tell it."""
+    starts = [None if log.seen is None else log.seen.trace.clock.start_s for log in logs]
+    known = [start for start in starts if start is not None]
+    if len(known) < len(logs):
+        return tuple(logs)
+    return tuple(logs[i] for i in sorted(range(len(logs)), key=known.__getitem__))
 
 
 def _by_energy(result: MachineResult) -> tuple[bool, float, str]:

@@ -13,7 +13,7 @@ from typing import Literal
 from core.formatting import count, duration, number, percent
 from core.problems import Problem, Severity
 from core.results import fairness_between
-from core.results.fairness_between import between_machines, logs_seen
+from core.results.fairness_between import between_machines, logs_compared
 from core.results.machine import MachineInput, machine_result
 from core.results.values import Finding, MachineResult, RunResult
 
@@ -184,7 +184,9 @@ def _gaps(result: MachineResult) -> Iterable[Finding]:
         if run.energy is not None and run.energy.gap_share > GAP_TOLD:
             u_wh = sum(i.u_wh for i in run.energy.influences if i.name == "gaps")
             matters = 1.96 * u_wh / len(result.included) if u_wh else None
-            yield _finding("caution", "fair.gaps", result, matters, run=run.name, share=run.energy.gap_share)
+            yield _finding(
+                "caution", "fair.gaps", result, matters, run=run.name, share=percent(run.energy.gap_share, 1)
+            )
 
 
 def _by_hand(result: MachineResult) -> Iterable[Finding]:
@@ -200,8 +202,10 @@ def _by_hand(result: MachineResult) -> Iterable[Finding]:
 def _resolution(given: MachineInput, result: MachineResult) -> Iterable[Finding]:
     if result.mean_w is None:
         return
-    for seen in logs_seen(given):
+    for seen in logs_compared(given):
         share = seen.trace.resolution_w / result.mean_w.value
         if share > RESOLUTION_SHARE:
-            yield _finding("note", "fair.resolution", result, step=seen.trace.resolution_w, share=share)
+            yield _finding(
+                "note", "fair.resolution", result, step=seen.trace.resolution_w, share=percent(share, 1)
+            )
             return

@@ -34,9 +34,12 @@ def forget() -> None:
     _bed_c.cache_clear()
 
 
-def logs_seen(given: MachineInput) -> list[Seen]:
-    """The machine's logs that have been read."""
-    return [log.seen for log in given.logs if log.seen is not None]
+def logs_compared(given: MachineInput) -> list[Seen]:
+    """The machine's logs that hold a run that counts."""
+    counted = {run.run_id for run in machine_result(given).included}
+    return [
+        log.seen for log in given.logs if log.seen is not None and any(run.id in counted for run in log.runs)
+    ]
 
 
 def _named(names: Sequence[str], what: str) -> str:
@@ -69,7 +72,7 @@ def _meters(compared: Sequence[MachineInput]) -> Iterable[Finding]:
 
 def _sampling(compared: Sequence[MachineInput]) -> Iterable[Finding]:
     """Logs taken in different ways."""
-    ways = {given.machine.id: _way(given) for given in compared if logs_seen(given)}
+    ways = {given.machine.id: _way(given) for given in compared if logs_compared(given)}
     kinds = {kind for kind, _ in ways.values()}
     steps = [step for kind, step in ways.values() if kind != "on_change" and step > 0]
     if len(kinds) < 2 and (not steps or max(steps) <= SAMPLING_FACTOR * min(steps)):
@@ -85,7 +88,7 @@ def _sampling(compared: Sequence[MachineInput]) -> Iterable[Finding]:
 
 def _way(given: MachineInput) -> tuple[str, float]:
     """Kind and interval of the machine's slowest log."""
-    slowest = max(logs_seen(given), key=lambda seen: seen.trace.median_s)
+    slowest = max(logs_compared(given), key=lambda seen: seen.trace.median_s)
     return slowest.trace.kind, round(slowest.trace.median_s, 1)
 
 

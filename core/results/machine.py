@@ -1,12 +1,13 @@
 """What one machine needs for the part: the mean of the runs that count, with its interval."""
 
 import math
+from collections import Counter
 from collections.abc import Sequence
 from functools import lru_cache
 
 from attrs import evolve, frozen
 
-from core.results.runs import Seen, run_result, typed_result
+from core.results.runs import Seen, called_by_kind, run_result, typed_result
 from core.results.values import BedShare, Energy, MachineResult, Measured, RunResult
 from core.study import Boundary, Machine, Meter, Run, TypedReading
 from core.units import SECONDS_PER_HOUR, mean_w
@@ -36,12 +37,13 @@ class MachineInput:
 def machine_result(given: MachineInput) -> MachineResult:
     """The result of one machine from its logs and typed readings."""
     runs: list[RunResult] = []
+    numbers: Counter[str] = Counter()
     for log in given.logs:
-        first = len(runs) + 1
-        runs += [
-            run_result(run, given.machine.id, number, log.seen, given.boundary, log.meter)
-            for number, run in enumerate(log.runs, start=first)
-        ]
+        for run in log.runs:
+            called = called_by_kind(run.kind)
+            numbers[called] += 1
+            name = f"{called} {numbers[called]}"
+            runs.append(run_result(run, given.machine.id, name, log.seen, given.boundary, log.meter))
     runs += (typed_result(typed, i, meter) for i, (typed, meter) in enumerate(given.typed, start=1))
     result = MachineResult(
         machine_id=given.machine.id,

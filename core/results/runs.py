@@ -10,9 +10,10 @@ from functools import lru_cache
 from attrs import evolve, field, frozen
 
 from core.activity import Activity, find
+from core.formatting import percent
 from core.problems import Problem, Severity
 from core.results.values import BedShare, Energy, Influence, RunResult, StateSpan
-from core.study import Boundary, Meter, Run, TypedReading
+from core.study import Boundary, Kind, Meter, Run, TypedReading
 from core.traces import Trace
 from core.units import SECONDS_PER_HOUR, mean_w, parts_per_kwh
 from core.wording import reason
@@ -20,7 +21,12 @@ from core.wording import reason
 #: more of a run's time than this in gaps, with no counter to bridge them: it is left out
 GAPS_TOO_LONG = 0.05
 #: runs whose kind has made a part, or tried to
-MAKING = ("run", "other part", "broken off", "cut")
+MAKING: tuple[Kind, ...] = ("run", "other part", "broken off", "cut")
+
+
+def called_by_kind(kind: Kind) -> str:
+    """What a stretch of this kind is called: whatever made a part, or tried to, is a run."""
+    return "run" if kind in MAKING else "stretch" if kind == "nothing" else kind
 
 
 @frozen
@@ -70,7 +76,9 @@ def measure(log: Seen, start_s: float, end_s: float, boundary: Boundary, meter: 
     Measurement or None
         None when the edges leave nothing of the log between them.
     """
-    from core import bed, energy, states
+    from importlib.util import find_spec
+
+    from core import energy, states
     from core.uncertainty import u95_of
 
     trace, activity = log.trace, log.activity
@@ -81,14 +89,20 @@ def measure(log: Seen, start_s: float, end_s: float, boundary: Boundary, meter: 
     if not to_s > from_s:
         return None
     used = energy.between(trace, from_s, to_s, meter)
-    warm_end_s = states.warm_up_end(trace, activity, start_s, end_s)
-    share = bed.share(trace, from_s, min(max(warm_end_s, from_s), to_s), to_s, used, activity.standby_w)
+    spans = states.states(trace, activity, start_s, end_s)
+    warm_end_s = next((s.end_s for s in spans if s.state == "warm-up"), start_s)
+    warm_end_s = min(max(warm_end_s, from_s), to_s)
+    share = None
+    if find_spec("core.bed") is not None:
+        from core import bed  # type: ignore[attr-defined]
+
+        share = bed.share(trace, from_s, warm_end_s, to_s, used, activity.standby_w)
     return Measurement(
         start_s=from_s,
         end_s=to_s,
         energy=used,
         bed=share,
-        states=tuple(states.states(trace, activity, start_s, end_s)),
+        states=spans,
         u95_wh=u95_of(used),
     )
 
@@ -100,7 +114,7 @@ def forget() -> None:
 
 
 def run_result(
-    run: Run, machine_id: str, number: int, log: Seen | None, boundary: Boundary, meter: Meter
+    run: Run, machine_id: str, called: str, log: Seen | None, boundary: Boundary, meter: Meter
 ) -> RunResult:
     """The result of one stretch of a log.
 
@@ -108,8 +122,8 @@ def run_result(
     ----------
     run : Run
     machine_id : str
-    number : int
-        Its place among the stretches of the machine, from 1, for a run without a name of its own.
+    called : str
+        What to call a stretch that was given no name, such as ``"run 2"``.
     log : Seen or None
         None when the log has not been read: then nothing is known of it.
     boundary : Boundary
@@ -120,7 +134,7 @@ def run_result(
     result = RunResult(
         run_id=run.id,
         machine_id=machine_id,
-        name=run.name or f"run {number}",
+        name=run.name or called,
         start_s=run.start_s,
         end_s=run.end_s,
         start=None if log is None else log.trace.clock.iso(run.start_s),
@@ -150,7 +164,7 @@ def run_result(
         parts_per_kwh=parts_per_kwh(used_wh) if is_part and used_wh > 0 else None,
         energy=measured.energy,
         bed=measured.bed if is_part else None,
-        states=measured.states,
+        states=measured.states if is_part else (),
         problems=measured.energy.problems,
     )
 
@@ -170,7 +184,7 @@ def _why_excluded(run: Run, log: Seen | None, measured: Measurement | None) -> s
         return reason(told or f"stretch.{run.kind}")
     used = measured.energy
     if run.set_included is None and used.method == "power" and used.gap_share > GAPS_TOO_LONG:
-        return reason("stretch.gaps", share=used.gap_share)
+        return reason("stretch.gaps", share=percent(used.gap_share, 1))
     return None
 
 

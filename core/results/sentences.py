@@ -14,7 +14,7 @@ SENTENCES: dict[str, str] = {
     "stretch.left_out": "left out by hand: {reason}",
     "stretch.left_out_no_reason": "left out by hand",
     "stretch.no_energy": "no energy: the two readings of the display are the same",
-    "stretch.gaps": "{share:.0%} of its time lies in gaps of the log and no energy counter bridges them",
+    "stretch.gaps": "{share} of its time lies in gaps of the log and no energy counter bridges them",
     "stretch.no_trace": "its log has not been read",
     "stretch.too_short": "its edges leave nothing of the log between them",
     "typed.no_duration": "Its duration was not noted, so its mean power is not known.",
@@ -68,7 +68,7 @@ SENTENCES: dict[str, str] = {
         "(modified z-score {score:.1f}, limit 3.5); look for a cause before leaving it out."
     ),
     "fair.gaps": (
-        "{machine}, {run}: {share:.1%} of its time lies in gaps of the log; "
+        "{machine}, {run}: {share} of its time lies in gaps of the log; "
         "its energy there is known only within wide limits unless the meter has a counter."
     ),
     "fair.meters": (
@@ -84,7 +84,7 @@ SENTENCES: dict[str, str] = {
         "use one interval for all machines."
     ),
     "fair.resolution": (
-        "{machine}: the meter shows steps of {step:.3g} W, {share:.0%} of its mean power; "
+        "{machine}: the meter shows steps of {step:.3g} W, {share} of its mean power; "
         "a meter with finer steps would say more."
     ),
     "fair.hand": (

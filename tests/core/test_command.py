@@ -1,0 +1,346 @@
+"""The command line as its users meet it: what is printed, where, and with which status."""
+
+import csv
+import gzip
+import io
+import json
+import os
+import subprocess
+import sys
+from collections.abc import Sequence
+from datetime import datetime, timedelta, timezone
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from core.command import run
+from core.results.values import Comparison
+from core.study import Study
+from core.traces import Trace
+from gui.command import main
+from tests.core.benches import alike, trace
+
+START = datetime(2026, 6, 15, 9, 0, tzinfo=timezone(timedelta(hours=2)))
+
+
+def log_text(whole: Trace) -> str:
+    """A log as a meter saves it: ISO stamps with offset, power in watts."""
+    rows = ["time,power [W]"]
+    for at_s, power_w in zip(whole.time_s, whole.power_w, strict=True):
+        rows.append(f"{(START + timedelta(seconds=float(at_s))).isoformat()},{power_w:.1f}")
+    return "\n".join(rows) + "\n"
+
+
+@pytest.fixture(scope="module")
+def logs(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("logs")
+    for i, (name, level_w) in enumerate({"alder": 60.0, "rowan": 90.0}.items()):
+        (folder / f"{name}.csv").write_text(log_text(trace(alike(3, level_w=level_w, seed=i), seed=i)))
+    return folder
+
+
+def no_images(comparison: Comparison, study: Study, folder: Path, style: str) -> Sequence[Path] | str:
+    return f"no pictures of {len(comparison.machines)} machines in {style} here"
+
+
+class Answer:
+    def __init__(self, argv: Sequence[str | Path], capsys: pytest.CaptureFixture[str]) -> None:
+        self.status = run([str(a) for a in argv], no_images)
+        self.out, err = capsys.readouterr()
+        self.messages = err.splitlines()
+
+    @property
+    def json(self) -> Any:
+        def refuse(constant: str) -> None:
+            raise AssertionError(f"{constant} is no JSON")
+
+        return json.loads(self.out, parse_constant=refuse)
+
+
+def test_inspect_as_json(logs: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    answer = Answer(["inspect", logs / "alder.csv", "--json"], capsys)
+    assert answer.status == 0
+    assert answer.messages == []
+    (entry,) = answer.json
+    assert entry["file"] == str(logs / "alder.csv")
+    assert entry["machine"] == "alder"
+    assert (entry["delimiter"], entry["decimal"], entry["header_row"]) == (",", ".", 1)
+    assert entry["rows_refused"] == 0
+    assert entry["columns"] == [
+        {"name": "time", "quantity": "time", "unit": ""},
+        {"name": "power [W]", "quantity": "power", "unit": "W"},
+    ]
+    assert entry["clock"]["kind"] == "absolute"
+    assert entry["clock"]["start"] == "2026-06-15T09:00:00+02:00"
+    assert entry["sampling"]["kind"] == "sampled"
+    assert entry["sampling"]["median_s"] == 2.0
+    assert entry["gaps"] == []
+    assert entry["energy_wh"]["by_counter"] is None
+    assert entry["energy_wh"]["used"] == pytest.approx(entry["energy_wh"]["by_power"])
+
+
+def test_inspect_in_words(logs: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    answer = Answer(["inspect", logs], capsys)
+    assert answer.status == 0
+    assert "columns parted by comma, decimal point, heading in row 1" in answer.out
+    assert "sampled, every 2.00 s" in answer.out
+    assert answer.out.count("clock") == 2
+
+
+def test_compare_as_json(logs: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    answer = Answer(["compare", logs, "--json"], capsys)
+    assert answer.status == 0
+    whole = answer.json
+    assert whole["boundary"] == "warm-up and processing"
+    assert [m["machine"] for m in whole["machines"]] == ["alder", "rowan"]
+    for machine in whole["machines"]:
+        assert machine["file"] == str(logs / f"{machine['machine']}.csv")
+        included = [r for r in machine["runs"] if r["included"]]
+        assert len(included) == machine["mean"]["runs"] == 3
+        mean_wh = sum(r["energy_wh"] for r in included) / 3
+        assert machine["mean"]["energy_wh"] == pytest.approx(mean_wh, rel=1e-6)
+        assert machine["mean"]["parts_per_kwh"] == pytest.approx(1000 / mean_wh, rel=1e-6)
+        assert machine["standby_w"] == pytest.approx(5.0, abs=0.3)
+        for each in included:
+            assert each["why_excluded"] is None
+            assert each["seconds"] == pytest.approx(each["end_s"] - each["start_s"])
+            assert each["mean_w"] == pytest.approx(each["energy_wh"] * 3600 / each["seconds"], rel=1e-6)
+            told = datetime.fromisoformat(each["start"])
+            assert told == START + timedelta(seconds=each["start_s"])
+            assert {s["state"] for s in each["states"]} <= {
+                "off",
+                "standby",
+                "warm-up",
+                "processing",
+                "cooling",
+            }
+    assert whole["headline"].startswith("alder makes the part for ")
+    assert {f["level"] for f in whole["fairness"]} <= {"note", "caution", "unfair"}
+    assert all(set(f["machines"]) <= {"alder", "rowan"} for f in whole["fairness"])
+
+
+def test_compare_in_words(logs: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    answer = Answer(["compare", logs / "alder.csv", logs / "rowan.csv"], capsys)
+    lines = answer.out.splitlines()
+    assert "less than rowan (95 % interval " in lines[0]
+    assert lines[1].startswith("Warm-up and processing, 3 runs a machine.")
+    assert lines[3].split() == [
+        *("Machine", "Runs", "Energy", "per", "part", "[Wh]", "Parts", "per", "kWh", "Mean", "power", "[W]"),
+        *("Duration", "[min]", "Bed", "share", "[%]", "Standby", "power", "[W]"),
+    ]
+    assert lines[4].split()[:2] == ["alder", "3"]
+
+
+def test_boundary_can_be_chosen(logs: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    whole = Answer(["compare", logs, "--json", "--boundary", "processing only"], capsys).json
+    default = Answer(["compare", logs, "--json"], capsys).json
+    assert whole["boundary"] == "processing only"
+    for a, b in zip(whole["machines"], default["machines"], strict=True):
+        assert a["mean"]["energy_wh"] < b["mean"]["energy_wh"]
+        assert [r["start_s"] for r in a["runs"]] == [r["start_s"] for r in b["runs"]]
+
+
+def test_out_writes_tables_and_says_so(
+    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out = tmp_path / "new" / "folder"
+    answer = Answer(["compare", logs, "--json", "--out", out, "--style", "dark"], capsys)
+    assert answer.status == 0
+    assert answer.json["machines"]
+    assert sorted(p.name for p in out.iterdir()) == ["comparison.csv", "comparison.md", "comparison.xlsx"]
+    assert "no pictures of 2 machines in dark here" in answer.messages
+    assert any("comparison.csv, comparison.xlsx, comparison.md written" in m for m in answer.messages)
+    rows = list(csv.DictReader(io.StringIO((out / "comparison.csv").read_text(encoding="utf-8"))))
+    assert [r["machine"] for r in rows] == ["alder", "rowan"]
+    assert float(rows[0]["energy_wh"]) == pytest.approx(
+        answer.json["machines"][0]["mean"]["energy_wh"], rel=1e-6
+    )
+    text = (out / "comparison.md").read_text(encoding="utf-8")
+    assert answer.json["headline"] in text
+    assert "## Runs" in text
+
+
+def test_out_that_cannot_be_written(logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "file").write_text("in the way")
+    answer = Answer(["compare", logs, "--json", "--out", tmp_path / "file" / "x"], capsys)
+    assert answer.status == 3
+    assert answer.json["machines"]
+    assert any("cannot be written" in m and "name another folder" in m for m in answer.messages)
+
+
+def test_bad_files_do_not_cost_the_good_ones(
+    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    empty, picture, gone = tmp_path / "empty.csv", tmp_path / "photo.csv", tmp_path / "gone.csv"
+    empty.write_bytes(b"")
+    picture.write_bytes(b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 20)
+    for command in ("inspect", "compare"):
+        answer = Answer([command, logs, empty, picture, gone, "--json"], capsys)
+        assert answer.status == 3
+        assert len(answer.json if command == "inspect" else answer.json["machines"]) == 2
+        for bad in (empty, picture, gone):
+            assert sum(m.startswith(f"{bad}: ") for m in answer.messages) == 1
+        assert not any("Traceback" in m for m in answer.messages)
+
+
+def test_nothing_readable(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "empty.csv").write_bytes(b"")
+    answer = Answer(["compare", tmp_path / "empty.csv"], capsys)
+    assert answer.status == 3
+    assert answer.out.startswith("Nothing to compare yet")
+
+
+def test_run_sheet_alone_and_beside_logs(
+    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    sheet = tmp_path / "sheet.csv"
+    sheet.write_text(
+        "machine,run,start,end,energy\nhazel,1,09:00,10:11,31\nhazel,2,11:00,12:11,31.5\nalder,9,,,x\n"
+    )
+    alone = Answer(["compare", "--run-sheet", sheet, "--json"], capsys)
+    assert alone.status == 3
+    assert [m["machine"] for m in alone.json["machines"]] == ["hazel"]
+    first = alone.json["machines"][0]["runs"][0]
+    assert (first["energy_wh"], first["seconds"], first["start_s"], first["bed"]) == (
+        31.0,
+        71 * 60,
+        None,
+        None,
+    )
+    assert alone.messages == [f"{sheet}, row 4: 'x' is no energy; write a number, such as 21.4."]
+    both = Answer(["compare", logs, "--run-sheet", sheet, "--json"], capsys)
+    assert [m["machine"] for m in both.json["machines"]] == ["hazel", "alder", "rowan"]
+
+
+def test_one_file_given_twice_counts_once(logs: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    answer = Answer(["compare", logs / "alder.csv", logs / "alder.csv", "--json"], capsys)
+    (machine,) = answer.json["machines"]
+    assert machine["mean"]["runs"] == 3
+
+
+def test_files_of_one_name_in_two_folders_are_two_machines(
+    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    for source, folder in (("alder", "first"), ("rowan", "second")):
+        (tmp_path / folder).mkdir()
+        (tmp_path / folder / "log.csv").write_bytes((logs / f"{source}.csv").read_bytes())
+    answer = Answer(["compare", tmp_path, "--json"], capsys)
+    assert [m["machine"] for m in answer.json["machines"]] == ["first/log", "second/log"]
+
+
+def test_packed_log(logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "alder.csv.gz"
+    path.write_bytes(gzip.compress((logs / "alder.csv").read_bytes()))
+    (machine,) = Answer(["compare", path, "--json"], capsys).json["machines"]
+    assert machine["machine"] == "alder"
+    assert machine["mean"]["runs"] == 3
+
+
+@pytest.mark.parametrize(
+    "argv",
+    [
+        ["compare"],
+        ["inspect"],
+        ["compare", "x", "--style", "pink"],
+        ["compare", "x", "--bound"],
+        ["inspect", "--what"],
+    ],
+)
+def test_wrong_arguments(argv: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit) as stopped:
+        run(argv, no_images)
+    assert stopped.value.code == 2
+    assert capsys.readouterr().out == ""
+
+
+@pytest.mark.parametrize("argv", [["--colour"], ["demo", "log.csv"]])
+def test_wrong_arguments_of_the_whole(argv: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(argv) == 2
+    out, err = capsys.readouterr()
+    assert out == ""
+    assert len(err.splitlines()) == 1
+
+
+@pytest.mark.parametrize(
+    ("argv", "words"),
+    [
+        (["--help"], "Exit status"),
+        (["--version"], "samepart "),
+        (["inspect", "--help"], "--json"),
+        (["compare", "--help"], "--out"),
+    ],
+)
+def test_help_and_version_import_nothing_slow(argv: list[str], words: str) -> None:
+    code = (
+        "import sys, gui.command\n"
+        "try:\n    status = gui.command.main(sys.argv[1:])\n"
+        "except SystemExit as stop:\n    status = stop.code\n"
+        "slow = {'numpy', 'pandas', 'PySide6', 'pyarrow'} & set(sys.modules)\n"
+        "sys.exit(f'imported {slow}' if slow else status)\n"
+    )
+    done = subprocess.run([sys.executable, "-c", code, *argv], capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+    assert words in done.stdout
+
+
+def test_inspect_imports_neither_qt_nor_the_slow_libraries(logs: Path) -> None:
+    code = (
+        "import sys\nfrom gui.command import main\nstatus = main(sys.argv[1:])\n"
+        "slow = {'scipy', 'statsmodels', 'GTC', 'PySide6'} & set(sys.modules)\n"
+        "sys.exit(f'imported {slow}' if slow else status)\n"
+    )
+    argv = [sys.executable, "-c", code, "inspect", str(logs / "alder.csv"), "--json"]
+    done = subprocess.run(argv, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+
+
+def test_compare_needs_no_qt_without_images(logs: Path) -> None:
+    code = (
+        "import sys\nfrom gui.command import main\nstatus = main(sys.argv[1:])\n"
+        "sys.exit('imported Qt' if 'PySide6' in sys.modules else status)\n"
+    )
+    argv = [sys.executable, "-c", code, "compare", str(logs), "--json"]
+    done = subprocess.run(argv, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+
+
+def _environment(**changes: str) -> dict[str, str]:
+    hidden = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+    return {**{k: v for k, v in os.environ.items() if k not in hidden}, **changes}
+
+
+def test_a_reader_that_stops_reading_is_no_fault(logs: Path) -> None:
+    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
+    argv = [sys.executable, "-c", code, "compare", str(logs), "--json"]
+    with subprocess.Popen(argv, stdout=subprocess.PIPE, stderr=subprocess.PIPE) as process:
+        assert process.stdout is not None
+        assert process.stderr is not None
+        process.stdout.close()
+        err = process.stderr.read().decode()
+    assert "Traceback" not in err
+    assert "BrokenPipe" not in err
+
+
+def test_output_in_a_plain_locale(logs: Path) -> None:
+    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
+    argv = [sys.executable, "-c", code, "compare", str(logs)]
+    env = _environment(PYTHONIOENCODING="ascii")
+    done = subprocess.run(argv, capture_output=True, text=True, env=env, check=False)
+    assert done.returncode == 0, done.stderr
+    assert "Energy per part" in done.stdout
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="only Linux names its screens")
+def test_no_screen_no_files(tmp_path: Path) -> None:
+    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
+    done = subprocess.run(
+        [sys.executable, "-c", code],
+        capture_output=True,
+        text=True,
+        env=_environment(),
+        cwd=tmp_path,
+        check=False,
+    )
+    assert done.returncode == 2
+    assert "no screen was found" in done.stderr

@@ -1,0 +1,141 @@
+"""What is told about the fairness of a test, and what is not."""
+
+from collections.abc import Sequence
+
+import numpy as np
+import pytest
+from attrs import evolve
+
+from core import edits
+from core.results.compare import compare
+from core.results.values import Finding
+from core.study import Study
+from core.traces import Trace
+from core.wording import sentence
+from tests.core.benches import Making, alike, bench, trace, without
+
+
+def codes(findings: Sequence[Finding]) -> set[str]:
+    return {f.problem.code for f in findings}
+
+
+def told(study: Study, traces: dict[str, Trace], code: str) -> Finding:
+    found = [f for f in compare(study, traces).fairness if f.problem.code == code]
+    assert len(found) == 1
+    return found[0]
+
+
+def of_one(makings: list[Making], **more: object) -> tuple[Study, dict[str, Trace]]:
+    return bench({"Alder": trace(makings, **more)})  # type: ignore[arg-type]  # passed on
+
+
+def test_a_plain_test_has_nothing_against_it_but_the_unknown_meter() -> None:
+    study, traces = bench({"Alder": trace(alike()), "Rowan": trace(alike(level_w=90.0), seed=1)})
+    assert codes(compare(study, traces).fairness) == {"fair.accuracy"}
+    stated = edits.set_meter(study, study.meters[0].id, gain_percent=0.5, offset_w=0.1).study
+    assert compare(stated, traces).fairness == ()
+
+
+def test_warm_start() -> None:
+    makings = alike()
+    makings[2] = evolve(makings[2], warm_up=25)
+    finding = told(*of_one(makings), "fair.warm_start")
+    assert sentence(finding.problem).startswith("Alder, run 3: the warm-up took ")
+    # 65 samples of 2 s at about 180 W less than the others, a quarter of it in the mean
+    assert finding.matters_wh == pytest.approx(65 * 2 * 260 / 3600 / 4, rel=0.5)
+
+
+def test_soak() -> None:
+    makings = alike()
+    makings[1] = evolve(makings[1], warm_up=180)
+    assert sentence(told(*of_one(makings), "fair.soak").problem).startswith("Alder, run 2:")
+
+
+def test_two_runs_that_started_unlike() -> None:
+    makings = [Making(warm_up=90), Making(warm_up=30)]
+    study, traces = of_one(makings)
+    assert "fair.warm_start" not in codes(compare(study, traces).fairness)
+    assert "its other run" in sentence(told(study, traces, "fair.unlike_starts").problem)
+
+
+def test_pause() -> None:
+    makings = alike()
+    makings[3] = evolve(makings[3], pause=120)
+    finding = told(*of_one(makings), "fair.long")
+    assert "run 4: processing took 10 % longer" in sentence(finding.problem)
+
+
+def test_one_and_two_runs() -> None:
+    assert "fair.one_run" in codes(compare(*of_one(alike(1))).fairness)
+    assert "fair.few_runs" in codes(compare(*of_one(alike(2))).fairness)
+    assert not {"fair.one_run", "fair.few_runs"} & codes(compare(*of_one(alike(3))).fairness)
+
+
+def test_no_run_at_all() -> None:
+    study, traces = bench({"Alder": trace(alike()), "Rowan": trace([])})
+    assert told(study, traces, "fair.no_run").machine_ids == (study.machines[1].id,)
+
+
+def test_outlier_by_the_named_rule() -> None:
+    study = edits.add_machine(edits.new_study("s").study, "Alder").study
+    for energy_wh in (50.0, 50.4, 50.2, 49.8, 58.0):
+        study = edits.add_typed(study, study.machines[0].id, energy_wh, seconds=1800, step_wh=0.1).study
+    finding = told(study, {}, "fair.outlier")
+    # median 50.2, median deviation 0.2: 0.6745 x 7.8 / 0.2 = 26.3
+    assert "modified z-score 26.3, limit 3.5" in sentence(finding.problem)
+    assert finding.matters_wh == pytest.approx(58.0 / 5 + 200.4 / 5 - 200.4 / 4)
+
+
+def test_a_close_spread_makes_no_outlier_of_what_the_meter_cannot_tell() -> None:
+    study = edits.add_machine(edits.new_study("s").study, "Alder").study
+    for energy_wh in (50.0, 50.01, 50.02, 49.99, 50.3):
+        study = edits.add_typed(study, study.machines[0].id, energy_wh, seconds=1800, step_wh=0.1).study
+    assert "fair.outlier" not in codes(compare(study, {}).fairness)
+
+
+def test_gaps() -> None:
+    study, traces = of_one(alike())
+    holed = without(next(iter(traces.values())), 1700.0, 1760.0)
+    assert "run 1: 2." in sentence(told(study, dict.fromkeys(traces, holed), "fair.gaps").problem)
+
+
+def test_edges_by_hand_and_runs_left_out() -> None:
+    study, traces = of_one(alike())
+    run = study.runs[0]
+    moved = edits.move_edges(study, run.id, run.start_s + 4, run.end_s).study
+    assert "the edges of 1 run were set by hand" in sentence(told(moved, traces, "fair.hand").problem)
+    left_out = edits.leave_out(study, run.id, "").study
+    assert sentence(told(left_out, traces, "fair.left_out").problem).startswith(
+        "Alder: 1 run left out by hand"
+    )
+
+
+def test_two_meters() -> None:
+    traces = {"Alder": trace(alike()), "Rowan": trace(alike(level_w=90.0), seed=1)}
+    finding = told(*bench(traces, meters=True), "fair.meters")
+    assert len(finding.machine_ids) == 2
+    assert "fair.meters" not in codes(compare(*bench(traces)).fairness)
+
+
+def test_unlike_sampling() -> None:
+    traces = {"Alder": trace(alike()), "Rowan": trace(alike(level_w=90.0), seed=1, step_s=10.0)}
+    text = sentence(told(*bench(traces), "fair.sampling").problem)
+    assert "Alder sampled every 2 s; Rowan sampled every 10 s" in text
+
+
+def test_bed_temperatures_from_the_logs() -> None:
+    traces = {}
+    for i, (name, bed_c) in enumerate({"Alder": 60.0, "Rowan": 50.0}.items()):
+        whole = trace(alike(), seed=i)
+        column = np.full(whole.time_s.size, bed_c)
+        traces[name] = trace(alike(), seed=i, temperatures_c={"bed": column})
+    finding = told(*bench(traces), "fair.bed_temperature")
+    assert "at 50 °C on Rowan and at 60 °C on Alder" in sentence(finding.problem)
+
+
+def test_weightiest_first() -> None:
+    makings = alike()
+    makings[2] = evolve(makings[2], warm_up=20)
+    findings = compare(*of_one(makings)).fairness
+    levels = [{"unfair": 0, "caution": 1, "note": 2}[f.level] for f in findings]
+    assert levels == sorted(levels)
