@@ -6,6 +6,7 @@ from core.activity import stretches as heating
 from core.activity.grouping import judged
 from core.activity.levels import learn, refined
 from core.activity.motion import movement, rest_step_w, sight_w
+from core.activity.processing import processing
 from core.activity.rows import rows_of
 from core.activity.scale import scale
 from core.activity.values import Activity, Stretch
@@ -63,11 +64,12 @@ def find(trace: Trace) -> Activity:
             why = "run.cut_at_start" if at_start else "run.cut_at_end"
             stretch = evolve(stretch, kind="cut", why=why)
         found.append(stretch)
+    moves, at_base = processing(found, rest_w, levels.standby_w or 0.0, levels.idle_w or 0.0, sight_w(trace))
     return Activity(
         standby_w=levels.standby_w,
         idle_w=levels.idle_w,
         threshold_w=levels.threshold_w,
         processing_floor_w=levels.floor_w,
         quiet_w=rest_w,
-        stretches=judged(found, rest_w, levels.standby_w or 0.0, levels.idle_w or 0.0, sight_w(trace)),
+        stretches=judged(found, moves, at_base),
     )

@@ -1,4 +1,4 @@
-"""Which stretches are runs of the part and which something else: by movement, then by duration and energy."""
+"""Which runs are of one part: by duration and energy, of the whole and of the processing alone."""
 
 import math
 from collections.abc import Sequence
@@ -8,21 +8,6 @@ from attrs import evolve
 
 from core.activity.values import Stretch
 
-#: movement is clear when steps are this many times those at rest, more times in a stretch too short to
-#: outweigh what a heater does when it is switched on and off [s] ...
-MOVING_TIMES = 1.6
-SHORT_TIMES = 2.5
-LONG_S = 900.0
-#: ... and this part of those of the stretch that moves most
-MOVING_PART = 0.35
-#: among stretches of at least this part of the longest
-COUNTED_PART = 0.2
-#: where movement cannot be seen, a stretch shorter than this is heating [s]
-UNSEEN_S = 300.0
-#: a meter that shows no change smaller than this may be blind to movement [W]
-BLIND_W = 1.5
-#: a base below this part of the moving stretches' base (both above standby) is no processing
-BASE_PART = 0.72
 #: runs of one part agree in duration and in energy within these (natural logarithm of the ratio)
 SECONDS_APART = 0.13
 ENERGY_APART = 0.18
@@ -33,63 +18,65 @@ PROCESSING_APART = 0.09
 #: heating without processing that lasts this long is a hold test [s]
 HOLD_S = 900.0
 
+Groups = Sequence[Sequence[Stretch]]
+
 
 def judged(
-    stretches: Sequence[Stretch], rest_step_w: float, standby_w: float, idle_w: float, sight_w: float
+    stretches: Sequence[Stretch], moves: Sequence[bool], at_base: Sequence[bool]
 ) -> tuple[Stretch, ...]:
-    """Say for every stretch whether it is processing, a run, and of which part.
+    """Say for every stretch whether it is a run, and of which part.
 
     Parameters
     ----------
     stretches : sequence of Stretch
-        With kind "run" or "cut" from the finder, `base_w` and `motion` set.
-    rest_step_w : float
-        Mean step between neighbouring rows at rest. [W]
-    standby_w, idle_w : float
-        Lowest and highest idle level. [W]
-    sight_w : float
-        Smallest change that the meter shows. [W]
+        Of kind "cut" where the log cut them, else "run".
+    moves, at_base : sequence of bool
+        Whether each is processing, and whether it rests at the level of processing.
     """
-    processing, held = _processing(stretches, rest_step_w, standby_w, idle_w, sight_w)
-    whole = [s for s, moves in zip(stretches, processing, strict=True) if moves and s.kind == "run"]
+    whole = [s for s, is_moving in zip(stretches, moves, strict=True) if is_moving and s.kind == "run"]
     main = (*grouped(whole), ())[0]
     # movement may be too faint to measure in one of several like runs
-    for i, stretch in enumerate(stretches):
-        if not processing[i] and held[i] and stretch.kind == "run" and any(agree(stretch, s) for s in main):
-            processing[i] = True
-            whole.append(stretch)
-    groups = grouped(whole)
-    main = (*groups, ())[0]
-    result = []
-    for stretch, moves in zip(stretches, processing, strict=True):
-        if stretch.kind != "run":
-            result.append(evolve(stretch, part=""))
-        elif not moves:
-            long = stretch.seconds >= HOLD_S
-            result.append(
+    whole += [
+        s
+        for s, is_moving, is_at_base in zip(stretches, moves, at_base, strict=True)
+        if is_at_base and not is_moving and s.kind == "run" and any(agree(s, other) for other in main)
+    ]
+    placed = {(s.start_s, s.end_s): s for s in with_parts(grouped(whole))}
+    return tuple(placed.get((s.start_s, s.end_s)) or _unmade(s) for s in stretches)
+
+
+def _unmade(stretch: Stretch) -> Stretch:
+    """A stretch in which no whole part was made."""
+    if stretch.kind == "cut":
+        return evolve(stretch, part="")
+    if stretch.seconds >= HOLD_S:
+        return evolve(stretch, kind="hold test", why="run.held_without_processing", part="")
+    return evolve(stretch, kind="heating", why="run.heated_without_processing", part="")
+
+
+def with_parts(groups: Groups) -> list[Stretch]:
+    """The runs of `groups`, the main part's first, each with its kind, reason and part label."""
+    if not groups:
+        return []
+    main, others = groups[0], groups[1:]
+    rivalled = any(len(group) >= len(main) for group in others)
+    why = "run.one_of_several_lengths" if rivalled else ""
+    placed = [evolve(s, kind="run", part="A", why=why, sure=not rivalled) for s in main]
+    typical_s = float(np.median([s.seconds for s in main]))
+    for number, group in enumerate(others, start=1):
+        label = chr(ord("A") + min(number, 25))
+        for stretch in group:
+            short = len(group) == 1 and stretch.seconds < typical_s * math.exp(-SECONDS_APART)
+            placed.append(
                 evolve(
                     stretch,
-                    kind="hold test" if long else "heating",
-                    why="run.held_without_processing" if long else "run.heated_without_processing",
-                    part="",
+                    kind="broken off" if short else "other part",
+                    why="run.shorter_than_the_part" if short else "run.another_part",
+                    part=label,
+                    sure=len(group) < len(main) and not short,
                 )
             )
-        else:
-            result.append(_placed(stretch, main, groups))
-    return tuple(result)
-
-
-def _placed(stretch: Stretch, main: Sequence[Stretch], groups: Sequence[Sequence[Stretch]]) -> Stretch:
-    number = next(i for i, group in enumerate(groups) if stretch in group)
-    if number == 0:
-        return evolve(stretch, part="A")
-    label = chr(ord("A") + min(number, 25))
-    typical_s = float(np.median([s.seconds for s in main]))
-    alone = len(groups[number]) == 1
-    if alone and stretch.seconds < typical_s * math.exp(-SECONDS_APART):
-        sure = len(main) > 1
-        return evolve(stretch, kind="broken off", why="run.shorter_than_the_part", part=label, sure=sure)
-    return evolve(stretch, kind="other part", why="run.another_part", part=label, sure=len(main) > 1)
+    return placed
 
 
 def agree(one: Stretch, other: Stretch) -> bool:
@@ -118,34 +105,3 @@ def grouped(runs: Sequence[Stretch]) -> tuple[tuple[Stretch, ...], ...]:
         groups.append(best)
         left = [s for s in left if s not in best]
     return tuple(groups)
-
-
-def _processing(
-    stretches: Sequence[Stretch], rest_step_w: float, standby_w: float, idle_w: float, sight_w: float
-) -> tuple[list[bool], list[bool]]:
-    """Whether each stretch is processing, and whether its base is as high as where something moves."""
-    seen = [s for s in stretches if math.isfinite(s.motion)]
-    longest_s = max((s.seconds for s in seen), default=0.0)
-    most_w = max((s.motion for s in seen if s.seconds >= COUNTED_PART * longest_s), default=0.0)
-    limits_w = [
-        max(MOVING_PART * most_w, (MOVING_TIMES if s.seconds >= LONG_S else SHORT_TIMES) * rest_step_w)
-        for s in stretches
-    ]
-    moving = [s for s, limit_w in zip(stretches, limits_w, strict=True) if s.motion >= limit_w]
-    blind = not moving and sight_w > BLIND_W
-    reference_w = _typical_base_w(moving or stretches) - standby_w
-    held = [s.base_w > idle_w and s.base_w - standby_w >= BASE_PART * reference_w for s in stretches]
-    processing = [
-        at_base and (s.motion >= limit_w or (s.seconds >= UNSEEN_S and (blind or math.isnan(s.motion))))
-        for s, at_base, limit_w in zip(stretches, held, limits_w, strict=True)
-    ]
-    return processing, held
-
-
-def _typical_base_w(stretches: Sequence[Stretch]) -> float:
-    """Median base by time; 0 of none. [W]"""
-    if not stretches:
-        return 0.0
-    order = sorted(stretches, key=lambda s: s.base_w)
-    total_s = np.cumsum([s.seconds for s in order])
-    return order[int(np.searchsorted(total_s, total_s[-1] / 2))].base_w

@@ -1,0 +1,15 @@
+"""Why a stretch of a log is no run of the part, or not surely one: a sentence for every reason."""
+
+SENTENCES: dict[str, str] = {
+    "run.cut_at_start": "the log begins in the middle of it",
+    "run.cut_at_end": "the log ends in the middle of it",
+    "run.begins_hot": "the log begins while it warms up: its first seconds may be missing",
+    "run.whole_log": "the log shows no idle before or after it, so where it begins and ends is not seen",
+    "run.heated_without_processing": "heating with no part made: the motors do not move",
+    "run.held_without_processing": "kept warm with no part made: the motors do not move",
+    "run.another_part": "another part: its duration or energy differs from the runs of the part",
+    "run.shorter_than_the_part": "broken off, or another part: shorter than the runs of the part",
+    "run.one_of_several_lengths": (
+        "the log holds runs of several lengths, none made more often; the longest is taken for the part"
+    ),
+}

@@ -1,0 +1,46 @@
+"""What the logs of other machines settle."""
+
+from core.activity import Activity, Stretch, find, second_look
+from core.activity.grouping import agree
+from tests.core.simulated import MachineModel, MeterModel, Task, simulate
+from tests.core.test_activity import DAY
+
+
+def found(*tasks: Task, seed: int = 0) -> Activity:
+    made = (Task("idle", 400),) + tuple(x for task in tasks for x in (task, Task("idle", 600)))
+    return find(simulate(MachineModel(), MeterModel(2.0), made, seed).trace)
+
+
+def test_other_machines_say_which_of_two_lengths_is_the_part() -> None:
+    open_log = found(Task("part", 1500), Task("part", 3600, part="B"))
+    assert [s.kind for s in open_log.stretches] == ["broken off", "run"]
+    assert not open_log.runs[0].sure
+    settled = find(simulate(MachineModel(), MeterModel(), DAY).trace)  # 1800 s
+    first, second = second_look([open_log, settled])
+    assert [s.kind for s in first.stretches] == ["run", "other part"]
+    assert first.runs[0].sure
+    assert second == settled
+
+
+def test_a_length_unlike_any_other_machine_settles_nothing() -> None:
+    open_log = found(Task("part", 600), Task("part", 6000, part="B"))
+    settled = find(simulate(MachineModel(), MeterModel(), DAY).trace)
+    assert second_look([open_log, settled]) == (open_log, settled)
+
+
+def test_a_log_that_is_sure_of_its_part_is_left_alone() -> None:
+    long = found(Task("part", 4000), Task("part", 4000), seed=1)
+    short = found(Task("part", 1500), Task("part", 1500), seed=2)
+    assert second_look([long, short]) == (long, short)
+
+
+def test_one_machine_alone_is_left_as_it_is() -> None:
+    alone = found(Task("part", 1500), Task("part", 3600, part="B"))
+    assert second_look([alone]) == (alone,)
+
+
+def test_a_soaked_run_agrees_by_its_processing() -> None:
+    plain = Stretch(0, 2000, energy_wh=60, warm_up_end_s=200, processing_wh=50)
+    soaked = Stretch(0, 2900, energy_wh=90, warm_up_end_s=1100, processing_wh=50)
+    assert agree(plain, soaked)
+    assert not agree(plain, Stretch(0, 2900, energy_wh=90, warm_up_end_s=200, processing_wh=80))
