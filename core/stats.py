@@ -17,8 +17,6 @@ from core.traces import F64
 ALPHA = 0.05
 #: chance of showing a difference that is there
 POWER = 0.80
-#: a difference of this many spreads is shown by two runs each (power 0.96)
-MANY_SPREADS = 8.0
 #: more runs than this nobody makes; beyond it the answer is "too many"
 MOST_RUNS = 1000
 
@@ -214,9 +212,12 @@ def repeats_needed(spread: float, difference: float, *, shared_u: float = 0.0) -
         return 2
     from statsmodels.stats.power import TTestIndPower
 
-    effect = left / spread
-    if effect > MANY_SPREADS:
-        return 2
-    count = float(TTestIndPower().solve_power(effect, alpha=ALPHA, power=POWER))
+    # an effect of ten spreads is shown by two runs; far above it the power comes out as not a number
+    effect = min(left / spread, 10.0)
+    test = TTestIndPower()
+    for few in (2, 3):  # the solver does not converge on so few
+        if float(test.power(effect, few, ALPHA)) >= POWER:
+            return few
+    count = float(test.solve_power(effect, alpha=ALPHA, power=POWER))
     runs = max(2, math.ceil(count - 1e-9))
     return runs if runs <= MOST_RUNS else None
