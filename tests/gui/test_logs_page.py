@@ -1,0 +1,205 @@
+"""The Logs page by what a user does on it."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit
+
+from tests.gui.driver import Driver, opened, write_log
+
+
+@pytest.fixture
+def user(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path) as driver:
+        driver.drop(write_log(tmp_path / "alder.csv"))
+        driver.window.activateWindow()
+        yield driver
+
+
+def turn_wheel(user: Driver, at_s: float, notches: int, modifier=Qt.KeyboardModifier.NoModifier) -> None:
+    lane = user.lane()
+    point = QPointF(user.point(lane, at_s))
+    event = QWheelEvent(
+        point, lane.mapToGlobal(point), QPoint(), QPoint(0, 120 * notches), Qt.MouseButton.NoButton, modifier,
+        Qt.ScrollPhase.NoScrollPhase, False,
+    )  # fmt: skip
+    QApplication.sendEvent(lane, event)
+    user.settle()
+
+
+def test_dragging_an_edge_moves_it_and_is_one_undo_step(user: Driver):
+    run, steps = user.run(), len(user.session.history.past)
+    user.drag(user.lane(), run.end_s, run.end_s - 200)
+    moved = user.run()
+    assert moved.end_s == pytest.approx(run.end_s - 200, abs=user.lane().view.span_s / 500)
+    assert moved.start_s == run.start_s
+    assert moved.is_moved
+    assert len(user.session.history.past) == steps + 1
+    user.do("action_undo")
+    assert user.run() == run
+
+
+def test_the_answer_follows_a_moved_edge(user: Driver):
+    run = user.run()
+    before = user.session.results[run.id]
+    user.drag(user.lane(), run.end_s, run.end_s - 300)
+    after = user.session.results[run.id]
+    assert before.energy_wh is not None
+    assert after.energy_wh is not None
+    assert after.energy_wh < before.energy_wh
+
+
+def test_two_drags_are_two_steps(user: Driver):
+    steps = len(user.session.history.past)
+    run = user.run()
+    user.drag(user.lane(), run.end_s, run.end_s - 200)
+    user.drag(user.lane(), user.run().end_s, run.end_s - 300)
+    assert len(user.session.history.past) == steps + 2
+
+
+def test_an_edge_cannot_be_dragged_over_the_other_one(user: Driver):
+    run = user.run()
+    user.drag(user.lane(), run.start_s, run.end_s + 500)
+    assert user.run().start_s < user.run().end_s == run.end_s
+
+
+def test_arrow_keys_choose_stretches_and_move_an_edge_by_a_sample(user: Driver):
+    lane = user.lane()
+    lane.setFocus()
+    user.press(Qt.Key.Key_Right, lane)
+    assert user.session.selected == user.run(0).id
+    user.press(Qt.Key.Key_Right, lane)
+    run = user.run(1)
+    assert user.session.selected == run.id
+    steps = len(user.session.history.past)
+    user.press(Qt.Key.Key_Return, lane)
+    user.press(Qt.Key.Key_Return, lane)
+    assert lane.edge == "end"
+    user.press(Qt.Key.Key_Left, lane)
+    user.press(Qt.Key.Key_Left, lane)
+    moved = user.run(1)
+    assert 2.0 <= run.end_s - moved.end_s <= 4.0
+    assert moved.end_s % 2.0 == pytest.approx(0.0)
+    assert len(user.session.history.past) == steps + 1
+    user.press(Qt.Key.Key_Escape, lane)
+    assert lane.edge is None
+
+
+def test_delete_leaves_a_run_out_and_asks_why_in_place(user: Driver):
+    run = user.run()
+    user.click_lane(user.lane(), (run.start_s + run.end_s) / 2)
+    user.press(Qt.Key.Key_Delete, user.lane())
+    field = user.widget(QLineEdit, "stretch_why")
+    assert field.hasFocus()
+    user.write("stretch_why", "door was open")
+    left_out = user.run()
+    assert not left_out.included
+    assert left_out.why_left_out == "door was open"
+    assert "1 of them left out" in user.text("sentence")
+    user.do("action_undo")
+    assert user.run() == run
+    user.do("action_redo")
+    user.click("stretch_include")
+    assert user.run().included
+
+
+def test_a_name_given_with_f2_is_shown_on_the_lane(user: Driver):
+    user.session.select(user.run().id)
+    user.press(Qt.Key.Key_F2, user.lane())
+    user.write("stretch_name", "first clip")
+    assert user.run().name == "first clip"
+    content = user.lane().content
+    assert content is not None
+    assert content.blocks[0].label == "first clip"
+
+
+def test_a_stretch_is_split_and_joined(user: Driver):
+    run = user.run()
+    user.session.select(run.id)
+    user.do("stretch_action_split")
+    first, second = user.run(0), user.run(1)
+    assert (first.start_s, second.end_s) == (run.start_s, run.end_s)
+    assert first.end_s == second.start_s
+    user.do("stretch_action_join")
+    assert (user.run(0).start_s, user.run(0).end_s) == (run.start_s, run.end_s)
+
+
+def test_what_a_stretch_is_can_be_said_and_handed_back(user: Driver):
+    user.session.select(user.run().id)
+    user.settle()
+    kind = user.widget(QComboBox, "stretch_kind")
+    kind.setCurrentIndex(kind.findData("hold test"))
+    kind.activated.emit(kind.currentIndex())
+    user.settle()
+    assert user.run().kind == "hold test"
+    assert not user.run().included
+    user.click("stretch_hand_back")
+    assert user.run().kind == "run"
+
+
+def test_shift_and_drag_marks_a_new_stretch(user: Driver):
+    count = len(user.study.runs)
+    user.drag(user.lane(), 20, 400, Qt.KeyboardModifier.ShiftModifier)
+    assert len(user.study.runs) == count + 1
+    assert user.session.selected == user.run(0).id
+    assert user.run(0).end_s - user.run(0).start_s == pytest.approx(380, abs=30)
+
+
+def test_the_wheel_zooms_time_about_the_pointer_and_double_click_shows_the_whole(user: Driver):
+    lane, run = user.lane(), user.run(1)
+    before = lane.view.x(run.start_s)
+    turn_wheel(user, run.start_s, 8)
+    assert lane.view.span_s < 0.25 * lane.view.whole_s
+    assert lane.view.x(run.start_s) == pytest.approx(before, abs=2)
+    turn_wheel(user, run.start_s, 400)
+    assert lane.view.span_s == pytest.approx(1.0)
+    user.qtbot.mouseDClick(lane, Qt.MouseButton.LeftButton, pos=user.point(lane, lane.view.start_s))
+    assert lane.view.is_whole
+    turn_wheel(user, run.start_s, -20)
+    assert lane.view.is_whole
+
+
+def test_dragging_the_ground_moves_along_within_the_data(user: Driver):
+    lane = user.lane()
+    turn_wheel(user, lane.view.whole_s / 2, 6)
+    middle = (lane.view.start_s + lane.view.end_s) / 2
+    start = lane.view.start_s
+    user.drag(lane, middle, middle - lane.view.span_s / 4)
+    assert lane.view.start_s > start
+    for _ in range(12):
+        user.drag(lane, lane.view.end_s - 1, lane.view.start_s + 1)
+    assert lane.view.end_s == pytest.approx(lane.view.whole_s)
+
+
+def test_reading_choices_can_be_corrected_and_handed_back(user: Driver):
+    combo = user.widget(QComboBox, "reading_sampling")
+    assert combo.currentText().endswith("(found)")
+    combo.setCurrentIndex(combo.findData("averaged"))
+    combo.activated.emit(combo.currentIndex())
+    user.settle()
+    log = user.study.logs[0]
+    assert log.sources[0].choices.sampling == "averaged"
+    assert user.session.traces[log.id].kind == "averaged"
+    assert user.widget(QComboBox, "reading_sampling").currentText().endswith("(set by you)")
+    user.do("action_undo")
+    assert user.session.traces[log.id].kind == "sampled"
+
+
+def test_a_choice_that_cannot_work_changes_nothing_and_says_why(user: Driver):
+    before = user.study
+    combo = user.widget(QComboBox, "reading_delimiter")
+    combo.setCurrentIndex(combo.findData("|"))
+    combo.activated.emit(combo.currentIndex())
+    user.settle()
+    assert user.study is before
+    assert user.session.problems
+
+
+def test_a_screen_reader_is_told_what_is_selected(user: Driver):
+    lane = user.lane()
+    assert lane.accessibleName() == "Log of Alder, 3 runs"
+    user.session.select(user.run().id)
+    assert "run 1, run, " in lane.accessibleDescription()
+    assert "counted" in lane.accessibleDescription()

@@ -1,0 +1,144 @@
+"""The window as a user meets it: empty, fed with logs, undone, closed and opened again."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLineEdit, QTreeWidget
+
+from gui.widgets.welcome import Welcome
+from tests.gui.driver import Driver, opened, write_log
+
+
+@pytest.fixture
+def user(qtbot, tmp_path):
+    with opened(qtbot, tmp_path) as driver:
+        yield driver
+
+
+def test_an_empty_window_says_what_to_drop(user: Driver):
+    assert user.window.page is None
+    user.widget(Welcome, "welcome")
+    assert user.text("study_facts") == "No machines, no runs"
+
+
+def test_dropping_logs_of_two_machines_lands_on_the_comparison(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "alder.csv"), write_log(tmp_path / "birch.csv", processing_w=80, seed=2))
+    assert [m.name for m in user.study.machines] == ["Alder", "Birch"]
+    assert sum(run.kind == "run" for run in user.study.runs) == 6
+    assert user.window.page is not None
+    assert user.window.page.title == "Compare"
+    assert user.text("sentence").startswith("Alder makes the part for")
+
+
+def test_dropping_one_machine_lands_on_the_logs(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "alder.csv"))
+    assert user.window.page is not None
+    assert user.window.page.title == "Logs"
+    assert user.text("sentence") == "3 runs of the part found in 1 log."
+
+
+def test_a_folder_is_read_and_what_cannot_be_read_is_listed(user: Driver, tmp_path: Path):
+    folder = tmp_path / "logs"
+    folder.mkdir()
+    write_log(folder / "alder.csv")
+    (folder / "empty.csv").write_text("")
+    (folder / "picture.csv").write_bytes(bytes(range(256)) * 20)
+    user.drop(folder)
+    assert len(user.study.logs) == 1
+    listed = user.widget(QTreeWidget, "problems")
+    texts = [listed.topLevelItem(i).text(1) for i in range(listed.topLevelItemCount())]
+    assert sum("empty.csv" in text for text in texts) == 1
+    assert sum("picture.csv" in text for text in texts) == 1
+    assert all(listed.topLevelItem(i).text(3) for i in range(listed.topLevelItemCount()))
+
+
+def test_dropping_the_same_log_twice_changes_nothing(user: Driver, tmp_path: Path):
+    log = write_log(tmp_path / "alder.csv")
+    user.drop(log)
+    before = user.study
+    user.drop(log)
+    assert user.study == before
+
+
+def test_import_is_undone_and_done_again_with_its_label(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "alder.csv"))
+    user.press(Qt.Key.Key_Z, user.window, Qt.KeyboardModifier.ControlModifier)
+    assert user.study.logs == ()
+    assert user.window.page is None
+    user.press(
+        Qt.Key.Key_Z, user.window, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+    )
+    assert len(user.study.logs) == 1
+    assert user.session.traces
+
+
+def test_an_untitled_study_comes_back_with_its_history(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path) as user:
+        user.drop(write_log(tmp_path / "alder.csv"))
+        user.write("study_name", "Clip test")
+        assert user.window.windowTitle().startswith("Clip test")
+    with opened(qtbot, tmp_path) as user:
+        assert user.study.name == "Clip test"
+        assert set(user.session.traces) == {user.study.logs[0].id}
+        user.do("action_undo")
+        assert user.widget(QLineEdit, "study_name").text() == "Untitled study"
+
+
+def test_a_study_saved_as_a_file_goes_on_there_and_is_recent(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "alder.csv"))
+    untitled = user.session.path
+    user.session.save_as(tmp_path / "clips.samepart")
+    user.settle()
+    assert user.session.path == tmp_path / "clips.samepart"
+    assert untitled is not None
+    assert not untitled.exists()
+    assert user.settings.recent == (tmp_path / "clips.samepart",)
+    assert user.session.traces
+
+
+def test_cancelling_a_read_leaves_the_study_as_it_was(user: Driver, tmp_path: Path):
+    before = user.study
+    user.session.add_logs([write_log(tmp_path / f"m{i}.csv", seed=i) for i in range(20)])
+    user.jobs.cancel("read files")
+    user.settle()
+    assert user.study is before
+
+
+def test_a_file_that_is_no_study_is_refused_and_the_open_one_stays(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "alder.csv"))
+    before = user.study
+    bad = tmp_path / "bad.samepart"
+    bad.write_text("this is no study")
+    user.drop(bad)
+    assert user.study is before
+    assert user.widget(QTreeWidget, "problems").topLevelItem(0).text(3)
+
+
+def test_theme_and_text_size_can_be_fixed(user: Driver):
+    light = user.window.palette().window().color()
+    user.appearance.set_theme("dark")
+    assert user.window.palette().window().color().lightness() < light.lightness()
+    height = user.window.fontMetrics().height()
+    user.do("action_larger")
+    assert user.window.fontMetrics().height() > height
+    user.do("action_normal")
+    assert user.window.fontMetrics().height() == height
+    user.appearance.set_theme("light")
+
+
+def test_a_fault_in_the_pool_is_shown(user: Driver):
+    def fail(progress: object) -> None:
+        raise RuntimeError("made to fail")
+
+    user.jobs.start("a test", fail, print)
+    user.wait_until(lambda: user.window.findChild(QLineEdit, "nothing") is None and bool(_notes(user)))
+    note = _notes(user)[0]
+    assert "made to fail" in note.toPlainText()
+    note.window().close()
+
+
+def _notes(user: Driver):
+    from PySide6.QtWidgets import QTextBrowser
+
+    return [b for b in user.window.findChildren(QTextBrowser, "failure") if b.isVisible()]
