@@ -1,18 +1,38 @@
 """What one value of a log stands for: the instant, the interval before it, or all time until the next.
 
-Rules: decided by how machines and meters work, never by names. A log written on change is uneven in time and
-its neighbouring values differ; an averaging meter shows a mixed value in nearly every interval in which a heater
-switches, a sampling one hardly ever.
+Theory. Three witnesses, the surest first, none of them a name:
+
+- *Time.* A log written on change is uneven in time, and a value is repeated only after a long silence.
+- *The counter.* What it gains in an interval is regressed on the power at either end of the interval. An
+  averaging meter gives coefficients near 1 and 0, a sampling one near 1/2 and 1/2 (or any equal pair where
+  the load switches faster than it is sampled), a log on change 0 and 1.
+- *Switchings.* While a heater goes on and off, an averaging meter shows a mixed value in nearly every
+  interval in which it switches; a sampling one only when the moment of measuring falls on the edge.
 """
+
+import math
+from collections.abc import Iterator
 
 import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
 from core.traces import F64, Sampling
+from core.units import SECONDS_PER_HOUR
 
 #: below this the two readings of a value cannot be told apart, and it does not matter [s]
 SHORT_S = 1.5
+#: a sampling meter measures over about this long [s]; common practice, no source
+WINDOW_S = 1.0
+#: share of mixed values among lone switchings from which a meter averages
+_LONE = 0.62
+#: ... unless, in cycles, fewer than this are mixed
+_LONE_CYCLED = 0.35
+#: share of mixed values in cycles from which it averages, when the energies of pulses agree this well
+_CYCLED = 0.27
+_SAME_PULSES = 0.2
+#: a regression that is less sure than this (standard error of the difference) is not heard
+_SURE = 0.2
 
 
 @frozen
@@ -24,7 +44,13 @@ class Judged:
     is_sure: bool = True
 
 
-def judge(time_s: F64, power_w: F64, resolution_w: float) -> Judged:
+def judge(
+    time_s: F64,
+    power_w: F64,
+    resolution_w: float,
+    counter_wh: F64 | None = None,
+    breaks_s: tuple[float, ...] = (),
+) -> Judged:
     """Decide the kind of a log.
 
     Parameters
@@ -33,6 +59,10 @@ def judge(time_s: F64, power_w: F64, resolution_w: float) -> Judged:
         [s], [W]
     resolution_w : float
         Smallest step of the power reading. [W]
+    counter_wh : ndarray, shape (n,), optional
+        Energy counter, NaN where missing. [Wh]
+    breaks_s : tuple of float
+        Times of the rows before which the counter was reset. [s]
     """
     steps = np.diff(time_s)
     if steps.size < 8:
@@ -40,70 +70,176 @@ def judge(time_s: F64, power_w: F64, resolution_w: float) -> Judged:
     changed = _written_on_change(steps, power_w, resolution_w)
     if changed is not None:
         return changed
-    return _averaged_or_sampled(steps, power_w, resolution_w)
+    median = float(np.median(steps))
+    if median < SHORT_S:
+        why = f"a value each {median:.3g} s: taken as of the instant, which at this pace is the same"
+        return Judged("sampled", why)
+    if counter_wh is not None:
+        told = _by_counter(time_s, power_w, counter_wh, breaks_s)
+        if told is not None:
+            return told
+    return _by_switchings(power_w, median, resolution_w)
 
 
 def _written_on_change(steps: F64, power_w: F64, resolution_w: float) -> Judged | None:
     median = float(np.median(steps))
-    differs = np.abs(np.diff(power_w)) > 0.5 * max(resolution_w, 1e-9)
     uneven = float((np.abs(steps - median) > 0.5 * median).mean())
-    if uneven < 0.03:
+    if uneven < 0.04:
         return None
-    longest = float(np.percentile(steps, 99))
-    short = steps < 0.6 * longest
+    change = np.abs(np.diff(power_w))
+    differs = change > 0.5 * max(resolution_w, 1e-9)
+    silence = _silence(steps)
+    short, long = steps < 0.6 * silence, (steps > 0.9 * silence) & (steps < 1.2 * silence)
     if short.sum() < 8:
         return None
-    differing = float(differs[short].mean())
-    if differing < 0.97:
-        return None
-    if uneven < 0.15 and float(differs.mean()) > 0.97 and not _rests(steps, differs, longest):
-        return None
-    return Judged(
-        "on_change",
+    repeats = 1.0 - float(differs[short].mean())
+    after_silence = 1.0 - float(differs[long].mean()) if long.sum() >= 3 else 0.0
+    text = (
         f"on change: {100 * uneven:.3g} % of intervals are far from the usual {median:.3g} s, and "
-        f"{100 * differing:.4g} % of rows that follow soon bring another value",
+        f"{100 * (1 - repeats):.4g} % of rows that follow soon bring another value"
     )
+    if long.sum() >= 3 and repeats < 0.3 and after_silence > max(3 * repeats, 0.1):
+        return Judged("on_change", text)
+    quiet = long.sum() >= 3 and float(np.median(change[long])) < float(np.percentile(change[short], 25))
+    if repeats < 0.03 and (quiet or uneven > 0.3):
+        return Judged("on_change", text, uneven > 0.3)
+    return None
 
 
-def _rests(steps: F64, differs: NDArray[np.bool_], longest: float) -> bool:
-    """Whether rows that repeat a value come at the end of a long silence (a sign of life)."""
-    same = ~differs
-    return bool(same.any()) and float(np.median(steps[same])) > 0.6 * longest
+def _silence(steps: F64) -> float:
+    """The longest interval that recurs: the sign of life of a log on change, if it gives one. [s]"""
+    high = steps[steps > np.percentile(steps, 50)]
+    if high.size < 4:
+        return float(np.percentile(steps, 99))
+    ordered = np.sort(high)[::-1]
+    recurs = ordered[2:] >= 0.9 * ordered[:-2]
+    return float(ordered[int(np.argmax(recurs))]) if recurs.any() else float(np.percentile(steps, 99))
 
 
-def _averaged_or_sampled(steps: F64, power_w: F64, resolution_w: float) -> Judged:
-    median = float(np.median(steps))
-    if median < SHORT_S:
-        return Judged(
-            "sampled", f"a value each {median:.3g} s: taken as of the instant, which at this pace is the same"
-        )
-    mixed, edges = mixed_share(power_w, resolution_w)
-    if edges < 4:
+def _by_counter(time_s: F64, power_w: F64, counter_wh: F64, breaks_s: tuple[float, ...]) -> Judged | None:
+    """Regress what the counter gained on the power at either end; None where that is not sure enough."""
+    steps, gained = np.diff(time_s), np.diff(counter_wh)
+    use = np.isfinite(gained) & (steps < 3 * float(np.median(steps)))
+    for at in breaks_s:
+        use[max(0, int(np.searchsorted(time_s, at)) - 1)] = False
+    hours = steps / SECONDS_PER_HOUR
+    x = np.column_stack((power_w[1:] * hours, power_w[:-1] * hours, hours))[use]
+    if x.shape[0] < 30:
+        return None
+    y = gained[use]
+    normal = x.T @ x
+    try:
+        inverse = np.linalg.inv(normal)
+    except np.linalg.LinAlgError:
+        return None
+    found = inverse @ (x.T @ y)
+    rest = y - x @ found
+    variance = float(rest @ rest) / (x.shape[0] - 3)
+    spread = variance * float(inverse[0, 0] + inverse[1, 1] - 2 * inverse[0, 1])
+    sure = math.sqrt(spread) if spread > 0 else math.inf
+    now, before = float(found[0]), float(found[1])
+    if not sure < _SURE:
+        return None
+    text = f"the counter's gain follows {now:.2f} of the power at the end of an interval and {before:.2f} of that before it"
+    if now - before > 0.5 * (1.0 + max(0.2, min(1.0, WINDOW_S / float(np.median(steps))))) and now > 0.7:
+        return Judged("averaged", f"averaged: {text}")
+    return Judged("sampled", f"sampled: {text}")
+
+
+def _by_switchings(power_w: F64, median_s: float, resolution_w: float) -> Judged:
+    seen = switchings(power_w, resolution_w)
+    least = max(_CYCLED, 0.2 + 0.8 * WINDOW_S / median_s)
+    text = (
+        f"{seen.lone_mixed} of {seen.lone} lone switchings and {seen.cycled_mixed} of {seen.cycled} in cycles "
+        "show a value in between"
+    )
+    if seen.lone < 3 and seen.cycled < 6:
         return Judged("sampled", "hardly any switching to tell by; values are taken as of the instant", False)
-    text = f"in {100 * mixed:.3g} % of {edges} switchings a value in between was logged"
-    if mixed > 0.6:
-        return Judged("averaged", f"averaged: {text}", edges >= 8)
-    return Judged("sampled", f"sampled: {text}", edges >= 8)
+    lone = seen.lone_mixed / (seen.lone + 1) if seen.lone >= 3 else math.nan
+    cycled = seen.cycled_mixed / seen.cycled if seen.cycled >= 6 else math.nan
+    if lone > _LONE and not cycled < _LONE_CYCLED:
+        return Judged("averaged", f"averaged: {text}", seen.lone >= 8)
+    if cycled > least and seen.cycled >= 12 and seen.pulse_spread < _SAME_PULSES:
+        text += f", and the pulses' energies differ by only {100 * seen.pulse_spread:.0f} %"
+        return Judged("averaged", f"averaged: {text}", True)
+    return Judged("sampled", f"sampled: {text}", seen.lone + seen.cycled >= 12)
 
 
-def mixed_share(power_w: F64, resolution_w: float) -> tuple[float, int]:
-    """Share of large switchings with one value in between, and how many switchings there were.
+@frozen
+class Switchings:
+    """What the switchings of a load look like in a log.
 
-    A switching is a change of level between two rows that are each like their other neighbour.
+    ``lone`` switchings have two rows of one level on either side, ``cycled`` ones lie between the low and the
+    high level of their surroundings; the mixed ones of either kind show a value in between. ``pulse_spread``
+    is the spread of the energies of short pulses over their mean: an averaging meter loses nothing of a
+    pulse, a sampling one catches it or not. It is infinite when there are too few pulses.
     """
+
+    lone_mixed: int
+    lone: int
+    cycled_mixed: int
+    cycled: int
+    pulse_spread: float
+
+
+def switchings(power_w: F64, resolution_w: float) -> Switchings:
+    """Look at every switching of a load between two levels.
+
+    Levels are the low and the high rows of windows of about forty rows, so that they follow the load.
+    """
+    mixed = clean = 0
+    pulses: list[float] = []
+    top = float(np.percentile(power_w, 99)) - float(np.percentile(power_w, 1))
+    least = max(0.2 * top, 15 * resolution_w, 8.0)
+    for part in _windows(power_w):
+        low, high = (float(v) for v in np.percentile(part, (15, 97)))
+        if high - low < least:
+            continue
+        height = (part - low) / (high - low)
+        m, c = _count(np.where(height < 0.15, 0, np.where(height > 0.85, 2, 1)))
+        mixed += m
+        clean += c
+        pulses += _pulses(part - low, 0.12 * (float(part.max()) - low))
+    energies = np.array(pulses)
+    spread = float(energies.std() / energies.mean()) if energies.size >= 6 else math.inf
+    lone_mixed, lone = _lone(power_w, max(0.25 * top, 20 * resolution_w, 8.0))
+    return Switchings(lone_mixed, lone, mixed, mixed + clean, spread)
+
+
+def _windows(power_w: F64, size: int = 40) -> Iterator[F64]:
+    for start in range(0, max(1, power_w.size - size // 2), size):
+        yield power_w[start : start + size + 1]
+
+
+def _count(level: NDArray[np.int_]) -> tuple[int, int]:
+    """Switchings with one or two rows in between, and without; more rows are a level of their own."""
+    starts = np.flatnonzero(np.concatenate(([True], np.diff(level) != 0)))
+    lengths = np.diff(np.concatenate((starts, [level.size])))
+    kinds = level[starts]
+    inner = slice(1, -1)
+    short = (kinds[inner] == 1) & (lengths[inner] <= 2)
+    return int(lengths[inner][short].sum()), int((np.abs(np.diff(kinds)) == 2).sum())
+
+
+def _pulses(above_w: F64, least_w: float) -> list[float]:
+    """Sums over pulses of up to three rows with low rows on either side."""
+    edges = np.flatnonzero(np.diff(np.concatenate(([0], (above_w > least_w).astype(np.int8), [0]))))
+    return [
+        float(above_w[a:b].sum())
+        for a, b in zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True)
+        if a > 0 and b < above_w.size and b - a <= 3
+    ]
+
+
+def _lone(power_w: F64, large_w: float) -> tuple[int, int]:
+    """Lone switchings with a mixed value, and all of them."""
     if power_w.size < 6:
-        return 0.0, 0
-    span = float(np.percentile(power_w, 98) - np.percentile(power_w, 2))
-    large = max(0.25 * span, 20 * resolution_w, 8.0)
-    flat = 0.2
+        return 0, 0
     a, b, c, d, e = (power_w[i : power_w.size - 4 + i] for i in range(5))
-    # one row between two levels: a ~ b | c | d ~ e
     leap = np.abs(d - b)
-    calm = (np.abs(b - a) < flat * leap) & (np.abs(e - d) < flat * leap) & (leap > large)
+    calm = (np.abs(b - a) < 0.2 * leap) & (np.abs(e - d) < 0.2 * leap) & (leap > large_w)
     share = np.divide(c - b, d - b, out=np.full(c.shape, 0.5), where=leap > 0)
-    between = calm & (share > 0.08) & (share < 0.92)
-    # no row between: b | c with a ~ b and c ~ d
-    leap2 = np.abs(c - b)
-    direct = (np.abs(b - a) < 0.08 * leap2) & (np.abs(d - c) < 0.08 * leap2) & (leap2 > large)
-    total = int(between.sum() + direct.sum())
-    return (float(between.sum()) / total if total else 0.0), total
+    mixed = int((calm & (share > 0.08) & (share < 0.92)).sum())
+    leap = np.abs(c - b)
+    direct = (np.abs(b - a) < 0.08 * leap) & (np.abs(d - c) < 0.08 * leap) & (leap > large_w)
+    return mixed, mixed + int(direct.sum())

@@ -1,68 +1,126 @@
 """A sentence for every problem that reading a log can meet: what, why, and what would mend it.
 
-Rules: fields in braces are facts of the problem; file and row are put before the sentence by whoever shows it.
+Rules: fields in braces are facts of the problem; file and row are put before the sentence by whoever
+shows it.
 """
 
 SENTENCES: dict[str, str] = {
     "file.missing": "There is no such file. Check the name and the folder.",
     "file.dead_link": "This link points to a file that is not there. Restore the file or name it directly.",
     "file.loop": "This link leads back to itself, so it is not followed. Name the file directly.",
-    "file.not_ordinary": "This is a pipe, a socket or a device, not an ordinary file. Save its data to a file first.",
+    "file.not_ordinary": (
+        "This is a pipe, a socket or a device, not an ordinary file. Save its data to a file first."
+    ),
     "file.unreadable": "The file may not be read by this user. Change its permissions or copy it elsewhere.",
     "file.folder": "This is a folder, not a file. Name the files in it, or drop the folder on the window.",
     "file.empty_folder": "The folder holds no file that could be a log. Name a folder that does.",
     "file.too_many": "The folder holds more than {limit} files; the rest is left out. Name a smaller folder.",
-    "file.sparse": "The file claims {bytes} bytes but hardly any are stored: it is a hole. Copy the log again.",
+    "file.sparse": (
+        "The file claims {bytes} bytes but hardly any are stored: it is a hole. Copy the log again."
+    ),
     "file.failed": "The file could not be read: {error}. Copy it to another disk and try again.",
     "log.empty": "The file is empty. Save the log again on the meter's side.",
     "log.no_rows": "There are headings but no row of values below them ({first_line}). Save the log again.",
     "log.too_few_rows": "Only {count} rows could be used, and a trace needs two. Save a longer log.",
-    "log.no_table": "No rows of values were found; it begins with: {first_line}. Save the log as comma-separated text.",
-    "log.not_a_log": "This is {what}, not a table of values. Export the log as text (CSV) or as a spreadsheet.",
-    "log.line_too_long": "The file is one line of {bytes} characters. A log has a line for each row; export it again.",
-    "log.no_time": "No column tells the time (columns: {columns}). Name the time column in the Reading panel.",
+    "log.no_table": (
+        "No rows of values were found; it begins with: {first_line}. Save the log as comma-separated text."
+    ),
+    "log.not_a_log": (
+        "This is {what}, not a table of values. Export the log as text (CSV) or as a spreadsheet."
+    ),
+    "log.line_too_long": (
+        "The file is one line of {bytes} characters. A log has a line for each row; export it again."
+    ),
+    "log.no_time": (
+        "No column tells the time (columns: {columns}). Name the time column in the Reading panel."
+    ),
     "log.no_power": "No column holds power or energy (columns: {columns}). Name it in the Reading panel.",
-    "log.nothing_counted": "The energy column holds nothing that could be used. Name another column in the Reading panel.",
+    "log.nothing_counted": (
+        "The energy column holds nothing that could be used. Name another column in the Reading panel."
+    ),
     "log.too_large": "With {bytes} bytes the file is too large to be read at once. Split it by month.",
     "log.unforeseen": "The file could not be read ({error}). Please report it with a shortened sample.",
     "log.nested_archive": "An archive lies inside an archive inside an archive. Unpack it first.",
-    "log.archive_too_large": "Unpacked it would be larger than {limit_mb} MB, so it is not unpacked. Unpack it by hand.",
+    "log.archive_too_large": (
+        "Unpacked it would be larger than {limit_mb} MB, so it is not unpacked. Unpack it by hand."
+    ),
     "log.archive_unreadable": "The archive is damaged and nothing in it could be unpacked. Copy it again.",
     "log.archive_damaged": "The archive is damaged; what could be unpacked is shown. Copy it again.",
     "log.archive_locked": "{member} in the archive is locked with a password. Unpack it by hand.",
     "log.sheet_damaged": "The spreadsheet could not be opened ({error}). Save it again as xlsx or as CSV.",
     "log.columns_damaged": "The column file is damaged ({error}). Write it again.",
     "log.database_damaged": "The database is damaged ({error}). Copy it again while its program is closed.",
-    "log.database_foreign": "The database has no table with a time and a power column. Export the log as CSV instead.",
+    "log.database_foreign": (
+        "The database has no table with a time and a power column. Export the log as CSV instead."
+    ),
     "log.json_damaged": "The JSON is cut or damaged. Export it again, best with one object a line.",
     "log.json_no_rows": "The JSON holds no list of rows. Export a list of objects, or one object a line.",
-    "log.encoding_doubtful": "Some characters do not fit the encoding {encoding}. Choose another in the Reading panel.",
+    "log.encoding_doubtful": (
+        "Some characters do not fit the encoding {encoding}. Choose another in the Reading panel."
+    ),
     "log.nul_bytes": "{count} zero bytes were taken out, as a logger leaves them when its power fails.",
-    "log.refused_rows": "{count} rows could not be used, the first at line {first}. They are listed in the Reading panel.",
-    "log.repeated_headings": "The headings are repeated {count} times in the file; those lines were passed over.",
+    "log.refused_rows": (
+        "{count} rows could not be used, the first at line {first}. They are listed in the Reading panel."
+    ),
+    "log.repeated_headings": (
+        "The headings are repeated {count} times in the file; those lines were passed over."
+    ),
     "log.missing_values": "{count} rows have no value for the power and were passed over.",
-    "log.date_order_by_steps": "Day and month could be either; taken as {taken}, because only so time runs on evenly.",
-    "log.date_order_doubtful": "Day and month could be either in {sample}; taken as {taken}: {why}. Set the order in the Reading panel if it is wrong.",
-    "log.time_of_day_only": "The log has clock times but no date; a time that falls back counts as the next day.",
+    "log.date_order_by_steps": (
+        "Day and month could be either; taken as {taken}, because only so time runs on evenly."
+    ),
+    "log.date_order_doubtful": (
+        "Day and month could be either in {sample}; taken as {taken}: {why}. Set the order in the"
+        " Reading panel if it is wrong."
+    ),
+    "log.time_of_day_only": (
+        "The log has clock times but no date; a time that falls back counts as the next day."
+    ),
     "log.zone_unknown": "There is no time zone called {zone}. Choose one such as Europe/Berlin.",
     "log.newest_first": "The log has its newest row first and was turned round.",
     "log.unsorted": "{count} rows were out of order in time and were sorted.",
-    "log.clock_restarts": "The elapsed time starts again {count} times; how long the pauses were is not known.",
-    "log.clock_put": "The clock was put by {hours} h at {at} (summer time); the trace runs on evenly over it.",
+    "log.clock_restarts": (
+        "The elapsed time starts again {count} times; how long the pauses were is not known."
+    ),
+    "log.clock_put": (
+        "The clock was put by {hours} h at {at} (summer time); the trace runs on evenly over it."
+    ),
     "log.repeated_rows": "{count} rows repeat the one before exactly and were counted once.",
     "log.two_values_one_time": "{count} stamps have two different values; the later one was taken.",
     "log.stamps_cut": "Stamps are cut to {tick_s} s, up to {most} rows share one; they were spread evenly.",
     "log.counter_reset": "The energy counter starts again {count} times; it was made to run on.",
-    "log.counter_leap": "The energy counter leaps {count} times by more than any load could draw; the leaps were taken out.",
-    "log.energy_per_interval": "The energy column falls again and again: it was taken as the energy of each interval.",
-    "log.counter_unit_doubtful": "No unit is stated for the energy counter; taken as {unit}. Set it in the Reading panel.",
-    "log.power_and_counter_differ": "Power in {power_unit} adds up to {ratio} times what the counter gained in {counter_unit}. Check the units in the Reading panel.",
+    "log.counter_leap": (
+        "The energy counter leaps {count} times by more than any load could draw; the leaps were taken out."
+    ),
+    "log.energy_per_interval": (
+        "The energy column falls again and again: it was taken as the energy of each interval."
+    ),
+    "log.counter_unit_doubtful": (
+        "No unit is stated for the energy counter; taken as {unit}. Set it in the Reading panel."
+    ),
+    "log.power_and_counter_differ": (
+        "Power in {power_unit} adds up to {ratio} times what the counter gained in "
+        "{counter_unit}. Check the units in the Reading panel."
+    ),
     "log.power_in_milliwatts": "No unit is stated for the power; at up to {highest} it must be milliwatts.",
-    "log.power_unit_doubtful": "No unit is stated for the power and it never exceeds {highest}; taken as watts. Set kW in the Reading panel if that is meant.",
-    "log.power_from_counter": "Only an energy counter is logged; the power is its slope, in steps of {step_wh} Wh.",
-    "log.apparent_power": "Only volts and amperes are known, so this is apparent power in VA, which is more than the real power ({column}).",
-    "log.negative_power": "{count} rows show a negative power. The meter may be plugged in the wrong way round.",
-    "log.energies_differ": "The power adds up to {by_power_wh} Wh, the counter to {by_counter_wh} Wh. Check the kind of sampling and the units.",
+    "log.power_unit_doubtful": (
+        "No unit is stated for the power and it never exceeds {highest}; taken as watts. Set kW "
+        "in the Reading panel if that is meant."
+    ),
+    "log.power_from_counter": (
+        "Only an energy counter is logged; the power is its slope, in steps of {step_wh} Wh."
+    ),
+    "log.apparent_power": (
+        "Only volts and amperes are known, so this is apparent power in VA, which is more than "
+        "the real power ({column})."
+    ),
+    "log.negative_power": (
+        "{count} rows show a negative power. The meter may be plugged in the wrong way round."
+    ),
+    "log.energies_differ": (
+        "The power adds up to {by_power_wh} Wh, the counter to {by_counter_wh} Wh. Check the kind"
+        " of sampling and the units."
+    ),
     "log.gaps": "{count} gaps of together {seconds} s, {percent} % of the log.",
     "log.values_held": "Each value is held for {rows} rows: the meter measures less often than it writes.",
     "log.joined": "{count} files continue one log and were joined: {files}.",

@@ -97,7 +97,9 @@ def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> M
             Problem("log.power_from_counter", Severity.CAUTION, file, facts={"step_wh": stitched.step_wh})
         )
     else:
-        judged = judge(time_s, power_w, smallest_step(power_w))
+        counted = None if stitched is None else stitched.counter_wh
+        breaks = () if stitched is None else stitched.breaks_s
+        judged = judge(time_s, power_w, smallest_step(power_w), counted, breaks)
         kind, why = judged.kind, judged.reason
     if choices.sampling is not None:
         kind, why = choices.sampling, "chosen by hand"
