@@ -7,8 +7,13 @@ few dozens of labels of a chart a greedy search rarely differs from it.
 """
 
 import math
+from collections.abc import Sequence
 
+import numpy as np
 from attrs import frozen
+from numpy.typing import NDArray
+
+F64 = NDArray[np.float64]
 
 #: directions tried around a point, best first: right, left, above, below, then between them [degrees]
 _DIRECTIONS = (0, 180, 270, 90, 315, 45, 225, 135, 337, 22, 202, 157, 292, 247, 67, 112)
@@ -105,63 +110,86 @@ def place(
     >>> place((Anchor(50, 50, 5, 20, 10),), Box(0, 0, 100, 100))[0].box
     Box(x=58.0, y=45.0, width=20, height=10)
     """
-    taken = list(obstacles)
-    points = [Box(a.x - a.radius, a.y - a.radius, 2 * a.radius, 2 * a.radius) for a in anchors]
-    leaders: list[tuple[float, float, float, float]] = []
+    points = _array([Box(a.x - a.radius, a.y - a.radius, 2 * a.radius, 2 * a.radius) for a in anchors])
+    taken = _array(obstacles)
+    leaders = np.empty((0, 4))
+    near_lines = np.array(lines, dtype=np.float64).reshape(-1, 4)
     placed: list[Placed | None] = []
     for i, anchor in enumerate(anchors):
-        blocked = taken + points
-        others = points[:i] + points[i + 1 :]
-        found = _first_free(anchor, bounds, blocked, [*leaders, *lines], others, _REACHES[:2])
-        found = found or _first_free(anchor, bounds, blocked, leaders, others, _REACHES)
+        others = np.delete(points, i, axis=0)
+        space = _Space(bounds, np.vstack([taken, points]), np.vstack([taken, others]))
+        found = _first_free(anchor, space, np.vstack([leaders, near_lines]), _REACHES[:2])
+        found = found or _first_free(anchor, space, leaders, _REACHES)
         placed.append(found)
         if found is not None:
-            taken.append(found.box.grown(1.0))
+            taken = np.vstack([taken, _array([found.box.grown(1.0)])])
             if found.leader is not None:
-                leaders.append(found.leader)
+                leaders = np.vstack([leaders, [found.leader]])
     return tuple(placed)
 
 
-def _first_free(
-    anchor: Anchor,
-    bounds: Box,
-    blocked: list[Box],
-    crossed: list[tuple[float, float, float, float]],
-    others: list[Box],
-    reaches: tuple[float, ...],
-) -> Placed | None:
-    for reach in reaches:
-        for degrees in _DIRECTIONS:
-            box = _beside(anchor, math.radians(degrees), anchor.radius + 3.0 + reach * anchor.height)
-            if not bounds.holds(box) or any(box.overlaps(b) for b in blocked):
-                continue
-            if any(crosses(line, box) for line in crossed):
-                continue
-            if reach < _LEADER_FROM:
-                return Placed(box, None)
-            leader = _leader(anchor, box)
-            # a line through another point or label would seem to belong to that one
-            if not any(crosses(leader, b) for b in others) and not any(
-                crosses(leader, b) for b in blocked if b not in others and not _touches(b, anchor)
-            ):
-                return Placed(box, leader)
+@frozen(eq=False)
+class _Space:
+    """What is in the way of a label, and of its leader: rows of left, top, right, bottom."""
+
+    bounds: Box
+    blocked: F64
+    not_own: F64
+
+
+def _array(boxes: Sequence[Box]) -> F64:
+    return np.array([(b.x, b.y, b.right, b.bottom) for b in boxes], dtype=np.float64).reshape(-1, 4)
+
+
+def _first_free(anchor: Anchor, space: _Space, crossed: F64, reaches: tuple[float, ...]) -> Placed | None:
+    distances = np.array(reaches)
+    boxes = _candidates(anchor, anchor.radius + 3.0 + distances * anchor.height)
+    bounds, slack = space.bounds, 1e-6
+    inside = (
+        (boxes[:, 0] >= bounds.x - slack)
+        & (boxes[:, 1] >= bounds.y - slack)
+        & (boxes[:, 2] <= bounds.right + slack)
+        & (boxes[:, 3] <= bounds.bottom + slack)
+    )
+    blocked = space.blocked[:, None, :]
+    overlaps = (
+        (boxes[:, 0] < blocked[..., 2])
+        & (blocked[..., 0] < boxes[:, 2])
+        & (boxes[:, 1] < blocked[..., 3])
+        & (blocked[..., 1] < boxes[:, 3])
+    ).any(axis=0)
+    free = inside & ~overlaps & ~_crossings(crossed, boxes).any(axis=0)
+    for k in np.flatnonzero(free):
+        left, top, _, _ = (float(v) for v in boxes[k])
+        box = Box(left, top, anchor.width, anchor.height)
+        if reaches[k // len(_DIRECTIONS)] < _LEADER_FROM:
+            return Placed(box, None)
+        leader = _leader(anchor, box)
+        # a line through another point or label would seem to belong to that one
+        not_own = space.not_own[~_contains(space.not_own, anchor)]
+        if not _crossings(np.array([leader]), not_own).any():
+            return Placed(box, leader)
     return None
 
 
-def _touches(box: Box, anchor: Anchor) -> bool:
-    return box.x <= anchor.x <= box.right and box.y <= anchor.y <= box.bottom
+def _candidates(anchor: Anchor, distances: F64) -> F64:
+    """Boxes with their nearest edge or corner at the distances, in every direction, nearest first."""
+    angles = np.radians(_DIRECTIONS)
+    dx, dy = np.round(np.cos(angles), 9), np.round(np.sin(angles), 9)
+    side_x = np.where(np.abs(dx) < 0.2, 0.0, np.sign(dx)) * anchor.width / 2
+    side_y = np.where(np.abs(dy) < 0.2, 0.0, np.sign(dy)) * anchor.height / 2
+    left = (anchor.x + distances[:, None] * dx + side_x - anchor.width / 2).ravel()
+    top = (anchor.y + distances[:, None] * dy + side_y - anchor.height / 2).ravel()
+    return np.column_stack([left, top, left + anchor.width, top + anchor.height])
 
 
-def _beside(anchor: Anchor, angle: float, distance: float) -> Box:
-    """The label with its nearest edge or corner `distance` away from the point in a direction."""
-    dx, dy = round(math.cos(angle), 9), round(math.sin(angle), 9)
-    cx = anchor.x + dx * distance + _sign(dx) * anchor.width / 2
-    cy = anchor.y + dy * distance + _sign(dy) * anchor.height / 2
-    return Box(cx - anchor.width / 2, cy - anchor.height / 2, anchor.width, anchor.height)
-
-
-def _sign(value: float) -> float:
-    return 0.0 if abs(value) < 0.2 else math.copysign(1.0, value)
+def _contains(boxes: F64, anchor: Anchor) -> NDArray[np.bool_]:
+    return (
+        (boxes[:, 0] <= anchor.x)
+        & (anchor.x <= boxes[:, 2])
+        & (boxes[:, 1] <= anchor.y)
+        & (anchor.y <= boxes[:, 3])
+    )
 
 
 def _leader(anchor: Anchor, box: Box) -> tuple[float, float, float, float]:
@@ -174,19 +202,27 @@ def _leader(anchor: Anchor, box: Box) -> tuple[float, float, float, float]:
 
 def crosses(line: tuple[float, float, float, float], box: Box) -> bool:
     """Whether a line runs through a box (touching its edge does not count)."""
-    x1, y1, x2, y2 = line
-    start, end = 0.0, 1.0
-    for origin, step, low, high in (
-        (x1, x2 - x1, box.x, box.right),
-        (y1, y2 - y1, box.y, box.bottom),
-    ):
-        if abs(step) < 1e-12:
-            if not low < origin < high:
-                return False
-            continue
-        first, last = sorted(((low - origin) / step, (high - origin) / step))
-        start, end = max(start, first), min(end, last)
-    return end - start > 1e-9
+    return bool(_crossings(np.array([line]), _array([box]))[0, 0])
+
+
+def _crossings(lines: F64, boxes: F64) -> NDArray[np.bool_]:
+    """Which lines run through which boxes, by clipping each line to the two slabs of each box.
+
+    The slab method is common practice in ray tracing, no source. Returns shape (lines, boxes).
+    """
+    start = np.zeros((len(lines), len(boxes)))
+    end = np.ones_like(start)
+    for axis in (0, 1):
+        origin = lines[:, axis, None]
+        step = lines[:, axis + 2, None] - origin
+        low, high = boxes[None, :, axis], boxes[None, :, axis + 2]
+        is_flat = np.abs(step) < 1e-12
+        divisor = np.where(is_flat, 1.0, step)
+        one, other = (low - origin) / divisor, (high - origin) / divisor
+        missed = is_flat & ~((low < origin) & (origin < high))
+        start = np.maximum(start, np.where(is_flat, start, np.minimum(one, other)))
+        end = np.where(missed, -1.0, np.minimum(end, np.where(is_flat, end, np.maximum(one, other))))
+    return np.asarray(end - start > 1e-9)
 
 
 def swarm(places: tuple[float, ...], size: float, lanes: int) -> tuple[int, ...]:

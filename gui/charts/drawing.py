@@ -1,76 +1,111 @@
 """Painting a laid out chart: the one way for the window, for saved pictures and for the clipboard."""
 
-from functools import singledispatch
+from collections.abc import Callable
+from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from core.figures.placing import Box
 from gui.charts.scene import Fill, Item, Line, Marker, Scene, Text, font_of
-from gui.look import Look, marker_path
+from gui.look import Look, MachineStyle, Size, marker_path
 
 
 def paint(painter: QPainter, scene: Scene, look: Look) -> None:
     """Paint a scene with its top left at the painter's origin. The background is the caller's."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
+    brush = _Brush(painter, look)
     for item in scene.items:
-        _paint(item, painter, look)
+        brush.paint(item)
 
 
-@singledispatch
-def _paint(item: Item, painter: QPainter, look: Look) -> None:
-    raise TypeError(f"no way to paint {type(item).__name__}")
+@lru_cache(maxsize=256)
+def _marker(marker: str, size: float) -> QPainterPath:
+    return marker_path(marker, size)
 
 
-@_paint.register
-def _(item: Text, painter: QPainter, look: Look) -> None:
-    font = font_of(look, item.size, item.bold)
-    painter.setFont(font)
-    metrics = QFontMetricsF(font)
-    width = metrics.horizontalAdvance(item.text)
-    left = {
-        "left": item.box.x,
-        "center": item.box.x + (item.box.width - width) / 2,
-        "right": item.box.right - width,
-    }[item.align]
-    baseline = item.box.y + (item.box.height - metrics.height()) / 2 + metrics.ascent()
-    if item.halo:
-        grown = item.box.grown(look.px(1))
-        painter.fillRect(_rect(grown), look.color("card", 0.85))
-    painter.setPen(look.color(item.token))
-    painter.drawText(QPointF(left, baseline), item.text)
+class _Brush:
+    """Paints items, making each pen, colour and font once: there are a dozen for a thousand items."""
 
+    def __init__(self, painter: QPainter, look: Look) -> None:
+        self._painter = painter
+        self._look = look
+        self._pens: dict[tuple[str, float, tuple[float, ...]], QPen] = {}
+        self._colors: dict[tuple[str, float], QColor] = {}
+        self._fonts: dict[tuple[Size, bool], tuple[QFont, QFontMetricsF]] = {}
+        self._styles: dict[int, MachineStyle] = {}
+        self._ways: dict[type, Callable[..., None]] = {
+            Text: self._text,
+            Line: self._line,
+            Fill: self._fill,
+            Marker: self._marker,
+        }
 
-@_paint.register
-def _(item: Line, painter: QPainter, look: Look) -> None:
-    painter.setPen(look.pen(item.color, item.width, item.dash))
-    painter.drawLine(QPointF(item.x1, item.y1), QPointF(item.x2, item.y2))
+    def paint(self, item: Item) -> None:
+        self._ways[type(item)](item)
 
+    def _pen(self, color: str, width: float, dash: tuple[float, ...] = ()) -> QPen:
+        key = (color, width, dash)
+        if key not in self._pens:
+            self._pens[key] = self._look.pen(color, width, dash)
+        return self._pens[key]
 
-@_paint.register
-def _(item: Fill, painter: QPainter, look: Look) -> None:
-    painter.setPen(look.pen(item.outline, 1.0) if item.outline else QPen(Qt.PenStyle.NoPen))
-    painter.setBrush(look.color(item.color, item.alpha))
-    painter.drawRect(_rect(item.box))
+    def _color(self, name: str, alpha: float = 1.0) -> QColor:
+        key = (name, alpha)
+        if key not in self._colors:
+            self._colors[key] = self._look.color(name, alpha)
+        return self._colors[key]
 
+    def _font(self, size: Size, bold: bool) -> tuple[QFont, QFontMetricsF]:
+        key = (size, bold)
+        if key not in self._fonts:
+            font = font_of(self._look, size, bold)
+            self._fonts[key] = (font, QFontMetricsF(font))
+        return self._fonts[key]
 
-@_paint.register
-def _(item: Marker, painter: QPainter, look: Look) -> None:
-    style = look.machine(item.slot)
-    painter.save()
-    painter.translate(item.x, item.y)
-    if item.hollow:
-        painter.setPen(look.pen(style.line, 1.4))
-        painter.setBrush(look.color("card"))
-    elif item.dot:
-        painter.setPen(look.pen("card", 0.6))
-        painter.setBrush(look.color(style.line))
-    else:
-        painter.setPen(look.pen("ink", 1.0))
-        painter.setBrush(look.color(style.fill))
-    painter.drawPath(marker_path("circle" if item.dot else style.marker, item.size))
-    painter.restore()
+    def _text(self, item: Text) -> None:
+        font, metrics = self._font(item.size, item.bold)
+        width = metrics.horizontalAdvance(item.text)
+        left = {
+            "left": item.box.x,
+            "center": item.box.x + (item.box.width - width) / 2,
+            "right": item.box.right - width,
+        }[item.align]
+        baseline = item.box.y + (item.box.height - metrics.height()) / 2 + metrics.ascent()
+        if item.halo:
+            grown = item.box.grown(self._look.px(1))
+            self._painter.fillRect(_rect(grown), self._color("card", 0.85))
+        self._painter.setFont(font)
+        self._painter.setPen(self._color(item.token))
+        self._painter.drawText(QPointF(left, baseline), item.text)
+
+    def _line(self, item: Line) -> None:
+        self._painter.setPen(self._pen(item.color, item.width, item.dash))
+        self._painter.drawLine(QPointF(item.x1, item.y1), QPointF(item.x2, item.y2))
+
+    def _fill(self, item: Fill) -> None:
+        self._painter.setPen(self._pen(item.outline, 1.0) if item.outline else QPen(Qt.PenStyle.NoPen))
+        self._painter.setBrush(self._color(item.color, item.alpha))
+        self._painter.drawRect(_rect(item.box))
+
+    def _marker(self, item: Marker) -> None:
+        if item.slot not in self._styles:
+            self._styles[item.slot] = self._look.machine(item.slot)
+        style = self._styles[item.slot]
+        if item.hollow:
+            pen, fill = self._pen(style.line, 1.4), self._color("card")
+        elif item.dot:
+            pen, fill = self._pen("card", 0.6), self._color(style.line)
+        else:
+            pen, fill = self._pen("ink", 1.0), self._color(style.fill)
+        painter = self._painter
+        painter.setPen(pen)
+        painter.setBrush(fill)
+        if item.dot:
+            painter.drawEllipse(QPointF(item.x, item.y), item.size / 2, item.size / 2)
+        else:
+            painter.drawPath(_marker(style.marker, item.size).translated(item.x, item.y))
 
 
 def _rect(box: Box) -> QRectF:

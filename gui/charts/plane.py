@@ -3,7 +3,7 @@
 from core.figures.placing import Anchor, Box, place
 from core.figures.values import EnergyTimeFigure, PlaneMark, Point, WattLine
 from core.formatting import count
-from gui.charts.scene import Fill, Hint, Item, Line, Marker, Ruler, Scene, Target, Text
+from gui.charts.scene import Hint, Item, Line, Marker, Ruler, Scene, Target, Text
 from gui.look import Look
 
 #: one tick label along the axes needs this much room, in text heights
@@ -103,14 +103,17 @@ class _Plane:
             self._front.append(Marker(x, y, px(6), mark.slot, hollow=not dot.included, dot=True))
             self._targets.append(Target(x, y, dot.run_id, mark.machine_id, "energy_wh"))
         x, y = self._at(mark.at)
-        if mark.y_u95 is not None and mark.x_u95 is not None:
-            wide = max(self._x(mark.at.x + mark.x_u95) - x, px(3))
-            high = max(y - self._y(mark.at.y + mark.y_u95), px(3))
-            box = Box(x - wide, y - high, 2 * wide, 2 * high)
-            self._items.append(Fill(box, style.fill, 0.22))
-            for at in (box.y, box.bottom):
-                self._items.append(Line(x - size * 0.7, at, x + size * 0.7, at, style.line, 1.6))
-            self._items.append(Line(x, box.y, x, box.bottom, style.line, 1.6))
+        reach = 0.65 * size
+        if mark.y_u95 is not None:
+            low, high = self._y(max(0.0, mark.at.y - mark.y_u95)), self._y(mark.at.y + mark.y_u95)
+            self._items.append(Line(x, low, x, high, style.line, 2.0))
+            for end in (low, high):
+                self._items.append(Line(x - reach, end, x + reach, end, style.line, 2.0))
+        if mark.x_u95 is not None:
+            low, high = self._x(max(0.0, mark.at.x - mark.x_u95)), self._x(mark.at.x + mark.x_u95)
+            self._items.append(Line(low, y, high, y, style.line, 2.0))
+            for end in (low, high):
+                self._items.append(Line(end, y - reach, end, y + reach, style.line, 2.0))
         self._front.append(Marker(x, y, size, mark.slot))
         self._targets.append(Target(x, y, "", mark.machine_id, "energy_wh"))
 

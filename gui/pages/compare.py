@@ -29,7 +29,7 @@ from core.results.values import Comparison
 from core.study import BOUNDARIES, Study
 from gui.charts.view import ChartView
 from gui.images import clipboard_data, render
-from gui.look import S4, S8, S12, S24, current
+from gui.look import S4, S8, S12, S16, current
 from gui.pages.page import Page, SentenceTop
 from gui.session import Session
 from gui.widgets.fairness_list import FairnessList
@@ -83,7 +83,7 @@ class ComparePage(Page):
         self._lower.addWidget(self.table, 0)
         inner = QWidget()
         content = QVBoxLayout(inner)
-        content.setContentsMargins(S24, S4, S24, S12)
+        content.setContentsMargins(S16, S4, S16, S12)
         content.setSpacing(S12)
         content.addWidget(self.fairness)
         content.addWidget(_card(self.rows), 3)
@@ -109,7 +109,7 @@ class ComparePage(Page):
     def _action_row(self) -> QWidget:
         bar = QWidget()
         row = QHBoxLayout(bar)
-        row.setContentsMargins(S24, 0, S24, 0)
+        row.setContentsMargins(S16, 0, S16, 0)
         row.setSpacing(S8)
         label = QLabel("&Counted:")
         label.setBuddy(self.boundary)
@@ -190,7 +190,7 @@ class ComparePage(Page):
 
     def _arrange(self) -> None:
         """Plane and table side by side where both fit, else one under the other."""
-        room = self.width() - 2 * S24 - S12
+        room = self.width() - 2 * S16 - S12
         is_short = self.table.model.rowCount() < _LEAST_BESIDE
         beside = not is_short and room - self.table.wished_width >= _LEAST_PLANE * current().text_px
         direction = QBoxLayout.Direction.LeftToRight if beside else QBoxLayout.Direction.TopToBottom
@@ -277,7 +277,9 @@ def _note(comparison: Comparison) -> str:
         for run in shown_runs(machine)
         if not run.included
     ]
-    signs = "± is half the 95 % interval; machines with one run have none."
+    signs = "± is half the 95 % interval."
+    if any(len(machine.included) == 1 for machine in comparison.machines):
+        signs = "± is half the 95 % interval; of one run it holds what the meter leaves open, not the spread."
     return f"{signs} Not counted (hollow): {listed(out)}." if out else signs
 
 
@@ -286,5 +288,6 @@ def _card(view: QWidget) -> QFrame:
     card.setObjectName("card")
     layout = QVBoxLayout(card)
     layout.setContentsMargins(1, 1, 1, 1)
+    layout.setSizeConstraint(QVBoxLayout.SizeConstraint.SetMinAndMaxSize)
     layout.addWidget(view)
     return card

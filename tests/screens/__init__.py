@@ -1,0 +1,1 @@
+"""Every page as a picture, for eyes: ``python -m tests.screens FOLDER``."""
