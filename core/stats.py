@@ -7,6 +7,7 @@ all that these tests know; what two meters add is in `core.uncertainty.ratio`.
 import itertools
 import math
 from collections.abc import Sequence
+from functools import lru_cache
 
 import numpy as np
 from attrs import frozen
@@ -210,14 +211,26 @@ def repeats_needed(spread: float, difference: float, *, shared_u: float = 0.0) -
         return None
     if spread <= 0:
         return 2
+    # far above ten spreads, which two runs show, the power comes out as not a number
+    return _fewest_runs(min(left / spread, 10.0))
+
+
+@lru_cache(maxsize=4096)
+def _fewest_runs(effect: float) -> int | None:
+    """The smallest number of runs with power enough, by halving: the library's own solver can diverge."""
     from statsmodels.stats.power import TTestIndPower
 
-    # an effect of ten spreads is shown by two runs; far above it the power comes out as not a number
-    effect = min(left / spread, 10.0)
     test = TTestIndPower()
-    for few in (2, 3):  # the solver does not converge on so few
-        if float(test.power(effect, few, ALPHA)) >= POWER:
-            return few
-    count = float(test.solve_power(effect, alpha=ALPHA, power=POWER))
-    runs = max(2, math.ceil(count - 1e-9))
-    return runs if runs <= MOST_RUNS else None
+
+    def is_enough(runs: int) -> bool:
+        return float(test.power(effect, runs, ALPHA)) >= POWER
+
+    low, high = 1, 2
+    while not is_enough(high):
+        if high > MOST_RUNS:
+            return None
+        low, high = high, 2 * high
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (low, middle) if is_enough(middle) else (middle, high)
+    return high if high <= MOST_RUNS else None
