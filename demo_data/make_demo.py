@@ -14,7 +14,7 @@ import numpy as np
 
 from demo_data import story
 from demo_data.machine import F64, STEP_S, Bench, Machine
-from demo_data.meter import Logged, Setting, read_meter
+from demo_data.meter import Logged, Meter, Setting, read_meter
 from demo_data.shapes import (
     Writer,
     device_table,
@@ -151,15 +151,14 @@ def _log(
         "room_c": bench.room_c,
         "energy_wh": _energy_wh(plug, 0, plug.size),
         "stretches": [
-            _truth_of(s, plug, np.asarray(bench.heater_w), story.METERS[meter].gain, logged, start)
-            for s in made
+            _truth_of(s, plug, np.asarray(bench.heater_w), story.METERS[meter], logged, start) for s in made
         ],
     }
     return DemoLog(file, write(logged, start), truth)
 
 
 def _truth_of(
-    stretch: story.Stretch, plug: F64, heater: F64, gain: float, logged: Logged, start: datetime
+    stretch: story.Stretch, plug: F64, heater: F64, meter: Meter, logged: Logged, start: datetime
 ) -> dict[str, object]:
     first_s = float(logged.time_s[0])
     energy = _energy_wh(plug, stretch.start, stretch.end)
@@ -174,7 +173,7 @@ def _truth_of(
         "end": _stamp(start, stretch.end * STEP_S),
         "seconds": seconds,
         "energy_wh": energy,
-        "energy_as_metered_wh": round(energy * gain, 4),
+        "energy_as_metered_wh": round(energy * meter.gain + meter.offset_w * seconds / 3600.0, 4),
         "mean_w": round(energy * 3600.0 / seconds, 3),
         "bed_energy_wh": bed,
         "bed_share": round(bed / energy, 4),

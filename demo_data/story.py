@@ -25,15 +25,15 @@ ALDER = Machine(
 )  # fmt: skip
 BIRCH = Machine(
     name="Birch", standby_w=2.6, supply_efficiency=0.86, bed_supply="low voltage", bed_control="thermostat",
-    bed_dm2=1.1, bed_w=72.0, bed_rise_per_k=0.0039, bed_j_per_k=160.0, bed_loss_w_per_k=0.170,
-    bed_loss_w_per_k2=0.0019, bed_band_k=0.45, bed_sensor_s=8.0, hot_w=36.0, hot_j_per_k=15.0,
+    bed_dm2=1.1, bed_w=104.0, bed_rise_per_k=0.0039, bed_j_per_k=160.0, bed_loss_w_per_k=0.170,
+    bed_loss_w_per_k2=0.0019, bed_band_k=0.35, bed_sensor_s=4.0, hot_w=36.0, hot_j_per_k=15.0,
     hot_loss_w_per_k=0.0185, plastic_w=0.8, motors_held_w=0.9, motors_moving_w=1.1, hot_fan_w=0.6,
     part_fan_w=0.9, layers=42, layer_s=82.0, bed_first=True, spread_energy=0.022, spread_time=0.003,
 )  # fmt: skip
 CEDAR = Machine(
     name="Cedar", standby_w=4.3, supply_efficiency=0.87, bed_supply="low voltage", bed_control="thermostat",
-    bed_dm2=0.8, bed_w=60.0, bed_rise_per_k=0.0039, bed_j_per_k=110.0, bed_loss_w_per_k=0.117,
-    bed_loss_w_per_k2=0.00137, bed_band_k=0.50, bed_sensor_s=8.0, hot_w=38.0, hot_j_per_k=17.0,
+    bed_dm2=0.8, bed_w=96.0, bed_rise_per_k=0.0039, bed_j_per_k=110.0, bed_loss_w_per_k=0.117,
+    bed_loss_w_per_k2=0.00137, bed_band_k=0.40, bed_sensor_s=4.0, hot_w=38.0, hot_j_per_k=17.0,
     hot_loss_w_per_k=0.0195, plastic_w=0.8, motors_held_w=1.1, motors_moving_w=1.2, hot_fan_w=0.6,
     part_fan_w=0.8, layers=42, layer_s=88.4, bed_first=True, spread_energy=0.008, spread_time=0.003,
 )  # fmt: skip

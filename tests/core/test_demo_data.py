@@ -10,6 +10,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from core.activity import find
+from core.logs import read_path
 from demo_data import make_demo, story
 
 FOLDER = Path(make_demo.__file__).parent
@@ -112,7 +114,6 @@ def test_the_logged_power_adds_up_to_the_true_energy(file: str) -> None:
     time, power = stamps_s(file), power_w(file)
     assert time.size == truth["rows"]
     assert np.all(np.diff(time) > 0)
-    meter = next(m for m in TRUTH["meters"] if m["name"] == truth["meter"])
     for stretch in truth["stretches"]:
         begin = datetime.fromisoformat(stretch["start"]).timestamp()
         end = datetime.fromisoformat(stretch["end"]).timestamp()
@@ -122,8 +123,7 @@ def test_the_logged_power_adds_up_to_the_true_energy(file: str) -> None:
         shift = 0 if side == "left" else -1
         row = np.clip(np.searchsorted(time, grid, side=side) + shift, 0, time.size - 1)
         logged_wh = float(power[row].sum()) * 0.5 / 3600.0
-        metered_wh = stretch["energy_wh"] * meter["gain"] + meter["offset_w"] * (end - begin) / 3600.0
-        assert logged_wh == pytest.approx(metered_wh, rel=0.012)
+        assert logged_wh == pytest.approx(stretch["energy_as_metered_wh"], rel=0.012)
 
 
 def test_the_counters_add_up_to_the_true_energy() -> None:
@@ -135,6 +135,14 @@ def test_the_counters_add_up_to_the_true_energy() -> None:
         a, b = (datetime.fromisoformat(stretch[k]).timestamp() for k in ("start", "end"))
         at = np.interp([a, b], time, counter)
         assert at[1] - at[0] == pytest.approx(stretch["energy_as_metered_wh"], abs=0.2)
+
+
+def test_a_meter_sees_the_true_energy_through_its_gain_and_offset() -> None:
+    for log in TRUTH["logs"]:
+        meter = story.METERS[log["meter"]]
+        for s in log["stretches"]:
+            metered_wh = s["energy_wh"] * meter.gain + meter.offset_w * s["seconds"] / 3600.0
+            assert s["energy_as_metered_wh"] == pytest.approx(metered_wh, abs=2e-4)
 
 
 def test_energies_of_a_stretch_belong_together() -> None:
@@ -170,3 +178,39 @@ def test_no_text_points_outside_the_demo() -> None:
     assert {log["meter"] for log in TRUTH["logs"]} == {"Meter 1", "Meter 2"}
     for file in ("Alder hold test.csv", "Birch hold test.csv", "Hazel hold test.csv", "Rowan.csv"):
         assert {row[1] for row in rows_of(file)} == {file.split(" ")[0].removesuffix(".csv")}
+
+
+@pytest.mark.parametrize("log", TRUTH["logs"], ids=lambda log: log["file"])
+def test_the_program_reads_each_log_as_it_is(log: dict[str, object]) -> None:
+    found = read_path(FOLDER / "logs" / str(log["file"]))
+    assert found.problems == ()
+    (reading,) = found.readings
+    assert reading.trace is not None
+    assert reading.machine == log["machine"]
+    assert reading.rows_refused == 0
+    assert reading.problems == ()
+    assert reading.trace.time_s.size == pytest.approx(log["rows"], rel=0.002)
+    assert reading.trace.kind == log["sampling"]
+    stamp = datetime.fromisoformat(str(log["first_stamp"]))
+    read = datetime.fromisoformat(str(reading.trace.clock.iso(0.0)))
+    assert read == (stamp if reading.trace.clock.kind == "absolute" else stamp.replace(tzinfo=None))
+    assert reading.energy_used_wh == pytest.approx(log["energy_wh"], rel=0.02)
+
+
+@pytest.mark.parametrize("machine", [m.name for m in story.MACHINES])
+def test_the_program_finds_each_run_and_no_other(machine: str) -> None:
+    log = next(log for log in TRUTH["logs"] if log["file"] == f"{machine}.csv")
+    trace = read_path(FOLDER / "logs" / f"{machine}.csv").readings[0].trace
+    assert trace is not None
+    found = find(trace).stretches
+    assert [s.kind for s in found] == [s["kind"] for s in log["stretches"]]
+    for stretch, truth in zip(found, log["stretches"], strict=True):
+        assert stretch.start_s == pytest.approx(truth["start_s"], abs=15)
+        assert stretch.end_s == pytest.approx(truth["end_s"], abs=15)
+
+
+@pytest.mark.parametrize("machine", ["Alder", "Birch", "Hazel"])
+def test_the_program_takes_no_hold_test_for_a_run(machine: str) -> None:
+    trace = read_path(FOLDER / "logs" / f"{machine} hold test.csv").readings[0].trace
+    assert trace is not None
+    assert {s.kind for s in find(trace).stretches} == {"hold test"}
