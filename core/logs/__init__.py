@@ -1,8 +1,8 @@
 """Meter logs: bytes in, readings out.
 
-The way of a row: `containers` unpacks, `text` decodes, `sniff` finds delimiter and headings, `roles` decides what
-columns hold, `body` reads them, `clock` tells the time, `machines` sorts out whose they are, and `series` makes the
-trace; `joining` puts files of one machine together.
+The way of a row: `containers` unpacks, `text` decodes, `sniff` finds delimiter and headings, `roles`
+decides what columns hold, `body` reads them, `clock` tells the time, `machines` sorts out whose they
+are, and `series` makes the trace; `joining` puts files of one machine together.
 """
 
 from core.logs.files import find_files

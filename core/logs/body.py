@@ -1,7 +1,8 @@
 """The rows of a text log as columns, at the speed of the disk, and carefully where rows are irregular.
 
-Rules: the file is read in blocks that end at a line end. A block whose rows are all regular goes through Arrow
-with fixed column types; any other block is split into lines and its odd lines are set aside with their numbers.
+Rules: the file is read in blocks that end at a line end. A block whose rows are all regular goes
+through Arrow with fixed column types; any other block is split into lines and its odd lines are set
+aside with their numbers.
 """
 
 import re
@@ -11,7 +12,7 @@ from typing import Any, Literal
 import numpy as np
 
 from core.logs import numbers, stamps
-from core.logs.clock import Hints, from_text
+from core.logs.clock import NO_HINTS, from_text
 from core.logs.reading import REFUSED_KEPT
 from core.logs.sniff import LONGEST_LINE, Form, split
 from core.logs.table import I64, Broken, Table
@@ -262,7 +263,7 @@ class _Gathered:
 
     def _seconds(self, i: int, column: Any, kind: Kind, wish: Kind) -> F64:
         if kind == "text":
-            clocked = from_text(column, Hints())
+            clocked = from_text(column, NO_HINTS)
             self.offsets.setdefault(i, clocked.offset_s)
             return clocked.seconds
         import pyarrow as pa

@@ -1,4 +1,4 @@
-"""Columns of Python values (from a spreadsheet, JSON or a database) as a table of numbers, texts and stamps."""
+"""Columns of Python values from a spreadsheet, JSON or a database as a table of numbers and texts."""
 
 import math
 from collections.abc import Sequence

@@ -1,7 +1,7 @@
 """Time columns as seconds: which form, day-first or month-first, which kind of clock.
 
-Rules: decided from the whole column, never from one row. Seconds are Unix time where the instant is known, the
-wall clock read as if it were UTC where it is not, and elapsed time otherwise.
+Rules: decided from the whole column, never from one row. Seconds are Unix time where the instant is
+known, the wall clock read as if it were UTC where it is not, and elapsed time otherwise.
 """
 
 import re
@@ -12,6 +12,7 @@ import numpy as np
 from attrs import evolve, frozen
 
 from core.logs import stamps
+from core.logs.reading import NO_CHOICES
 from core.logs.stamps import Group, Shape
 from core.problems import Problem, Severity
 from core.study import Choices
@@ -37,8 +38,8 @@ _SERIAL_1900, _SERIAL_1904 = 25569.0, 24107.0
 class Clocked:
     """A time column as seconds, NaN where a stamp could not be read.
 
-    ``tick_s`` is the smallest step the stamps can show (60 when they are cut to the minute); ``is_time_of_day``
-    says that only a clock time without a date is known. [s]
+    ``tick_s`` is the smallest step the stamps can show (60 when they are cut to the minute);
+    ``is_time_of_day`` says that only a clock time without a date is known. [s]
     """
 
     seconds: F64
@@ -62,7 +63,10 @@ class Hints:
     zone: str | None = None
     is_1904: bool = False
     preamble_date_s: float | None = None
-    choices: Choices = Choices()
+    choices: Choices = NO_CHOICES
+
+
+NO_HINTS = Hints()
 
 
 def from_numbers(values: F64, hints: Hints) -> Clocked:
@@ -81,7 +85,8 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
             seconds = values / factor
             return Clocked(
                 np.where((seconds > _FIRST_S) & (seconds < _LAST_S), seconds, np.nan),
-                "absolute", f"{name}: the middle value {middle:.0f} is a moment of our time so", tick_of(seconds),
+                "absolute", f"{name}: the middle value {middle:.0f} is a moment of our time so",
+                tick_of(seconds),
                 zone=hints.choices.zone,
             )  # fmt: skip
     if _is_serial(finite, hints):
@@ -134,7 +139,7 @@ def _compact(values: F64, middle: float) -> F64 | None:
 
 
 def from_timestamps(column: Any, hints: Hints, offset_s: float | None = None) -> Clocked:
-    """An Arrow timestamp column; `offset_s` is what the text stated at its first row, None for a local clock."""
+    """An Arrow timestamp column; `offset_s` is what its first row stated, None for a local clock."""
     import pyarrow as pa
 
     zone = column.type.tz
@@ -356,7 +361,7 @@ def tick_of(seconds: F64) -> float:
 
 
 def date_in(lines: Sequence[str]) -> float | None:
-    """Midnight of the one date written in lines above the headings, None when there is none or no order. [s]"""
+    """Midnight of a date written in lines above the headings, None when there is none. [s]"""
     for line in lines:
         match = _DATE.search(line)
         if match is None:

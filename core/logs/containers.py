@@ -1,7 +1,7 @@
 """What is around a log: compressed files, archives, spreadsheets, column stores, JSON, a database.
 
-Rules: nothing in a file is ever run or fetched; what is unpacked is limited in size and in ratio, so that a small
-file cannot fill the memory.
+Rules: nothing in a file is ever run or fetched; what is unpacked is limited in size and in ratio, so
+that a small file cannot fill the memory.
 """
 
 from typing import Any

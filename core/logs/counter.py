@@ -1,7 +1,7 @@
 """The energy counter made to run on over resets, roll-overs and single bad values.
 
-Rules: between two breaks the differences are the meter's own; over a break only what the counter shows after it
-is added, and the break is kept, so that nobody takes it for knowledge.
+Rules: between two breaks the differences are the meter's own; over a break only what the counter shows
+after it is added, and the break is kept, so that nobody takes it for knowledge.
 """
 
 import numpy as np

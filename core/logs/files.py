@@ -82,7 +82,7 @@ def _walk(
 ) -> None:
     try:
         status = folder.stat()
-        names = sorted(os.listdir(folder))
+        names = sorted(p.name for p in folder.iterdir())
     except OSError:
         problems.append(Problem("file.unreadable", Severity.ERROR, shown))
         return
@@ -92,7 +92,7 @@ def _walk(
         return
     seen.add(mark)
     for name in names:
-        path, inner = folder / name, os.path.join(shown, name)
+        path, inner = folder / name, str(Path(shown) / name)
         if name.startswith(_HIDDEN) or name.endswith(_OWN):
             continue
         if len(found) >= _MOST_FILES:

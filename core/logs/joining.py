@@ -1,7 +1,7 @@
 """Files that continue one machine's log put together.
 
-Rules: two machines logged one after another must not be joined, so likeness of form is never enough: either the
-log names the machine, or power and counter go on where the other file stopped.
+Rules: two machines logged one after another must not be joined, so likeness of form is never enough:
+either the log names the machine, or power and counter go on where the other file stopped.
 """
 
 import re

@@ -24,8 +24,9 @@ MOST_MACHINES = 500
 class Raw:
     """Columns of one machine as they stand in the file.
 
-    ``power`` is None when only a counter is logged. ``rows`` are rows of the table (None: all of them), ``rows_read``
-    counts all rows of the file that belong to the machine. Units are ``""`` where none is stated.
+    ``power`` is None when only a counter is logged. ``rows`` are rows of the table (None: all of them),
+    ``rows_read`` counts all rows of the file that belong to the machine. Units
+    are ``""`` where none is stated.
     """
 
     device: str | None
@@ -99,7 +100,8 @@ def _columns(table: Table, roles: Roles, seconds: F64) -> list[Raw]:
             continue
         out.append(
             Raw(
-                base.meaning.rest or base.name if wide and base is not None else None, seconds, values, unit, name,
+                base.meaning.rest or base.name if wide and base is not None else None,
+                seconds, values, unit, name,
                 None if counter is None else table.numbers(counter.position),
                 "" if counter is None else _unit(table, counter), "" if counter is None else counter.name,
                 apparent if not wide else None, is_apparent, {} if wide else temperatures, None, table.rows,
@@ -182,7 +184,8 @@ def _by_device(raw: Raw, device: tuple[list[str], NDArray[np.int64]]) -> list[Ra
             continue
         out.append(
             Raw(
-                text, raw.seconds[rows], None if raw.power is None else raw.power[rows], raw.power_unit, raw.power_name,
+                text, raw.seconds[rows], None if raw.power is None else raw.power[rows],
+                raw.power_unit, raw.power_name,
                 None if raw.counter is None else raw.counter[rows], raw.counter_unit, raw.counter_name,
                 None if raw.volt_ampere is None else raw.volt_ampere[rows], raw.is_apparent,
                 {k: v[rows] for k, v in raw.temperatures_c.items()}, rows, int(rows.size),
@@ -283,7 +286,7 @@ def _joined(device: str | None, strands: list[_Strand], seconds: F64) -> Raw | N
 
 
 def _onto(times: F64, at: F64, values: F64) -> F64:
-    """Values carried onto other rows: row by row where the stamps are the same, or else the last one known."""
+    """Values carried onto other rows: row by row where the stamps agree, or else the last one known."""
     if times.size == at.size and bool(np.array_equal(times, at, equal_nan=True)):
         return values
     good = np.flatnonzero(np.isfinite(at) & np.isfinite(values))

@@ -1,4 +1,4 @@
-"""Units that no heading states, found from magnitudes: power against the counter, against volts times amperes.
+"""Units that no heading states, found from magnitudes: power against the counter, or against volts x amperes.
 
 Rules: a stated unit is never overruled, only doubted aloud.
 """
@@ -85,7 +85,7 @@ def _absurd(power: F64 | None, unit: str) -> bool:
 
 
 def _gained(counter: F64) -> float:
-    """What the counter gained: the sum of its steps up, with steps that are only noise of one kind left in."""
+    """What the counter gained, in its own unit; 0 when that is only a few of its steps."""
     finite = counter[np.isfinite(counter)]
     steps = np.diff(finite)
     fell = steps < 0

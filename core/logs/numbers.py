@@ -1,7 +1,7 @@
 """Numbers as meters, loggers and spreadsheets write them, turned into float64.
 
-Rules: the decimal sign is decided once for a file; a cell that does not fit it is refused, never guessed. Cells
-repeat a lot in a log, so each distinct text is looked at once.
+Rules: the decimal sign is decided once for a file; a cell that does not fit it is refused, never
+guessed. Cells repeat a lot in a log, so each distinct text is looked at once.
 """
 
 import math
@@ -21,7 +21,8 @@ MISSING = frozenset(
     {
         "", "-", "--", "---", "—", "–", "?", "*", "na", "n/a", "#n/a", "nan", "-nan", "null", "none", "nil",
         "missing", "unavailable", "unknown", "offline", "error", "err", "on", "off", "true", "false",
-        "nicht verfügbar", "unbekannt", "indisponible", "inconnu", "no disponible", "desconocido", "brak", "nd",
+        "nicht verfügbar", "unbekannt", "indisponible", "inconnu", "no disponible", "desconocido", "brak",
+        "nd",
         "n.d.", "k.a.", "s/d", "\\n", "inf?", "undefined", "#wert!", "#value!", "#ref!", "欠測",
     }
 )  # fmt: skip

@@ -4,6 +4,7 @@ Rules: no row is dropped unless it repeats another one exactly; everything done 
 """
 
 from datetime import UTC, datetime, timedelta
+from itertools import pairwise
 
 import numpy as np
 from attrs import frozen
@@ -87,7 +88,7 @@ def _usual(steps: F64) -> float:
 
 
 def _put_back(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
-    """Undo a wall clock put back by an hour: a single step back of about an hour that nothing else explains."""
+    """Undo a wall clock put back by an hour: a step back of about an hour, once in a season."""
     steps = np.diff(seconds)
     usual = _usual(steps)
     slack = max(8 * usual, 120.0)
@@ -95,7 +96,7 @@ def _put_back(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
     hours = [int(i) for i in back if abs(steps[i] + _HOUR) <= slack]
     if len(hours) != back.size or not hours:
         return seconds, []
-    if any(seconds[b] - seconds[a] < 60 * 86400 for a, b in zip(hours, hours[1:], strict=False)):
+    if any(seconds[b] - seconds[a] < 60 * 86400 for a, b in pairwise(hours)):
         return seconds, []
     out = seconds.copy()
     shifts = []
@@ -131,7 +132,7 @@ def _put_forward(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
 
 
 def _restarts(seconds: F64) -> tuple[F64, int]:
-    """Join stretches of elapsed time that each begin near zero: the later ones follow on after one interval."""
+    """Join stretches of elapsed time that each begin near zero: later ones follow after one interval."""
     steps = np.diff(seconds)
     usual = _usual(steps)
     starts = np.flatnonzero((steps < -2 * usual) & (seconds[1:] <= max(3 * usual, 2.0)))
@@ -178,9 +179,9 @@ def _one_stamp_each(
 def spread(seconds: F64, tick_s: float) -> F64:
     """Spread rows over the tick that their stamp was cut to, as evenly as the stamps allow.
 
-    Each row lies somewhere in [stamp, stamp + tick). Rows of one stamp are first placed evenly in it; then every
-    row moves to the middle of its neighbours, as far as its own tick allows, a number of times: the most even
-    times that agree with every stamp.
+    Each row lies somewhere in [stamp, stamp + tick). Rows of one stamp are first placed evenly in it;
+    then every row moves to the middle of its neighbours, as far as its own tick allows, a number of
+    times: the most even times that agree with every stamp.
 
     Parameters
     ----------

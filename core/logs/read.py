@@ -10,8 +10,8 @@ import numpy as np
 from attrs import evolve, frozen
 
 from core.logs import body, clock, containers, machines, roles, series, sniff, text
-from core.logs.clock import Clocked, Hints
-from core.logs.reading import REFUSED_KEPT, Column, FileReading, Reading, Refused
+from core.logs.clock import NO_HINTS, Clocked, Hints
+from core.logs.reading import NO_CHOICES, REFUSED_KEPT, Column, FileReading, Reading, Refused
 from core.logs.roles import Role, Roles
 from core.logs.table import I64, Table, sample_of
 from core.logs.words import zone_named_in
@@ -32,7 +32,7 @@ class _Source:
     encoding: str | None = None
     delimiter: str | None = None
     header_row: int | None = None
-    hints: Hints = Hints()
+    hints: Hints = NO_HINTS
     stated_offset_s: float | None = None
     is_absolute: bool = False
     data: bytes | None = None
@@ -41,7 +41,7 @@ class _Source:
 
 
 def read_bytes(
-    data: bytes, name: str, choices: Choices = Choices(), progress: Progress = silent
+    data: bytes, name: str, choices: Choices = NO_CHOICES, progress: Progress = silent
 ) -> FileReading:
     """Read a log from the bytes of its file.
 
@@ -78,7 +78,7 @@ def read_bytes(
 
 
 def read_path(
-    path: Path, choices: Choices = Choices(), progress: Progress = silent, shown_name: str | None = None
+    path: Path, choices: Choices = NO_CHOICES, progress: Progress = silent, shown_name: str | None = None
 ) -> FileReading:
     """Read a log from disk; `shown_name` is the file as the user named it.
 
@@ -158,7 +158,8 @@ def _from_text(item: containers.Item, name: str, choices: Choices, progress: Pro
         table, told, form.decimal, decoded.encoding, form.delimiter,
         None if form.header_line is None else form.header_line + 1, hints, offset,
         kinds[told.time[0]] == "stamp", data,
-        (("encoding", f"{decoded.encoding}: {decoded.reason}"), *form.reasons, *told.reasons), decoded.problems,
+        (("encoding", f"{decoded.encoding}: {decoded.reason}"), *form.reasons, *told.reasons),
+        decoded.problems,
     )  # fmt: skip
 
 
@@ -268,7 +269,8 @@ def _machines(
         out.append(
             Reading(
                 name, raw.device or stem, raw.device, source.encoding, source.delimiter,
-                source.decimal, source.header_row, raw.rows_read - made.missing if raw.rows is None else raw.rows_read,
+                source.decimal, source.header_row,
+                raw.rows_read - made.missing if raw.rows is None else raw.rows_read,
                 count, _columns(source, raw), made.trace, made.by_power_wh, made.by_counter_wh, made.used_wh,
                 refused, _once(reasons), tuple(extra), choices,
             )

@@ -6,6 +6,8 @@ from core.problems import Problem, Severity
 from core.study import Choices
 from core.traces import Trace
 
+#: every decision left to the program
+NO_CHOICES = Choices()
 #: refused rows kept with their text; all are counted
 REFUSED_KEPT = 100
 
@@ -77,7 +79,7 @@ class Reading:
     refused: tuple[Refused, ...] = ()
     reasons: tuple[tuple[str, str], ...] = ()
     problems: tuple[Problem, ...] = ()
-    choices: Choices = Choices()
+    choices: Choices = NO_CHOICES
 
 
 @frozen

@@ -5,6 +5,7 @@ Rules: the heading proposes, the cells dispose. Each decision keeps its reason.
 
 import re
 from collections.abc import Sequence
+from itertools import pairwise
 
 from attrs import evolve, frozen
 
@@ -14,12 +15,14 @@ from core.logs.words import Meaning, meaning
 from core.study import Choices
 
 _DATE_ONLY = re.compile(
-    r"^\W*(?:[^\W\d_]+\.?,?\s+)?\d{1,4}[-/. ](?:\d{1,2}|[^\W\d_]{3,})[-/. ]\d{1,4}\.?$|^\d{4}年\d+月\d+日$|^\d{8}$"
+    r"^\W*(?:[^\W\d_]+\.?,?\s+)?\d{1,4}[-/. ](?:\d{1,2}|[^\W\d_]{3,})[-/. ]\d{1,4}\.?$"
+    r"|^\d{4}年\d+月\d+日$|^\d{8}$"
 )
 _CLOCK_ONLY = re.compile(r"^\d{1,4}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?秒?)?\s*(?:[AaPp]\.?\s?[Mm]\.?)?$")
 TIMES = ("time", "date", "clock time", "elapsed")
 NUMBERS = (
-    "power", "energy", "voltage", "current", "temperature", "apparent power", "reactive power", "power factor", "value",
+    "power", "energy", "voltage", "current", "temperature", "apparent power", "reactive power",
+    "power factor", "value",
 )  # fmt: skip
 
 
@@ -91,8 +94,9 @@ def assign(
             roles[position] = evolve(
                 roles[position], meaning=evolve(roles[position].meaning, quantity="time")
             )
-    roles = [evolve(r, meaning=evolve(r.meaning, quantity="other")) if r.quantity in TIMES and r.position not in time else r
-             for r in roles]  # fmt: skip
+    for role in roles:
+        if role.quantity in TIMES and role.position not in time:
+            roles[role.position] = evolve(role, meaning=evolve(role.meaning, quantity="other"))
     channel, value = _long(roles, sample, reasons)
     if channel is None:
         _by_values(roles, sample, set(time), decimal, reasons)
@@ -175,7 +179,7 @@ def _time(
 
 def _rises(cells: Sequence[str]) -> bool:
     values = [numbers.parse(c, ".")[0] for c in cells[:200]]
-    return len(values) > 2 and all(b > a for a, b in zip(values, values[1:], strict=False))
+    return len(values) > 2 and all(b > a for a, b in pairwise(values))
 
 
 def _long(
@@ -246,7 +250,7 @@ def _by_values(
         if len(values) < 2:
             continue
         low, high = min(values), max(values)
-        rising = all(b >= a for a, b in zip(values[:300], values[1:300], strict=False)) and high > low
+        rising = all(b >= a for a, b in pairwise(values[:300])) and high > low
         if rising and "energy" not in known:
             quantity, unit, why = "energy", "", "never falls, as an energy counter does"
         elif (

@@ -140,7 +140,7 @@ def _by_counter(time_s: F64, power_w: F64, counter_wh: F64, breaks_s: tuple[floa
     now, before = float(found[0]), float(found[1])
     if not sure < _SURE:
         return None
-    text = f"the counter's gain follows {now:.2f} of the power at the end of an interval and {before:.2f} of that before it"
+    text = f"the counter follows {now:.2f} of the power at an interval's end and {before:.2f} of that before"
     if now - before > 0.5 * (1.0 + max(0.2, min(1.0, WINDOW_S / float(np.median(steps))))) and now > 0.7:
         return Judged("averaged", f"averaged: {text}")
     return Judged("sampled", f"sampled: {text}")
@@ -150,8 +150,8 @@ def _by_switchings(power_w: F64, median_s: float, resolution_w: float) -> Judged
     seen = switchings(power_w, resolution_w)
     least = max(_CYCLED, 0.2 + 0.8 * WINDOW_S / median_s)
     text = (
-        f"{seen.lone_mixed} of {seen.lone} lone switchings and {seen.cycled_mixed} of {seen.cycled} in cycles "
-        "show a value in between"
+        f"{seen.lone_mixed} of {seen.lone} lone switchings and {seen.cycled_mixed} of {seen.cycled} "
+        "in cycles show a value in between"
     )
     if seen.lone < 3 and seen.cycled < 6:
         return Judged("sampled", "hardly any switching to tell by; values are taken as of the instant", False)

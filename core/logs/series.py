@@ -112,7 +112,8 @@ def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> M
     if negative > 0 and float(power_w.min()) < -2.0:
         problems.append(Problem("log.negative_power", Severity.CAUTION, file, facts={"count": negative}))
     clock = Clock(
-        clocked.kind, None if clocked.kind == "relative" else float(order.seconds[0]), clocked.offset_s, clocked.zone,
+        clocked.kind, None if clocked.kind == "relative" else float(order.seconds[0]),
+        clocked.offset_s, clocked.zone,
         order.shifts,
     )  # fmt: skip
     temperatures = {k: v for k, t in raw.temperatures_c.items() if (v := sorted_(t)) is not None}
@@ -178,7 +179,8 @@ def _checked(made: Made, raw: Raw, file: str) -> Made:
     if trace.gaps:
         lost = sum(g.seconds for g in trace.gaps)
         facts_g: dict[str, object] = {
-            "count": len(trace.gaps), "seconds": round(lost, 1), "percent": round(100 * lost / max(trace.end_s, 1e-9), 2),
+            "count": len(trace.gaps), "seconds": round(lost, 1),
+            "percent": round(100 * lost / max(trace.end_s, 1e-9), 2),
         }  # fmt: skip
         severity = Severity.CAUTION if lost > 0.01 * trace.end_s else Severity.NOTE
         problems.append(Problem("log.gaps", severity, file, facts=facts_g))

@@ -1,7 +1,7 @@
 """From the first lines of a text log: delimiter, decimal sign, headings, first row of values.
 
-Rules: a choice is made by how many rows agree with it, and the figures are kept as its reason. What a column
-*means* is not decided here.
+Rules: a choice is made by how many rows agree with it, and the figures are kept as its reason. What a
+column *means* is not decided here.
 """
 
 import csv
@@ -27,7 +27,8 @@ _NUMBER = re.compile(
 )
 _STAMP = re.compile(
     r"^(?=.*\d)(?:[^\W\d_]{2,12}\.?,?\s+)?[\d]{1,4}(?:[-/.:年月]\s?|\s)(?:\d{1,2}|[^\W\d_]{3,12})"
-    r"(?:[-/.:月T\s,日]+[\w:.,+\- 時分秒/]*)?Z?$|^P(?:\d+D)?T[\dHMS.,]+$|^[^\W\d_]{3,12}\.?\s\d{1,2},?\s\d{4}.*$"
+    r"(?:[-/.:月T\s,日]+[\w:.,+\- 時分秒/]*)?Z?$"
+    r"|^P(?:\d+D)?T[\dHMS.,]+$|^[^\W\d_]{3,12}\.?\s\d{1,2},?\s\d{4}.*$"
 )
 _COMMENT = re.compile(r"^\s*(?:#|//|;|%|--|\*|!)")
 
@@ -112,7 +113,8 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     if best is None or best[0] <= 0.05:
         return None
     _, _, delimiter, width, share = best
-    reason = f"{NAMES.get(delimiter, repr(delimiter))}: {100 * share:.4g} % of rows have the same count of {width} cells"
+    name = NAMES.get(delimiter, repr(delimiter))
+    reason = f"{name}: {100 * share:.4g} % of rows have the same count of {width} cells"
     rows = [split(x, delimiter) for x in lines]
     first = _first_row(lines, rows, width)
     if first is None:

@@ -46,7 +46,7 @@ _WESTERN = frozenset(
 
 @frozen
 class Text:
-    """Text as UTF-8 bytes with ``\\n`` or ``\\r\\n`` line ends, and how it was written in the file."""
+    """Text as UTF-8 bytes, lines ended by a line feed, and how it was written in the file."""
 
     data: bytes
     encoding: str

@@ -1,8 +1,8 @@
 """Headings of log columns, in ten languages, turned into what a column holds and in which unit.
 
-Rules: only words of the trade and of everyday language stand here; a heading is never matched as a whole, so a
-new meter needs no new entry. English, German, French, Spanish, Italian, Dutch, Polish, Portuguese, Swedish
-and Japanese. Accents are dropped before the comparison.
+Rules: only words of the trade and of everyday language stand here; a heading is never matched as a
+whole, so a new meter needs no new entry. English, German, French, Spanish, Italian, Dutch, Polish,
+Portuguese, Swedish and Japanese. Accents are dropped before the comparison.
 """
 
 import re
@@ -88,29 +88,40 @@ UNITS: dict[str, tuple[str, str]] = {
 
 #: parts of words that are long enough to be looked for inside a heading, by quantity; earlier ones win
 PARTS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("power factor", ("power factor", "powerfactor", "leistungsfaktor", "facteur de puissance", "factor de potencia",
+    ("power factor", ("power factor", "powerfactor", "leistungsfaktor", "facteur de puissance",
+                        "factor de potencia",
                       "fattore di potenza", "arbeidsfactor", "wspolczynnik mocy", "fator de potencia",
                       "effektfaktor", "cos phi", "cosphi", "力率")),
-    ("apparent power", ("apparent", "scheinleistung", "apparente", "aparente", "schijnbaar", "pozorna", "skenbar",
+    ("apparent power", ("apparent", "scheinleistung", "apparente", "aparente", "schijnbaar", "pozorna",
+                        "skenbar",
                         "皮相")),
-    ("reactive power", ("reactive", "blindleistung", "reattiva", "reativa", "reactiva", "blindvermogen", "bierna",
+    ("reactive power", ("reactive", "blindleistung", "reattiva", "reativa", "reactiva", "blindvermogen",
+                        "bierna",
                         "reaktiv", "無効")),
-    ("cost", ("price", "kosten", "preis", "cout", "coste", "costo", "koszt", "custo", "kostnad", "料金", "tariff",
+    ("cost", ("price", "kosten", "preis", "cout", "coste", "costo", "koszt", "custo", "kostnad", "料金",
+                        "tariff",
               "tarif")),
     ("time", ("timestamp", "time stamp", "zeitstempel", "horodat", "marca de tiempo", "marca temporal",
-              "data e ora", "data ora", "date heure", "date et heure", "datum zeit", "datum uhrzeit", "datum tijd",
+              "data e ora", "data ora", "date heure", "date et heure", "datum zeit", "datum uhrzeit",
+              "datum tijd",
               "datum/zeit", "fecha y hora", "fecha hora", "data/hora", "data i godzina", "data czas",
-              "tidsstampel", "tidpunkt", "tijdstip", "zeitpunkt", "date time", "datetime", "recorded", "日時",
+              "tidsstampel", "tidpunkt", "tijdstip", "zeitpunkt", "date time", "datetime", "recorded",
+              "日時",
               "epoch", "unixtime")),
-    ("elapsed", ("elapsed", "uptime", "laufzeit", "verstrichen", "ecoule", "transcurrido", "trascorso", "verstreken",
-                 "uplynelo", "czas trwania", "uplynal", "decorrido", "forfluten", "経過", "duration", "runtime")),
+    ("elapsed", ("elapsed", "uptime", "laufzeit", "verstrichen", "ecoule", "transcurrido", "trascorso",
+                        "verstreken",
+                 "uplynelo", "czas trwania", "uplynal", "decorrido", "forfluten", "経過", "duration",
+                 "runtime")),
     ("clock time", ("uhrzeit", "time of day", "tageszeit", "heure", "godzina", "時刻", "klockslag")),
-    ("energy", ("energy", "energie", "energia", "energi", "consumption", "verbrauch", "consommation", "consumo",
+    ("energy", ("energy", "energie", "energia", "energi", "consumption", "verbrauch", "consommation",
+                        "consumo",
                 "verbruik", "zuzycie", "forbrukning", "zahlerstand", "zaehlerstand", "zahler", "meterstand",
-                "compteur", "contador", "contatore", "licznik", "matarstallning", "counter", "elektrische arbeit",
+                "compteur", "contador", "contatore", "licznik", "matarstallning", "counter",
+                "elektrische arbeit",
                 "電力量", "積算", "watthour", "kilowatt hour", "kilowatthour", "cumulative", "import total",
                 "totaliser", "totalizer")),
-    ("power", ("power", "leistung", "puissance", "potencia", "potenza", "vermogen", "effekt", "wattage", "watts",
+    ("power", ("power", "leistung", "puissance", "potencia", "potenza", "vermogen", "effekt", "wattage",
+                        "watts",
                "電力", "ワット", "wirkleistung", "demand", "last in w")),
     ("voltage", ("voltage", "spannung", "tension", "tensione", "spanning", "napiecie", "tensao", "spanning",
                  "電圧", "voltaje")),
@@ -118,28 +129,38 @@ PARTS: tuple[tuple[str, tuple[str, ...]], ...] = (
                  "電流", "strom")),
     ("temperature", ("temperatur", "temperature", "temperatuur", "温度", "室温", "気温")),
     ("frequency", ("frequen", "frekven", "czestotliwosc", "周波数")),
-    ("device", ("device", "machine", "gerat", "geraet", "maschine", "appareil", "dispositivo", "macchina", "maquina",
-                "apparaat", "urzadzenie", "maszyna", "enhet", "apparat", "maskin", "機器", "装置", "デバイス", "機械",
-                "printer", "drucker", "imprimante", "impresora", "stampante", "drukarka", "impressora", "skrivare",
+    ("device", ("device", "machine", "gerat", "geraet", "maschine", "appareil", "dispositivo", "macchina",
+                        "maquina",
+                "apparaat", "urzadzenie", "maszyna", "enhet", "apparat", "maskin", "機器", "装置",
+                "デバイス", "機械",
+                "printer", "drucker", "imprimante", "impresora", "stampante", "drukarka", "impressora",
+                "skrivare",
                 "equipo", "equipement")),
-    ("channel", ("channel", "quantity", "kanal", "grosse", "messgrosse", "grandeur", "canal", "magnitud", "magnitude",
-                 "grandezza", "grootheid", "wielkosc", "grandeza", "storhet", "entity", "sensor", "parameter",
+    ("channel", ("channel", "quantity", "kanal", "grosse", "messgrosse", "grandeur", "canal", "magnitud",
+                        "magnitude",
+                 "grandezza", "grootheid", "wielkosc", "grandeza", "storhet", "entity", "sensor",
+                 "parameter",
                  "parametre", "metric", "measurement", "variable", "項目", "測定項目", "topic")),
-    ("value", ("value", "reading", "messwert", "valeur", "valor", "valore", "waarde", "wartosc", "varde", "測定値",
+    ("value", ("value", "reading", "messwert", "valeur", "valor", "valore", "waarde", "wartosc", "varde",
+                        "測定値",
                "mesure", "lectura", "lettura", "leitura")),
-    ("state", ("status", "zustand", "betriebszustand", "state", "etat", "estado", "stato", "toestand", "tillstand",
+    ("state", ("status", "zustand", "betriebszustand", "state", "etat", "estado", "stato", "toestand",
+                        "tillstand",
                "状態", "phase")),
     ("unit", ("einheit", "unite", "unidad", "unita", "eenheid", "jednostka", "unidade", "単位")),
 )  # fmt: skip
 
 #: whole words, for those too short to be looked for inside others
 TOKENS: dict[str, str] = {
-    **dict.fromkeys(("time", "zeit", "temps", "tiempo", "tempo", "tijd", "czas", "tid", "時間", "when", "ts", "unix",
+    **dict.fromkeys(("time", "zeit", "temps", "tiempo", "tempo", "tijd", "czas", "tid", "時間", "when",
+                         "ts", "unix",
                      "t", "stamp", "at", "wann"), "time"),
-    **dict.fromkeys(("date", "datum", "fecha", "data", "dato", "日付", "day", "tag", "jour", "年月日"), "date"),
+    **dict.fromkeys(("date", "datum", "fecha", "data", "dato", "日付", "day", "tag", "jour", "年月日"),
+                         "date"),
     **dict.fromkeys(("hora", "ora", "tijdstip", "clock"), "clock time"),
     **dict.fromkeys(("p", "moc", "pwr", "load", "potencja"), "power"),
-    **dict.fromkeys(("e", "total", "totale", "totaal", "suma", "gesamt", "index", "arbeit", "nrg", "acc"), "energy"),
+    **dict.fromkeys(("e", "total", "totale", "totaal", "suma", "gesamt", "index", "arbeit", "nrg", "acc"),
+                         "energy"),
     **dict.fromkeys(("u", "volt", "urms", "vrms"), "voltage"),
     **dict.fromkeys(("i", "irms", "prad", "strom", "amp"), "current"),
     **dict.fromkeys(("temp", "tbed", "tnozzle"), "temperature"),
@@ -147,7 +168,8 @@ TOKENS: dict[str, str] = {
     **dict.fromkeys(("s", "apparent"), "apparent power"),
     **dict.fromkeys(("q", "var"), "reactive power"),
     **dict.fromkeys(("f", "freq", "hz"), "frequency"),
-    **dict.fromkeys(("name", "plug", "socket", "steckdose", "prise", "enchufe", "presa", "stekker", "gniazdko",
+    **dict.fromkeys(("name", "plug", "socket", "steckdose", "prise", "enchufe", "presa", "stekker",
+                         "gniazdko",
                      "tomada", "uttag", "id", "meter", "who"), "device"),
     **dict.fromkeys(("item", "what", "field", "kind", "type", "key", "register"), "channel"),
     **dict.fromkeys(("val", "wert", "amount"), "value"),
@@ -158,11 +180,14 @@ TOKENS: dict[str, str] = {
 }  # fmt: skip
 
 PLACES: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("hot end", ("hot end", "hotend", "nozzle", "duse", "duese", "buse", "boquilla", "ugello", "dysza", "bico",
+    ("hot end", ("hot end", "hotend", "nozzle", "duse", "duese", "buse", "boquilla", "ugello", "dysza",
+                        "bico",
                  "munstycke", "extruder", "ノズル", "mondstuk", "spuitmond")),
-    ("room", ("room", "ambient", "raum", "umgebung", "ambiante", "ambiente", "sala", "kamer", "omgeving", "pokoj",
+    ("room", ("room", "ambient", "raum", "umgebung", "ambiante", "ambiente", "sala", "kamer", "omgeving",
+                        "pokoj",
               "otoczen", "rum", "omgivning", "室温", "environment", "気温", "air", "luft")),
-    ("bed", ("bed", "bett", "heizbett", "plateau", "lit", "cama", "piatto", "piano", "stol", "mesa", "badd", "ベッド",
+    ("bed", ("bed", "bett", "heizbett", "plateau", "lit", "cama", "piatto", "piano", "stol", "mesa",
+                        "badd", "ベッド",
              "plate", "platte")),
 )  # fmt: skip
 
@@ -175,7 +200,8 @@ STATISTICS: dict[str, str] = {
 }
 
 PERIODS = (
-    "today", "daily", "heute", "tages", "taglich", "jour", "hoy", "diario", "oggi", "giornalier", "vandaag", "dzis",
+    "today", "daily", "heute", "tages", "taglich", "jour", "hoy", "diario", "oggi", "giornalier",
+    "vandaag", "dzis",
     "hoje", "idag", "本日", "month", "monat", "mois", "mes", "mese", "maand", "miesiac", "manad", "今月",
     "yesterday", "gestern", "hier", "ayer", "ieri", "gisteren", "wczoraj", "ontem", "igar", "昨日",
 )  # fmt: skip
@@ -184,13 +210,19 @@ PAST = ("yesterday", "gestern", "ayer", "ieri", "gisteren", "wczoraj", "ontem", 
 #: words that only qualify a quantity and are no machine's name
 FILLERS = frozenset(
     {
-        "active", "real", "true", "wirk", "aktive", "activa", "attiva", "ativa", "czynna", "aktiv", "actieve",
-        "current", "now", "aktuelle", "actual", "momentan", "instant", "instantaneous", "used", "use", "total",
-        "gesamt", "totale", "sum", "value", "reading", "in", "of", "the", "der", "die", "das", "de", "la", "le",
-        "el", "du", "del", "des", "di", "do", "da", "en", "et", "y", "e", "i", "und", "and", "um", "an", "am",
-        "at", "on", "for", "l1", "rms", "ac", "line", "mains", "import", "grid", "since", "per", "last", "plug",
+        "active", "real", "true", "wirk", "aktive", "activa", "attiva", "ativa", "czynna", "aktiv",
+        "actieve",
+        "current", "now", "aktuelle", "actual", "momentan", "instant", "instantaneous", "used", "use",
+        "total",
+        "gesamt", "totale", "sum", "value", "reading", "in", "of", "the", "der", "die", "das", "de", "la",
+        "le",
+        "el", "du", "del", "des", "di", "do", "da", "en", "et", "y", "e", "i", "und", "and", "um", "an",
+        "am",
+        "at", "on", "for", "l1", "rms", "ac", "line", "mains", "import", "grid", "since", "per", "last",
+        "plug",
         "meter", "elec", "electric", "electrical", "electricity", "electrique", "elettrica", "electrica",
-        "elektrische", "elektrisch", "local", "utc", "gmt", "sensor", "log", "data", "measured", "mess", "output",
+        "elektrische", "elektrisch", "local", "utc", "gmt", "sensor", "log", "data", "measured", "mess",
+        "output",
         "input", "draw", "drawn", "consumed", "有効", "消費", "現在",
     }
 )  # fmt: skip
