@@ -20,7 +20,9 @@ from core.results.values import Finding, MachineResult, RunResult
 #: a warm-up this much shorter than usual, and by at least this many seconds, is that of a warm start
 WARM_START_SHARE, WARM_START_S = 0.6, 20.0
 #: a warm-up this much longer than usual, and by at least this many seconds, holds a soak
-SOAK_SHARE, SOAK_S = 1.6, 60.0
+SOAK_SHARE, SOAK_S = 1.6, 90.0
+#: so many samples the end of a warm-up may be off: nothing is made of less
+EDGE_SAMPLES = 6.0
 #: processing this much longer or shorter than usual, and by at least this many seconds
 LENGTH_SHARE, LENGTH_S = 0.04, 60.0
 #: modified z-score beyond which a value is called an outlier, and from how many runs on
@@ -68,8 +70,9 @@ def _of_machine(given: MachineInput) -> tuple[Finding, ...]:
         found.append(_finding("caution", "fair.one_run", result))
     elif len(counted) == 2:
         found.append(_finding("note", "fair.few_runs", result))
-    found += _starts(result)
-    found += _lengths(result)
+    edge_s = EDGE_SAMPLES * max((seen.trace.median_s for seen in logs_compared(given)), default=0.0)
+    found += _starts(result, edge_s)
+    found += _lengths(result, edge_s)
     found += _outliers(result)
     found += _gaps(result)
     found += _by_hand(result)
@@ -105,7 +108,7 @@ def _others(values: Sequence[float], i: int) -> float:
     return statistics.median([v for k, v in enumerate(values) if k != i])
 
 
-def _starts(result: MachineResult) -> Iterable[Finding]:
+def _starts(result: MachineResult, edge_s: float) -> Iterable[Finding]:
     """Runs that began warmer, or waited longer, than the machine's others."""
     runs = [r for r in result.included if r.states]
     if len(runs) < 2:
@@ -114,16 +117,16 @@ def _starts(result: MachineResult) -> Iterable[Finding]:
     for i, run in enumerate(runs):
         usual = _others(times, i)
         facts = {"run": run.name, "seconds": duration(times[i]), "usual": duration(usual)}
-        if times[i] < WARM_START_SHARE * usual and usual - times[i] > WARM_START_S:
+        if times[i] < WARM_START_SHARE * usual and usual - times[i] > WARM_START_S + edge_s:
             if len(runs) == 2:
                 continue  # two runs cannot tell which of them is the odd one: told as a soak below
             yield _finding("caution", "fair.warm_start", result, _matters(runs, i), **facts)
-        elif times[i] > SOAK_SHARE * usual and times[i] - usual > SOAK_S:
+        elif times[i] > SOAK_SHARE * usual and times[i] - usual > SOAK_S + edge_s:
             code = "fair.unlike_starts" if len(runs) == 2 else "fair.soak"
             yield _finding("caution", code, result, _matters(runs, i), **facts)
 
 
-def _lengths(result: MachineResult) -> Iterable[Finding]:
+def _lengths(result: MachineResult, edge_s: float) -> Iterable[Finding]:
     """Runs whose processing took longer or shorter than the machine's others."""
     runs = [r for r in result.included if r.states]
     if len(runs) < 2:
@@ -132,7 +135,7 @@ def _lengths(result: MachineResult) -> Iterable[Finding]:
     for i, run in enumerate(runs):
         usual = _others(times, i)
         by = times[i] - usual
-        if abs(by) <= max(LENGTH_SHARE * usual, LENGTH_S):
+        if abs(by) <= max(LENGTH_SHARE * usual, LENGTH_S + edge_s):
             continue
         if by < 0 and len(runs) == 2:
             continue  # the longer of the two is told

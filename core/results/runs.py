@@ -76,8 +76,6 @@ def measure(log: Seen, start_s: float, end_s: float, boundary: Boundary, meter: 
     Measurement or None
         None when the edges leave nothing of the log between them.
     """
-    from importlib.util import find_spec
-
     from core import energy, states
     from core.uncertainty import u95_of
 
@@ -91,19 +89,38 @@ def measure(log: Seen, start_s: float, end_s: float, boundary: Boundary, meter: 
     used = energy.between(trace, from_s, to_s, meter)
     spans = states.states(trace, activity, start_s, end_s)
     warm_end_s = next((s.end_s for s in spans if s.state == "warm-up"), start_s)
-    warm_end_s = min(max(warm_end_s, from_s), to_s)
-    share = None
-    if find_spec("core.bed") is not None:
-        from core import bed  # type: ignore[attr-defined]
-
-        share = bed.share(trace, from_s, warm_end_s, to_s, used, activity.standby_w)
+    warm_end_s = min(max(warm_end_s, from_s), end_s)
     return Measurement(
         start_s=from_s,
         end_s=to_s,
         energy=used,
-        bed=share,
+        bed=_bed_share(log, used, from_s, warm_end_s, end_s, to_s, meter),
         states=spans,
         u95_wh=u95_of(used),
+    )
+
+
+def _bed_share(
+    log: Seen, used: Energy, from_s: float, warm_end_s: float, end_s: float, to_s: float, meter: Meter
+) -> BedShare:
+    """The bed's part of `used`: found up to the end of processing, because afterwards its heater is off."""
+    from core import bed, energy
+
+    making = used if to_s <= end_s else energy.between(log.trace, from_s, end_s, meter)
+    found = bed.share(log.trace, from_s, warm_end_s, end_s, making, log.activity.standby_w)
+    if making is used or used.energy_wh <= 0:
+        return found
+    part = making.energy_wh / used.energy_wh
+
+    def of_whole(share: float | None) -> float | None:
+        return None if share is None else share * part
+
+    return evolve(
+        found,
+        share=of_whole(found.share),
+        share_u95=of_whole(found.share_u95),
+        at_least=of_whole(found.at_least),
+        at_most=of_whole(found.at_most),
     )
 
 
