@@ -17,6 +17,7 @@ _TABLES = (
     "core.number_sentences",
     "core.activity.sentences",
     "core.store.sentences",
+    "core.session_sentences",
 )
 
 

@@ -120,11 +120,11 @@ def _keep(path: Path, shown: str, digest: str, file: StudyFile, progress: Progre
     try:
         data = path.read_bytes()
     except OSError as error:
-        return Problem("gui.gone", Severity.ERROR, shown, facts={"why": error.strerror or str(error)})
+        return Problem("session.gone", Severity.ERROR, shown, facts={"why": error.strerror or str(error)})
     added = file.add_blob(data, progress)
     if isinstance(added, Problem):
         return evolve(added, file=shown)
-    return None if added == digest else Problem("gui.changed_meanwhile", Severity.ERROR, shown)
+    return None if added == digest else Problem("session.changed_meanwhile", Severity.ERROR, shown)
 
 
 def _named(log: FoundLog) -> FoundLog:

@@ -169,7 +169,7 @@ class Session(QObject):
         try:
             path = untitled_path(self._folder)
         except OSError as error:
-            self.tell(Problem("gui.no_folder", facts={"folder": self._folder, "why": error}))
+            self.tell(Problem("session.no_folder", facts={"folder": self._folder, "why": error}))
             return False
         return self.open(path) if path.exists() else self._adopt(StudyFile.create(path))
 
@@ -239,7 +239,7 @@ class Session(QObject):
 
     def _refuse_if_read_only(self) -> bool:
         if self.is_read_only and self._file is not None:
-            self.tell(Problem("gui.read_only", file=self._file.path.name))
+            self.tell(Problem("session.read_only", file=self._file.path.name))
         return self.is_read_only
 
     def _go_to(self, new: History) -> None:

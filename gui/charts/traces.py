@@ -19,7 +19,7 @@ from PySide6.QtGui import (
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
+from PySide6.QtWidgets import QLineEdit, QSizePolicy, QToolTip, QWidget
 
 from core.clock_ticks import moment
 from core.envelope import Envelope, envelope
@@ -31,6 +31,7 @@ from gui.charts import lane_hits as hits
 from gui.charts import lane_painting as painting
 from gui.charts.lane_hits import Edge
 from gui.charts.time_view import TimeView
+from gui.look import S4
 
 #: what one notch of the wheel, or one press of a key, zooms by
 ZOOM_STEP: Final = 0.8
@@ -58,6 +59,8 @@ class Lane(QWidget):
     stretch_drawn = Signal(str, float, float)  # log id, start, end [s]
     zoomed_together = Signal(float, float)  # factor, share of the width
     menu_wanted = Signal(object, object)  # global position, time [s]
+    head_menu_wanted = Signal(str, object)  # log id, global position
+    machine_renamed = Signal(str, str)  # log id, name
     edge_left = Signal()  # a move of an edge is finished
     opened = Signal(str)  # log id: the lane has the focus
     neighbour_wanted = Signal(int)  # 1 for the lane below, -1 for the one above
@@ -79,6 +82,7 @@ class Lane(QWidget):
         self._pointer: QPointF | None = None
         self._drag: _Drag | None = None
         self._waiting = "reading the log"
+        self._name: QLineEdit | None = None
 
     # what it shows
 
@@ -148,6 +152,30 @@ class Lane(QWidget):
         if block is not None:
             self._set_view(self._view.showing(block.start_s, block.end_s))
 
+    def edit_name(self) -> None:
+        """Let the user write the machine's name where it stands."""
+        if self._content is None:
+            return
+        if self._name is None:
+            self._name = QLineEdit(self)
+            self._name.setObjectName("machine_name")
+            self._name.setAccessibleName("Name of the machine")
+            self._name.editingFinished.connect(self._rename)
+        head = self._geometry().head
+        self._name.setGeometry(head.toRect().adjusted(-S4, -S4, 0, 0))
+        self._name.setFixedHeight(self._name.sizeHint().height())
+        self._name.setText(self._content.machine)
+        self._name.show()
+        self._name.setFocus()
+        self._name.selectAll()
+
+    def _rename(self) -> None:
+        if self._name is None or self._name.isHidden() or self._content is None:
+            return
+        self._name.hide()
+        if self._name.text() != self._content.machine:
+            self.machine_renamed.emit(self._content.log_id, self._name.text())
+
     # painting
 
     def sizeHint(self) -> QSize:
@@ -212,7 +240,8 @@ class Lane(QWidget):
             at_s = self._view.at(self._pointer.x())
             row = int(np.clip(np.searchsorted(trace.time_s, at_s) - 1, 0, trace.time_s.size - 1))
             watts = number(float(trace.power_w[row]), 0 if trace.power_w[row] >= 100 else 1)
-            words = f"{moment(trace.clock, at_s)}  {watts} W"
+            block = self._block_at(at_s)
+            words = f"{moment(trace.clock, at_s)}  {watts} W" + (f"  {block.label}" if block else "")
             painting.paint_readout(painter, plot, self._pointer.x(), words, self._look)
 
     def _envelope(self, plot: QRectF) -> Envelope:
@@ -284,6 +313,9 @@ class Lane(QWidget):
         self.update()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        if self._geometry().head.contains(event.position()):
+            self.edit_name()
+            return
         block = self._block_at(self._view.at(event.position().x()))
         if self._view.is_whole and block is not None:
             self.show_stretch(block.run_id)
@@ -313,6 +345,9 @@ class Lane(QWidget):
             if event.reason() == QContextMenuEvent.Reason.Mouse
             else self.middle_s()
         )
+        if self._content is not None and self._geometry().head.contains(QPointF(event.pos())):
+            self.head_menu_wanted.emit(self._content.log_id, event.globalPos())
+            return
         block = self._block_at(at_s)
         if block is not None:
             self._pick(block.run_id)

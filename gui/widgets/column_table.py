@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
 from core.logs.reading import Column
 from core.study import Choices
 from gui.look import S4, S8
+from gui.widgets.choice import Choice
 
 _MEANINGS = (
     ("time", ""),
@@ -65,11 +66,7 @@ class ColumnTable(QWidget):
         name = column.name or f"column {position + 1}"
         label = QLabel(name if len(name) <= _NAME_SHOWN else f"{name[: _NAME_SHOWN - 1]}…")
         label.setToolTip(name)
-        combo = QComboBox()
-        combo.setObjectName(f"column_{position}")
-        combo.setAccessibleName(f"Meaning of column {name}")
-        combo.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        combo.setMinimumContentsLength(10)
+        combo = Choice(f"column_{position}", f"Meaning of column {name}")
         found = " ".join(w for w in (column.quantity, column.unit) if w)
         combo.addItem(f"{found} ({'set by you' if is_by_hand else 'found'})", None)
         for quantity, unit in _MEANINGS:

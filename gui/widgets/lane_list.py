@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping, Sequence
 
-from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from core.lanes import LaneContent
@@ -23,6 +23,8 @@ class LaneList(QScrollArea):
     stretch_drawn = Signal(str, float, float)
     menu_wanted = Signal(object, object)
     log_opened = Signal(str)
+    head_menu_wanted = Signal(str, object)
+    machine_renamed = Signal(str, str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -105,14 +107,11 @@ class LaneList(QScrollArea):
         lane.opened.connect(self.log_opened)
         lane.neighbour_wanted.connect(self.focus_neighbour)
         lane.zoomed_together.connect(self._zoom_all)
+        lane.head_menu_wanted.connect(self.head_menu_wanted)
+        lane.machine_renamed.connect(self.machine_renamed)
         self._lanes[log_id] = lane
         return lane
 
     def _zoom_all(self, factor: float, share: float) -> None:
         for lane in self._lanes.values():
             lane.zoom(factor, share)
-
-    def global_middle(self, log_id: str) -> QPoint:
-        """A point on a lane, for a menu called by the keyboard."""
-        lane = self._lanes[log_id]
-        return lane.mapToGlobal(lane.rect().center())

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import (
     QFrame,
     QLabel,
     QScrollArea,
-    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -18,7 +17,9 @@ from core.reading_options import OPTIONS, Option, chosen, with_choice
 from core.study import Log, Study
 from gui.look import S4, S8, S12, S16
 from gui.reading import LogData
+from gui.widgets.choice import Choice
 from gui.widgets.column_table import ColumnTable
+from gui.widgets.meter_form import MeterForm
 
 
 class ReadingPanel(QScrollArea):
@@ -26,7 +27,6 @@ class ReadingPanel(QScrollArea):
 
     choices_changed = Signal(str, int, object)  # log id, which file, Choices
     machine_chosen = Signal(str, str)  # log id, machine id
-    meter_chosen = Signal(str, str)  # log id, meter id
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -40,13 +40,12 @@ class ReadingPanel(QScrollArea):
         self._study: Study | None = None
         self._index = 0
         self._title = _label("", "heading")
-        self._file = _combo("reading_file", "File of the log")
+        self._file = Choice("reading_file", "File of the log")
         self._file.activated.connect(self._turn_to_file)
-        self._machine = _combo("reading_machine", "Machine of this log")
+        self._machine = Choice("reading_machine", "Machine of this log")
         self._machine.activated.connect(self._choose_machine)
-        self._meter = _combo("reading_meter", "Meter this log was taken with")
-        self._meter.activated.connect(self._choose_meter)
-        self._options = {option.name: _combo(f"reading_{option.name}", option.title) for option in OPTIONS}
+        self.meter = MeterForm()
+        self._options = {option.name: Choice(f"reading_{option.name}", option.title) for option in OPTIONS}
         self._reasons = {option.name: _label("", "muted") for option in OPTIONS}
         self._columns = ColumnTable()
         self._columns.columns_set.connect(self._set_columns)
@@ -70,13 +69,18 @@ class ReadingPanel(QScrollArea):
         if log is not None:
             self._fill(study, log)
 
+    @property
+    def log_id(self) -> str | None:
+        """The log that is shown."""
+        return self._log.id if self._log is not None else None
+
     def _fill(self, study: Study, log: Log) -> None:
         machine = study.machine(log.machine_id)
         self._title.setText(f"How {machine.name}'s log was read")
-        _fill_combo(self._file, [(s.file_name, i) for i, s in enumerate(log.sources)], self._index)
+        self._file.fill([(s.file_name, i) for i, s in enumerate(log.sources)], self._index)
         self._file.setEnabled(len(log.sources) > 1)
-        _fill_combo(self._machine, [(m.name, m.id) for m in study.machines], log.machine_id)
-        _fill_combo(self._meter, [(m.name, m.id) for m in study.meters], log.meter_id)
+        self._machine.fill([(m.name, m.id) for m in study.machines], log.machine_id)
+        self.meter.show_meter(study, log)
         reading = self._reading()
         source = log.sources[min(self._index, len(log.sources) - 1)]
         for option in OPTIONS:
@@ -95,7 +99,7 @@ class ReadingPanel(QScrollArea):
         entries += [(f"{text} (set by you)" if key == value else text, key) for text, key in option.entries]
         if value is not None and all(key != value for _, key in option.entries):
             entries.append((f"{value} (set by you)", value))
-        _fill_combo(combo, entries, value)
+        combo.fill(entries, value)
         why = dict(reading.reasons).get(option.name, "") if reading is not None else ""
         reason.setText(why)
         reason.setVisible(bool(why))
@@ -131,10 +135,6 @@ class ReadingPanel(QScrollArea):
         if self._log is not None and self._machine.currentData() != self._log.machine_id:
             self.machine_chosen.emit(self._log.id, str(self._machine.currentData()))
 
-    def _choose_meter(self) -> None:
-        if self._log is not None and self._meter.currentData() != self._log.meter_id:
-            self.meter_chosen.emit(self._log.id, str(self._meter.currentData()))
-
     def _choose(self) -> None:
         combo = self.sender()
         name = next((n for n, c in self._options.items() if c is combo), None)
@@ -157,7 +157,7 @@ class ReadingPanel(QScrollArea):
         column.setContentsMargins(S16, S8, S16, S16)
         column.setSpacing(S4)
         column.addWidget(self._title)
-        for name, combo in (("File", self._file), ("Machine", self._machine), ("Meter", self._meter)):
+        for name, combo in (("File", self._file), ("Machine", self._machine), ("Meter", self.meter)):
             column.addSpacing(S4)
             column.addWidget(_label(name, "muted", combo))
             column.addWidget(combo)
@@ -186,23 +186,3 @@ def _label(text: str, role: str, buddy: QWidget | None = None) -> QLabel:
     if buddy is not None:
         label.setBuddy(buddy)
     return label
-
-
-def _combo(name: str, accessible: str) -> QComboBox:
-    combo = QComboBox()
-    combo.setObjectName(name)
-    combo.setAccessibleName(accessible)
-    combo.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-    combo.setMinimumContentsLength(12)
-    combo.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-    # The wheel over a closed list scrolls the panel: a choice must never change by accident.
-    combo.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-    return combo
-
-
-def _fill_combo(combo: QComboBox, entries: list[tuple[str, object]], current: object) -> None:
-    combo.clear()
-    for text, key in entries:
-        combo.addItem(text, key)
-    index = next((i for i, (_, key) in enumerate(entries) if key == current), 0)
-    combo.setCurrentIndex(index)

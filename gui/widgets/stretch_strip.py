@@ -20,7 +20,7 @@ from core.study import KINDS, Run, Study
 from core.wording import reason
 from gui.look import S4, S8, S16
 
-_KIND_WORDS = {
+KIND_WORDS = {
     "run": "run of the part",
     "other part": "another part",
     "broken off": "broken off",
@@ -60,7 +60,7 @@ class StretchStrip(QWidget):
         self._kind.setObjectName("stretch_kind")
         self._kind.setAccessibleName("What the stretch is")
         for kind in KINDS:
-            self._kind.addItem(_KIND_WORDS[kind], kind)
+            self._kind.addItem(KIND_WORDS[kind], kind)
         self._kind.activated.connect(self._choose_kind)
         self._include = QPushButton()
         self._include.setObjectName("stretch_include")

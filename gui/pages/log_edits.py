@@ -1,0 +1,126 @@
+"""What can be done with a whole log, its machine and its meter; every one is an edit of the study."""
+
+from attrs import evolve
+from PySide6.QtCore import QObject, QPoint, Slot
+from PySide6.QtGui import QAction, QIcon, QPainter, QPixmap
+from PySide6.QtWidgets import QMenu, QWidget
+
+from core import edits
+from gui import look
+from gui.look import marker_path
+from gui.session import Session
+from gui.widgets.lane_list import LaneList
+from gui.widgets.reading_panel import ReadingPanel
+
+#: markers offered; more machines than this still get theirs
+_SLOTS_OFFERED = 12
+_SWATCH_PX = 20
+
+
+class LogEdits(QObject):
+    """Turns what the user asks of a log into edits."""
+
+    def __init__(self, session: Session, lanes: LaneList, panel: ReadingPanel, page: QWidget) -> None:
+        super().__init__(page)
+        self._session, self._lanes, self._panel = session, lanes, panel
+        self._log_id = ""
+        self._menu = QMenu(page)
+        self._menu.setObjectName("log_menu")
+        self._rename = self._menu.addAction("Rename the machine")
+        self._rename.triggered.connect(self._edit_name)
+        self._markers = self._menu.addMenu("Colour and marker")
+        self._markers.triggered.connect(self._set_slot)
+        self._again = self._menu.addAction("Find its runs again")
+        self._again.triggered.connect(self._find_again)
+        self._away = self._menu.addAction("Remove this log")
+        self._away.triggered.connect(self._remove)
+        lanes.head_menu_wanted.connect(self._open_menu)
+        lanes.machine_renamed.connect(self._rename_machine)
+        panel.choices_changed.connect(session.read_again)
+        panel.machine_chosen.connect(self._move_log)
+        panel.meter.meter_chosen.connect(self._assign_meter)
+        panel.meter.meter_added.connect(self._add_meter)
+        panel.meter.renamed.connect(self._rename_meter)
+        panel.meter.accuracy_stated.connect(self._state_accuracy)
+        panel.meter.field_left.connect(session.seal)
+
+    def _open_menu(self, log_id: str, at: QPoint) -> None:
+        self._log_id = log_id
+        self._markers.clear()
+        study = self._session.study
+        mine = study.machine(study.log(log_id).machine_id).slot
+        owners = {machine.slot: machine.name for machine in study.machines}
+        for slot in range(_SLOTS_OFFERED):
+            owner = owners.get(slot)
+            style = look.current().machine(slot)
+            text = (
+                style.marker
+                if owner is None or slot == mine
+                else f"{style.marker}, of {owner}: change places"
+            )
+            action = self._markers.addAction(_swatch(slot), text)
+            action.setData(slot)
+            action.setCheckable(True)
+            action.setChecked(slot == mine)
+        self._menu.popup(at)
+
+    def _edit_name(self) -> None:
+        lane = self._lanes.lane(self._log_id)
+        if lane is not None:
+            lane.edit_name()
+
+    def _rename_machine(self, log_id: str, name: str) -> None:
+        study = self._session.study
+        if name.strip():
+            self._session.apply(edits.rename_machine(study, study.log(log_id).machine_id, name))
+            self._session.seal()
+
+    @Slot(QAction)
+    def _set_slot(self, action: QAction) -> None:
+        study = self._session.study
+        self._session.apply(edits.set_slot(study, study.log(self._log_id).machine_id, int(action.data())))
+        self._session.seal()
+
+    def _find_again(self) -> None:
+        data = self._session.data(self._log_id)
+        if data is not None:
+            self._session.apply(edits.find_again(self._session.study, self._log_id, data.runs))
+
+    def _remove(self) -> None:
+        self._session.apply(edits.remove_log(self._session.study, self._log_id))
+
+    def _move_log(self, log_id: str, machine_id: str) -> None:
+        self._session.apply(edits.move_log(self._session.study, log_id, machine_id))
+
+    def _assign_meter(self, meter_id: str) -> None:
+        if self._panel.log_id is not None:
+            self._session.apply(edits.assign_meter(self._session.study, self._panel.log_id, meter_id))
+
+    def _add_meter(self) -> None:
+        if self._panel.log_id is not None:
+            added = edits.add_meter(self._session.study, f"Meter {len(self._session.study.meters) + 1}")
+            used = edits.assign_meter(added.study, self._panel.log_id, added.study.meters[-1].id)
+            self._session.apply(evolve(used, label=added.label))
+
+    def _rename_meter(self, meter_id: str, name: str) -> None:
+        self._session.apply(edits.set_meter(self._session.study, meter_id, name=name))
+        self._session.seal()
+
+    def _state_accuracy(self, meter_id: str, gain_percent: float, offset_w: float) -> None:
+        study = self._session.study
+        self._session.apply(edits.set_meter(study, meter_id, gain_percent=gain_percent, offset_w=offset_w))
+
+
+def _swatch(slot: int) -> QIcon:
+    """A machine's colour and marker as a little picture."""
+    style = look.current()
+    pixmap = QPixmap(_SWATCH_PX, _SWATCH_PX)
+    pixmap.fill(style.color("card"))
+    painter = QPainter(pixmap)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.translate(_SWATCH_PX / 2, _SWATCH_PX / 2)
+    painter.setPen(style.pen("ink"))
+    painter.setBrush(style.color(style.machine(slot).fill))
+    painter.drawPath(marker_path(style.machine(slot).marker, 0.7 * _SWATCH_PX))
+    painter.end()
+    return QIcon(pixmap)

@@ -1,0 +1,219 @@
+"""What can be done with the selected stretch, by menu, key or button; every one is an edit of the study."""
+
+from collections.abc import Callable
+from typing import Final
+
+from PySide6.QtCore import QObject, Qt, Slot
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMenu, QWidget
+
+from core import edits
+from core.study import KINDS, Kind, Run
+from gui import look
+from gui.icons import icon
+from gui.session import Session
+from gui.widgets.lane_list import LaneList
+from gui.widgets.stretch_strip import KIND_WORDS, StretchStrip
+
+#: id, text, keys, icon, what it does
+_TABLE: Final = (
+    (
+        "leave_out",
+        "Leave out",
+        "Del",
+        "leave-out",
+        "Leave the stretch out of the comparison, or count it again",
+    ),
+    ("rename", "Rename", "F2", "", "Give the stretch a name, or the machine if no stretch is selected"),
+    ("split", "Split", "S", "split", "Cut the stretch in two where the pointer is"),
+    ("join", "Join with next", "J", "join", "Make one stretch of this one and the next"),
+    ("remove", "Nothing here", "Ctrl+Del", "", "Say that there is nothing here"),
+    ("hand_back", "Hand back to the program", "Ctrl+B", "", "Take back every decision about this stretch"),
+    ("closer", "Look closely", "Z", "zoom-all", "Show this stretch alone"),
+    ("whole", "Whole logs", "W", "zoom-all", "Show every log from end to end"),
+    ("draw", "Mark a stretch", "N", "", "Mark a stretch in the middle of what is visible of the log"),
+)
+
+
+class StretchActions(QObject):
+    """The actions of the Logs page and their menu."""
+
+    def __init__(self, session: Session, lanes: LaneList, strip: StretchStrip, page: QWidget) -> None:
+        super().__init__(page)
+        self._session, self._lanes, self._strip = session, lanes, strip
+        self._log_id: str | None = None
+        does: dict[str, Callable[[], None]] = {
+            "leave_out": self._leave_out,
+            "rename": self._rename,
+            "split": self._split,
+            "join": self._join,
+            "remove": self._remove,
+            "hand_back": self._hand_back,
+            "closer": self._look_closely,
+            "whole": lanes.show_whole,
+            "draw": self._draw_in_middle,
+        }
+        self.actions = {name: self._made(page, does[name], name, *rest) for name, *rest in _TABLE}
+        self.menu = QMenu("&Stretch", page)
+        self._kinds = self.menu.addMenu("What it &is")
+        for kind in KINDS:
+            action = self._kinds.addAction(KIND_WORDS[kind])
+            action.setData(kind)
+            action.setCheckable(True)
+        self._kinds.triggered.connect(self._choose_kind)
+        self.menu.addActions(list(self.actions.values()))
+        lanes.edges_moved.connect(self._move_edges)
+        lanes.edge_left.connect(session.seal)
+        lanes.stretch_drawn.connect(self._draw)
+        strip.kind_chosen.connect(self._set_kind)
+        strip.left_out.connect(self._leave_out_because)
+        strip.included.connect(self._include)
+        strip.renamed.connect(self._rename_to)
+        strip.field_left.connect(session.seal)
+        strip.handed_back.connect(self._hand_back)
+
+    @property
+    def selected(self) -> Run | None:
+        """The selected stretch."""
+        chosen = self._session.selected
+        return next((run for run in self._session.study.runs if run.id == chosen), None)
+
+    def set_log(self, log_id: str | None) -> None:
+        """Which log is worked on when no stretch is selected."""
+        self._log_id = log_id
+
+    def refresh(self) -> None:
+        """Enable what can be done now."""
+        run = self.selected
+        for name in ("leave_out", "split", "remove", "closer"):
+            self.actions[name].setEnabled(run is not None)
+        self.actions["hand_back"].setEnabled(run is not None and edits.is_decided(run))
+        self.actions["join"].setEnabled(self._with_next() is not None)
+        counts = run is None or self._counts(run)
+        self.actions["leave_out"].setText("Leave out" if counts else "Count it")
+        self._kinds.setEnabled(run is not None)
+        for action in self._kinds.actions():
+            action.setChecked(run is not None and action.data() == run.kind)
+
+    def draw_icons(self) -> None:
+        """Draw the icons in the ink of the current look."""
+        style = look.current()
+        for name, _, _, drawing, _ in _TABLE:
+            if drawing:
+                self.actions[name].setIcon(icon(drawing, style))
+
+    # edits
+
+    def _move_edges(self, run_id: str, start_s: float, end_s: float) -> None:
+        self._session.apply(edits.move_edges(self._session.study, run_id, start_s, end_s))
+
+    def _draw(self, log_id: str, start_s: float, end_s: float) -> None:
+        before = {run.id for run in self._session.study.runs}
+        self._session.apply(edits.draw_run(self._session.study, log_id, start_s, end_s))
+        new = [run.id for run in self._session.study.runs if run.id not in before]
+        self._session.select(new[0] if new else None)
+
+    def _draw_in_middle(self) -> None:
+        lane = self._lanes.lane(self._log_id) if self._log_id is not None else None
+        if lane is not None and self._log_id is not None:
+            view = lane.view
+            third_s = view.span_s / 3
+            self._draw(self._log_id, view.start_s + third_s, view.end_s - third_s)
+
+    def _set_kind(self, kind: str) -> None:
+        run = self.selected
+        chosen: Kind | None = next((k for k in KINDS if k == kind), None)
+        if run is not None and chosen is not None and chosen != run.kind:
+            self._session.apply(edits.set_kind(self._session.study, run.id, chosen))
+
+    @Slot(QAction)
+    def _choose_kind(self, action: QAction) -> None:
+        self._set_kind(str(action.data()))
+        self.refresh()
+
+    def _leave_out_because(self, why: str) -> None:
+        run = self.selected
+        if run is not None:
+            self._session.apply(edits.leave_out(self._session.study, run.id, why))
+
+    def _include(self) -> None:
+        run = self.selected
+        if run is not None:
+            self._session.apply(edits.include(self._session.study, run.id))
+
+    def _leave_out(self) -> None:
+        run = self.selected
+        if run is not None and self._counts(run):
+            self._leave_out_because("")
+            self._strip.ask_why()
+        else:
+            self._include()
+
+    def _rename(self) -> None:
+        lane = self._lanes.lane(self._log_id) if self._log_id is not None else None
+        if self.selected is not None:
+            self._strip.edit_name()
+        elif lane is not None:
+            lane.edit_name()
+
+    def _rename_to(self, name: str) -> None:
+        run = self.selected
+        if run is not None:
+            self._session.apply(edits.rename_run(self._session.study, run.id, name))
+            self._session.seal()
+
+    def _split(self) -> None:
+        run = self.selected
+        lane = self._lanes.lane(run.log_id) if run is not None else None
+        if run is None or lane is None:
+            return
+        at_s = lane.middle_s()
+        if not run.start_s < at_s < run.end_s:
+            at_s = (run.start_s + run.end_s) / 2
+        self._session.apply(edits.split_run(self._session.study, run.id, at_s))
+
+    def _join(self) -> None:
+        pair = self._with_next()
+        if pair is not None:
+            self._session.apply(edits.join_runs(self._session.study, pair))
+
+    def _remove(self) -> None:
+        run = self.selected
+        if run is not None:
+            self._session.apply(edits.remove_run(self._session.study, run.id))
+
+    def _hand_back(self) -> None:
+        run = self.selected
+        if run is not None and edits.is_decided(run):
+            self._session.apply(edits.hand_back(self._session.study, run.id))
+
+    def _look_closely(self) -> None:
+        run = self.selected
+        lane = self._lanes.lane(run.log_id) if run is not None else None
+        if run is not None and lane is not None:
+            lane.show_stretch(run.id)
+
+    def _counts(self, run: Run) -> bool:
+        result = self._session.results.get(run.id)
+        return run.included if result is None else result.included
+
+    def _with_next(self) -> tuple[str, str] | None:
+        run = self.selected
+        if run is None:
+            return None
+        later = [
+            r for r in self._session.study.runs_of(run.log_id) if (r.start_s, r.id) > (run.start_s, run.id)
+        ]
+        return (run.id, later[0].id) if later else None
+
+    def _made(
+        self, page: QWidget, does: Callable[[], None], name: str, text: str, keys: str, drawing: str, tip: str
+    ) -> QAction:
+        action = QAction(text, page)
+        action.setObjectName(f"stretch_action_{name}")
+        action.setShortcut(QKeySequence(keys))
+        action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        action.setToolTip(f"{tip} ({action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)})")
+        action.triggered.connect(does)
+        page.addAction(action)
+        return action

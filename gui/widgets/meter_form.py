@@ -1,0 +1,92 @@
+"""Which meter a log was taken with, and how good that meter is."""
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QDoubleSpinBox, QGridLayout, QLabel, QLineEdit, QPushButton, QWidget
+
+from core.study import Log, Meter, Study
+from gui.look import S4, S8
+from gui.widgets.choice import Choice
+
+
+class MeterForm(QWidget):
+    """Chooses a meter and states its accuracy."""
+
+    meter_chosen = Signal(str)  # meter id
+    meter_added = Signal()
+    renamed = Signal(str, str)  # meter id, name
+    accuracy_stated = Signal(str, float, float)  # meter id, % of reading, W
+    field_left = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._meter: Meter | None = None
+        self._choice = Choice("reading_meter", "Meter this log was taken with")
+        self._choice.activated.connect(self._choose)
+        self._add = QPushButton("New")
+        self._add.setObjectName("meter_add")
+        self._add.setToolTip("This log was taken with a meter that is not in the list")
+        self._add.clicked.connect(self.meter_added)
+        self._name = QLineEdit()
+        self._name.setObjectName("meter_name")
+        self._name.setAccessibleName("Name of the meter")
+        self._name.editingFinished.connect(self._rename)
+        self._gain = _spin("meter_gain", "Accuracy as a share of the reading", " % of reading", 100.0)
+        self._offset = _spin("meter_offset", "Accuracy that does not depend on the reading", " W", 1000.0)
+        for spin in (self._gain, self._offset):
+            spin.valueChanged.connect(self._state)
+            spin.editingFinished.connect(self.field_left)
+        self._note = QLabel()
+        self._note.setProperty("role", "muted")
+        self._note.setWordWrap(True)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setHorizontalSpacing(S8)
+        grid.setVerticalSpacing(S4)
+        grid.addWidget(self._choice, 0, 0)
+        grid.addWidget(self._add, 0, 1)
+        grid.addWidget(self._name, 1, 0, 1, 2)
+        grid.addWidget(self._gain, 2, 0, 1, 2)
+        grid.addWidget(self._offset, 3, 0, 1, 2)
+        grid.addWidget(self._note, 4, 0, 1, 2)
+        grid.setColumnStretch(0, 1)
+
+    def show_meter(self, study: Study, log: Log) -> None:
+        """Show the meter of a log."""
+        meter = self._meter = study.meter(log.meter_id)
+        self._choice.fill([(m.name, m.id) for m in study.meters], meter.id)
+        if self._name.text() != meter.name and not self._name.hasFocus():
+            self._name.setText(meter.name)
+        for spin, value in ((self._gain, meter.gain_percent), (self._offset, meter.offset_w)):
+            if spin.value() != value:
+                spin.blockSignals(True)
+                spin.setValue(value)
+                spin.blockSignals(False)
+        self._note.setText("" if meter.stated else "Assumed: nobody has stated this meter's accuracy yet")
+        self._note.setVisible(not meter.stated)
+
+    def _choose(self) -> None:
+        if self._meter is not None and self._choice.currentData() != self._meter.id:
+            self.meter_chosen.emit(str(self._choice.currentData()))
+
+    def _rename(self) -> None:
+        if self._meter is not None and self._name.isModified() and self._name.text().strip():
+            self._name.setModified(False)
+            self.renamed.emit(self._meter.id, self._name.text())
+
+    def _state(self) -> None:
+        if self._meter is not None:
+            self.accuracy_stated.emit(self._meter.id, self._gain.value(), self._offset.value())
+
+
+def _spin(name: str, accessible_name: str, unit: str, most: float) -> QDoubleSpinBox:
+    spin = QDoubleSpinBox()
+    spin.setObjectName(name)
+    spin.setAccessibleName(accessible_name)
+    spin.setPrefix("± ")
+    spin.setSuffix(unit)
+    spin.setRange(0.0, most)
+    spin.setDecimals(2)
+    spin.setSingleStep(0.1)
+    # While a number is being typed nothing is computed.
+    spin.setKeyboardTracking(False)
+    return spin
