@@ -92,7 +92,7 @@ class Ratio:
         return not self.low <= 1 <= self.high
 
 
-class _Inputs:
+class Inputs:
     """The input quantities of one calculation: influences with one key share one object."""
 
     def __init__(self) -> None:
@@ -107,6 +107,10 @@ class _Inputs:
         for influence in influences:
             result = result + influence.u_wh * self._unit(influence)
         return result
+
+    def measured(self, value: Measured) -> Any:
+        """An uncertain number from a value and its 95 % half-width, taken as normal."""
+        return self._ureal(value.value, (value.u95 or 0.0) / NORMAL_95)
 
     def _unit(self, influence: Influence) -> Any:
         if influence.shared is None:
@@ -137,8 +141,8 @@ def coverage_factor(df: float) -> float:
     return float(stdtrit(max(df, 1.0), 0.975))
 
 
-def _standard(number: Any) -> tuple[float, float]:
-    """Standard uncertainty and degrees of freedom of a GTC number (or of a plain one)."""
+def standard_of(number: Any) -> tuple[float, float]:
+    """Standard uncertainty and degrees of freedom of a number made by `Inputs`, or of a plain one."""
     if isinstance(number, (int, float)):
         return 0.0, math.inf
     return float(number.u), float(number.df)
@@ -153,7 +157,7 @@ def u95_of(energy: Energy) -> float:
     >>> round(u95_of(Energy(100.0, (Influence("meter gain", 1 / 3**0.5),), "power")), 3)
     1.132
     """
-    u_wh, df = _standard(_Inputs().energy(energy.energy_wh, energy.influences))
+    u_wh, df = standard_of(Inputs().energy(energy.energy_wh, energy.influences))
     return coverage_factor(df) * u_wh
 
 
@@ -233,7 +237,7 @@ def _mean_of(energies: tuple[Energy, ...]) -> Mean:
         excess = spread_wh**2 / count - sum(own.values())
         if excess > 0:
             influences.append(Influence(REPEATS, math.sqrt(excess), df=count - 1))
-    u_wh, df = _standard(_Inputs().energy(mean_wh, influences))
+    u_wh, df = standard_of(Inputs().energy(mean_wh, influences))
     return Mean(Measured(mean_wh, coverage_factor(df) * u_wh), tuple(influences), count, df, spread_wh)
 
 
@@ -260,15 +264,15 @@ def ratio(mean: Mean, other: Mean) -> Ratio:
 
 @lru_cache(maxsize=4096)
 def _ratio(mean: Mean, other: Mean) -> Ratio:
-    inputs = _Inputs()
+    inputs = Inputs()
     above = inputs.energy(mean.energy_wh.value, mean.influences)
     below = inputs.energy(other.energy_wh.value, other.influences)
     value = mean.energy_wh.value / other.energy_wh.value
-    u, df = _standard(above / below)
-    inputs = _Inputs()
+    u, df = standard_of(above / below)
+    inputs = Inputs()
     above = inputs.energy(mean.energy_wh.value, [i for i in mean.influences if i.shared])
     below = inputs.energy(other.energy_wh.value, [i for i in other.influences if i.shared])
-    u_shared, _ = _standard(above / below)
+    u_shared, _ = standard_of(above / below)
     half = coverage_factor(df) * u
     return Ratio(value, value - half, value + half, u, df, _two_sided_p(value - 1, u, df), u_shared)
 

@@ -1,0 +1,206 @@
+"""The two levels of a run whose bed heater switches: with the heater off and with it on.
+
+Theory. Between pulses the plug sees only what is not the bed: electronics, held hot end, motors, fans. In a
+histogram of the processing part these rows make the lowest mode. Whether that mode is really the heater off,
+and not a mixture made by a meter slower than the pulses, is told by the warm-up, where the heater was on
+without a break: the step between the two levels must be about what the end of that plateau stands above the
+lower one.
+"""
+
+import numpy as np
+from attrs import field, frozen
+from numpy.typing import NDArray
+
+from core.timing import shortest_interval_s
+from core.traces import F64, Trace
+
+#: bins of the histogram that the lower mode is looked for in
+BINS = 120
+#: the lower mode lies in this part of the range
+LOWER_PART = 0.45
+#: rows this near to the lower mode are off: spreads, resolution steps, part of the range
+OFF_SPREADS = 4.0
+OFF_STEPS = 2.0
+OFF_PART = 0.05
+#: heaters of hot ends have no more than this; common practice, no source [W]
+HOT_END_W = 90.0
+#: rows crowd where they are this many times as dense as elsewhere between the levels
+CROWDED = 2.0
+#: with fewer rows than this whose neighbours are off too, rows near the mode have to do
+FEWEST_UNDISTURBED = 0.04
+#: an unchanged value of an on-change log is spelt out for no longer than this many polls
+LONGEST_HOLD = 600
+
+
+@frozen(eq=False)
+class Levels:
+    """What the processing part of a run shows of a switching heater.
+
+    Parameters
+    ----------
+    time_s, power_w : ndarray, shape (n,)
+        Rows of processing, evenly spaced as the meter looked. [s], [W]
+    is_off : ndarray of bool, shape (n,)
+        Rows with the heater off; in an averaged log only those whose neighbours are off too.
+    off_w, spread_w, step_w, reach_w : float
+        Lower mode, its spread, and how far the upper level and the highest rows stand above it. [W]
+    below_share : float
+        Part of the rows so far below the lower mode that it cannot be the level with the heater off.
+    low_share, off_share : float
+        Part of the rows near the lower mode, and of those that count as off.
+    confused_share : float
+        Part of the rows that hold pieces of pulses where a hot end pulses as well: the two cannot be told
+        apart.
+    changes : int
+        How often the power goes from one level to the other.
+    plateau_w : float or None
+        End of the first full-power plateau of the warm-up; None where the run shows none. [W]
+    plateau_end_s : float
+        Where it ends; the start of the run without one. [s]
+    """
+
+    time_s: F64
+    power_w: F64
+    is_off: NDArray[np.bool_] = field(repr=False)
+    off_w: float
+    spread_w: float
+    step_w: float
+    reach_w: float
+    below_share: float
+    low_share: float
+    off_share: float
+    confused_share: float
+    changes: int
+    plateau_w: float | None
+    plateau_end_s: float
+
+
+def rows_between(trace: Trace, start_s: float, end_s: float) -> tuple[F64, F64]:
+    """Times [s] and powers [W] of the rows inside an interval; an on-change log is spelt out."""
+    first = int(np.searchsorted(trace.time_s, start_s, side="left"))
+    last = int(np.searchsorted(trace.time_s, end_s, side="left"))
+    time, power = trace.time_s[first:last], trace.power_w[first:last]
+    poll_s = shortest_interval_s(trace)
+    if trace.kind != "on_change" or poll_s <= 0 or time.size < 2:
+        return time, power
+    holds = np.diff(time, append=end_s)
+    repeats = np.clip(np.round(holds / poll_s), 1, LONGEST_HOLD).astype(np.int64)
+    starts = np.repeat(np.cumsum(repeats) - repeats, repeats)
+    return np.repeat(time, repeats) + poll_s * (np.arange(starts.size) - starts), np.repeat(power, repeats)
+
+
+def lower_mode(power_w: F64, resolution_w: float) -> tuple[float, float]:
+    """Most common level in the lower part of the range, and the spread of the rows around it. [W], [W]"""
+    low, high = np.percentile(power_w, [1, 99])
+    width = max(float(high - low), 4 * resolution_w, 1e-6)
+    bottom = float(low) - width * 0.02
+    edges = np.linspace(bottom, float(low) + width * LOWER_PART, int(BINS * LOWER_PART) + 1)
+    counts, _ = np.histogram(power_w, edges)
+    smooth = np.convolve(counts, (0.25, 0.5, 0.25), mode="same")
+    middle = float(edges[int(np.argmax(smooth))] + (edges[1] - edges[0]) / 2)
+    near = power_w[np.abs(power_w - middle) <= max(0.06 * width, 2 * resolution_w)]
+    if not near.size:
+        return middle, 0.0
+    mode = float(np.median(near))
+    below = mode - near[near <= mode]
+    # the lower side only: the upper one holds rows of the heater going on and off
+    spread = float(np.sqrt(np.mean(below**2))) if below.size else 0.0
+    return mode, max(spread, resolution_w / 4)
+
+
+def _undisturbed(is_off: NDArray[np.bool_]) -> NDArray[np.bool_]:
+    """Rows that are off and whose neighbours are off: a row beside a pulse may hold a piece of it."""
+    inside = is_off.copy()
+    inside[1:] &= is_off[:-1]
+    inside[:-1] &= is_off[1:]
+    return inside
+
+
+@frozen
+class _Crowd:
+    """Rows above the lower mode: within a hot end's watts, and between that and the upper level.
+
+    ``is_hot_end`` says whether the first crowd together; ``smear`` is the part of all rows that hold pieces
+    of pulses, were they spread over the whole step as they are where they can be told.
+    """
+
+    near_high_w: float
+    is_hot_end: bool
+    smear: float
+
+
+def _crowd(power_w: F64, off_w: float, step_w: float, reach_w: float) -> _Crowd:
+    """What lies between the two levels.
+
+    Pieces of short pulses lie anywhere up to the upper level. A hot end that pulses by itself makes a level
+    of its own within its own watts, and belongs to what is not the bed.
+    """
+    above = power_w - off_w
+    near_high = min(HOT_END_W, step_w / 2)
+    upper = above[above > step_w / 2]
+    foot = 0.95 * float(np.percentile(upper, 5)) if upper.size else 0.0
+    if near_high <= reach_w or foot <= near_high:
+        return _Crowd(near_high, False, 0.0)
+    crowd = np.count_nonzero((above > reach_w) & (above <= near_high)) / (near_high - reach_w)
+    smear = np.count_nonzero((above > near_high) & (above < foot)) / (foot - near_high)
+    return _Crowd(near_high, bool(crowd > CROWDED * smear), float(smear * step_w / above.size))
+
+
+def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Levels | None:
+    """The two levels of a run; None where processing has too few rows to show any.
+
+    Parameters
+    ----------
+    trace : Trace
+    start_s, warm_end_s, end_s : float
+        Start of the run, end of its warm-up, end of processing. [s]
+    """
+    time, power = rows_between(trace, warm_end_s, end_s)
+    if time.size < 12:
+        return None
+    off_w, spread_w = lower_mode(power, trace.resolution_w)
+    top_w = float(np.percentile(power, 98))
+    reach_w = max(OFF_SPREADS * spread_w, OFF_STEPS * trace.resolution_w, OFF_PART * (top_w - off_w))
+    is_low = np.abs(power - off_w) <= reach_w
+    upper = power[power > off_w + max((top_w - off_w) / 2, reach_w)]
+    step_w = float(np.percentile(upper, 60)) - off_w if upper.size else 0.0
+    is_high = power > off_w + step_w / 2
+    crowd = _crowd(power, off_w, step_w, reach_w)
+    is_off = _undisturbed(~is_high) & (power <= off_w + (crowd.near_high_w if crowd.is_hot_end else reach_w))
+    if np.mean(is_off) < FEWEST_UNDISTURBED:
+        is_off = is_low
+    plateau_w, plateau_end_s = _plateau(trace, start_s, warm_end_s, end_s)
+    return Levels(
+        time,
+        power,
+        is_off,
+        off_w,
+        spread_w,
+        step_w,
+        float(np.percentile(power, 99.5)) - off_w,
+        float(np.mean(power < off_w - max(HOT_END_W, reach_w))),
+        float(np.mean(is_low)),
+        float(np.mean(is_off)),
+        crowd.smear if crowd.is_hot_end else 0.0,
+        int(np.count_nonzero(np.diff(is_high.astype(np.int8)))),
+        plateau_w,
+        plateau_end_s,
+    )
+
+
+def _plateau(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> tuple[float | None, float]:
+    """Level and end of the first full-power plateau of a run, up to a little after its warm-up."""
+    reach_s = min(end_s, warm_end_s + 3 * trace.median_s)
+    time, power = rows_between(trace, start_s, reach_s)
+    if time.size < 2:
+        return None, start_s
+    is_high = power > power.max() * 0.6
+    first = int(np.argmax(is_high))
+    fall = np.flatnonzero(~is_high[first:])
+    last = first + (int(fall[0]) if fall.size else time.size - first) - 1
+    # one averaged row may hold both the rise and the fall
+    if last <= first and (trace.median_s < 5 or trace.kind == "averaged"):
+        return None, start_s
+    # the last row may hold the fall
+    tail = power[max(first, last - 3) : last + 1]
+    return float(np.median(tail)) if tail.size > 2 else float(tail.max()), float(time[last])

@@ -1,0 +1,64 @@
+"""Sentences for what energy, bed share and uncertainty have to say of a run: what, why, how to mend."""
+
+SENTENCES: dict[str, str] = {
+    "energy.gaps": (
+        "{percent:.1f} % of the run's time lies in gaps of the log; they are bridged, and their doubt is in"
+        " the interval. A log without gaps would narrow it."
+    ),
+    "energy.gaps_many": (
+        "{percent:.0f} % of the run's time lies in gaps of the log: too much to bridge from the power "
+        "alone. Run it again with the meter logging throughout, or use a meter with an energy counter."
+    ),
+    "energy.ways_disagree": (
+        "The power adds up to {power_wh:.1f} Wh and the energy counter says {counter_wh:.1f} Wh, further "
+        "apart than both explain; {used:.1f} Wh is used. Check how the columns and their units were read."
+    ),
+    "energy.sampling_lottery": (
+        "With a value each {interval_s:.0f} s and no energy counter, which of the heater's pulses were met "
+        "is chance: +-{percent:.0f} % of the energy. A meter that logs each second, averages, or has a "
+        "counter would tell."
+    ),
+    "energy.heater_unseen": (
+        "The warm-up shows a heater that the values each {interval_s:.0f} s then hardly meet. It may keep "
+        "step with the meter and have been missed: the interval is +-{percent:.0f} %. Log faster, average, "
+        "or use a meter with an energy counter."
+    ),
+    "bed.no_energy": "The bed's part of a run without energy cannot be told.",
+    "bed.few_rows": (
+        "The bed's part cannot be seen: processing has only {rows} values. Log at least every 30 s, or make"
+        " a hold test."
+    ),
+    "bed.not_switching": (
+        "The bed's part cannot be seen in this run: no heater is seen to switch on and off ({changes} "
+        "changes). A hold test or a run with the bed off would tell."
+    ),
+    "bed.averaged": (
+        "The bed's part cannot be seen in this run: values averaged over {interval_s:.0f} s mix the "
+        "heater's on and off. Log faster, or make a hold test."
+    ),
+    "bed.never_off": (
+        "The bed's part cannot be seen in this run: the heater is off in only {off_percent:.0f} % of the "
+        "values. A hold test or a run with the bed off would tell."
+    ),
+    "bed.too_fast": (
+        "The bed's part cannot be seen in this run: the heater switches faster than the meter looks, so "
+        "that the low level ({off_w:.0f} W) is a mixture. A hold test or a run with the bed off would tell."
+    ),
+    "bed.no_plateau": (
+        "The bed's part cannot be seen in this run: it shows no warm-up at full power to tell what the "
+        "heater draws. A run from cold, or a hold test, would tell."
+    ),
+    "bed.hot_end": (
+        "The bed's part cannot be seen in this run: what switches ({step_w:.0f} W) is no larger than the "
+        "rest of the machine and may be the hot end. A hold test or a run with the bed off would tell."
+    ),
+    "bed.no_sense": (
+        "The bed's part came out as {percent:.0f} % of the run, which cannot be: the levels were not what "
+        "they seemed. A hold test or a run with the bed off would tell."
+    ),
+    "bed.ways_disagree": (
+        "Two ways to the bed's part disagree: {first} says {first_percent:.0f} %, {second} says "
+        "{second_percent:.0f} %, and +-{u_percent:.0f} % was expected at most. Check that both were made at"
+        " the same bed temperature and in the same room."
+    ),
+}
