@@ -1,5 +1,6 @@
 """Pictures of figures: PNG, SVG with real text, the clipboard; each carries where its numbers are from."""
 
+import re
 from collections.abc import Sequence
 from html import escape
 from pathlib import Path
@@ -33,6 +34,9 @@ class Size:
     scale: float = 1.0
 
 
+#: pixels of CSS are 1/96 of an inch (W3C, CSS Values and Units Level 3, 6.2)
+_SVG_DPI: Final = 96
+_FAMILY: Final = re.compile(rb'font-family="([^"]*)"')
 #: sizes by purpose; text grows with the distance from which the picture is looked at
 SIZES: Final = {
     "wide": Size(1920, 1080, 2.2),
@@ -87,6 +91,7 @@ def svg_bytes(figure: Figure, size: Size, look: Look, frame: Frame = NO_FRAME) -
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     generator = QSvgGenerator()
     generator.setOutputDevice(buffer)
+    generator.setResolution(_SVG_DPI)
     generator.setSize(QSize(size.width, size.height))
     generator.setViewBox(QRect(0, 0, size.width, size.height))
     words = description(figure)
@@ -99,7 +104,14 @@ def svg_bytes(figure: Figure, size: Size, look: Look, frame: Frame = NO_FRAME) -
     finally:
         painter.end()
     buffer.close()
-    return bytes(data.data())
+    # another computer may lack the family: then any face without serifs is nearer than its default
+    return _FAMILY.sub(_with_fallback, bytes(data.data()))
+
+
+def _with_fallback(found: re.Match[bytes]) -> bytes:
+    family = found[1]
+    named = b"" if family.lower().replace(b" ", b"-") == b"sans-serif" else family + b", "
+    return b'font-family="' + named + b'sans-serif"'
 
 
 def description(figure: Figure) -> dict[str, str]:

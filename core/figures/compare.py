@@ -7,6 +7,7 @@ from core.formatting import POINT, NumberLocale, count, number, with_interval
 from core.quantities import BED_SHARE, MEAN_W, Quantity
 from core.results.values import Comparison, MachineResult, RunResult
 from core.study import Study
+from core.wording import sentence
 
 #: a run that was left out may stretch an axis to this many times what the others need
 _LEFT_OUT_STRETCH = 1.3
@@ -117,8 +118,6 @@ def _unknown(machine: MachineResult, quantity: Quantity, dots: tuple[Dot, ...], 
     if quantity is not BED_SHARE:
         return Cell(dots=dots, note="not known", reason=f"{quantity.name} is not known for {machine.name}.")
     beds = [r.bed for r in machine.included if r.bed is not None]
-    from core.wording import sentence
-
     reason = next((sentence(b.why_not) for b in beds if b.why_not is not None), "")
     lows = [b.at_least for b in beds if b.at_least is not None]
     if not lows:

@@ -54,7 +54,7 @@ def readout(
     if how and value is not None:
         lines.append(how)
     if not run.included:
-        lines.append(f"left out: {run.why_excluded}" if run.why_excluded else "left out")
+        lines.append(f"not counted: {run.why_excluded}" if run.why_excluded else "not counted")
     return tuple(lines)
 
 
@@ -64,5 +64,10 @@ def _how(run: RunResult, quantity: Quantity) -> str:
     if quantity is DURATION:
         return "edges set by hand" if run.decided_by_user else ""
     if quantity in (ENERGY, MEAN_W, PARTS_PER_KWH) and run.energy is not None:
-        return _HOW.get(run.energy.method, run.energy.method)
+        return energy_method(run.energy.method)
     return ""
+
+
+def energy_method(method: str) -> str:
+    """A method of `core.results.values.Energy` in words."""
+    return _HOW.get(method, method)

@@ -1,6 +1,6 @@
 """A figure, a size and a look become a scene: the chart alone as on a page, or framed as a saved picture."""
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from core.figures.placing import Box
 from core.figures.values import ComparisonFigure, Figure
@@ -36,7 +36,7 @@ def lay_out(figure: Figure, width: float, height: float, look: Look, frame: Fram
         scene = lay_out_rows(figure, area, look)
     else:
         scene = lay_out_plane(figure, area, look)
-    return Scene(width, height, (*scene.items, *head, *foot), scene.targets, scene.hints)
+    return evolve(scene, width=width, height=height, items=(*scene.items, *head, *foot))
 
 
 def frame_height(figure: Figure, width: float, look: Look, frame: Frame) -> float:

@@ -111,9 +111,12 @@ class _Plane:
                 self._items.append(Line(x - reach, end, x + reach, end, style.line, 2.0))
         if mark.x_u95 is not None:
             low, high = self._x(max(0.0, mark.at.x - mark.x_u95)), self._x(mark.at.x + mark.x_u95)
-            self._items.append(Line(low, y, high, y, style.line, 2.0))
-            for end in (low, high):
-                self._items.append(Line(end, y - reach, end, y + reach, style.line, 2.0))
+            if (
+                high - low > 2 * reach
+            ):  # else it hides behind the mark, and caps would only make it look toothed
+                self._items.append(Line(low, y, high, y, style.line, 2.0))
+                for end in (low, high):
+                    self._items.append(Line(end, y - reach, end, y + reach, style.line, 2.0))
         self._front.append(Marker(x, y, size, mark.slot))
         self._targets.append(Target(x, y, "", mark.machine_id, "energy_wh"))
 

@@ -13,7 +13,7 @@ from attrs import evolve, frozen
 from core.figures.placing import Box, swarm
 from core.figures.values import Cell, ComparisonFigure, Measure, Row
 from core.formatting import count, listed
-from gui.charts.scene import Fill, Hint, Item, Line, Marker, Ruler, Scene, Target, Text
+from gui.charts.scene import Fill, Hint, Item, Line, Marker, Ruler, Scene, Target, Text, ValuePlace
 from gui.look import Look
 
 #: share of the width that machine names may take
@@ -97,6 +97,7 @@ class _Rows:
         self._front: list[Item] = []
         self._targets: list[Target] = []
         self._hints: list[Hint] = []
+        self._values: list[ValuePlace] = []
 
     def scene(self) -> Scene:
         px, area = self._look.px, self._area
@@ -118,7 +119,14 @@ class _Rows:
         if missing:
             self._note(f"No room here for: {listed(missing)}")
         items = (*self._items, *self._front)
-        return Scene(area.right, area.bottom, items, tuple(self._targets), tuple(self._hints))
+        return Scene(
+            width=area.right,
+            height=area.bottom,
+            items=items,
+            targets=tuple(self._targets),
+            hints=tuple(self._hints),
+            values=tuple(self._values),
+        )
 
     # which measures stand where
 
@@ -349,6 +357,7 @@ class _Rows:
             place = Box(box.right, y, column.right - box.right, self._text)
             shown = self._ruler.fitted(label, place.width, bold=bold)
             self._front.append(Text(place, shown, bold=bold, token=token, align="right", full=label))
+        self._values.append(ValuePlace(place, row.machine_id, measure.key))
         if cell.reason:
             self._hints.append(Hint(place, cell.reason))
 

@@ -84,6 +84,15 @@ class Hint:
 
 
 @frozen
+class ValuePlace:
+    """Where a machine's value in one measure is written: pointing at it asks how it was found."""
+
+    box: Box
+    machine_id: str
+    key: str
+
+
+@frozen
 class Scene:
     """A laid out chart."""
 
@@ -92,6 +101,7 @@ class Scene:
     items: tuple[Item, ...]
     targets: tuple[Target, ...] = ()
     hints: tuple[Hint, ...] = ()
+    values: tuple[ValuePlace, ...] = ()
 
     @property
     def texts(self) -> tuple[Text, ...]:

@@ -1,5 +1,7 @@
 """A widget that shows a figure: hover reads out the nearest run, click and arrow keys select, Ctrl+C copies.
 
+A click on a value, a double click on a run, or F1 asks how it was found.
+
 Theory of operation, in three cached stages: a figure (given), its scene at the widget's size (dropped when
 figure, size or look change) and the painted scene (dropped with the scene or another device ratio). Hover and
 selection are painted over the last stage and belong to no saved picture.
@@ -27,11 +29,12 @@ from core.figures.values import ComparisonFigure, Figure
 from gui.charts.drawing import paint
 from gui.charts.layout import lay_out, room_for
 from gui.charts.readout import paint_readout
-from gui.charts.scene import Scene, Target
+from gui.charts.scene import Scene, Target, ValuePlace
 from gui.look import Look, current
 
 #: how near the pointer must be to a run to read it out [px at scale 1]
 _REACH = 22.0
+_ASKING_KEYS = (Qt.Key.Key_F1, Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
 Readout = Callable[[str, str], tuple[str, ...]]
 
@@ -41,6 +44,7 @@ class ChartView(QWidget):
 
     picked = Signal(object)  # run id or None
     leaving_out = Signal(str)  # Delete was pressed on a run
+    asked = Signal(str, str, str)  # how was it found: machine id, run id or nothing, key of the measure
     copying = Signal()
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
@@ -206,8 +210,17 @@ class ChartView(QWidget):
             return None
         return nearest
 
+    def value_at(self, x: float, y: float) -> ValuePlace | None:
+        """The machine's value that is written at a place, if one is."""
+        scene = self.scene()
+        values = () if scene is None else scene.values
+        return next((v for v in values if v.box.x <= x <= v.box.right and v.box.y <= y <= v.box.bottom), None)
+
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        self._hover(self.target_at(event.position().x(), event.position().y()))
+        x, y = event.position().x(), event.position().y()
+        is_value = self.value_at(x, y) is not None
+        self.setCursor(Qt.CursorShape.PointingHandCursor if is_value else Qt.CursorShape.ArrowCursor)
+        self._hover(None if is_value else self.target_at(x, y))
 
     def leaveEvent(self, event: QEvent) -> None:
         self._hover(None)
@@ -219,17 +232,31 @@ class ChartView(QWidget):
             self.update()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        if event.button() == Qt.MouseButton.LeftButton:
+        if event.button() != Qt.MouseButton.LeftButton:
+            super().mousePressEvent(event)
+            return
+        value = self.value_at(event.position().x(), event.position().y())
+        if value is not None:
+            self.asked.emit(value.machine_id, "", value.key)
+        else:
             target = self.target_at(event.position().x(), event.position().y())
             self._pick(None if target is None else target.run_id)
-        else:
-            super().mousePressEvent(event)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        target = self.target_at(event.position().x(), event.position().y())
+        if target is not None and self.value_at(event.position().x(), event.position().y()) is None:
+            self.asked.emit(target.machine_id, target.run_id, target.key)
 
     def _pick(self, run_id: str | None) -> None:
         self.select(run_id)
         self.picked.emit(run_id)
 
     def event(self, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent):
+            is_ours = event.key() == Qt.Key.Key_F1 and self._selected is not None
+            if is_ours:  # the window has a shortcut of the same key
+                event.accept()
+                return True
         if event.type() == QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
             text = self._hint_at(event.pos().x(), event.pos().y())
             if text and self._hovered is None:
@@ -254,6 +281,8 @@ class ChartView(QWidget):
             self.copying.emit()
         elif key == Qt.Key.Key_Escape and self._selected is not None:
             self._pick(None)
+        elif key in _ASKING_KEYS and self._selected is not None:
+            self._ask(of_machine=bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
         elif key == Qt.Key.Key_Delete and self._selected is not None:
             self.leaving_out.emit(self._selected)
         elif key in (Qt.Key.Key_Right, Qt.Key.Key_Left):
@@ -262,6 +291,15 @@ class ChartView(QWidget):
             self._step(1 if key == Qt.Key.Key_Down else -1, along_machines=True)
         else:
             super().keyPressEvent(event)
+
+    def _ask(self, *, of_machine: bool) -> None:
+        scene = self.scene()
+        targets = () if scene is None else scene.targets
+        hovered = "" if self._hovered is None else self._hovered.key
+        mine = [t for t in targets if t.run_id == self._selected]
+        target = next((t for t in mine if t.key == hovered), mine[0] if mine else None)
+        if target is not None:
+            self.asked.emit(target.machine_id, "" if of_machine else target.run_id, target.key)
 
     def _step(self, by: int, *, along_machines: bool) -> None:
         """Walk the runs in the figure's order; up and down go from machine to machine."""

@@ -2,7 +2,7 @@
 
 from functools import partial
 
-from PySide6.QtCore import QLocale, Qt
+from PySide6.QtCore import QLocale, QModelIndex, Qt
 from PySide6.QtGui import QGuiApplication, QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -21,9 +21,11 @@ from core import edits
 from core.edits import Edit
 from core.figures.compare import comparison_figure, shown_runs
 from core.figures.energy_time import energy_time_figure
+from core.figures.found import how_found
+from core.figures.measures import MEASURES
 from core.figures.readout import find_run, readout
 from core.formatting import NumberLocale, listed
-from core.quantities import quantity
+from core.quantities import ENERGY, quantity
 from core.results.table import readable_table
 from core.results.values import Comparison
 from core.study import BOUNDARIES, Study
@@ -33,6 +35,7 @@ from gui.look import S4, S8, S12, S16, current
 from gui.pages.page import Page, SentenceTop
 from gui.session import Session
 from gui.widgets.fairness_list import FairnessList
+from gui.widgets.found_panel import FoundPanel
 from gui.widgets.left_out_bar import LeftOutBar
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.table_card import TableCard
@@ -67,6 +70,8 @@ class ComparePage(Page):
         self.table = TableCard("comparison_table", "Comparison as a table")
         self.fairness = FairnessList()
         self.left_out = LeftOutBar()
+        self.found = FoundPanel()
+        self._asked: tuple[str, str, str] | None = None
         self.pictures = PictureMenu({"Comparison": self.rows, "Energy against time": self.plane}, self)
         self.boundary = QComboBox()
         self.message = QLabel()
@@ -82,12 +87,13 @@ class ComparePage(Page):
         self._lower.addWidget(_card(self.plane), 1)
         self._lower.addWidget(self.table, 0)
         inner = QWidget()
-        content = QVBoxLayout(inner)
+        content = self._content = QVBoxLayout(inner)
         content.setContentsMargins(S16, S4, S16, S12)
         content.setSpacing(S12)
         content.addWidget(self.fairness)
         content.addWidget(_card(self.rows), 3)
         content.addWidget(self.left_out)
+        content.addWidget(self.found)
         content.addLayout(self._lower, 2)
         self._scroll = QScrollArea()
         self._scroll.setObjectName("compare_scroll")
@@ -135,6 +141,7 @@ class ComparePage(Page):
         for view in (self.rows, self.plane):
             view.picked.connect(self._session.select)
             view.leaving_out.connect(self._leave_out)
+            view.asked.connect(self._ask)
         self.rows.copying.connect(self._copy_rows)
         self.plane.copying.connect(self._copy_plane)
         self._copy.clicked.connect(self._copy_rows)
@@ -143,6 +150,8 @@ class ComparePage(Page):
         self.left_out.reason_typed.connect(self._on_reason)
         self.left_out.counting_again.connect(self._count_again)
         self.left_out.closed.connect(self._on_bar_closed)
+        self.table.view.activated.connect(self._ask_of_cell)
+        self.found.closed.connect(self._on_found_closed)
         self.pictures.told.connect(self.message.setText)
 
     # showing
@@ -168,6 +177,7 @@ class ComparePage(Page):
         )
         self.fairness.show_findings(comparison.fairness)
         self._on_selection(self._session.selected)
+        self._say_how_found()
         self._arrange()
 
     def menu(self) -> QMenu:
@@ -205,6 +215,36 @@ class ComparePage(Page):
             view.select(run_id)
         if run_id is not None and self.left_out.run_id not in ("", run_id):
             self.left_out.close_bar()
+
+    def _ask(self, machine_id: str, run_id: str, key: str) -> None:
+        self._asked = (machine_id, run_id, key)
+        self._say_how_found()
+        # where it opens may be out of sight on a small window
+        self._content.activate()
+        self._scroll.ensureWidgetVisible(self.found)
+
+    def _ask_of_cell(self, index: QModelIndex) -> None:
+        table = self.table.model.table
+        if self._comparison is None or table is None:
+            return
+        key = table.columns[index.column()].key
+        machine = self._comparison.machines[index.row()]
+        self._ask(machine.machine_id, "", key if key in {q.key for q in MEASURES} else ENERGY.key)
+
+    def _say_how_found(self) -> None:
+        """Keep the panel true while the study changes."""
+        if self._asked is None or self._comparison is None:
+            return
+        machine_id, run_id, key = self._asked
+        found = how_found(self._comparison, machine_id, run_id, quantity(key), self._locale)
+        if found is None:
+            self.found.close_panel()
+        else:
+            self.found.show_found(found)
+
+    def _on_found_closed(self) -> None:
+        self._asked = None
+        self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _on_boundary(self, index: int) -> None:
         self._session.apply(edits.set_boundary(self._session.study, BOUNDARIES[index]))

@@ -219,7 +219,7 @@ def test_a_run_is_read_out_with_value_interval_and_method() -> None:
 def test_a_run_left_out_says_why() -> None:
     _, comparison = make(5, 4)
     run = next(r for m in comparison.machines for r in m.runs if not r.included)
-    assert readout(comparison, run.run_id, DURATION)[-1] == "left out: door was open"
+    assert readout(comparison, run.run_id, DURATION)[-1] == "not counted: door was open"
 
 
 def test_an_unseen_bed_is_read_out_as_not_known() -> None:
