@@ -6,6 +6,7 @@ from pathlib import Path
 
 from core import edits
 from core.command import UNREADABLE, Images, comparison_text, run, say, write
+from core.demo import demo_study
 from core.places import demo_folder
 
 NO_SCREEN = "No screen was found, so the comparison is printed here."
@@ -16,9 +17,7 @@ def show_demo(images: Images) -> int:
     """Print the demo's comparison, and write its tables and images into a folder that is named."""
     from core.comparing import gather
 
-    start = edits.new_study("demo", name="Hose clip study", invented=True).study
-    start = edits.rename_part(start, "hose clip").study
-    gathered = gather([demo_folder() / "logs"], start=start)
+    gathered = gather([demo_folder() / "logs"], start=demo_study())
     study = gathered.study
     for machine in study.machines:
         study = edits.rename_machine(study, machine.id, machine.name[:1].upper() + machine.name[1:]).study
