@@ -6,7 +6,6 @@ bring the sentences for its codes, and here they are joined into one table.
 
 from functools import cache
 from importlib import import_module
-from importlib.util import find_spec
 
 from core.problems import Problem
 
@@ -32,8 +31,6 @@ def sentences() -> dict[str, str]:
     """
     joined: dict[str, str] = {}
     for name in _TABLES:
-        if find_spec(name) is None:
-            continue
         table: dict[str, str] = import_module(name).SENTENCES
         twice = joined.keys() & table.keys()
         if twice:
