@@ -37,6 +37,7 @@ class _Plane:
         self._front: list[Item] = []
         self._targets: list[Target] = []
         self._hints: list[Hint] = []
+        self._whiskers: list[tuple[float, float, float, float]] = []
 
     def scene(self) -> Scene:
         self._axes()
@@ -107,6 +108,7 @@ class _Plane:
         if mark.y_u95 is not None:
             low, high = self._y(max(0.0, mark.at.y - mark.y_u95)), self._y(mark.at.y + mark.y_u95)
             self._items.append(Line(x, low, x, high, style.line, 2.0))
+            self._whiskers.append((x, low, x, high))
             for end in (low, high):
                 self._items.append(Line(x - reach, end, x + reach, end, style.line, 2.0))
         if mark.x_u95 is not None:
@@ -115,6 +117,7 @@ class _Plane:
                 high - low > 2 * reach
             ):  # else it hides behind the mark, and caps would only make it look toothed
                 self._items.append(Line(low, y, high, y, style.line, 2.0))
+                self._whiskers.append((low, y, high, y))
                 for end in (low, high):
                     self._items.append(Line(end, y - reach, end, y + reach, style.line, 2.0))
         self._front.append(Marker(x, y, size, mark.slot))
@@ -162,7 +165,10 @@ class _Plane:
             for d in m.dots
             for x, y in [self._at(d.at)]
         ]
-        lines = tuple((self._plot.x, self._plot.bottom, *self._at(line.end)) for line in self._figure.lines)
+        lines = (
+            *((self._plot.x, self._plot.bottom, *self._at(line.end)) for line in self._figure.lines),
+            *self._whiskers,
+        )
         places = place(tuple(anchors), self._plot, (*taken, *dots), lines)
         for mark, text, found in zip(self._figure.marks, shown, places, strict=True):
             if found is None:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from core.results.values import Finding
 from core.wording import sentence
@@ -23,6 +23,7 @@ class FairnessList(QFrame):
         self.button.setProperty("role", "link")
         self.button.setCheckable(True)
         self.button.toggled.connect(self._on_toggled)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self._layout = QVBoxLayout(self)
         self._layout.setContentsMargins(S8, S8, S8, S8)
         self._layout.setSpacing(S4)

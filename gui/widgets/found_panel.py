@@ -90,6 +90,7 @@ class FoundPanel(QFrame):
         self.close_button = QPushButton("Close")
         self.close_button.setObjectName("found_close")
         self.close_button.clicked.connect(self.close_panel)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         layout = QGridLayout(self)
         layout.setContentsMargins(S12, S8, S8, S12)
         layout.setHorizontalSpacing(S12 * 2)
