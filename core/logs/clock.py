@@ -192,6 +192,21 @@ def from_text(column: Any, hints: Hints) -> Clocked:
     return zoned(Clocked(seconds, "local", text, tick, problems=problems), hints)
 
 
+def settled_order(cells: Sequence[str], hints: Hints) -> str | None:
+    """Order of day and month when a sample of stamps leaves no doubt about it; None when it does.
+
+    Needed to turn a long column into seconds block by block, before all of it has been seen.
+    """
+    import pyarrow as pa
+
+    column = pa.array([c.strip() or None for c in cells], type=pa.string())
+    found = [(g, s) for g in stamps.groups(column) if (s := stamps.understand(g.skeleton)) is not None]
+    if not found or any(not s.date for _, s in found):
+        return None
+    order, _, doubt = _order(found, len(column), hints)
+    return None if doubt else order
+
+
 def _dated(group: Group, shape: Shape, order: str) -> F64:
     """Seconds of one group: midnight of its date and the time of day."""
     fields = [stamps.digits(group.matrix, span) for span in shape.date]

@@ -60,6 +60,20 @@ def open_container(data: bytes, name: str, depth: int = 0) -> list[Item] | Probl
     return [Item(data)]
 
 
+def is_text(head: bytes) -> bool:
+    """Whether a file with this beginning is a text log and no container."""
+    magic = (
+        b"\x1f\x8b",
+        b"PK\x03\x04",
+        b"\xd0\xcf\x11\xe0",
+        b"PAR1",
+        b"ARROW1",
+        b"\xff\xff\xff\xff",
+        b"SQLite format 3",
+    )
+    return not head.startswith(magic) and head.lstrip()[:1] not in (b"{", b"[")
+
+
 def table_of_arrow(arrow: Any) -> Table:
     """An Arrow table as a `Table`: nested fields become columns named ``outer.inner``."""
     import pyarrow as pa

@@ -3,7 +3,6 @@
 Rules: nothing is written, nothing is waited for; a file that changes while it is read is reported.
 """
 
-import os
 import stat
 from collections.abc import Sequence
 from pathlib import Path
@@ -107,24 +106,31 @@ def _walk(
             problems.append(Problem(kind, Severity.CAUTION, inner))
 
 
-def load(path: Path, name: str) -> bytes | Problem:
-    """The bytes of a file, or why they cannot be had."""
+def check(path: Path, name: str) -> Problem | None:
+    """Why a path cannot be read as a file, None when it can."""
     kind = _kind(path)
     if kind != "file":
         return Problem("file.folder" if kind == "folder" else kind, Severity.ERROR, name)
     try:
-        with path.open("rb") as stream:
-            before = os.fstat(stream.fileno())
-            if before.st_size > MOST_BYTES:
-                return Problem("log.too_large", Severity.ERROR, name, facts={"bytes": before.st_size})
-            stored = getattr(before, "st_blocks", None)
-            if (
-                stored is not None
-                and before.st_size > (1 << 26)
-                and stored * 512 < LEAST_STORED * before.st_size
-            ):
-                return Problem("file.sparse", Severity.ERROR, name, facts={"bytes": before.st_size})
-            return stream.read()
+        status = path.stat()
+        with path.open("rb"):
+            pass
+    except PermissionError:
+        return Problem("file.unreadable", Severity.ERROR, name)
+    except OSError as error:
+        return Problem("file.failed", Severity.ERROR, name, facts={"error": error.strerror or str(error)})
+    if status.st_size > MOST_BYTES:
+        return Problem("log.too_large", Severity.ERROR, name, facts={"bytes": status.st_size})
+    stored = getattr(status, "st_blocks", None)
+    if stored is not None and status.st_size > (1 << 26) and stored * 512 < LEAST_STORED * status.st_size:
+        return Problem("file.sparse", Severity.ERROR, name, facts={"bytes": status.st_size})
+    return None
+
+
+def load(path: Path, name: str) -> bytes | Problem:
+    """The bytes of a file, or why they cannot be had."""
+    try:
+        return path.read_bytes()
     except PermissionError:
         return Problem("file.unreadable", Severity.ERROR, name)
     except MemoryError:

@@ -4,27 +4,31 @@ Rules: pure; bad input becomes a problem, never an exception; only `Cancelled` p
 """
 
 import hashlib
+from collections.abc import Callable
 from pathlib import Path, PurePath
+from typing import Literal, TypeVar
 
 import numpy as np
 from attrs import evolve, frozen
 
-from core.logs import body, clock, containers, machines, roles, series, sniff, text
+from core.logs import body, clock, containers, files, machines, roles, series, sniff, text
 from core.logs.clock import NO_HINTS, Clocked, Hints
 from core.logs.reading import NO_CHOICES, REFUSED_KEPT, Column, FileReading, Reading, Refused
 from core.logs.roles import Role, Roles
+from core.logs.source import InMemory, OnDisk, Source, lines_at
 from core.logs.table import I64, Table, sample_of
 from core.logs.words import zone_named_in
 from core.problems import Problem, Severity
 from core.progress import Cancelled, Progress, part, silent
 from core.study import Choices
 
-_WRITTEN = {"kVA": "kW", "VA": "W"}
+#: larger files are read block by block when they are plain text [bytes]
+STREAMED = 1 << 23
 
 
 @frozen
-class _Source:
-    """A table with what is known about how it was written."""
+class _Read:
+    """A table with what is known about how it was written; `source` is None where no text is behind it."""
 
     table: Table
     roles: Roles
@@ -34,8 +38,8 @@ class _Source:
     header_row: int | None = None
     hints: Hints = NO_HINTS
     stated_offset_s: float | None = None
-    is_absolute: bool = False
-    data: bytes | None = None
+    time_kind: str = ""
+    source: Source | None = None
     reasons: tuple[tuple[str, str], ...] = ()
     problems: tuple[Problem, ...] = ()
 
@@ -53,7 +57,7 @@ def read_bytes(
     choices : Choices
         What the user decided.
     progress : Progress
-        Called at least ten times a second of work; may raise `Cancelled`.
+        Called for every block of 16 MB at least; may raise `Cancelled`.
 
     Returns
     -------
@@ -64,17 +68,7 @@ def read_bytes(
     empty = FileReading(name, digest, len(data))
     if not data:
         return evolve(empty, problems=(Problem("log.empty", Severity.ERROR, name),))
-    try:
-        return _read(data, name, digest, choices, progress)
-    except Cancelled:
-        raise
-    except MemoryError:
-        return evolve(
-            empty, problems=(Problem("log.too_large", Severity.ERROR, name, facts={"bytes": len(data)}),)
-        )
-    except Exception as error:  # noqa: BLE001  the last net under unforeseen bytes: a problem, never a traceback
-        facts = {"error": f"{type(error).__name__}: {error}"[:200]}
-        return evolve(empty, problems=(Problem("log.unforeseen", Severity.ERROR, name, facts=facts),))
+    return _guarded(lambda: _read(data, name, digest, choices, progress), empty)
 
 
 def read_path(
@@ -82,18 +76,45 @@ def read_path(
 ) -> FileReading:
     """Read a log from disk; `shown_name` is the file as the user named it.
 
+    A large plain text is read block by block and never held as a whole.
+
     Raises
     ------
     Cancelled
         When the progress callable does.
     """
-    from core.logs.files import load
-
     name = shown_name or str(path)
-    loaded = load(path, name)
+    wrong = files.check(path, name)
+    if wrong is not None:
+        return FileReading(name, "", 0, problems=(wrong,))
+    if path.stat().st_size > STREAMED:
+        streamed = _guarded(lambda: _stream(path, name, choices, progress), FileReading(name, "", 0))
+        if streamed is not None:
+            return streamed
+    loaded = files.load(path, name)
     if isinstance(loaded, Problem):
         return FileReading(name, "", 0, problems=(loaded,))
     return read_bytes(loaded, name, choices, progress)
+
+
+_Result = TypeVar("_Result", FileReading, FileReading | None)
+
+
+def _guarded(work: Callable[[], _Result], empty: FileReading) -> _Result | FileReading:
+    """Do `work`; whatever goes wrong in it becomes a problem of the file."""
+    try:
+        return work()
+    except Cancelled:
+        raise
+    except MemoryError:
+        problem = Problem("log.too_large", Severity.ERROR, empty.file, facts={"bytes": empty.size})
+    except OSError as error:
+        facts: dict[str, object] = {"error": error.strerror or str(error)}
+        problem = Problem("file.failed", Severity.ERROR, empty.file, facts=facts)
+    except Exception as error:  # noqa: BLE001  the last net under unforeseen bytes: a problem, never a traceback
+        facts = {"error": f"{type(error).__name__}: {error}"[:200]}
+        problem = Problem("log.unforeseen", Severity.ERROR, empty.file, facts=facts)
+    return evolve(empty, problems=(problem,))
 
 
 def _read(data: bytes, name: str, digest: str, choices: Choices, progress: Progress) -> FileReading:
@@ -105,39 +126,81 @@ def _read(data: bytes, name: str, digest: str, choices: Choices, progress: Progr
     problems: list[Problem] = []
     for i, item in enumerate(opened):
         share = part(progress, i / len(opened), (i + 1) / len(opened))
-        source = (
-            _from_table(item, name, choices)
-            if isinstance(item.content, Table)
-            else _from_text(item, name, choices, share)
-        )
-        if isinstance(source, Problem):
-            problems.append(source)
+        if isinstance(item.content, Table):
+            read = _from_table(item, name, choices)
+        else:
+            read = _from_bytes(item.content, item.problems, name, choices, share)
+        if isinstance(read, Problem):
+            problems.append(read)
             continue
-        found, wrong = _machines(
-            source, item.label, name, f"{digest}:{item.label}", choices, part(share, 0.9, 1.0)
-        )
+        key = f"{digest}:{item.label}"
+        found, wrong = _machines(read, item.label, name, key, choices, part(share, 0.9, 1.0))
         readings += found
         problems += wrong
+    return _file_reading(name, digest, len(data), readings, problems, progress)
+
+
+def _file_reading(
+    name: str, digest: str, size: int, readings: list[Reading], problems: list[Problem], progress: Progress
+) -> FileReading:
     if readings:
         problems = [
             evolve(p, severity=Severity.CAUTION) if p.severity is Severity.ERROR else p for p in problems
         ]
     progress(1.0, "read")
-    return FileReading(name, digest, len(data), tuple(readings), tuple(problems))
+    return FileReading(name, digest, size, tuple(readings), tuple(problems))
 
 
-def _from_text(item: containers.Item, name: str, choices: Choices, progress: Progress) -> _Source | Problem:
-    assert isinstance(item.content, bytes)
-    what = text.foreign(item.content)
+def _stream(path: Path, name: str, choices: Choices, progress: Progress) -> FileReading | None:
+    """Read a large plain text from disk; None when it has to be read as a whole."""
+    source = OnDisk(path)
+    head = source.piece(0, text.HEAD)
+    if not text.is_plain(head) or not containers.is_text(head) or choices.encoding not in (None, "utf-8"):
+        return None
+    why = "valid UTF-8 in every block" if not head.isascii() else "only plain characters or valid UTF-8"
+    try:
+        read = _from_source(source, "utf-8", why, (), name, choices, progress)
+        digest = source.digest()
+    except body.NotPlain:
+        return None
+    finally:
+        source.close()
+    if isinstance(read, Problem):
+        return FileReading(name, digest, source.size, problems=(read,))
+    if not source.is_unchanged():
+        changed = Problem("file.changed", Severity.CAUTION, name)
+        read = evolve(read, problems=(*read.problems, changed))
+    readings, problems = _machines(read, "", name, f"{digest}:", choices, part(progress, 0.9, 1.0))
+    return _file_reading(name, digest, source.size, readings, problems, progress)
+
+
+def _from_bytes(
+    data: bytes, problems: tuple[Problem, ...], name: str, choices: Choices, progress: Progress
+) -> _Read | Problem:
+    what = text.foreign(data)
     if what:
         return Problem("log.not_a_log", Severity.ERROR, name, facts={"what": what})
-    decoded = text.decode(item.content, name, choices.encoding)
-    data = decoded.data
-    lines, later = _sample_lines(data)
+    decoded = text.decode(data, name, choices.encoding)
+    source = InMemory(decoded.data)
+    return _from_source(
+        source, decoded.encoding, decoded.reason, (*problems, *decoded.problems), name, choices, progress
+    )
+
+
+def _from_source(
+    source: Source,
+    encoding: str,
+    why: str,
+    problems: tuple[Problem, ...],
+    name: str,
+    choices: Choices,
+    progress: Progress,
+) -> _Read | Problem:
+    lines, later = _sample_lines(source)
     if not any(x.strip() for x in lines):
         return Problem("log.empty", Severity.ERROR, name)
-    if len(lines) == 1 and len(data) > sniff.LONGEST_LINE:
-        return Problem("log.line_too_long", Severity.ERROR, name, 1, facts={"bytes": len(data)})
+    if len(lines) == 1 and source.size > sniff.LONGEST_LINE:
+        return Problem("log.line_too_long", Severity.ERROR, name, 1, facts={"bytes": source.size})
     form = sniff.sniff(lines, later, choices)
     if form is None:
         only_words = len([x for x in lines if x.strip()]) <= 2
@@ -149,21 +212,30 @@ def _from_text(item: containers.Item, name: str, choices: Choices, progress: Pro
         return _no_time(form.names, name, form.first_line)
     if not _has_load(told):
         return _no_load(form.names, name)
-    kinds = body.kinds_of(columns, [_want(r, told) for r in told.all], form.decimal)
-    table = body.read_body(data, form, kinds, part(progress, 0.05, 0.85))
     zone = zone_named_in(" ".join([*form.preamble, *(form.names[p] for p in told.time)]))
     hints = _hints(told, name, form.decimal, choices, zone, form.preamble)
-    offset = body.first_offset(columns[told.time[0]]) if columns else None
-    return _Source(
-        table, told, form.decimal, decoded.encoding, form.delimiter,
+    kinds = body.kinds_of(columns, [_want(r, told) for r in told.all], form.decimal)
+    order = None
+    if len(told.time) == 1 and kinds[told.time[0]] == "text":
+        order = clock.settled_order(columns[told.time[0]], hints)
+        if order is not None:
+            kinds[told.time[0]] = "dated text"
+    block_hints = NO_HINTS if order is None else evolve(NO_HINTS, choices=Choices(date_order=_narrow(order)))
+    table = body.read_body(source, form, kinds, part(progress, 0.05, 0.85), block_hints)
+    offset = body.first_offset(columns[told.time[0]])
+    return _Read(
+        table, told, form.decimal, encoding, form.delimiter,
         None if form.header_line is None else form.header_line + 1, hints, offset,
-        kinds[told.time[0]] == "stamp", data,
-        (("encoding", f"{decoded.encoding}: {decoded.reason}"), *form.reasons, *told.reasons),
-        decoded.problems,
+        kinds[told.time[0]], source,
+        (("encoding", f"{encoding}: {why}"), *form.reasons, *told.reasons), problems,
     )  # fmt: skip
 
 
-def _from_table(item: containers.Item, name: str, choices: Choices) -> _Source | Problem:
+def _narrow(order: str) -> Literal["dmy", "mdy", "ymd"]:
+    return "dmy" if order == "dmy" else "mdy" if order == "mdy" else "ymd"
+
+
+def _from_table(item: containers.Item, name: str, choices: Choices) -> _Read | Problem:
     table = item.content
     assert isinstance(table, Table)
     if not table.rows:
@@ -178,8 +250,8 @@ def _from_table(item: containers.Item, name: str, choices: Choices) -> _Source |
     table, decimal = containers.with_numbers(table, [_want(r, told) == "number" for r in told.all])
     zone = zone_named_in(" ".join(table.names[p] for p in told.time))
     hints = evolve(_hints(told, name, decimal, choices, zone, ()), is_1904=item.is_1904)
-    return _Source(
-        table, told, decimal, item.encoding, None, item.header_row, hints, None, False, None,
+    return _Read(
+        table, told, decimal, item.encoding, None, item.header_row, hints, None, "", None,
         (*item.reasons, *told.reasons), item.problems,
     )  # fmt: skip
 
@@ -221,17 +293,17 @@ def _want(role: Role, told: Roles) -> str:
     return "text" if role.quantity == "unit" else ""
 
 
-def _sample_lines(data: bytes) -> tuple[list[str], list[str]]:
+def _sample_lines(source: Source) -> tuple[list[str], list[str]]:
     """The first lines, and some from the middle and the end."""
-    head = data[: sniff.SAMPLE_BYTES]
-    whole = len(head) == len(data)
+    head = source.piece(0, sniff.SAMPLE_BYTES)
+    whole = len(head) == source.size
     lines = [x.rstrip("\r") for x in head.decode("utf-8", "replace").split("\n")]
     if not whole and len(lines) > 1:
         lines.pop()
     later: list[str] = []
     if not whole:
-        for at in (len(data) // 2, max(0, len(data) - 20000)):
-            piece = data[at : at + 20000].decode("utf-8", "replace").split("\n")
+        for at in (source.size // 2, max(0, source.size - 20000)):
+            piece = source.piece(at, 20000).decode("utf-8", "replace").split("\n")
             later += [x.rstrip("\r") for x in piece[1:-1]]
     elif len(lines) > 3 * sniff.SAMPLE_LINES:
         later = lines[-sniff.SAMPLE_LINES :]
@@ -239,14 +311,14 @@ def _sample_lines(data: bytes) -> tuple[list[str], list[str]]:
 
 
 def _machines(
-    source: _Source, label: str, name: str, key: str, choices: Choices, progress: Progress
+    read: _Read, label: str, name: str, key: str, choices: Choices, progress: Progress
 ) -> tuple[list[Reading], list[Problem]]:
-    clocked = _clock(source)
-    raws = machines.sort_out(source.table, source.roles, clocked.seconds, source.decimal)
-    refused, count = _refused(source, clocked)
-    shared = [*source.problems, *clocked.problems]
-    if source.table.repeated_headings:
-        facts: dict[str, object] = {"count": source.table.repeated_headings}
+    clocked = _clock(read)
+    raws = machines.sort_out(read.table, read.roles, clocked.seconds, read.decimal)
+    refused, count = _refused(read, clocked)
+    shared = [*read.problems, *clocked.problems]
+    if read.table.repeated_headings:
+        facts: dict[str, object] = {"count": read.table.repeated_headings}
         shared.append(Problem("log.repeated_headings", Severity.NOTE, name, facts=facts))
     if count:
         facts = {"count": count, "first": refused[0].row if refused else 0}
@@ -265,18 +337,18 @@ def _machines(
         extra = list(shared) + list(made.problems)
         if made.missing:
             extra.append(Problem("log.missing_values", Severity.NOTE, name, facts={"count": made.missing}))
-        reasons = (*source.reasons, ("clock", clocked.reason), ("layout", raw.layout), *made.reasons)
+        reasons = (*read.reasons, ("clock", clocked.reason), ("layout", raw.layout), *made.reasons)
         out.append(
             Reading(
-                name, raw.device or stem, raw.device, source.encoding, source.delimiter,
-                source.decimal, source.header_row,
+                name, raw.device or stem, raw.device, read.encoding, read.delimiter,
+                read.decimal, read.header_row,
                 raw.rows_read - made.missing if raw.rows is None else raw.rows_read,
-                count, _columns(source, raw), made.trace, made.by_power_wh, made.by_counter_wh, made.used_wh,
+                count, _columns(read, raw), made.trace, made.by_power_wh, made.by_counter_wh, made.used_wh,
                 refused, _once(reasons), tuple(extra), choices,
             )
         )  # fmt: skip
     if not out and not problems:
-        problems.append(_no_load(source.table.names, name))
+        problems.append(_no_load(read.table.names, name))
     if not out and shared:
         problems += shared
     return out, problems
@@ -286,29 +358,34 @@ def _once(reasons: tuple[tuple[str, str], ...]) -> tuple[tuple[str, str], ...]:
     return tuple(dict.fromkeys(reasons))
 
 
-def _clock(source: _Source) -> Clocked:
-    position = source.roles.time[0]
-    column = source.table.columns[position]
-    if len(source.roles.time) == 2:
+def _clock(read: _Read) -> Clocked:
+    position = read.roles.time[0]
+    column = read.table.columns[position]
+    if len(read.roles.time) == 2:
         import pyarrow.compute as pc
 
-        second = source.table.columns[source.roles.time[1]]
-        return clock.from_text(
-            pc.binary_join_element_wise(_as_text(column), _as_text(second), " "), source.hints
-        )
+        second = read.table.columns[read.roles.time[1]]
+        both = pc.binary_join_element_wise(_as_text(column), _as_text(second), " ")
+        return clock.from_text(both, read.hints)
     if isinstance(column, np.ndarray):
-        if source.is_absolute:
+        is_local = read.time_kind == "local stamp" or position in read.table.local
+        if is_local:
+            why = "date and time of no stated zone"
+            return clock.zoned(Clocked(column, "local", why, clock.tick_of(column)), read.hints)
+        if read.time_kind in ("stamp", "dated text"):
+            offset = (
+                read.table.offsets.get(position, 0.0)
+                if read.stated_offset_s is None
+                else read.stated_offset_s
+            )
             why = "date and time with their offset from UTC"
-            return Clocked(column, "absolute", why, clock.tick_of(column), source.stated_offset_s or 0.0)
-        if source.data is not None and source.roles.all[position].kind == "stamp":
-            local = Clocked(column, "local", "date and time of no stated zone", clock.tick_of(column))
-            return clock.zoned(local, source.hints)
-        return clock.from_numbers(column, source.hints)
+            return Clocked(column, "absolute", why, clock.tick_of(column), offset)
+        return clock.from_numbers(column, read.hints)
     import pyarrow as pa
 
     if pa.types.is_timestamp(column.type):
-        return clock.from_timestamps(column, source.hints)
-    return clock.from_text(column, source.hints)
+        return clock.from_timestamps(column, read.hints)
+    return clock.from_text(column, read.hints)
 
 
 def _as_text(column: object) -> object:
@@ -319,13 +396,13 @@ def _as_text(column: object) -> object:
     return pa.array([None if np.isnan(v) else f"{v:.0f}" for v in column.tolist()], type=pa.string())
 
 
-def _refused(source: _Source, clocked: Clocked) -> tuple[tuple[Refused, ...], int]:
+def _refused(read: _Read, clocked: Clocked) -> tuple[tuple[Refused, ...], int]:
     """Rows that could not be used: broken lines, unreadable stamps, cells that are no numbers."""
-    table, name = source.table, source.hints.file
+    table, name = read.table, read.hints.file
     untimed = np.flatnonzero(~np.isfinite(clocked.seconds))
     loads = [
         r.position
-        for r in source.roles.all
+        for r in read.roles.all
         if r.quantity in ("power", "energy", "value") and r.position in table.wrong
     ]
     wrong = [table.wrong[p] for p in loads]
@@ -337,7 +414,7 @@ def _refused(source: _Source, clocked: Clocked) -> tuple[tuple[Refused, ...], in
     ]
     kept = rows[:REFUSED_KEPT].tolist()
     lines = {row: table.line_of(int(row)) for row in kept}
-    texts = _lines_at(source.data, sorted(lines.values())) if source.data is not None else {}
+    texts = lines_at(read.source, list(lines.values())) if read.source is not None and kept else {}
     untimed_set = set(untimed[: 2 * REFUSED_KEPT].tolist())
     for row in kept:
         code = "row.time" if row in untimed_set else "row.number"
@@ -357,34 +434,19 @@ def _row_text(table: Table, row: int) -> str:
     return " | ".join(cells)[:300]
 
 
-def _lines_at(data: bytes, wanted: list[int]) -> dict[int, str]:
-    """The text of lines by number from 1, in one pass."""
-    out: dict[int, str] = {}
-    line, at = 1, 0
-    for number in wanted:
-        while line < number:
-            at = data.find(b"\n", at) + 1
-            if at == 0:
-                return out
-            line += 1
-        end = data.find(b"\n", at)
-        out[number] = data[at : len(data) if end < 0 else end][:300].decode("utf-8", "replace").rstrip("\r")
-    return out
-
-
-def _columns(source: _Source, raw: machines.Raw) -> tuple[Column, ...]:
+def _columns(read: _Read, raw: machines.Raw) -> tuple[Column, ...]:
     """Columns with what they were taken for and the unit their values are written in."""
     out = []
-    for role in source.roles.all:
+    for role in read.roles.all:
         quantity = role.quantity or "other"
-        if role.position in source.roles.time:
+        if role.position in read.roles.time:
             quantity = "time"
-        elif role.position == source.roles.channel:
+        elif role.position == read.roles.channel:
             quantity = "channel"
-        elif role.position == source.roles.value:
+        elif role.position == read.roles.value:
             quantity = "value"
-        elif role.position == source.roles.device:
+        elif role.position == read.roles.device:
             quantity = "device"
-        unit = source.table.units.get(role.position, "") or role.unit
+        unit = read.table.units.get(role.position, "") or role.unit
         out.append(Column(role.name, quantity, unit))
     return tuple(out)

@@ -16,12 +16,16 @@ I64 = NDArray[np.int64]
 
 @frozen
 class Broken:
-    """A line that is no row: its number from 1, its text (cut), the code of the problem, and facts."""
+    """A line that is no row: its number, its text (cut), the code of the problem, and facts.
+
+    Lines count from 1 in the file; while a file is being read, from 0 in its `block`.
+    """
 
     line: int
     text: str
     code: str
     facts: tuple[tuple[str, object], ...] = ()
+    block: int = 0
 
 
 @frozen
@@ -34,15 +38,16 @@ class Table:
     columns : tuple
         Each a float64 array, an Arrow array of strings, an Arrow array of timestamps, or None where the
         column was not asked for.
-    lines : tuple of (first_row, lines)
-        Line numbers from 1: for the rows from `first_row` on either one number (they run on from it) or an
-        array with one number a row.
+    lines : tuple of (first_row, line)
+        For the rows from `first_row` on: the line of the first of them, from 1, and they run on from it; or
+        an array with one line a row.
     wrong : mapping from column position to rows whose cell is no number
     units : mapping from column position to the unit found inside its cells
     broken : tuple of Broken
         The first hundred.
     broken_count : int
     offsets : mapping from column position to the offset stated in its first stamp [s]
+    local : positions of stamp columns that hold a wall clock, at least in part
     """
 
     names: tuple[str, ...]
@@ -55,6 +60,7 @@ class Table:
     broken_count: int = 0
     repeated_headings: int = 0
     offsets: dict[int, float] = field(factory=dict, eq=False)
+    local: frozenset[int] = frozenset()
 
     def line_of(self, row: int) -> int:
         """Line of the file that a row came from."""

@@ -82,6 +82,19 @@ def _utf16_without_mark(head: bytes) -> str:
     return ""
 
 
+def is_plain(head: bytes) -> bool:
+    """Whether a text can be read block by block: no mark, no zero bytes, line feeds, UTF-8 as far as seen."""
+    if (
+        any(head.startswith(mark) for mark, _ in _MARKS)
+        or b"\0" in head
+        or b"\n" not in head
+        or foreign(head)
+    ):
+        return False
+    cut = head.rfind(b"\n") + 1
+    return _is_utf8(head[:cut])
+
+
 def decode(data: bytes, file: str, chosen: str | None = None) -> Text:
     """Bring `data` to UTF-8.
 

@@ -1,0 +1,162 @@
+"""The bytes of a log: all in memory, or on disk and read piece by piece.
+
+Rules: a file is never mapped into memory, because one that is cut while it is read would then end the program.
+"""
+
+import hashlib
+from collections.abc import Iterator, Sequence
+from concurrent.futures import Future, ThreadPoolExecutor
+from pathlib import Path
+from typing import Protocol
+
+#: bytes that are read and worked on at a time
+BLOCK = 1 << 24
+
+
+class Source(Protocol):
+    """Bytes that can be read anywhere and in order."""
+
+    @property
+    def size(self) -> int:
+        """Number of bytes."""
+
+    def piece(self, start: int, count: int) -> bytes:
+        """`count` bytes from `start`, fewer at the end."""
+
+    def blocks(self, start: int) -> Iterator[bytes | memoryview]:
+        """Everything from `start` on, in blocks that end at a line end."""
+
+
+class InMemory:
+    """A source whose bytes are all there."""
+
+    def __init__(self, data: bytes) -> None:
+        self._data = data
+
+    @property
+    def size(self) -> int:
+        """Number of bytes."""
+        return len(self._data)
+
+    def piece(self, start: int, count: int) -> bytes:
+        """`count` bytes from `start`, fewer at the end."""
+        return self._data[start : start + count]
+
+    def blocks(self, start: int) -> Iterator[bytes | memoryview]:
+        """Everything from `start` on, in blocks that end at a line end."""
+        data, view = self._data, memoryview(self._data)
+        while start < len(data):
+            stop = len(data)
+            if start + BLOCK < stop:
+                cut = data.rfind(b"\n", start, start + BLOCK)
+                if cut < 0:
+                    cut = data.find(b"\n", start + BLOCK)
+                stop = len(data) if cut < 0 else cut + 1
+            yield view[start:stop]
+            start = stop
+
+
+class OnDisk:
+    """A source that is a file; its digest is taken on the way, in a thread beside the reading.
+
+    Raises `OSError` when the file can no longer be read.
+    """
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self._size = path.stat().st_size
+        self._hash = hashlib.sha256()
+        self._pool = ThreadPoolExecutor(1, "digest")
+        self._hashed = 0
+        self._waiting: list[Future[None]] = []
+
+    @property
+    def size(self) -> int:
+        """Number of bytes when it was opened."""
+        return self._size
+
+    def piece(self, start: int, count: int) -> bytes:
+        """`count` bytes from `start`, fewer at the end."""
+        with self.path.open("rb") as stream:
+            stream.seek(start)
+            return stream.read(max(0, min(count, self._size - start)))
+
+    def blocks(self, start: int) -> Iterator[bytes]:
+        """Everything from `start` on, in blocks that end at a line end."""
+        with self.path.open("rb", buffering=0) as stream:
+            if start > self._hashed:
+                self._take(stream.read(start), 0)
+            stream.seek(start)
+            at, rest = start, b""
+            while at < self._size:
+                fresh = stream.read(min(BLOCK, self._size - at))
+                if not fresh:
+                    break
+                self._take(fresh, at)
+                at += len(fresh)
+                cut = fresh.rfind(b"\n") + 1
+                if at >= self._size:
+                    cut = len(fresh)
+                elif not cut:
+                    rest += fresh
+                    continue
+                yield rest + fresh[:cut] if rest or cut < len(fresh) else fresh
+                rest = fresh[cut:]
+            if rest:
+                yield rest
+
+    def _take(self, data: bytes, at: int) -> None:
+        """Hash what has not been hashed; at most two blocks wait."""
+        if at != self._hashed:
+            return
+        self._hashed += len(data)
+        self._waiting.append(self._pool.submit(self._hash.update, data))
+        if len(self._waiting) > 2:
+            self._waiting.pop(0).result()
+
+    def digest(self) -> str:
+        """SHA-256 of the bytes that were read, in hexadecimal; reads on to the end if need be."""
+        if self._hashed < self._size:
+            for _ in self.blocks(self._hashed):
+                pass
+        for job in self._waiting:
+            job.result()
+        self._waiting.clear()
+        return self._hash.hexdigest()
+
+    def close(self) -> None:
+        """Let the thread go."""
+        self._pool.shutdown(wait=True, cancel_futures=True)
+
+    def is_unchanged(self) -> bool:
+        """Whether the file is as long as when it was opened."""
+        try:
+            return self.path.stat().st_size == self._size
+        except OSError:
+            return False
+
+
+def lines_at(source: Source, wanted: Sequence[int]) -> dict[int, str]:
+    """The text (cut) of lines by number from 1, in one pass."""
+    out: dict[int, str] = {}
+    line = 1
+    left = sorted(set(wanted))
+    for block in source.blocks(0):
+        if not left:
+            break
+        data = bytes(block)
+        count = data.count(b"\n")
+        if left[0] > line + count:
+            line += count
+            continue
+        at = 0
+        first = line
+        while left and left[0] <= first + count:
+            while line < left[0]:
+                at = data.find(b"\n", at) + 1
+                line += 1
+            end = data.find(b"\n", at)
+            text = data[at : len(data) if end < 0 else end][:300]
+            out[left.pop(0)] = text.decode("utf-8", "replace").rstrip("\r")
+        line = first + count
+    return out
