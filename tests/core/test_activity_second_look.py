@@ -7,7 +7,7 @@ from tests.core.test_activity import DAY
 
 
 def found(*tasks: Task, seed: int = 0) -> Activity:
-    made = (Task("idle", 400),) + tuple(x for task in tasks for x in (task, Task("idle", 600)))
+    made = [Task("idle", 400), *(x for task in tasks for x in (task, Task("idle", 600)))]
     return find(simulate(MachineModel(), MeterModel(2.0), made, seed).trace)
 
 

@@ -2,17 +2,42 @@
 
 from itertools import pairwise
 
+import numpy as np
 import pytest
+from attrs import evolve
 
 from core.activity import find
 from core.states import bounds, states, states_of_log, warm_up_end
-from tests.core.simulated import MachineModel, MeterModel, Simulated, Task, simulate
-from tests.core.test_activity import DAY
+from tests.core.simulated import MachineModel, MeterModel, Order, Simulated, Task, simulate
+from tests.core.test_activity import BEDS, DAY, METERS
 
 
 @pytest.fixture(scope="module")
 def made() -> Simulated:
     return simulate(MachineModel(), MeterModel(), DAY, seed=1)
+
+
+def misses_s(bed: str, meter: str, order: Order) -> list[float]:
+    made = simulate(evolve(BEDS[bed], order=order), METERS[meter], DAY, seed=4)
+    activity = find(made.trace)
+    return [
+        abs(warm_up_end(made.trace, activity, part.start_s, part.end_s) - part.warm_up_end_s)
+        for part in made.parts
+    ]
+
+
+@pytest.mark.parametrize("meter", ["1 s", "5 s"])
+@pytest.mark.parametrize("bed", ["thermostat", "slow pulses", "no bed"])
+@pytest.mark.parametrize("order", ["bed first", "together", "staged"])
+def test_warm_up_ends_where_processing_begins(bed: str, meter: str, order: Order) -> None:
+    assert max(misses_s(bed, meter, order)) <= max(15.0, 4 * METERS[meter].interval_s)
+
+
+def test_warm_up_ends_near_where_processing_begins_whatever_the_bed_and_the_meter() -> None:
+    orders: tuple[Order, ...] = ("bed first", "together", "staged")
+    all_s = [s for bed in BEDS for meter in METERS for order in orders for s in misses_s(bed, meter, order)]
+    assert np.median(all_s) <= 15
+    assert np.percentile(all_s, 90) <= 120
 
 
 def test_a_soak_belongs_to_the_warm_up() -> None:
