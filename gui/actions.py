@@ -27,6 +27,7 @@ ACTIONS: Final = (
     ActionSpec("open", "&Open…", "Ctrl+O", "open", "Open a study"),
     ActionSpec("add", "&Add logs…", "Ctrl+L", "open", "Read meter logs into this study"),
     ActionSpec("add_folder", "Add a &folder of logs…", "Ctrl+Shift+L", "", "Read every log in a folder"),
+    ActionSpec("type", "&Type readings…", "Ctrl+T", "", "Enter runs of which only the display was read"),
     ActionSpec(
         "save_as", "Save &as…", "Ctrl+Shift+S", "", "Keep this study under a name of yours and go on there"
     ),
@@ -57,6 +58,7 @@ MENUS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
             SEPARATOR,
             "add",
             "add_folder",
+            "type",
             SEPARATOR,
             "save_as",
             "save_copy",

@@ -29,6 +29,7 @@ from gui.actions import draw_icons, fill_menus, make_actions
 from gui.appearance import Appearance
 from gui.dialogs import notes
 from gui.jobs import Failure, Jobs
+from gui.pages.logs import LogsPage
 from gui.pages.page import Page
 from gui.session import Session
 from gui.settings import THEMES, ZOOMS, Settings
@@ -55,6 +56,7 @@ class MainWindow(QMainWindow):
         self._session, self._jobs, self._settings, self._appearance = session, jobs, settings, appearance
         self._pages = tuple(pages)
         self._lands_after_import = False
+        self._is_typing = False
         self._side = Side([page.title for page in pages])
         self._stack = QStackedWidget()
         self._welcome = Welcome()
@@ -181,6 +183,14 @@ class MainWindow(QMainWindow):
         self._session.open_demo()
 
     @Slot()
+    def _type_readings(self) -> None:
+        self._is_typing = True
+        self.show_page("Logs")
+        for page in self._pages:
+            if isinstance(page, LogsPage):
+                page.open_typed()
+
+    @Slot()
     def _larger(self) -> None:
         self._zoom(next((z for z in ZOOMS if z > self._settings.zoom + 0.01), ZOOMS[-1]))
 
@@ -222,12 +232,22 @@ class MainWindow(QMainWindow):
         else:
             self._queue_refresh()
 
+    @Slot(str)
+    def _rename_part(self, name: str) -> None:
+        self._session.apply(edits.rename_part(self._session.study, name))
+        self._session.seal()
+
+    @Slot(object)
+    def _set_bed(self, bed_c: float | None) -> None:
+        self._session.apply(edits.set_bed_c(self._session.study, bed_c))
+
     # what happens
 
     def _on_opened(self) -> None:
         path = self._session.path
         if path is not None and not self._session.is_untitled:
             self._settings.add_recent(path)
+        self._is_typing = False
         self._fill_recent()
         index = self._best_page()
         self._side.set_current(index)
@@ -261,7 +281,7 @@ class MainWindow(QMainWindow):
         self._side.show_study(study, self._session.is_read_only, place)
         self.setWindowTitle(f"{study.name} - Samepart")
         self._show_history()
-        has_something = bool(study.logs or study.typed)
+        has_something = bool(study.logs or study.typed) or self._is_typing
         self._stack.setCurrentWidget(self._pages[self._index] if has_something else self._welcome)
         page = self.page
         for each in self._pages:
@@ -305,6 +325,7 @@ class MainWindow(QMainWindow):
             "save_as": self._save_as,
             "save_copy": self._save_copy,
             "demo": self.open_demo,
+            "type": self._type_readings,
             "quit": self.close,
             "undo": self._session.undo,
             "redo": self._session.redo,
@@ -366,7 +387,6 @@ class MainWindow(QMainWindow):
         row = QHBoxLayout(body)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        self._side.setFixedWidth(round(14 * look.current().text_px))
         row.addWidget(self._side)
         row.addWidget(right, 1)
         self.setCentralWidget(body)
@@ -375,8 +395,12 @@ class MainWindow(QMainWindow):
         session, jobs = self._session, self._jobs
         self._side.page_chosen.connect(self._turn_to)
         self._side.study_renamed.connect(self._rename_study)
+        self._side.part_renamed.connect(self._rename_part)
+        self._side.bed_set.connect(self._set_bed)
+        self._side.field_left.connect(session.seal)
         self._welcome.add_wanted.connect(self._add)
         self._welcome.demo_wanted.connect(self.open_demo)
+        self._welcome.typed_wanted.connect(self._type_readings)
         self._problems.put_away.connect(session.put_problems_away)
         self._progress.cancelled.connect(jobs.cancel)
         jobs.progressed.connect(self._progress.tell)

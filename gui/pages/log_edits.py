@@ -11,6 +11,7 @@ from gui.look import marker_path
 from gui.session import Session
 from gui.widgets.lane_list import LaneList
 from gui.widgets.reading_panel import ReadingPanel
+from gui.widgets.typed_form import TypedForm
 
 #: markers offered; more machines than this still get theirs
 _SLOTS_OFFERED = 12
@@ -20,7 +21,9 @@ _SWATCH_PX = 20
 class LogEdits(QObject):
     """Turns what the user asks of a log into edits."""
 
-    def __init__(self, session: Session, lanes: LaneList, panel: ReadingPanel, page: QWidget) -> None:
+    def __init__(
+        self, session: Session, lanes: LaneList, panel: ReadingPanel, typed: TypedForm, page: QWidget
+    ) -> None:
         super().__init__(page)
         self._session, self._lanes, self._panel = session, lanes, panel
         self._log_id = ""
@@ -43,6 +46,9 @@ class LogEdits(QObject):
         panel.meter.renamed.connect(self._rename_meter)
         panel.meter.accuracy_stated.connect(self._state_accuracy)
         panel.meter.field_left.connect(session.seal)
+        typed.added.connect(self._add_typed)
+        typed.removed.connect(self._remove_typed)
+        typed.turned.connect(self._turn_typed)
 
     def _open_menu(self, log_id: str, at: QPoint) -> None:
         self._log_id = log_id
@@ -109,6 +115,31 @@ class LogEdits(QObject):
     def _state_accuracy(self, meter_id: str, gain_percent: float, offset_w: float) -> None:
         study = self._session.study
         self._session.apply(edits.set_meter(study, meter_id, gain_percent=gain_percent, offset_w=offset_w))
+
+    def _add_typed(
+        self, name: str, energy_wh: float, seconds: float | None, step_wh: float, note: str
+    ) -> None:
+        study = self._session.study
+        if all(machine.name != name for machine in study.machines):
+            study = edits.add_machine(study, name).study
+        machine = next(m for m in study.machines if m.name == name)
+        self._session.apply(
+            edits.add_typed(study, machine.id, energy_wh, seconds=seconds, step_wh=step_wh, note=note)
+        )
+
+    def _remove_typed(self, typed_id: str) -> None:
+        self._session.apply(edits.remove_typed(self._session.study, typed_id))
+
+    def _turn_typed(self, typed_id: str) -> None:
+        study = self._session.study
+        reading = next(t for t in study.typed if t.id == typed_id)
+        turn = (
+            edits.leave_out_typed(study, typed_id, "")
+            if reading.included
+            else edits.include_typed(study, typed_id)
+        )
+        self._session.apply(turn)
+        self._session.seal()
 
 
 def _swatch(slot: int) -> QIcon:

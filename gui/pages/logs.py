@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QEvent, QLocale, QPoint, QSize, Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QMenu, QSplitter, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QSplitter, QToolButton, QVBoxLayout, QWidget
 
 from core.formatting import NumberLocale
 from core.lanes import headline, lanes
@@ -17,8 +17,9 @@ from gui.settings import Settings
 from gui.widgets.lane_list import LaneList
 from gui.widgets.reading_panel import ReadingPanel
 from gui.widgets.stretch_strip import StretchStrip
+from gui.widgets.typed_form import TypedForm
 
-_IN_BAR = ("leave_out", "split", "join", "closer", "whole")
+_IN_BAR = ("leave_out", "split", "join", "whole")
 #: beside the panel the lanes need at least this many times its width
 _LANES_TO_PANEL = 1.6
 
@@ -39,8 +40,9 @@ class LogsPage(Page):
         self._lanes = LaneList()
         self._strip = StretchStrip()
         self._panel = ReadingPanel()
+        self._typed = TypedForm()
         self._stretch = StretchActions(session, self._lanes, self._strip, self)
-        self._log_edits = LogEdits(session, self._lanes, self._panel, self)
+        self._log_edits = LogEdits(session, self._lanes, self._panel, self._typed, self)
         self._lanes.run_picked.connect(session.select)
         self._lanes.menu_wanted.connect(self._open_menu)
         self._lanes.log_opened.connect(self._open_log)
@@ -53,8 +55,15 @@ class LogsPage(Page):
         self._top.say(headline(study), "")
         traces, selected = self._session.traces, self._session.selected
         self._lanes.show_lanes(lanes(study, results), traces, selected, self._waiting)
+        self._typed.show_study(study, self._locale)
+        self._typed_button.setChecked(self._typed_button.isChecked() or bool(study.typed and not study.logs))
         self._show_stretch()
         self._show_reading()
+
+    def open_typed(self) -> None:
+        """Open the form for readings of a display."""
+        self._typed_button.setChecked(True)
+        self._typed.setFocus()
 
     def menu(self) -> QMenu | None:
         return self._stretch.menu
@@ -132,6 +141,7 @@ class LogsPage(Page):
         column.setSpacing(0)
         column.addLayout(self._tool_row())
         column.addWidget(self._lanes, 1)
+        column.addWidget(self._typed)
         column.addWidget(self._strip)
         splitter = QSplitter(Qt.Orientation.Horizontal)
         splitter.addWidget(self._left)
@@ -153,8 +163,18 @@ class LogsPage(Page):
             button.setObjectName(f"button_{name}")
             button.setDefaultAction(self._stretch.actions[name])
             button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+            button.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
             row.addWidget(button)
         row.addStretch(1)
+        self._typed_button = QToolButton()
+        self._typed_button.setObjectName("button_typed")
+        self._typed_button.setText("Type readings")
+        self._typed_button.setToolTip("Enter runs of which only the meter's display was read")
+        self._typed_button.setCheckable(True)
+        self._typed_button.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
+        self._typed_button.toggled.connect(self._typed.setVisible)
+        self._typed.hide()
+        row.addWidget(self._typed_button)
         self._panel_button = QToolButton()
         self._panel_button.setObjectName("button_panel")
         self._panel_button.setText("How it was read")
@@ -162,6 +182,7 @@ class LogsPage(Page):
             "Encoding, clock, units, gaps and refused rows of the log, to be corrected"
         )
         self._panel_button.setCheckable(True)
+        self._panel_button.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
         self._panel_button.setChecked(self._settings.reading_panel_open)
         self._panel_button.toggled.connect(self._turn_panel)
         row.addWidget(self._panel_button)

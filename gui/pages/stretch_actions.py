@@ -212,6 +212,8 @@ class StretchActions(QObject):
         action = QAction(text, page)
         action.setObjectName(f"stretch_action_{name}")
         action.setShortcut(QKeySequence(keys))
+        if name == "join":
+            action.setIconText("Join")  # the button has no room for the whole
         action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         action.setToolTip(f"{tip} ({action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)})")
         action.triggered.connect(does)

@@ -31,10 +31,13 @@ class Welcome(QWidget):
         add = self._button("Choose logs…", "welcome_add", "main", self.add_wanted)
         demo = self._button("Open the demo", "welcome_demo", "", self.demo_wanted)
         demo.setAccessibleDescription("Five invented machines that make a hose clip")
+        typed = self._button("Type readings…", "welcome_typed", "", self.typed_wanted)
+        typed.setAccessibleDescription("Enter runs of which only the meter's display was read")
         buttons = QHBoxLayout()
         buttons.setSpacing(S12)
         buttons.addWidget(add)
         buttons.addWidget(demo)
+        buttons.addWidget(typed)
         buttons.addStretch(1)
         foot = QLabel(
             "Nothing leaves this computer. The logs stay as they are; a copy is kept inside the study."

@@ -5,7 +5,8 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QComboBox, QDoubleSpinBox, QLineEdit
 
 from tests.gui.driver import Driver, opened, write_log
 
@@ -203,3 +204,62 @@ def test_a_screen_reader_is_told_what_is_selected(user: Driver):
     user.session.select(user.run().id)
     assert "run 1, run, " in lane.accessibleDescription()
     assert "counted" in lane.accessibleDescription()
+
+
+def test_readings_of_a_display_are_typed_in_without_any_log(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path) as user:
+        user.click("welcome_typed")
+        for machine, before, after in (("Hazel", 100.0, 100.4), ("Rowan", 7.0, 7.5)):
+            user.widget(QComboBox, "typed_machine").setEditText(machine)
+            user.widget(QDoubleSpinBox, "typed_before").setValue(before)
+            user.widget(QDoubleSpinBox, "typed_after").setValue(after)
+            user.widget(QDoubleSpinBox, "typed_minutes").setValue(70)
+            user.click("typed_add")
+        assert [m.name for m in user.study.machines] == ["Hazel", "Rowan"]
+        assert [t.energy_wh for t in user.study.typed] == pytest.approx([400.0, 500.0])
+        assert user.study.typed[0].seconds == 4200
+        assert user.study.typed[0].step_wh == 10.0
+        assert user.text("sentence") == "No runs of the part found in no logs and 2 runs typed in."
+
+
+def test_a_reading_that_runs_backward_is_refused_with_the_reason(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path) as user:
+        user.click("welcome_typed")
+        user.widget(QComboBox, "typed_machine").setEditText("Hazel")
+        user.widget(QDoubleSpinBox, "typed_before").setValue(3.0)
+        user.click("typed_add")
+        assert user.study.typed == ()
+        assert "must be higher" in user.text("typed_why_not")
+
+
+def test_the_accuracy_of_a_meter_can_be_stated(user: Driver):
+    spin = user.widget(QDoubleSpinBox, "meter_gain")
+    assert spin.value() == 1.0
+    run = user.session.results[user.run().id]
+    spin.setValue(3.0)
+    user.settle()
+    meter = user.study.meter(user.study.logs[0].meter_id)
+    assert (meter.gain_percent, meter.stated) == (3.0, True)
+    wider = user.session.results[user.run().id]
+    assert run.energy_u95_wh is not None
+    assert wider.energy_u95_wh is not None
+    assert wider.energy_u95_wh > 2 * run.energy_u95_wh
+
+
+def test_a_machine_is_renamed_on_its_lane(user: Driver):
+    lane = user.lane()
+    QTest.mouseDClick(lane, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, QPoint(40, 20))
+    user.write("machine_name", "Alder two")
+    assert user.study.machines[0].name == "Alder two"
+
+
+def test_the_wheel_over_a_closed_list_changes_no_choice(user: Driver):
+    combo = user.widget(QComboBox, "reading_sampling")
+    before = combo.currentIndex()
+    point = QPointF(5, 5)
+    event = QWheelEvent(
+        point, combo.mapToGlobal(point), QPoint(), QPoint(0, -120), Qt.MouseButton.NoButton,
+        Qt.KeyboardModifier.NoModifier, Qt.ScrollPhase.NoScrollPhase, False,
+    )  # fmt: skip
+    QApplication.sendEvent(combo, event)
+    assert combo.currentIndex() == before
