@@ -39,8 +39,8 @@ _SVG_DPI: Final = 96
 _FAMILY: Final = re.compile(rb'font-family="([^"]*)"')
 #: sizes by purpose; text grows with the distance from which the picture is looked at
 SIZES: Final = {
-    "wide": Size(1920, 1080, 2.2),
-    "square": Size(1080, 1080, 1.7),
+    "wide": Size(1920, 1080, 2.6),
+    "square": Size(1080, 1080, 2.0),
 }
 
 

@@ -4,7 +4,7 @@ from core.figures.measures import BY_RANK, MEASURES, of_machine, of_run
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Bound, Cell, ComparisonFigure, Dot, Mark, Measure, Row
 from core.formatting import POINT, NumberLocale, count, number, with_interval
-from core.quantities import BED_SHARE, MEAN_W, Quantity
+from core.quantities import BED_SHARE, ENERGY, MEAN_W, Quantity
 from core.results.values import Comparison, MachineResult, RunResult
 from core.study import Study
 from core.wording import sentence
@@ -114,7 +114,8 @@ def _cell(machine: MachineResult, quantity: Quantity, axis: Axis) -> Cell:
 
 def _unknown(machine: MachineResult, quantity: Quantity, dots: tuple[Dot, ...], locale: NumberLocale) -> Cell:
     if not machine.included:
-        return Cell(dots=dots, note="no run counts", reason=f"{machine.name} has no run that counts.")
+        note = "no run counts" if quantity is ENERGY else ""  # once a row is enough
+        return Cell(dots=dots, note=note, reason=f"{machine.name} has no run that counts.")
     if quantity is not BED_SHARE:
         return Cell(dots=dots, note="not known", reason=f"{quantity.name} is not known for {machine.name}.")
     beds = [r.bed for r in machine.included if r.bed is not None]

@@ -5,11 +5,14 @@ from attrs import evolve, frozen
 from core.figures.placing import Box
 from core.figures.values import ComparisonFigure, Figure
 from gui.charts.plane import lay_out_plane
-from gui.charts.rows import lay_out_rows, least_height, most_height, wished_height
+from gui.charts.rows import lay_out_rows, most_height, wished_height
 from gui.charts.scene import Ruler, Scene, Text
 from gui.look import Look, Size
 
 _MARGIN = 12.0
+_AIRY_DOWN_TO = 0.6
+#: sizes of the headline, each with the most lines it may take
+_HEADINGS = ((Size.TITLE, 2), (Size.LARGE, 3), (Size.TEXT, 6))
 
 
 @frozen
@@ -74,26 +77,33 @@ def room_for(figure: Figure, look: Look) -> Room:
 
 
 def fitting_scale(figure: Figure, width: float, height: float, look: Look, frame: Frame) -> float:
-    """The largest scale up to that of `look` at which every row still holds its text; at least 1."""
+    """The largest text, up to the scale of `look`, with which a saved picture shows everything.
+
+    Values standing above their marks are worth smaller text, down to `_AIRY_DOWN_TO` of what was wished for;
+    below that, rows with the value beside the mark are tried from the largest text on again. At least 1.
+    """
     if not isinstance(figure, ComparisonFigure):
         return look.scale
-    scale = look.scale
-    while scale > 1.0:
-        tried = look.scaled(scale)
-        margin = tried.px(_MARGIN)
-        around = 2 * margin + frame_height(figure, width, tried, frame)
-        if around + least_height(figure, tried) <= height:
-            return scale
-        scale = max(1.0, scale - 0.1)
-    return 1.0
+    steps = round((look.scale - 1.0) / 0.1)
+    scales = [look.scale - 0.1 * i for i in range(steps)] + [1.0]
+    scenes = {scale: lay_out(figure, width, height, look.scaled(scale), frame) for scale in scales}
+    airy = (s for s in scales if scenes[s].is_airy and s >= _AIRY_DOWN_TO * look.scale)
+    whole = (s for s in scales if scenes[s].is_whole)
+    return next(airy, None) or next(whole, None) or 1.0
 
 
 def _heading(figure: Figure, inner: Box, look: Look) -> tuple[Text, ...]:
+    """The headline in the largest size in which it takes few lines."""
     ruler = Ruler(look)
-    size = Size.TITLE
-    if len(ruler.wrapped(figure.headline, inner.width, 9, size, bold=True)) > 2:
-        size = Size.LARGE
-    lines = ruler.wrapped(figure.headline, inner.width, 3, size, bold=True)
+    size, most = next(
+        (
+            (size, most)
+            for size, most in _HEADINGS
+            if len(ruler.wrapped(figure.headline, inner.width, most + 1, size, bold=True)) <= most
+        ),
+        _HEADINGS[-1],
+    )
+    lines = ruler.wrapped(figure.headline, inner.width, most, size, bold=True)
     height = ruler.height(size, bold=True)
     return tuple(
         Text(Box(inner.x, inner.y + i * height, inner.width, height), line, size, bold=True, full=line)

@@ -2,13 +2,12 @@
 
 Every text has a place of its own, so that none can be clipped or laid over another: values stand in a lane
 above their marks while rows are tall enough, and in a gutter at the right of their column when they are
-not. Measures for which there is no room go into a second band below, or are named under the chart; so are
-machines for which there is none.
+not. Measures and machines for which there is no room are named under the chart.
 """
 
 import math
 
-from attrs import evolve, frozen
+from attrs import evolve
 
 from core.figures.placing import Box, swarm
 from core.figures.values import Cell, ComparisonFigure, Measure, Row
@@ -33,21 +32,6 @@ _LEAST_PLOT = 2.4
 _FIRST_WEIGHT = 1.35
 #: one tick label needs this much width, in text heights
 _TICK_ROOM = 2.6
-
-
-@frozen
-class _Band:
-    """One strip of measures over all machines."""
-
-    measures: tuple[Measure, ...]
-    top: float
-    bottom: float
-
-
-def least_height(figure: ComparisonFigure, look: Look) -> float:
-    """Height below which rows no longer hold their text. [px]"""
-    text = Ruler(look).height()
-    return _overhead(text, look) + max(1, len(figure.rows)) * _LEAST_ROW * text
 
 
 def wished_height(figure: ComparisonFigure, look: Look) -> float:
@@ -110,14 +94,15 @@ class _Rows:
         left = area.width - sum(self._least) - px(_COLUMN_GAP) * len(measures)
         most = min(max(left, _LEAST_NAMES_SHARE * area.width), _NAMES_SHARE * area.width)
         self._names = min(max(widest, runs) + px(8), most)
-        bands, hidden = self._bands()
-        for band in bands:
-            self._lay_out_band(band)
-        missing = [m.axis.title for m in hidden]
+        kept = self._kept()
+        missing = [m.axis.title for m in measures if m not in kept]
         if self._unshown:
             missing.append(count(self._unshown, "more machine"))
+        bottom = area.bottom
         if missing:
             self._note(f"No room here for: {listed(missing)}")
+            bottom -= self._text + px(4)
+        self._lay_out(kept, bottom)
         items = (*self._items, *self._front)
         return Scene(
             width=area.right,
@@ -126,6 +111,8 @@ class _Rows:
             targets=tuple(self._targets),
             hints=tuple(self._hints),
             values=tuple(self._values),
+            is_whole=not missing,
+            is_airy=self._tall and not missing,
         )
 
     # which measures stand where
@@ -139,30 +126,18 @@ class _Rows:
     def _label_width(self, measure: Measure, cell: Cell) -> float:
         return self._ruler.width(_label(cell), bold=_is_bold(measure, cell))
 
-    def _bands(self) -> tuple[list[_Band], tuple[Measure, ...]]:
-        area, measures = self._area, self._figure.measures
+    def _kept(self) -> tuple[Measure, ...]:
+        """The measures that there is room for, by rank; one at least."""
+        measures = self._figure.measures
         gap = self._look.px(_COLUMN_GAP)
-        room = area.width - self._names
-        if sum(self._least) + gap * len(measures) <= room:
-            foot = self._text + self._look.px(4) if self._unshown else 0.0
-            return [_Band(measures, area.y, area.bottom - foot)], ()
+        room = self._area.width - self._names
         kept: list[Measure] = []
-        taken = 0.0
         for measure in sorted(measures, key=lambda m: m.rank):
-            need = self._least[measures.index(measure)] + gap
-            if kept and taken + need > room:
+            room -= self._least[measures.index(measure)] + gap
+            if kept and room < 0:
                 break
             kept.append(measure)
-            taken += need
-        kept.sort(key=measures.index)
-        others = tuple(m for m in measures if m not in kept)
-        half = area.height / 2
-        rows = max(1, len(self._figure.rows))
-        # a second band is worth it only where both keep the room to stand values above their marks
-        if half >= _overhead(self._text, self._look) + rows * _TALL_ROW * self._text:
-            middle = area.y + half
-            return [_Band(tuple(kept), area.y, middle), _Band(others, middle, area.bottom)], ()
-        return [_Band(tuple(kept), area.y, area.bottom - self._text - self._look.px(4))], others
+        return tuple(sorted(kept, key=measures.index))
 
     def _note(self, text: str) -> None:
         box = Box(self._area.x, self._area.bottom - self._text, self._area.width, self._text)
@@ -170,13 +145,11 @@ class _Rows:
         self._front.append(Text(box, shown, token="muted", full=text))
         self._hints.append(Hint(box, text))
 
-    # one band
-
-    def _lay_out_band(self, band: _Band) -> None:
+    def _lay_out(self, measures: tuple[Measure, ...], bottom: float) -> None:
         px, area = self._look.px, self._area
         head = 2 * self._text + px(12)
         foot = self._text + px(6)
-        top, bottom = band.top + head, band.bottom - foot
+        top, bottom = area.y + head, bottom - foot
         rows = self._figure.rows
         height = (bottom - top) / max(1, len(rows))
         tall = height >= 0.98 * _TALL_ROW * self._text and self._tall
@@ -187,12 +160,12 @@ class _Rows:
         self._items.append(Line(area.x, bottom, area.right, bottom, "rule", 1.0))
         left = area.x + self._names
         gap = px(_COLUMN_GAP)
-        weights = [_FIRST_WEIGHT if m.rank == 0 else 1.0 for m in band.measures]
+        weights = [_FIRST_WEIGHT if m.rank == 0 else 1.0 for m in measures]
         spare = area.right - left - gap * (len(weights))
-        widths = self._widths(band.measures, weights, spare)
-        for measure, width in zip(band.measures, widths, strict=True):
+        widths = self._widths(measures, weights, spare)
+        for measure, width in zip(measures, widths, strict=True):
             column = Box(left + gap, top, width, bottom - top)
-            self._column(measure, column, band.top, height, tall)
+            self._column(measure, column, area.y, height, tall)
             left += gap + width
 
     def _widths(self, measures: tuple[Measure, ...], weights: list[float], room: float) -> list[float]:

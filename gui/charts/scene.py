@@ -10,6 +10,7 @@ from gui.look import Look, Size
 
 Align = Literal["left", "center", "right"]
 ELLIPSIS = "\u2026"
+_UNITS = frozenset({"%", "Wh", "kWh", "W", "min", "h", "s", "°C", "€"})
 
 
 @frozen
@@ -94,7 +95,11 @@ class ValuePlace:
 
 @frozen
 class Scene:
-    """A laid out chart."""
+    """A laid out chart.
+
+    ``is_whole``: nothing had to be left away for want of room; ``is_airy``: and rows are tall enough for
+    values to stand above their marks.
+    """
 
     width: float
     height: float
@@ -102,6 +107,8 @@ class Scene:
     targets: tuple[Target, ...] = ()
     hints: tuple[Hint, ...] = ()
     values: tuple[ValuePlace, ...] = ()
+    is_whole: bool = True
+    is_airy: bool = True
 
     @property
     def texts(self) -> tuple[Text, ...]:
@@ -146,7 +153,7 @@ class Ruler:
     ) -> tuple[str, ...]:
         """The text broken between words into at most `lines` lines; the last is shortened if it must be."""
         done: list[str] = []
-        words = text.split()
+        words = _unbroken(text)
         while words:
             taken = len(words)
             if len(done) < lines - 1:
@@ -155,6 +162,17 @@ class Ruler:
             done.append(self.fitted(" ".join(words[:taken]), width, size, bold))
             words = words[taken:]
         return tuple(done)
+
+
+def _unbroken(text: str) -> list[str]:
+    """The words of a text, with a unit kept beside its number."""
+    words: list[str] = []
+    for word in text.split():
+        if words and words[-1][-1].isdigit() and word.rstrip(".,;:)") in _UNITS:
+            words[-1] += f" {word}"
+        else:
+            words.append(word)
+    return words
 
 
 def font_of(look: Look, size: Size, bold: bool = False) -> QFont:

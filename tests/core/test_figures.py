@@ -141,7 +141,8 @@ def test_a_machine_without_a_counted_run_has_a_row_that_says_so() -> None:
     )
     figure = comparison_figure(evolve(comparison, machines=(comparison.machines[0], empty)), study)
     assert figure.rows[1].runs_text == "no runs"
-    assert {m.cells[1].note for m in figure.measures} == {"no run counts"}
+    assert [m.cells[1].note for m in figure.measures] == ["no run counts", "", "", "", ""]
+    assert {m.cells[1].reason for m in figure.measures} == {f"{machine.name} has no run that counts."}
 
 
 def test_lines_of_equal_watts_end_on_the_edge_of_the_plot() -> None:

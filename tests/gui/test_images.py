@@ -5,6 +5,7 @@ from pathlib import Path
 from xml.etree import ElementTree as ET
 
 import pytest
+from attrs import evolve
 from PySide6.QtGui import QImage, QPixmap
 from pytestqt.qtbot import QtBot
 
@@ -12,7 +13,7 @@ from core.figures.compare import comparison_figure
 from core.figures.energy_time import energy_time_figure
 from core.figures.placing import Box
 from core.figures.values import Figure
-from gui.charts.layout import NO_FRAME, Frame, frame_height, lay_out
+from gui.charts.layout import NO_FRAME, Frame, fitting_scale, frame_height, lay_out
 from gui.charts.scene import Marker, Ruler, Scene, Text
 from gui.charts.view import ChartView
 from gui.images import SIZES, Size, clipboard_data, png_bytes, render, save, svg_bytes, write_images
@@ -106,6 +107,32 @@ def test_every_run_is_a_dot_and_a_run_left_out_is_hollow() -> None:
     assert sum(d.hollow for d in dots) == 5
     marks = [i for i in scene.items if isinstance(i, Marker) and not i.dot]
     assert len(marks) == 24
+
+
+@pytest.mark.parametrize("purpose", SIZES)
+@pytest.mark.parametrize("machines", [2, 5, 12, 30])
+def test_text_shrinks_before_a_measure_is_left_away(purpose: str, machines: int) -> None:
+    size, (figure, _) = SIZES[purpose], figures(machines)
+    look = Look.of(dark=False, scale=size.scale)
+    scale = fitting_scale(figure, size.width, size.height, look, Frame())
+    assert 1.0 <= scale <= size.scale
+    assert lay_out(figure, size.width, size.height, look.scaled(scale), Frame()).is_whole
+
+
+def test_a_long_headline_is_made_smaller_not_cut() -> None:
+    (figure, _) = figures(3)
+    long = evolve(figure, headline="Alder makes the part for 21.4 Wh, " * 6)
+    look = Look.of(dark=False, scale=1.7)
+    texts = {t.text for t in lay_out(long, 1080, 1080, look, Frame()).texts}
+    assert not any(t.endswith("…") for t in texts)
+
+
+def test_a_unit_stays_on_the_line_of_its_number() -> None:
+    ruler = Ruler(LOOKS["light"])
+    text = "Alder makes the part for 21.4 Wh, 35 % less (95 % interval 33 to 37 %)."
+    for width in range(60, 600, 7):
+        for line in ruler.wrapped(text, width, 20):
+            assert not line.startswith(("%", "Wh"))
 
 
 def test_machines_without_room_are_counted_not_squeezed() -> None:
