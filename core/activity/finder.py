@@ -4,11 +4,12 @@ from attrs import evolve
 
 from core.activity import stretches as heating
 from core.activity.grouping import judged
-from core.activity.levels import learn, refined
+from core.activity.levels import Levels, learn, refined
 from core.activity.motion import movement, rest_step_w, sight_w
 from core.activity.processing import processing
-from core.activity.rows import rows_of
-from core.activity.scale import scale
+from core.activity.rows import Rows, rows_of
+from core.activity.scale import Weigh, scale
+from core.activity.staircase import first_load_s
 from core.activity.values import Activity, Stretch
 from core.activity.warming import warm_up_end_s
 from core.traces import Trace
@@ -42,27 +43,17 @@ def find(trace: Trace) -> Activity:
     spans = heating.above(rows, levels)
     rest_w = rest_step_w(rows, levels)
     weigh = scale(trace)
-    found = []
+    last_row = rows.time_s.size - 1
+    found: list[Stretch] = []
     for begin, last in spans.tolist():
         first = heating.first_heating(rows, levels, begin, last)
-        start_s, end_s = heating.edges(rows, first, last)
-        seen = movement(rows, levels, first, last)
-        at_start, at_end = first == 0, last == rows.time_s.size - 1
-        warm_s = warm_up_end_s(rows, levels.standby_w or 0.0, levels.threshold_w, rest_w, start_s, end_s)
-        energy_wh, energy_apart = weigh(start_s, end_s)
-        stretch = Stretch(
-            start_s,
-            end_s,
-            energy_wh=energy_wh,
-            energy_apart=energy_apart,
-            warm_up_end_s=warm_s,
-            processing_wh=weigh(warm_s, end_s)[0],
-            base_w=seen.base_w,
-            motion=seen.step_w,
-        )
-        if at_start or at_end:
-            why = "run.cut_at_start" if at_start else "run.cut_at_end"
+        stretch = _described(rows, levels, first, last, weigh)
+        loads_s = first_load_s(rows, levels, first, found[-1].end_s if found else 0.0)
+        if first == 0 or last == last_row:
+            why = "run.cut_at_start" if first == 0 else "run.cut_at_end"
             stretch = evolve(stretch, kind="cut", why=why)
+        elif loads_s is not None:
+            stretch = evolve(stretch, start_s=loads_s, kind="switch-on test", why="run.loads_one_by_one")
         found.append(stretch)
     moves, at_base = processing(found, rest_w, levels.standby_w or 0.0, levels.idle_w or 0.0, sight_w(trace))
     return Activity(
@@ -72,4 +63,24 @@ def find(trace: Trace) -> Activity:
         processing_floor_w=levels.floor_w,
         quiet_w=rest_w,
         stretches=judged(found, moves, at_base),
+    )
+
+
+def _described(rows: Rows, levels: Levels, first: int, last: int, weigh: Weigh) -> Stretch:
+    """Rows `first` to `last` as a stretch, with all that tells what it is."""
+    start_s, end_s = heating.edges(rows, first, last)
+    warm_s = warm_up_end_s(
+        rows, levels.standby_w or 0.0, levels.threshold_w, rest_step_w(rows, levels), start_s, end_s
+    )
+    seen = movement(rows, levels, first, last)
+    energy_wh, energy_apart = weigh(start_s, end_s)
+    return Stretch(
+        start_s,
+        end_s,
+        energy_wh=energy_wh,
+        energy_apart=energy_apart,
+        warm_up_end_s=warm_s,
+        processing_wh=weigh(warm_s, end_s)[0],
+        base_w=seen.base_w,
+        motion=seen.step_w,
     )

@@ -29,7 +29,7 @@ def judged(
     Parameters
     ----------
     stretches : sequence of Stretch
-        Of kind "cut" where the log cut them, else "run".
+        Of kind "run" where nothing else is known of them yet, as of those that the log cuts.
     moves, at_base : sequence of bool
         Whether each is processing, and whether it rests at the level of processing.
     """
@@ -47,7 +47,7 @@ def judged(
 
 def _unmade(stretch: Stretch) -> Stretch:
     """A stretch in which no whole part was made."""
-    if stretch.kind == "cut":
+    if stretch.kind != "run":
         return evolve(stretch, part="")
     if stretch.seconds >= HOLD_S:
         return evolve(stretch, kind="hold test", why="run.held_without_processing", part="")

@@ -11,7 +11,11 @@ from core.units import SECONDS_PER_HOUR
 COUNTER_STEPS = 20.0
 
 
-def scale(trace: Trace) -> Callable[[float, float], tuple[float, float]]:
+#: from start and end to energy and its relative standard deviation. [s], [Wh]
+Weigh = Callable[[float, float], tuple[float, float]]
+
+
+def scale(trace: Trace) -> Weigh:
     """A function from start and end to energy and its relative standard deviation. [s], [Wh]
 
     The counter where it is fine enough; else the power, whose samples of a switching heater are a lottery.

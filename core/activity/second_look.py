@@ -1,12 +1,15 @@
-"""What one log leaves open and the logs of other machines settle: which of several lengths is the part."""
+"""What one log leaves open and other logs settle: which of several lengths of runs is the part.
 
-from collections import defaultdict
-from collections.abc import Sequence
+First the logs of one machine are looked at together: a log of its own for every run is common. Then machines:
+where a machine made no length more often than all others, other machines say which of them is the part.
+"""
+
+from collections.abc import Hashable, Sequence
 
 import numpy as np
 from attrs import evolve
 
-from core.activity.grouping import with_parts
+from core.activity.grouping import grouped, with_parts
 from core.activity.values import Activity, Stretch
 
 #: machines differ in speed: the part takes others within this much of a time (natural logarithm of the ratio)
@@ -14,67 +17,80 @@ SPEED_APART = 0.45
 #: and the length chosen has to be nearer than the next best by this much
 CLEARLY = 0.15
 
+Groups = list[list[Stretch]]
 
-def second_look(activities: Sequence[Activity]) -> tuple[Activity, ...]:
-    """Choose between lengths of runs by what the part takes on other machines.
+
+def second_look(
+    activities: Sequence[Activity], machines: Sequence[Hashable] | None = None
+) -> tuple[Activity, ...]:
+    """Choose between lengths of runs by what the other logs of a study say.
 
     Parameters
     ----------
     activities : sequence of Activity
-        Of the machines of one study.
+        Of the logs of one study.
+    machines : sequence of hashable, optional
+        The machine of each log; left out, every log is of a machine of its own.
 
     Returns
     -------
     tuple of Activity
-        In the same order. Only a log whose own runs leave the choice open is changed: one in which no length
-        was made more often than all others.
+        In the same order. A log that is a machine's only one is changed only where its own runs leave the
+        choice open.
 
     Notes
     -----
-    Durations are compared without warm-up. A machine may be much faster than another, so a length is taken
-    only when it is near what others take and clearly nearer than the other lengths.
+    Durations of different machines are compared without warm-up. A machine may be much faster than another,
+    so a length is taken only when it is near what others take and clearly nearer than the other lengths.
     """
-    references = [_settled_s(activity) for activity in activities]
-    answers = []
-    for i, activity in enumerate(activities):
-        others = [s for j, s in enumerate(references) if j != i and s is not None]
-        is_open = references[i] is None and bool(activity.runs)
-        answers.append(_chosen(activity, float(np.median(others))) if is_open and others else activity)
-    return tuple(answers)
+    owners = list(range(len(activities))) if machines is None else list(machines)
+    if len(owners) != len(activities):
+        raise ValueError("each log needs a machine")
+    groups = {
+        owner: _groups([a for a, o in zip(activities, owners, strict=True) if o == owner]) for owner in owners
+    }
+    settled = {owner: _settled_s(of_machine) for owner, of_machine in groups.items()}
+    new: dict[int, Stretch] = {}
+    for owner, of_machine in groups.items():
+        others = [s for other, s in settled.items() if other != owner and s is not None]
+        chosen = None
+        if of_machine and settled[owner] is None and others:
+            chosen = _chosen(of_machine, float(np.median(others)))
+        ordered = chosen or of_machine
+        placed = with_parts(ordered)
+        if chosen:
+            placed = [evolve(s, why="", sure=True) if s.kind == "run" else s for s in placed]
+        new |= {id(old): s for old, s in zip((s for g in ordered for s in g), placed, strict=True)}
+    return tuple(
+        evolve(activity, stretches=tuple(new.get(id(s), s) for s in activity.stretches))
+        for activity in activities
+    )
 
 
-def _parts(activity: Activity) -> list[list[Stretch]]:
-    """Runs by part label, the main part's first."""
-    groups: dict[str, list[Stretch]] = defaultdict(list)
-    for stretch in activity.stretches:
-        if stretch.kind in ("run", "other part", "broken off"):
-            groups[stretch.part].append(stretch)
-    return [groups[label] for label in sorted(groups)]
+def _groups(activities: Sequence[Activity]) -> Groups:
+    """Whole runs of one machine by part, the main part's first."""
+    made = [
+        s
+        for activity in activities
+        for s in activity.stretches
+        if s.kind in ("run", "other part", "broken off")
+    ]
+    return [list(group) for group in grouped(made)]
 
 
-def _settled_s(activity: Activity) -> float | None:
-    """How long the part is processed where the log itself says which it is. [s]"""
-    runs = activity.runs
-    if not runs or not all(run.sure for run in runs):
+def _settled_s(groups: Groups) -> float | None:
+    """How long the part is processed where the machine's runs say by themselves which it is. [s]"""
+    if not groups or any(len(group) >= len(groups[0]) for group in groups[1:]):
         return None
-    return float(np.median([run.processing_s for run in runs]))
+    return float(np.median([run.processing_s for run in groups[0]]))
 
 
-def _chosen(activity: Activity, reference_s: float) -> Activity:
-    groups = _parts(activity)
+def _chosen(groups: Groups, reference_s: float) -> Groups | None:
+    """`groups` with the part's first; None where the reference does not say which it is."""
     rivals = [group for group in groups if len(group) >= len(groups[0])]
     apart = [abs(np.log(np.median([s.processing_s for s in group]) / reference_s)) for group in rivals]
     order = np.argsort(apart)
+    if apart[order[0]] > SPEED_APART or apart[order[1]] - apart[order[0]] < CLEARLY:
+        return None
     best = rivals[int(order[0])]
-    if apart[order[0]] > SPEED_APART or (len(order) > 1 and apart[order[1]] - apart[order[0]] < CLEARLY):
-        return activity
-    rest = [group for group in groups if group is not best]
-    settled = {(s.start_s, s.end_s): s for s in with_parts([best, *rest])}
-    return evolve(
-        activity,
-        stretches=tuple(
-            evolve(chosen, why="", sure=True) if chosen and chosen.kind == "run" else chosen or stretch
-            for stretch in activity.stretches
-            for chosen in [settled.get((stretch.start_s, stretch.end_s))]
-        ),
-    )
+    return [best, *(group for group in groups if group is not best)]

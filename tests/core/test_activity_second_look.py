@@ -1,5 +1,7 @@
 """What the logs of other machines settle."""
 
+import pytest
+
 from core.activity import Activity, Stretch, find, second_look
 from core.activity.grouping import agree
 from tests.core.simulated import MachineModel, MeterModel, Task, simulate
@@ -44,3 +46,18 @@ def test_a_soaked_run_agrees_by_its_processing() -> None:
     soaked = Stretch(0, 2900, energy_wh=90, warm_up_end_s=1100, processing_wh=50)
     assert agree(plain, soaked)
     assert not agree(plain, Stretch(0, 2900, energy_wh=90, warm_up_end_s=200, processing_wh=80))
+
+
+def test_logs_of_one_machine_are_looked_at_together() -> None:
+    whole = [found(Task("part", 1800), seed=seed) for seed in (3, 4)]
+    broken = found(Task("part", 1800, stopped_after_s=600), seed=5)
+    assert [s.kind for s in broken.stretches] == ["run"]
+    *_, looked_at = second_look([*whole, broken], ["left", "left", "left"])
+    assert [s.kind for s in looked_at.stretches] == ["broken off"]
+    *_, alone = second_look([*whole, broken], ["left", "left", "right"])
+    assert [s.kind for s in alone.stretches] == ["run"]
+
+
+def test_every_log_needs_a_machine() -> None:
+    with pytest.raises(ValueError, match="machine"):
+        second_look([found(Task("part", 1500))], [])

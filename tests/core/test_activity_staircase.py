@@ -1,0 +1,37 @@
+"""Switch-on tests and what must not be taken for one."""
+
+import numpy as np
+
+from core.activity import find
+from core.traces import Trace
+from tests.core.simulated import MachineModel, MeterModel, Task, simulate
+
+
+def leading_up(*levels_w: float) -> Trace:
+    """A run of a part after idle levels of four minutes each."""
+    made = simulate(
+        MachineModel(), MeterModel(), (Task("idle", 300), Task("part", 1500, homing_s=0), Task("idle", 600))
+    )
+    power_w = np.array(made.trace.power_w)
+    rng = np.random.default_rng(0)
+    stairs = np.concatenate([np.full(240, w) for w in levels_w]) + 0.05 * rng.normal(size=240 * len(levels_w))
+    power_w = np.concatenate([np.round(stairs, 1), power_w[300:]])
+    return Trace.of(np.arange(power_w.size, dtype=float), power_w)
+
+
+def test_loads_turned_on_one_by_one_are_a_switch_on_test() -> None:
+    (stretch,) = find(leading_up(9.2, 10.4, 13.0, 18.0)).stretches
+    assert stretch.kind == "switch-on test"
+    assert abs(stretch.start_s - 240) <= 20
+
+
+def test_one_step_up_before_a_run_is_no_switch_on_test() -> None:
+    assert [s.kind for s in find(leading_up(9.2, 9.2, 18.0)).stretches] == ["run"]
+
+
+def test_idle_that_falls_before_a_run_is_no_switch_on_test() -> None:
+    assert [s.kind for s in find(leading_up(18.0, 13.0, 9.2)).stretches] == ["run"]
+
+
+def test_switching_on_at_the_plug_is_no_load() -> None:
+    assert [s.kind for s in find(leading_up(0.0, 9.2, 18.0)).stretches] == ["run"]
