@@ -181,14 +181,12 @@ class Trace:
         if steps.size and float(steps.min()) <= 0:
             raise ValueError("time_s must be strictly increasing")
         counter = _read_only_or_none(counter_wh)
-        median, p95, longest = (
-            (float(np.median(steps)), float(np.percentile(steps, 95)), float(steps.max()))
-            if steps.size
-            else (0.0,) * 3
-        )
+        picked = evenly(steps)
+        median, p95 = (float(v) for v in np.percentile(picked, (50, 95))) if steps.size else (0.0, 0.0)
+        start = time if not time.size or time[0] == 0 else time - time[0]
         return cls(
             key=key or f"made:{hash((time.tobytes(), power.tobytes(), kind))}",
-            time_s=time - time[0] if time.size and time[0] != 0 else time,
+            time_s=start,
             power_w=power,
             kind=kind,
             counter_wh=counter,
@@ -199,22 +197,51 @@ class Trace:
             resolution_w=smallest_step(power) if resolution_w is None else resolution_w,
             median_s=median,
             p95_s=p95,
-            max_s=longest,
-            gaps=find_gaps(time - time[0] if time.size else time, kind),
+            max_s=float(steps.max()) if steps.size else 0.0,
+            gaps=_gaps(start, steps, kind, median),
             clock=clock or Clock("relative"),
             temperatures_c=dict(temperatures_c or {}),
         )
 
 
+#: values that are enough for a quantile or a resolution; longer columns are looked at evenly
+ENOUGH = 200_000
+#: steps that a display may count in
+_DISPLAY_STEPS = tuple(m * 10.0**k for k in range(4, -7, -1) for m in (5.0, 2.0, 1.0))
+
+
+def evenly(values: F64, enough: int = ENOUGH) -> F64:
+    """At least `enough` values spread evenly over a longer column (all of a shorter one)."""
+    return values if values.size < 2 * enough else values[:: values.size // enough]
+
+
 def smallest_step(values: F64) -> float:
-    """Smallest difference between distinct readings: the resolution of a display. 0 when all are alike."""
-    finite = values[np.isfinite(values)]
-    if finite.size > 200_000:
-        finite = finite[:: finite.size // 200_000]
-    distinct = np.unique(np.round(finite, 7))
+    """Smallest step between readings: the resolution of a display. 0 when all are alike.
+
+    A display counts in steps of 1, 2 or 5 times a power of ten; where no such step fits, the smaller of the
+    differences between distinct readings stand for it.
+
+    Examples
+    --------
+    >>> smallest_step(np.array([0.0, 0.4, 1.0, 1.2]))
+    0.2
+    """
+    picked = evenly(values)
+    picked = picked[np.isfinite(picked)]
+    distinct = np.unique(np.round(picked, 7))
     if distinct.size < 2:
         return 0.0
     steps = np.diff(distinct)
+    shown = distinct[:: max(1, distinct.size // 4000)]
+    scale = 1e-7 + 1e-9 * float(np.abs(shown).max())
+    for step in _DISPLAY_STEPS:
+        if step > float(steps.min()) * 1.001 + scale:
+            continue
+        if step < 20 * scale:
+            break
+        ratio = (shown - shown[0]) / step
+        if bool((np.abs(ratio - np.round(ratio)) * step < scale).all()):
+            return step
     return float(np.percentile(steps, 5)) if steps.size > 20 else float(steps.min())
 
 
@@ -234,6 +261,10 @@ def find_gaps(time_s: F64, kind: Sampling) -> tuple[Gap, ...]:
     tuple of Gap
     """
     steps = np.diff(time_s)
+    return _gaps(time_s, steps, kind, float(np.median(evenly(steps)))) if steps.size else ()
+
+
+def _gaps(time_s: F64, steps: F64, kind: Sampling, median_s: float) -> tuple[Gap, ...]:
     if not steps.size:
         return ()
     if kind == "on_change":
@@ -242,15 +273,16 @@ def find_gaps(time_s: F64, kind: Sampling) -> tuple[Gap, ...]:
             return ()
         limit *= 1.5
     else:
-        limit = max(GAP_INTERVALS * float(np.median(steps)), GAP_SECONDS)
+        limit = max(GAP_INTERVALS * median_s, GAP_SECONDS)
     rows = np.flatnonzero(steps > limit)
     return tuple(Gap(float(time_s[i]), float(time_s[i + 1])) for i in rows)
 
 
 def heartbeat_s(steps_s: F64) -> float | None:
     """The longest interval that recurs in an on-change log: its sign of life. None when none does. [s]"""
-    longest = np.sort(steps_s)[::-1]
-    for i in range(max(0, longest.size - 2)):
-        if longest[i + 2] >= 0.9 * longest[i]:
-            return float(longest[i])
-    return None
+    if steps_s.size < 3:
+        return None
+    kept = min(steps_s.size, 20_000)
+    longest = np.sort(np.partition(steps_s, steps_s.size - kept)[-kept:])[::-1]
+    recurs = longest[2:] >= 0.9 * longest[:-2]
+    return float(longest[int(np.argmax(recurs))]) if recurs.any() else None

@@ -154,7 +154,7 @@ class _Gathered:
             return csv.read_csv(
                 pa.BufferReader(pa.py_buffer(block)),
                 read_options=csv.ReadOptions(
-                    column_names=names, block_size=1 << 22, use_threads=len(block) > 1 << 20
+                    column_names=names, block_size=1 << 20, use_threads=len(block) > 1 << 20
                 ),
                 parse_options=csv.ParseOptions(
                     delimiter=delimiter or self.form.delimiter, ignore_empty_lines=delimiter is not None

@@ -16,7 +16,7 @@ from core.logs.reading import NO_CHOICES
 from core.logs.stamps import Group, Shape
 from core.problems import Problem, Severity
 from core.study import Choices
-from core.traces import F64, ClockKind
+from core.traces import F64, ClockKind, evenly
 
 #: years that a log can be of; the rest is a mistyped or an unset clock
 FIRST_YEAR, LAST_YEAR = 1990, 2100
@@ -365,9 +365,8 @@ def _tick_of(found: Sequence[tuple[Group, Shape]], seconds: F64) -> float:
 
 def tick_of(seconds: F64) -> float:
     """The largest of 60, 1, 0.1, 0.01, 0.001 s that all stamps are whole multiples of."""
-    finite = seconds[np.isfinite(seconds)]
-    if finite.size > 4000:
-        finite = finite[:: finite.size // 4000]
+    picked = evenly(seconds, 4000)
+    finite = picked[np.isfinite(picked)]
     for tick in (60.0, 1.0, 0.1, 0.01, 0.001):
         ratio = finite / tick
         if finite.size and bool((np.abs(ratio - np.round(ratio)) < 1e-3).all()):

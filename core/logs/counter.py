@@ -13,6 +13,8 @@ from core.problems import Problem, Severity
 from core.traces import F64, smallest_step
 from core.units import SECONDS_PER_HOUR
 
+#: a smaller step up is never called a leap [Wh]
+LEAST_LEAP_WH = 1000.0
 _ROLL_OVERS = tuple(10.0**k for k in range(2, 10))
 
 
@@ -41,14 +43,19 @@ def stitch(time_s: F64, counter: F64, unit_wh: float, power_w: F64 | None, file:
     power_w : ndarray, shape (n,), or None
         To judge what a jump may be. [W]
     """
-    good: I64 = np.flatnonzero(np.isfinite(counter))
+    is_whole = bool(np.isfinite(counter.sum()))
+    good: I64 = np.arange(counter.size) if is_whole else np.flatnonzero(np.isfinite(counter))
     if good.size < 2:
         return None
-    values = counter[good]
+    values = counter if is_whole else counter[good]
     steps = np.diff(values)
     step = smallest_step(values)
-    if not (steps < 0).any() and not _jumps(steps, time_s[good], unit_wh, power_w).any():
-        out = counter * unit_wh
+    times = time_s if good.size == time_s.size else time_s[good]
+    never_falls = float(steps.min()) >= 0
+    if never_falls and (
+        float(steps.max()) <= LEAST_LEAP_WH / unit_wh or not _jumps(steps, times, unit_wh, power_w).any()
+    ):
+        out = counter if unit_wh == 1.0 else counter * unit_wh
         return Stitched(out, step * unit_wh)
     if (steps < 0).mean() > 0.1:
         return _per_interval(counter, unit_wh, step, file)
@@ -98,7 +105,7 @@ def _jumps(steps: F64, time_s: F64, unit_wh: float, power_w: F64 | None) -> NDAr
     if power_w is not None and power_w.size:
         highest = max(highest, 2.0 * float(power_w.max()))
     most = highest * np.diff(time_s) / SECONDS_PER_HOUR / unit_wh
-    jumps: NDArray[np.bool_] = steps > most + max(1000.0 / unit_wh, 3 * smallest_step(steps))
+    jumps: NDArray[np.bool_] = steps > most + max(LEAST_LEAP_WH / unit_wh, 3 * smallest_step(steps))
     return jumps
 
 

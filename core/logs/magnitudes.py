@@ -42,6 +42,8 @@ def settle(
     power_unit, counter_unit : str
         As stated, ``""`` where not.
     """
+    if (power is None or power_unit in POWER_IN_W) and (counter is None or counter_unit in ENERGY_IN_WH):
+        return Units(power_unit or "W", counter_unit or "Wh")
     gained = None if counter is None else _gained(counter)
     worked = None if power is None else _worked(time_s, power)
     powers = (power_unit,) if power_unit in POWER_IN_W else ("W", "kW", "mW")
@@ -73,10 +75,6 @@ def settle(
         c = "kWh" if 0 < smallest_step(counter[np.isfinite(counter)]) <= 0.011 else "Wh"
         reasons.append(("counter unit", f"{c}: from the size of its steps"))
         problems.append(Problem("log.counter_unit_doubtful", Severity.CAUTION, file, facts={"unit": c}))
-    if gained and worked and len(powers) == len(counters) == 1:
-        ratio = worked * POWER_IN_W[p] / (gained * ENERGY_IN_WH[c])
-        facts = {"power_unit": p, "counter_unit": c, "ratio": round(ratio, 3 if ratio < 10 else 0)}
-        problems.append(Problem("log.power_and_counter_differ", Severity.CAUTION, file, facts=facts))
     return Units(p, c, tuple(reasons), tuple(problems))
 
 

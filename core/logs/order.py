@@ -11,7 +11,7 @@ from attrs import frozen
 
 from core.logs.table import I64
 from core.problems import Problem, Severity
-from core.traces import F64, ClockKind
+from core.traces import F64, ClockKind, evenly
 
 _HOUR = 3600.0
 _PASSES = 40
@@ -64,10 +64,10 @@ def put_in_order(seconds: F64, values: F64, kind: ClockKind, tick_s: float, file
             order = np.argsort(seconds, kind="stable")
             rows, seconds = rows[order], seconds[order]
             problems.append(Problem("log.unsorted", Severity.CAUTION, file, facts={"count": back}))
-    if kind == "local" and steps.size:
+    if kind == "local" and steps.size and float(steps.max()) > 0.5 * _HOUR:
         seconds, forward = _put_forward(seconds)
         shifts += forward
-    steps = np.diff(seconds)
+        steps = np.diff(seconds)
     if steps.size and float(steps.min()) <= 0:
         rows, seconds, more = _one_stamp_each(rows, seconds, values, tick_s, file)
         problems += more
@@ -83,7 +83,8 @@ def _wall(at_s: float) -> str:
 
 
 def _usual(steps: F64) -> float:
-    ahead = steps[steps > 0]
+    picked = evenly(steps)
+    ahead = picked[picked > 0]
     return float(np.median(ahead)) if ahead.size else 1.0
 
 

@@ -22,6 +22,7 @@ from core.problems import Problem, Severity
 from core.progress import Cancelled, Progress, part, silent
 from core.study import Choices
 
+_LATER_BYTES = 6000
 #: larger files are read block by block when they are plain text [bytes]
 STREAMED = 1 << 23
 
@@ -302,12 +303,12 @@ def _sample_lines(source: Source) -> tuple[list[str], list[str]]:
         lines.pop()
     later: list[str] = []
     if not whole:
-        for at in (source.size // 2, max(0, source.size - 20000)):
-            piece = source.piece(at, 20000).decode("utf-8", "replace").split("\n")
+        for at in (source.size // 2, max(0, source.size - _LATER_BYTES)):
+            piece = source.piece(at, _LATER_BYTES).decode("utf-8", "replace").split("\n")
             later += [x.rstrip("\r") for x in piece[1:-1]]
-    elif len(lines) > 3 * sniff.SAMPLE_LINES:
-        later = lines[-sniff.SAMPLE_LINES :]
-    return lines[: 2 * sniff.SAMPLE_LINES], later
+    elif len(lines) > 2 * sniff.SAMPLE_LINES:
+        later = lines[-sniff.SAMPLE_LINES // 2 :]
+    return lines[: sniff.SAMPLE_LINES], later
 
 
 def _machines(

@@ -17,7 +17,7 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from core.traces import F64, Sampling
+from core.traces import F64, Sampling, evenly
 from core.units import SECONDS_PER_HOUR
 
 #: below this the two readings of a value cannot be told apart, and it does not matter [s]
@@ -70,7 +70,7 @@ def judge(
     changed = _written_on_change(steps, power_w, resolution_w)
     if changed is not None:
         return changed
-    median = float(np.median(steps))
+    median = float(np.median(evenly(steps)))
     if median < SHORT_S:
         why = f"a value each {median:.3g} s: taken as of the instant, which at this pace is the same"
         return Judged("sampled", why)
@@ -82,8 +82,8 @@ def judge(
 
 
 def _written_on_change(steps: F64, power_w: F64, resolution_w: float) -> Judged | None:
-    median = float(np.median(steps))
-    uneven = float((np.abs(steps - median) > 0.5 * median).mean())
+    median = float(np.median(evenly(steps)))
+    uneven = float((np.abs(evenly(steps) - median) > 0.5 * median).mean())
     if uneven < 0.04:
         return None
     change = np.abs(np.diff(power_w))

@@ -19,6 +19,8 @@ from core.units import ENERGY_IN_WH, POWER_IN_W, SECONDS_PER_HOUR
 
 #: power and counter differ aloud when further apart than this share and than their steps explain
 DIFFER = 0.05
+#: rows looked at to see whether values are held
+_HELD_ROWS = 100_000
 #: a counter whose step is less than this share of the total carries the log's energy
 FINE_COUNTER = 0.005
 
@@ -169,11 +171,12 @@ def _checked(made: Made, raw: Raw, file: str) -> Made:
         step = trace.counter_step_wh * (1 + len(trace.counter_breaks_s))
         used = by_counter if step / np.sqrt(6) < FINE_COUNTER * by_counter else by_power
         apart = abs(by_power - by_counter)
-        known = {p.code for p in problems}
-        if (
-            apart > DIFFER * max(by_power, by_counter) + 2 * step
-            and "log.power_and_counter_differ" not in known
-        ):
+        ratio = by_power / by_counter if by_counter > 0 else np.inf
+        if by_counter > 4 * step and not 0.2 < ratio < 5:
+            stated = {"power_unit": raw.power_unit or "W", "counter_unit": raw.counter_unit or "Wh"}
+            facts_u = {**stated, "ratio": float(f"{ratio:.3g}")}
+            problems.append(Problem("log.power_and_counter_differ", Severity.CAUTION, file, facts=facts_u))
+        elif apart > DIFFER * max(by_power, by_counter) + 2 * step:
             facts = {"by_power_wh": round(by_power, 2), "by_counter_wh": round(by_counter, 2)}
             problems.append(Problem("log.energies_differ", Severity.CAUTION, file, facts=facts))
     if trace.gaps:
@@ -194,7 +197,7 @@ def _checked(made: Made, raw: Raw, file: str) -> Made:
 
 def _held(trace: Trace) -> int:
     """Rows that a meter holds each value for while the load is moving; 1 when it does not."""
-    power = trace.power_w[: 1 << 20]
+    power = trace.power_w[:_HELD_ROWS]
     if power.size < 60 or trace.kind == "on_change":
         return 1
     span = float(np.percentile(power, 95) - np.percentile(power, 5))

@@ -17,7 +17,7 @@ from core.study import Choices
 #: delimiters in the order in which a tie is settled
 DELIMITERS = ("\t", ";", "|", ",", " ")
 NAMES = {"\t": "tab", ";": "semicolon", "|": "pipe", ",": "comma", " ": "spaces"}
-SAMPLE_BYTES = 1 << 17
+SAMPLE_BYTES = 1 << 16
 SAMPLE_LINES = 400
 #: a longer line is no row of a log
 LONGEST_LINE = 1 << 20

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Protocol
 
 #: bytes that are read and worked on at a time
-BLOCK = 1 << 24
+BLOCK = 1 << 25
 
 
 class Source(Protocol):
