@@ -26,6 +26,8 @@ WINDOW_S = 240.0
 WARM_UP_PART, WARM_UP_DOUBT = 0.62, 0.38
 #: how well the off rows of a window stand for the whole window, as part of what processing adds to standby
 OFF_ROWS_DOUBT = 0.012
+#: how well rows lifted by a pulsing hot end are told from pieces of the bed's pulses; judgement, no source
+HOT_END_DOUBT = 0.25
 #: no share is known better than this
 FLOOR_SHARE = 0.002
 #: refusals: fewest changes; smallest step in spreads; smallest share of off rows, and of undisturbed
@@ -99,7 +101,9 @@ def _why_not(trace: Trace, found: Levels, standby_w: float | None) -> Problem | 
     code = ""
     if found.step_w < FEWEST_SPREADS * found.spread_w or found.changes < FEWEST_CHANGES:
         code = "bed.not_switching"
-    elif found.plateau_w is not None and found.plateau_w - found.off_w < HOT_END_W:
+    elif (found.plateau_w is not None and found.plateau_w - found.off_w < HOT_END_W) or (
+        found.plateau_w is None and max(found.step_w, found.reach_w) < max(BED_STEP * rest_w, HOT_END_W)
+    ):
         code = "bed.hot_end"
     elif found.low_share < FEWEST_OFF:
         code = "bed.never_off"
@@ -170,6 +174,7 @@ def _switching(
         WARM_UP_DOUBT / math.sqrt(3) * rest_w * warm_up_h,
         u_base_w * processing_h,
         OFF_ROWS_DOUBT * rest_w * processing_h,
+        HOT_END_DOUBT / math.sqrt(3) * abs(found.hot_end_w) * processing_h,
         # the bed takes all of what the energy is wrong by, and the whole takes it too
         (1 - part) * own_wh,
         FLOOR_SHARE * energy.energy_wh,
@@ -188,10 +193,7 @@ def _bound(
     The least that was drawn for 20 s is at least what is not the bed; the bed is the rest of the mean or
     more.
     """
-    if (
-        found.plateau_w is None
-        or found.plateau_w - found.off_w < BED_STEP * (found.off_w - (standby_w or 0.0)) / 2
-    ):
+    if found.plateau_w is None:
         return None, None
     mean_w = energy.energy_wh * J_PER_WH / seconds
     rows = max(1, round(BOUND_S / max(trace.median_s if trace.kind != "on_change" else 1.0, 1e-3)))
@@ -199,6 +201,9 @@ def _bound(
         return None, None
     sums = np.concatenate(([0.0], np.cumsum(found.power_w)))
     lowest_w = float(np.min(sums[rows:] - sums[:-rows])) / rows
+    if found.plateau_w - lowest_w < HOT_END_W:
+        # nothing as large as a bed's heater shows, not even in the warm-up
+        return None, None
     typical_w = float(np.median(found.power_w))
     at_least = 1 - (BOUND_LOWEST * lowest_w + BOUND_TYPICAL * typical_w) / mean_w
     at_most = 1 - (standby_w or 0.0) / mean_w

@@ -26,6 +26,10 @@ OFF_PART = 0.05
 HOT_END_W = 90.0
 #: rows crowd where they are this many times as dense as elsewhere between the levels
 CROWDED = 2.0
+#: fewer rows than this part of all between the levels, and no pulse is cut by the meter's window
+CLEAN = 0.01
+#: a plateau this much lower than the step is not the heater's
+NO_PLATEAU = 0.6
 #: with fewer rows than this whose neighbours are off too, rows near the mode have to do
 FEWEST_UNDISTURBED = 0.04
 #: an unchanged value of an on-change log is spelt out for no longer than this many polls
@@ -51,6 +55,8 @@ class Levels:
     confused_share : float
         Part of the rows that hold pieces of pulses where a hot end pulses as well: the two cannot be told
         apart.
+    hot_end_w : float
+        How far a hot end that pulses by itself lifts the mean of the off rows above the lower mode. [W]
     changes : int
         How often the power goes from one level to the other.
     plateau_w : float or None
@@ -70,6 +76,7 @@ class Levels:
     low_share: float
     off_share: float
     confused_share: float
+    hot_end_w: float
     changes: int
     plateau_w: float | None
     plateau_end_s: float
@@ -120,12 +127,14 @@ def _undisturbed(is_off: NDArray[np.bool_]) -> NDArray[np.bool_]:
 class _Crowd:
     """Rows above the lower mode: within a hot end's watts, and between that and the upper level.
 
-    ``is_hot_end`` says whether the first crowd together; ``smear`` is the part of all rows that hold pieces
-    of pulses, were they spread over the whole step as they are where they can be told.
+    ``is_hot_end`` says whether the first crowd together, ``is_clean`` whether hardly any row lies between.
+    ``smear`` is the part of all rows that hold pieces of pulses, were they spread over the whole step as they
+    are where they can be told.
     """
 
     near_high_w: float
     is_hot_end: bool
+    is_clean: bool
     smear: float
 
 
@@ -140,10 +149,13 @@ def _crowd(power_w: F64, off_w: float, step_w: float, reach_w: float) -> _Crowd:
     upper = above[above > step_w / 2]
     foot = 0.95 * float(np.percentile(upper, 5)) if upper.size else 0.0
     if near_high <= reach_w or foot <= near_high:
-        return _Crowd(near_high, False, 0.0)
+        return _Crowd(near_high, False, False, 0.0)
     crowd = np.count_nonzero((above > reach_w) & (above <= near_high)) / (near_high - reach_w)
-    smear = np.count_nonzero((above > near_high) & (above < foot)) / (foot - near_high)
-    return _Crowd(near_high, bool(crowd > CROWDED * smear), float(smear * step_w / above.size))
+    pieces = int(np.count_nonzero((above > near_high) & (above < foot)))
+    smear = pieces / (foot - near_high)
+    return _Crowd(
+        near_high, bool(crowd > CROWDED * smear), pieces < CLEAN * above.size, smear * step_w / above.size
+    )
 
 
 def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Levels | None:
@@ -166,10 +178,18 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
     step_w = float(np.percentile(upper, 60)) - off_w if upper.size else 0.0
     is_high = power > off_w + step_w / 2
     crowd = _crowd(power, off_w, step_w, reach_w)
-    is_off = _undisturbed(~is_high) & (power <= off_w + (crowd.near_high_w if crowd.is_hot_end else reach_w))
+    # an averaged value has a pulsing hot end in it with its mean already
+    is_told = trace.kind != "averaged"
+    is_off = power <= off_w + (
+        crowd.near_high_w if is_told and (crowd.is_hot_end or crowd.is_clean) else reach_w
+    )
+    if not (is_told and crowd.is_clean):
+        is_off &= _undisturbed(~is_high)
     if np.mean(is_off) < FEWEST_UNDISTURBED:
         is_off = is_low
     plateau_w, plateau_end_s = _plateau(trace, start_s, warm_end_s, end_s)
+    if plateau_w is not None and plateau_w - off_w < NO_PLATEAU * step_w:
+        plateau_w = None  # the heater's warm-up is not in the log
     return Levels(
         time,
         power,
@@ -181,7 +201,8 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
         float(np.mean(power < off_w - max(HOT_END_W, reach_w))),
         float(np.mean(is_low)),
         float(np.mean(is_off)),
-        crowd.smear if crowd.is_hot_end else 0.0,
+        crowd.smear if is_told and crowd.is_hot_end else 0.0,
+        float(np.mean(power[is_off])) - off_w if is_told and crowd.is_hot_end and is_off.any() else 0.0,
         int(np.count_nonzero(np.diff(is_high.astype(np.int8)))),
         plateau_w,
         plateau_end_s,
