@@ -84,13 +84,14 @@ def _measure(quantity: Quantity, machines: tuple[MachineResult, ...], locale: Nu
     if quantity is BED_SHARE:
         top = 100.0  # a share is read against the whole
     axis = Axis(quantity.name, quantity.unit, top, locale)
+    cells = tuple(_cell(m, quantity, axis) for m in machines)
     return Measure(
         key=quantity.key,
         axis=axis,
-        cells=tuple(_cell(m, quantity, axis) for m in machines),
+        cells=cells,
         bars=quantity is MEAN_W,
         rank=BY_RANK.index(quantity),
-        legend="bed filled" if quantity is MEAN_W and any(m.bed_w for m in machines) else "",
+        legend="bed filled" if any(c.inner or c.inner_least for c in cells) else "",
     )
 
 
@@ -109,6 +110,7 @@ def _cell(machine: MachineResult, quantity: Quantity, axis: Axis) -> Cell:
         mark=Mark(measured.value, measured.u95, with_interval(raw.value, raw.u95, quantity, axis.locale)),
         dots=dots,
         inner=machine.bed_w if quantity is MEAN_W else None,
+        inner_least=_bed_at_least_w(machine) if quantity is MEAN_W else None,
     )
 
 
@@ -120,11 +122,26 @@ def _unknown(machine: MachineResult, quantity: Quantity, dots: tuple[Dot, ...], 
         return Cell(dots=dots, note="not known", reason=f"{quantity.name} is not known for {machine.name}.")
     beds = [r.bed for r in machine.included if r.bed is not None]
     reason = next((sentence(b.why_not) for b in beds if b.why_not is not None), "")
-    lows = [b.at_least for b in beds if b.at_least is not None]
-    if not lows:
+    bound = _bed_bound(machine)
+    if bound is None:
         return Cell(dots=dots, note="cannot be seen", reason=reason or "The bed's part cannot be seen here.")
-    highs = [b.at_most for b in beds if b.at_most is not None]
-    low = min(lows) * quantity.factor
-    high = max(highs) * quantity.factor if len(highs) == len(lows) else 100.0
+    low, high = bound[0] * quantity.factor, bound[1] * quantity.factor
     note = f"at least {number(low, 0, locale)} {quantity.unit}"
     return Cell(dots=dots, bound=Bound(low, high), note=note, reason=reason or f"The bed takes {note}.")
+
+
+def _bed_bound(machine: MachineResult) -> tuple[float, float] | None:
+    """Between which shares the bed's part lies in every run that counts and has a bound."""
+    beds = [r.bed for r in machine.included if r.bed is not None]
+    lows = [b.at_least for b in beds if b.at_least is not None]
+    if not lows:
+        return None
+    highs = [b.at_most for b in beds if b.at_most is not None]
+    return min(lows), max(highs) if len(highs) == len(lows) else 1.0
+
+
+def _bed_at_least_w(machine: MachineResult) -> float | None:
+    bound = _bed_bound(machine)
+    if machine.bed_w is not None or machine.mean_w is None or bound is None:
+        return None
+    return bound[0] * machine.mean_w.value

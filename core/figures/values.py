@@ -66,13 +66,15 @@ class Bound:
 class Cell:
     """One machine in one measure: a mark with its runs, or a note saying why there is no value.
 
-    ``inner`` is a part of the value drawn inside its bar (the bed's watts in the mean watts). ``note`` is
+    ``inner`` is a part of the value drawn inside its bar (the bed's watts in the mean watts);
+    ``inner_least`` is what it amounts to at least where no more is known. ``note`` is
     short, for the chart; ``reason`` says the same at length.
     """
 
     mark: Mark | None = None
     dots: tuple[Dot, ...] = ()
     inner: float | None = None
+    inner_least: float | None = None
     bound: Bound | None = None
     note: str = ""
     reason: str = ""

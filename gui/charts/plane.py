@@ -83,18 +83,26 @@ class _Plane:
         title = f"{self._figure.y.title} ({self._figure.y.unit})"
         box = Box(area.x, area.y, area.width, text)
         self._front.append(Text(box, self._ruler.fitted(title, area.width, bold=True), bold=True, full=title))
-        if unnamed:
-            note = f"no room for {count(unnamed, 'name')}"
-            width = self._ruler.width(note)
-            if width + self._ruler.width(title, bold=True) + px(16) <= area.width:
-                note_box = Box(area.right - width, area.y, width, text)
-                self._front.append(Text(note_box, note, token="muted", full=note))
+        self._note(unnamed, area.width - self._ruler.width(title, bold=True) - px(16))
         title = f"{self._figure.x.title} ({self._figure.x.unit})"
         width = self._ruler.width(title, bold=True)
         place_at = Box(plot.right - width, plot.bottom + px(5), width, text)
         ticks = [t for t in self._front if isinstance(t, Text) and t.box.overlaps(place_at.grown(px(6)))]
         self._front = [t for t in self._front if t not in ticks]
         self._front.append(Text(place_at, title, bold=True, full=title))
+
+    def _note(self, unnamed: int, room: float) -> None:
+        """What the dashed lines are and how many names are missing, as far as there is room."""
+        parts = ["dashed: equal mean power"] if self._figure.lines else []
+        if unnamed:
+            parts.insert(0, f"no room for {count(unnamed, 'name')}")
+        while parts and self._ruler.width("; ".join(parts)) > room:
+            parts.pop()
+        if parts:
+            note = "; ".join(parts)
+            width = self._ruler.width(note)
+            box = Box(self._area.right - width, self._area.y, width, self._text)
+            self._front.append(Text(box, note, token="muted", full=note))
 
     def _mark(self, mark: PlaneMark, size: float) -> None:
         px = self._look.px

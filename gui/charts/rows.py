@@ -299,6 +299,10 @@ class _Rows:
         if cell.inner is not None:
             inner = self._x(measure, box, cell.inner)
             self._items.append(Fill(Box(box.x, middle - half, inner - box.x, 2 * half), fill, 0.75))
+        elif cell.inner_least is not None:
+            least = self._x(measure, box, cell.inner_least)
+            self._items.append(Fill(Box(box.x, middle - half, least - box.x, 2 * half), fill, 0.32))
+            self._items.append(Line(least, middle - half, least, middle + half, fill, 1.6, (1.5, 1.5)))
 
     def _dots(self, measure: Measure, cell: Cell, row: Row, lane: Box) -> None:
         px = self._look.px

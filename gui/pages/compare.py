@@ -3,7 +3,7 @@
 from functools import partial
 
 from PySide6.QtCore import QLocale, QModelIndex, Qt
-from PySide6.QtGui import QGuiApplication, QResizeEvent
+from PySide6.QtGui import QCursor, QGuiApplication, QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QComboBox,
@@ -44,6 +44,8 @@ from gui.widgets.table_card import TableCard
 _LEAST_PLANE = 27
 #: with fewer machines the table is too short to stand beside the plane
 _LEAST_BESIDE = 3
+#: so many runs that are left out are named under the table, the others counted
+_MOST_NAMED = 4
 _EMPTY = (
     "Nothing to compare yet",
     "Drop meter logs of two or more machines anywhere on this window, or open the demo from the File menu.",
@@ -84,7 +86,8 @@ class ComparePage(Page):
     def _lay_out(self) -> None:
         self._lower = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lower.setSpacing(S12)
-        self._lower.addWidget(_card(self.plane), 1)
+        self._plane_card = _card(self.plane)
+        self._lower.addWidget(self._plane_card, 1)
         self._lower.addWidget(self.table, 0)
         inner = QWidget()
         content = self._content = QVBoxLayout(inner)
@@ -142,6 +145,8 @@ class ComparePage(Page):
             view.picked.connect(self._session.select)
             view.leaving_out.connect(self._leave_out)
             view.asked.connect(self._ask)
+            view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+            view.customContextMenuRequested.connect(self._on_context_menu)
         self.rows.copying.connect(self._copy_rows)
         self.plane.copying.connect(self._copy_plane)
         self._copy.clicked.connect(self._copy_rows)
@@ -152,6 +157,7 @@ class ComparePage(Page):
         self.left_out.closed.connect(self._on_bar_closed)
         self.table.view.activated.connect(self._ask_of_cell)
         self.found.closed.connect(self._on_found_closed)
+        self.pictures.copying.connect(self._copy_rows)
         self.pictures.told.connect(self.message.setText)
 
     # showing
@@ -172,10 +178,11 @@ class ComparePage(Page):
         self.rows.show_figure(comparison_figure(comparison, study, self._locale), say)
         plane = energy_time_figure(comparison, study, self._locale)
         self.plane.show_figure(plane, say)
+        self._plane_card.setVisible(bool(plane.marks))
         self.table.show_table(
             readable_table(comparison, self._locale), _note(comparison), self._locale.decimal
         )
-        self.fairness.show_findings(comparison.fairness)
+        self.fairness.show_findings(comparison.fairness, self._locale)
         self._on_selection(self._session.selected)
         self._say_how_found()
         self._arrange()
@@ -285,6 +292,9 @@ class ComparePage(Page):
         self._session.seal()
         self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def _on_context_menu(self) -> None:
+        self.pictures.menu.popup(QCursor.pos())
+
     def _copy_rows(self) -> None:
         self._copy_picture(self.rows)
 
@@ -320,6 +330,8 @@ def _note(comparison: Comparison) -> str:
     signs = "± is half the 95 % interval."
     if any(len(machine.included) == 1 for machine in comparison.machines):
         signs = "± is half the 95 % interval; of one run it holds what the meter leaves open, not the spread."
+    if len(out) > _MOST_NAMED:
+        out = [*out[:_MOST_NAMED], f"{len(out) - _MOST_NAMED} more"]
     return f"{signs} Not counted (hollow): {listed(out)}." if out else signs
 
 

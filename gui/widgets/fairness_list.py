@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
+from core.formatting import POINT, NumberLocale, count, number
 from core.results.values import Finding
 from core.wording import sentence
 from gui.look import S4, S8
@@ -37,7 +38,7 @@ class FairnessList(QFrame):
         """What the lines say."""
         return [label.text() for label in self._labels]
 
-    def show_findings(self, findings: Sequence[Finding]) -> None:
+    def show_findings(self, findings: Sequence[Finding], locale: NumberLocale = POINT) -> None:
         """Show another list; nothing is shown of an empty one."""
         if findings == self._shown:
             return
@@ -48,7 +49,8 @@ class FairnessList(QFrame):
             old.deleteLater()
         self._labels = []
         for finding in findings:
-            could = "" if finding.matters_wh is None else f" Could matter {finding.matters_wh:.1f} Wh."
+            matters = finding.matters_wh
+            could = f" Could matter {number(matters, 1, locale)} Wh." if matters is not None else ""
             label = QLabel(f"{_LEVELS[finding.level]}: {sentence(finding.problem)}{could}")
             label.setWordWrap(True)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
@@ -65,7 +67,6 @@ class FairnessList(QFrame):
         self._name_button()
 
     def _name_button(self) -> None:
-        count = len(self._shown)
-        points = "1 point of fairness" if count == 1 else f"{count} points of fairness"
+        points = count(len(self._shown), "point of fairness", "points of fairness")
         self.button.setText(f"{points} {'▴' if self.button.isChecked() else '▾'}")
         self.button.setAccessibleName(f"{points}, {'shown' if self.button.isChecked() else 'show'}")

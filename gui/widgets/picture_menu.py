@@ -32,6 +32,7 @@ class Picture:
 class PictureMenu(QObject):
     """The menu and what its entries do; the file dialog never blocks."""
 
+    copying = Signal()
     told = Signal(str)  # that it is saved, or what stood in the way and what would mend it
 
     def __init__(self, charts: dict[str, ChartView], parent: QWidget) -> None:
@@ -40,6 +41,10 @@ class PictureMenu(QObject):
         self._asked: Picture | None = None
         self._dialog: QFileDialog | None = None
         self.menu = QMenu("&Picture", parent)
+        copy = self.menu.addAction("&Copy the picture and its numbers")
+        copy.setObjectName("copy_picture")
+        copy.triggered.connect(self.copying)
+        self.menu.addSeparator()
         for title, chart in charts.items():
             part = self.menu.addMenu(title)
             for purpose, text in _PURPOSES:
@@ -50,6 +55,7 @@ class PictureMenu(QObject):
         self.menu.addSeparator()
         self.with_title = self._switch("With the headline")
         self.with_conditions = self._switch("With conditions and source")
+        self.doubled = self._switch("Twice the pixels (PNG)", is_on=False)
 
     @property
     def frame(self) -> Frame:
@@ -79,17 +85,18 @@ class PictureMenu(QObject):
     def write(self, picture: Picture, path: Path) -> None:
         """Write a picture; what stands in the way is told, not raised."""
         try:
-            save(path, picture.figure, picture.size, picture.view.look, picture.frame)
+            ratio = 2.0 if self.doubled.isChecked() else 1.0
+            save(path, picture.figure, picture.size, picture.view.look, picture.frame, ratio)
         except OSError as error:
             why = error.strerror or str(error)
             self.told.emit(f"{path.name} was not saved ({why}). Choose another folder or free some room.")
         else:
             self.told.emit(f"Saved {path.name}")
 
-    def _switch(self, text: str) -> QAction:
+    def _switch(self, text: str, *, is_on: bool = True) -> QAction:
         action = self.menu.addAction(text)
         action.setCheckable(True)
-        action.setChecked(True)
+        action.setChecked(is_on)
         return action
 
     def _on_purpose(self) -> None:

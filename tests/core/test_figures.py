@@ -127,6 +127,17 @@ def test_an_unknown_bed_share_says_what_is_known() -> None:
     assert (cell.bound.low, cell.bound.high) == pytest.approx((31.0, 80.0))
 
 
+def test_a_bar_is_filled_as_far_as_the_bed_is_known() -> None:
+    study, comparison = make(5, 4)
+    row = next(i for i, m in enumerate(comparison.machines) if m.bed_share is None)
+    mean = next(m for m in comparison_figure(comparison, study).measures if m.key == "mean_w")
+    cell, machine = mean.cells[row], comparison.machines[row]
+    assert machine.mean_w is not None
+    assert cell.inner is None
+    assert cell.inner_least == pytest.approx(0.31 * machine.mean_w.value)
+    assert all(c.inner_least is None for i, c in enumerate(mean.cells) if i != row)
+
+
 def test_a_machine_without_a_counted_run_has_a_row_that_says_so() -> None:
     study, comparison = make(2, 2, left_out=False)
     machine = comparison.machines[1]

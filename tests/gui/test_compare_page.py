@@ -203,6 +203,31 @@ def test_a_picture_can_be_saved_as_svg(bench: Bench, tmp_path: Path) -> None:
     assert "<text" in (tmp_path / "wide.svg").read_text(encoding="utf-8")
 
 
+def test_a_picture_can_have_twice_the_pixels(bench: Bench, tmp_path: Path) -> None:
+    bench.page.pictures.doubled.setChecked(True)
+    save(bench, "save_comparison_square", tmp_path / "a.png")
+    assert QImage(str(tmp_path / "a.png")).width() == 2160
+
+
+def test_the_menu_copies_too(bench: Bench) -> None:
+    QGuiApplication.clipboard().clear()
+    action = bench.page.pictures.menu.findChild(QAction, "copy_picture")
+    assert action is not None
+    action.trigger()
+    assert QGuiApplication.clipboard().mimeData().hasImage()
+
+
+def test_a_study_with_no_run_that_counts_shows_no_empty_plane(bench: Bench) -> None:
+    study = bench.session.study
+    for typed in study.typed:
+        study = edits.leave_out_typed(study, typed.id, "").study
+    bench.session.apply(edits.Edit(study, "Leave all out"))
+    bench.settle()
+    assert bench.page.rows.isVisible()
+    assert not bench.page.plane.isVisible()
+    assert "7 more" in bench.page.table.note.text()
+
+
 def test_a_picture_that_cannot_be_saved_says_why(bench: Bench, tmp_path: Path) -> None:
     picture = bench.page.pictures.picture("Comparison", "wide")
     assert picture is not None
