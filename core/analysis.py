@@ -12,9 +12,8 @@ from pathlib import Path, PurePath
 
 from attrs import evolve, frozen
 
-from core import activity as activities_of
 from core import edits
-from core.activity import Activity, find
+from core.activity import Activity, find, second_look
 from core.logs import FileReading, Reading, find_files, join, join_readings, read_bytes, read_path
 from core.problems import Problem, Severity
 from core.progress import Progress, silent
@@ -153,10 +152,10 @@ def found_logs(analyses: Sequence[FileAnalysis]) -> tuple[FoundLog, ...]:
                 activity=find(joined) if len(group) > 1 else origin[id(alone)][1],
             )
         )
-    second_look = getattr(activities_of, "second_look", tuple)
-    settled = second_look([log.activity for log in logs])
-    logs = [evolve(log, activity=activity) for log, activity in zip(logs, settled, strict=True)]
-    return _named_apart(logs)
+    named = _named_apart(logs)
+    # a machine's own logs settle its runs first, then the other machines what is left open
+    settled = second_look([log.activity for log in named], [log.machine_name for log in named])
+    return tuple(evolve(log, activity=a) for log, a in zip(named, settled, strict=True))
 
 
 def _named_apart(logs: Sequence[FoundLog]) -> tuple[FoundLog, ...]:

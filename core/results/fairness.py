@@ -5,10 +5,13 @@ could move the machine's mean where that can be worked out, and is called unfair
 the mean's own interval.
 """
 
+import math
 import statistics
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from typing import Literal
+
+from attrs import frozen
 
 from core.formatting import count, duration, number, percent
 from core.problems import Problem, Severity
@@ -25,8 +28,8 @@ SOAK_SHARE, SOAK_S = 1.6, 90.0
 EDGE_SAMPLES = 6.0
 #: processing this much longer or shorter than usual, and by at least this many seconds
 LENGTH_SHARE, LENGTH_S = 0.04, 60.0
-#: modified z-score beyond which a value is called an outlier, and from how many runs on
-OUTLIER_SCORE, OUTLIER_RUNS = 3.5, 4
+#: level of the test for an outlier, and from how many runs on it is made
+OUTLIER_LEVEL, OUTLIER_RUNS = 0.05, 4
 #: more of a run's time than this in gaps is told
 GAP_TOLD = 0.01
 #: steps of the power reading above this share of the mean power are told
@@ -114,8 +117,11 @@ def _starts(result: MachineResult, edge_s: float) -> Iterable[Finding]:
     if len(runs) < 2:
         return
     times = [_warm_up_s(r) for r in runs]
+    rests = [_processing_s(r) for r in runs]
     for i, run in enumerate(runs):
         usual = _others(times, i)
+        if abs(rests[i] - _others(rests, i)) > 0.5 * abs(times[i] - usual):
+            continue  # only the end of its warm-up was seen elsewhere: the run as a whole is no different
         facts = {"run": run.name, "seconds": duration(times[i]), "usual": duration(usual)}
         if times[i] < WARM_START_SHARE * usual and usual - times[i] > WARM_START_S + edge_s:
             if len(runs) == 2:
@@ -157,29 +163,69 @@ def _matters(runs: Sequence[RunResult], i: int) -> float:
 
 
 def _outliers(result: MachineResult) -> Iterable[Finding]:
-    """Runs that lie far from the others by the modified z-score.
+    """The run that lies furthest from the others, if that is more than chance would put it."""
+    runs = result.included
+    energies = [r.energy_wh or 0.0 for r in runs]
+    odd = grubbs(energies)
+    if odd is None:
+        return
+    run = runs[odd.index]
+    others = [e for i, e in enumerate(energies) if i != odd.index]
+    # repeats closer to each other than the meter can tell make any distance look large
+    if abs(energies[odd.index] - statistics.fmean(others)) <= (run.energy_u95_wh or 0.0):
+        return
+    yield _finding(
+        "caution",
+        "fair.outlier",
+        result,
+        _matters(runs, odd.index),
+        run=run.name,
+        energy=number(energies[odd.index], 1),
+        statistic=odd.statistic,
+        limit=odd.limit,
+    )
+
+
+@frozen
+class Outlier:
+    """The value that stands out: its place, and Grubbs' statistic against its limit."""
+
+    index: int
+    statistic: float
+    limit: float
+
+
+def grubbs(values: Sequence[float]) -> Outlier | None:
+    """The outlier among repeats by Grubbs' test, two-sided at 5 %; None when no value stands out.
+
+    Parameters
+    ----------
+    values : sequence of float
+        Fewer than four say nothing.
 
     References
     ----------
-    .. [1] B. Iglewicz, D. C. Hoaglin, *How to Detect and Handle Outliers*, ASQC Quality Press, 1993: 0.6745
-       times the distance from the median over the median absolute deviation, limit 3.5 (from memory).
+    .. [1] F. E. Grubbs, "Procedures for detecting outlying observations in samples", Technometrics 11 (1969)
+       1-21; the limit as in the NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1 (from memory).
+
+    Examples
+    --------
+    >>> grubbs([199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57]).index
+    7
     """
-    runs = result.included
-    if len(runs) < OUTLIER_RUNS:
-        return
-    energies = [r.energy_wh or 0.0 for r in runs]
-    middle = statistics.median(energies)
-    deviation = statistics.median([abs(e - middle) for e in energies])
-    for i, run in enumerate(runs):
-        away = abs(energies[i] - middle)
-        # repeats closer to each other than the meter can tell make any score large
-        own = run.energy_u95_wh or 0.0
-        if deviation <= 0 or away <= own:
-            continue
-        score = 0.6745 * away / deviation
-        if score > OUTLIER_SCORE:
-            facts = {"run": run.name, "energy": number(energies[i], 1), "score": score}
-            yield _finding("caution", "fair.outlier", result, _matters(runs, i), **facts)
+    from scipy.special import stdtrit
+
+    n = len(values)
+    if n < OUTLIER_RUNS:
+        return None
+    mean, deviation = statistics.fmean(values), statistics.stdev(values)
+    if deviation <= 0:
+        return None
+    index = max(range(n), key=lambda i: abs(values[i] - mean))
+    statistic = abs(values[index] - mean) / deviation
+    t = float(stdtrit(n - 2, 1 - OUTLIER_LEVEL / (2 * n)))
+    limit = (n - 1) / math.sqrt(n) * math.sqrt(t**2 / (n - 2 + t**2))
+    return Outlier(index, statistic, limit) if statistic > limit else None
 
 
 def _gaps(result: MachineResult) -> Iterable[Finding]:

@@ -65,7 +65,7 @@ SENTENCES: dict[str, str] = {
     ),
     "fair.outlier": (
         "{machine}, {run}: {energy} Wh lies far from its other runs "
-        "(modified z-score {score:.1f}, limit 3.5); look for a cause before leaving it out."
+        "(Grubbs' test: {statistic:.2f}, limit {limit:.2f}); look for a cause before leaving it out."
     ),
     "fair.gaps": (
         "{machine}, {run}: {share} of its time lies in gaps of the log; "

@@ -18,7 +18,7 @@ from core.store.file import StudyFile
 from core.study import Study
 from core.traces import Trace
 from core.wording import placed
-from tests.core.benches import alike, trace
+from tests.core.benches import Making, alike, trace
 
 EMPTY = edits.new_study("s").study
 
@@ -174,3 +174,17 @@ def test_a_study_and_logs_together(folder: Path, tmp_path: Path) -> None:
     assert [m.name for m in gathered.study.machines] == ["Hazel", "alder", "birch", "rowan"]
     assert gathered.study.boundary == "processing only"
     assert gathered.comparison().machines[0].name == "Hazel"
+
+
+def test_a_log_of_something_else_does_not_pass_for_the_part(tmp_path: Path) -> None:
+    """Alone, a short making is the only candidate; beside the machine's other log it is not of the part."""
+    # elapsed time cannot be put in order with the other log's clock, so the two stay apart
+    short = trace([Making(processing=500)])
+    rows = [f"{t:.0f},{p:.1f},Alder" for t, p in zip(short.time_s, short.power_w, strict=True)]
+    (tmp_path / "short.csv").write_text("\n".join(["elapsed [s],power [W],device", *rows]) + "\n")
+    (alone,) = find_logs([tmp_path]).logs
+    assert [r.kind for r in alone.runs] == ["run"]
+    written(tmp_path / "parts.csv", trace(alike(3)), device="Alder")
+    found = {Path(log.sources[0].file_name).name: log for log in find_logs([tmp_path]).logs}
+    assert [r.kind for r in found["parts.csv"].runs] == ["run", "run", "run"]
+    assert [r.kind for r in found["short.csv"].runs] == ["broken off"]

@@ -8,6 +8,7 @@ from attrs import evolve
 
 from core import edits
 from core.results.compare import compare
+from core.results.fairness import grubbs
 from core.results.values import Finding
 from core.study import Study
 from core.traces import Trace
@@ -81,9 +82,22 @@ def test_outlier_by_the_named_rule() -> None:
     for energy_wh in (50.0, 50.4, 50.2, 49.8, 58.0):
         study = edits.add_typed(study, study.machines[0].id, energy_wh, seconds=1800, step_wh=0.1).study
     finding = told(study, {}, "fair.outlier")
-    # median 50.2, median deviation 0.2: 0.6745 x 7.8 / 0.2 = 26.3
-    assert "modified z-score 26.3, limit 3.5" in sentence(finding.problem)
+    # mean 51.68, standard deviation 3.5401: 6.32 / 3.5401 = 1.785; limit for five values 1.715
+    assert "Grubbs' test: 1.79, limit 1.72" in sentence(finding.problem)
     assert finding.matters_wh == pytest.approx(58.0 / 5 + 200.4 / 5 - 200.4 / 4)
+
+
+def test_grubbs_against_the_worked_example() -> None:
+    """NIST/SEMATECH e-Handbook, 1.3.5.17.1 (from memory): G = 2.4687, two-sided limit 2.1266."""
+    values = [199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57]
+    found = grubbs(values)
+    assert found is not None
+    assert found.index == 7
+    assert found.statistic == pytest.approx(2.4687, abs=2e-4)
+    assert found.limit == pytest.approx(2.1266, abs=2e-4)
+    assert grubbs(values[:7]) is None
+    assert grubbs([1.0, 1.0, 9.0]) is None
+    assert grubbs([1.0] * 6) is None
 
 
 def test_a_close_spread_makes_no_outlier_of_what_the_meter_cannot_tell() -> None:
