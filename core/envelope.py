@@ -72,8 +72,8 @@ def envelope(trace: Trace, start_s: float, end_s: float, columns: int) -> Envelo
 def _extreme_rows(time_s: F64, power_w: F64, columns: int) -> NDArray[np.intp]:
     from tsdownsample import MinMaxDownsampler
 
-    # The library gives rows as unsigned integers, and its classes have no types.
-    rows = MinMaxDownsampler().downsample(time_s, power_w, n_out=2 * columns)  # type: ignore[no-untyped-call]
+    # The library needs two columns, gives rows as unsigned integers, and its classes have no types.
+    rows = MinMaxDownsampler().downsample(time_s, power_w, n_out=2 * max(columns, 2))  # type: ignore[no-untyped-call]
     return np.concatenate(([0, time_s.size - 1], rows.astype(np.intp)))
 
 

@@ -3,12 +3,14 @@
 import faulthandler
 import sys
 import traceback
+from importlib import import_module
 from pathlib import Path
 from types import TracebackType
 
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QApplication
 
+from core.progress import Progress
 from gui.appearance import Appearance
 from gui.icons import application_icon
 from gui.jobs import Failure, Jobs
@@ -16,6 +18,9 @@ from gui.main_window import MainWindow
 from gui.pages.logs import LogsPage
 from gui.session import Session
 from gui.settings import Settings, data_folder
+
+_TURN_S = 0.001
+_SLOW_TO_LOAD = ("pyarrow.csv", "tsdownsample", "pandas", "scipy.stats", "statsmodels.stats.api", "GTC")
 
 
 def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) -> tuple[MainWindow, Session]:
@@ -63,10 +68,24 @@ def run(paths: list[str], demo: bool = False) -> int:
         _open_last(session, settings)
         window.add_paths([Path(path) for path in paths])
     window.show()
+    # The pool computes in Python too: the window asks for its turn more often than the usual 5 ms.
+    sys.setswitchinterval(_TURN_S)
+    jobs.start("warm up", _load_libraries, _nothing_to_show)
     try:
         return app.exec()
     finally:
         _end(app, window)
+
+
+def _load_libraries(progress: Progress) -> None:
+    """Load what the first import would load: some of it holds the interpreter for a tenth of a second."""
+    for name in _SLOW_TO_LOAD:
+        progress(0.0, "starting")
+        import_module(name)
+
+
+def _nothing_to_show(result: None) -> None:
+    """Everything is loaded; there is nothing to show for it."""
 
 
 def _open_last(session: Session, settings: Settings) -> None:

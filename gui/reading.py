@@ -8,6 +8,7 @@ from attrs import evolve, field, frozen
 from core import edits
 from core.activity import Activity, find
 from core.analysis import FileAnalysis, FoundLog, find_logs, read_log
+from core.envelope import envelope
 from core.logs import find_files, read_path
 from core.logs.reading import Reading
 from core.problems import Problem, Severity
@@ -57,7 +58,8 @@ def read_files(paths: Sequence[Path], file: StudyFile, progress: Progress) -> Fi
         here(0.0, f"reading {shown}")
         reading = read_path(path, shown_name=shown, progress=here)
         done += 1
-        activities = tuple(None if r.trace is None else find(r.trace) for r in reading.readings)
+        here(1.0, f"finding runs in {shown}")
+        activities = tuple(None if r.trace is None else found_in(r.trace) for r in reading.readings)
         return FileAnalysis(reading, activities)
 
     found = find_logs(paths, analyse=analyse)
@@ -78,6 +80,13 @@ def read_files(paths: Sequence[Path], file: StudyFile, progress: Progress) -> Fi
         if all(source.digest in kept for source in log.sources)
     )
     return FilesRead(logs, tuple(problems))
+
+
+def found_in(trace: Trace) -> Activity:
+    """What happened in a trace; what drawing it takes is loaded here, not in the window."""
+    if trace.time_s.size > 1:
+        envelope(trace, 0.0, trace.end_s, 1)
+    return find(trace)
 
 
 def read_logs(
@@ -111,7 +120,7 @@ def _read(log: Log, blob: Callable[[str], bytes | Problem]) -> LogData:
         return data
 
     trace, readings, problems = read_log(log, bytes_of)
-    activity = None if trace is None else find(trace)
+    activity = None if trace is None else found_in(trace)
     return LogData(trace, readings, activity, (*refused, *problems))
 
 

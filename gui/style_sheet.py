@@ -1,5 +1,6 @@
 """The style sheet of Qt's own widgets, made from the tokens of a look."""
 
+from core.places import assets_folder
 from gui.look import CORNER, S4, S8, Look
 
 _SHEET = """
@@ -40,7 +41,9 @@ QLineEdit, QComboBox, QDoubleSpinBox, QDateTimeEdit {{
     selection-background-color: {selection}; selection-color: {ink};
 }}
 QLineEdit:disabled, QComboBox:disabled {{ color: {muted}; border-color: {rule}; }}
+QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{ width: 0px; border: none; }}
 QComboBox::drop-down {{ border: none; width: {s24}px; }}
+QComboBox::down-arrow {{ image: url("{chevron}"); width: {line}px; height: {line}px; }}
 QComboBox QAbstractItemView {{ background: {card}; border: 1px solid {rule}; color: {ink}; }}
 QLineEdit#study_name {{
     background: transparent; border: 2px solid transparent; padding: {s4}px;
@@ -92,5 +95,8 @@ def style_sheet(look: Look) -> str:
         s4=S4,
         s8=S8,
         s24=24,
+        line=round(px),
+        # A picture in a style sheet keeps its colours: there is one for each theme.
+        chevron=(assets_folder() / "icons" / f"chevron-{'dark' if look.is_dark else 'light'}.svg").as_posix(),
         corner=CORNER,
     )

@@ -31,7 +31,7 @@ from gui.charts import lane_hits as hits
 from gui.charts import lane_painting as painting
 from gui.charts.lane_hits import Edge
 from gui.charts.time_view import TimeView
-from gui.look import S4
+from gui.look import S4, Look
 
 #: what one notch of the wheel, or one press of a key, zooms by
 ZOOM_STEP: Final = 0.8
@@ -83,6 +83,7 @@ class Lane(QWidget):
         self._drag: _Drag | None = None
         self._waiting = "reading the log"
         self._name: QLineEdit | None = None
+        self._measured: tuple[tuple[int, int, Look], painting.LaneGeometry] | None = None
 
     # what it shows
 
@@ -438,7 +439,10 @@ class Lane(QWidget):
         return super().event(event)
 
     def _geometry(self) -> painting.LaneGeometry:
-        return painting.LaneGeometry.of(self.width(), self.height(), self._look)
+        asked = (self.width(), self.height(), self._look)
+        if self._measured is None or self._measured[0] != asked:
+            self._measured = asked, painting.LaneGeometry.of(*asked)
+        return self._measured[1]
 
     def _place(self) -> None:
         plot = self._geometry().plot

@@ -77,6 +77,12 @@ class LogsPage(Page):
         super().resizeEvent(event)
         self._place_panel()
 
+    def event(self, event: QEvent) -> bool:
+        done = super().event(event)
+        if event.type() == QEvent.Type.LayoutRequest:
+            self._place_panel()
+        return done
+
     def changeEvent(self, event: QEvent) -> None:
         if event.type() == QEvent.Type.PaletteChange:
             self._stretch.draw_icons()
@@ -168,7 +174,7 @@ class LogsPage(Page):
         row.addStretch(1)
         self._typed_button = QToolButton()
         self._typed_button.setObjectName("button_typed")
-        self._typed_button.setText("Type readings")
+        self._typed_button.setText("Type in")
         self._typed_button.setToolTip("Enter runs of which only the meter's display was read")
         self._typed_button.setCheckable(True)
         self._typed_button.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
@@ -177,7 +183,7 @@ class LogsPage(Page):
         row.addWidget(self._typed_button)
         self._panel_button = QToolButton()
         self._panel_button.setObjectName("button_panel")
-        self._panel_button.setText("How it was read")
+        self._panel_button.setText("Reading")
         self._panel_button.setToolTip(
             "Encoding, clock, units, gaps and refused rows of the log, to be corrected"
         )

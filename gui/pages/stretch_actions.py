@@ -33,6 +33,8 @@ _TABLE: Final = (
     ("whole", "Whole logs", "W", "zoom-all", "Show every log from end to end"),
     ("draw", "Mark a stretch", "N", "", "Mark a stretch in the middle of what is visible of the log"),
 )
+#: a button has no room for the whole text
+_ON_BUTTON: Final = {"join": "Join", "whole": "Whole"}
 
 
 class StretchActions(QObject):
@@ -212,8 +214,8 @@ class StretchActions(QObject):
         action = QAction(text, page)
         action.setObjectName(f"stretch_action_{name}")
         action.setShortcut(QKeySequence(keys))
-        if name == "join":
-            action.setIconText("Join")  # the button has no room for the whole
+        if name in _ON_BUTTON:
+            action.setIconText(_ON_BUTTON[name])
         action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         action.setToolTip(f"{tip} ({action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)})")
         action.triggered.connect(does)

@@ -87,7 +87,6 @@ def _spin(name: str, accessible_name: str, unit: str, most: float) -> QDoubleSpi
     spin.setRange(0.0, most)
     spin.setDecimals(2)
     spin.setSingleStep(0.1)
-    spin.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
     # While a number is being typed nothing is computed.
     spin.setKeyboardTracking(False)
     return spin

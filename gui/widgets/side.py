@@ -54,7 +54,6 @@ class Side(QWidget):
         self._bed.setSingleStep(5.0)
         self._bed.setSuffix(" °C")
         self._bed.setSpecialValueText("not stated")
-        self._bed.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
         self._bed.setKeyboardTracking(False)
         self._bed.valueChanged.connect(self._set_bed)
         self._bed.editingFinished.connect(self.field_left)

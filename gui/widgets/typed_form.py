@@ -181,6 +181,5 @@ def _spin(name: str, most: float, unit: str, decimals: int) -> QDoubleSpinBox:
     spin.setRange(0.0, most)
     spin.setDecimals(decimals)
     spin.setSuffix(unit)
-    spin.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
     spin.setKeyboardTracking(False)
     return spin

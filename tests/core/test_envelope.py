@@ -61,6 +61,12 @@ def test_a_view_between_two_samples_still_shows_the_line_between_them():
     assert list(drawn.time_s) == [0, 100]
 
 
+@pytest.mark.parametrize("columns", [1, 2, 3])
+def test_a_picture_may_be_as_narrow_as_a_pixel(columns):
+    drawn = envelope(Trace.of(np.arange(1000.0), np.arange(1000.0)), 0, 999, columns)
+    assert (drawn.power_w.min(), drawn.power_w.max()) == (0, 999)
+
+
 def test_an_empty_view_is_the_callers_mistake():
     with pytest.raises(ValueError, match="start_s < end_s"):
         envelope(Trace.of([0, 1], [0, 0]), 1, 1, 10)
