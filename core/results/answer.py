@@ -27,12 +27,15 @@ def headline(comparison: Comparison) -> str:
     if not known:
         logs = sum(len(m.files) for m in comparison.machines)
         return f"No complete run of {_the_part(comparison)} was found in {count(logs, 'log')}."
-    best, last = known[0], known[-1]
     if len(known) == 1:
-        return _one_machine(best, comparison)
+        return _one_machine(known[0], comparison)
+    # a machine with one run cannot be judged: where two others can, they are what is told
+    repeated = [m for m in known if len(m.included) > 1]
+    told = repeated if len(repeated) > 1 else known
+    best, last = told[0], told[-1]
     pair = _pair_of(comparison, best.machine_id, last.machine_id)
     if pair is None or pair.shown is None:
-        return _not_judged(known, comparison)
+        return _not_judged(best, last, comparison)
     if pair.shown and pair.ratio_low is not None and pair.ratio_high is not None:
         low, high = 1 - pair.ratio_high, 1 - pair.ratio_low
         digits = _decimals(low, high)
@@ -41,7 +44,7 @@ def headline(comparison: Comparison) -> str:
             f"{percent(1 - pair.ratio, digits)} less than {last.name} "
             f"(95 % interval {number(100 * low, digits)} to {percent(high, digits)})."
         )
-    return _no_difference(known, pair)
+    return _no_difference(told, pair)
 
 
 def _one_machine(machine: MachineResult, comparison: Comparison) -> str:
@@ -54,9 +57,8 @@ def _one_machine(machine: MachineResult, comparison: Comparison) -> str:
     return f"{machine.name} makes {_the_part(comparison)} for {energy} Wh{tail} ({runs})."
 
 
-def _not_judged(known: list[MachineResult], comparison: Comparison) -> str:
-    best, last = known[0], known[-1]
-    single = [m.name for m in known if len(m.included) == 1]
+def _not_judged(best: MachineResult, last: MachineResult, comparison: Comparison) -> str:
+    single = [m.name for m in (best, last) if len(m.included) == 1]
     told = (
         f"{best.name} makes {_the_part(comparison)} for {_energy(best)} Wh, "
         f"{last.name} for {_energy(last)} Wh"
@@ -98,6 +100,9 @@ def conditions(comparison: Comparison, study: Study) -> str:
     unknown = [m.name for m in comparison.machines if m.energy_wh is None]
     if unknown and known:
         lines.append(f"{listed(unknown)}: no complete run.")
+    single = [m.name for m in known if len(m.included) == 1]
+    if single and len(known) > 1:
+        lines.append(f"{listed(single)}: one run only.")
     left_out = _left_out_told(comparison)
     if left_out:
         lines.append(left_out)
@@ -138,7 +143,7 @@ def _ties_told(comparison: Comparison) -> list[str]:
     """Pairs with no difference, unless the headline tells of nothing else."""
     names = {m.machine_id: m.name for m in comparison.machines}
     runs = {m.machine_id: len(m.included) for m in comparison.machines}
-    known = [m.machine_id for m in comparison.machines if m.energy_wh is not None]
+    known = [m.machine_id for m in comparison.machines if len(m.included) > 1]
     ties = [p for p in comparison.pairs if p.shown is False]
     first_and_last = {(known[0], known[-1])} if known else set()
     if any((p.machine_id, p.other_id) in first_and_last for p in ties):

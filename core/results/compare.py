@@ -66,9 +66,9 @@ def compare(
         pairs=pairs,
         fairness=fairness.findings(inputs, order),
         problems=tuple(
-            evolve(problem, file=problem.file or m.name)
+            evolve(problem, file=problem.file or f"{m.name}, {run.name}")
             for m in order
-            for run in m.runs
+            for run in m.included
             for problem in run.problems
         ),
         headline="",

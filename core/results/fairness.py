@@ -230,7 +230,8 @@ def grubbs(values: Sequence[float]) -> Outlier | None:
 
 def _gaps(result: MachineResult) -> Iterable[Finding]:
     for run in result.included:
-        if run.energy is not None and run.energy.gap_share > GAP_TOLD:
+        # with a counter nothing of the run's energy is lost in a gap
+        if run.energy is not None and run.energy.method == "power" and run.energy.gap_share > GAP_TOLD:
             u_wh = sum(i.u_wh for i in run.energy.influences if i.name == "gaps")
             matters = 1.96 * u_wh / len(result.included) if u_wh else None
             yield _finding(

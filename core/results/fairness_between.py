@@ -80,7 +80,8 @@ def _sampling(compared: Sequence[MachineInput]) -> Iterable[Finding]:
     names = {given.machine.id: given.machine.name for given in compared}
     told: dict[str, list[str]] = {}
     for machine_id, (kind, step) in ways.items():
-        text = "on change" if kind == "on_change" else f"{kind} every {number(step, 0 if step >= 2 else 1)} s"
+        digits = 0 if step == round(step) else 1
+        text = "on change" if kind == "on_change" else f"{kind} every {number(step, digits)} s"
         told.setdefault(text, []).append(names[machine_id])
     text = "; ".join(f"{_named(who, 'machine')} {way}" for way, who in told.items())
     yield Finding("note", Problem("fair.sampling", Severity.NOTE, facts={"ways": text}), tuple(ways))

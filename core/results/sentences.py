@@ -69,7 +69,7 @@ SENTENCES: dict[str, str] = {
     ),
     "fair.gaps": (
         "{machine}, {run}: {share} of its time lies in gaps of the log; "
-        "its energy there is known only within wide limits unless the meter has a counter."
+        "its energy there is known only within wide limits; leave it out, or use a meter with a counter."
     ),
     "fair.meters": (
         "The machines count as measured with {count} meters, so the error of a meter does not cancel between "

@@ -94,6 +94,16 @@ def test_one_run_each_is_not_judged() -> None:
     )
 
 
+def test_where_two_machines_have_repeats_they_are_told() -> None:
+    lone = machine("Hazel", 12.0, runs=1)
+    mixed = comparison(
+        [lone, ALDER, ROWAN], Pair("hazel", "alder", 0.5, 0.4, 0.6, None, None),
+        Pair("hazel", "rowan", 0.4, 0.3, 0.5, None, None), SHOWN,
+    )  # fmt: skip
+    assert headline(mixed).startswith("Alder makes the part for 21.4 Wh, 35 % less than Rowan")
+    assert "Hazel: one run only." in conditions(mixed, Study(id="s"))
+
+
 def test_one_machine() -> None:
     assert headline(comparison([ALDER])) == (
         "Alder makes the part for 21.4 ± 0.8 Wh, 46.8 parts per kWh (4 runs)."
