@@ -36,8 +36,36 @@ def comparison_figure(comparison: Comparison, study: Study, locale: NumberLocale
         conditions=comparison.conditions,
         source=source_of(study),
         rows=tuple(_row(m) for m in machines),
-        measures=tuple(_measure(q, machines, locale) for q in MEASURES),
+        measures=tuple(_measure(q, comparison, locale) for q in MEASURES),
+        ties=ties(comparison),
     )
+
+
+def ties(comparison: Comparison) -> tuple[tuple[int, int], ...]:
+    """Stretches of neighbouring machines among which no pair shows a difference in energy.
+
+    Parameters
+    ----------
+    comparison : Comparison
+        A pair of which nothing is known counts as different: a tie is claimed only where it was tested.
+
+    Returns
+    -------
+    tuple of (first, last)
+        Places of machines, ``first < last``; none lies inside another.
+    """
+    alike = {frozenset((p.machine_id, p.other_id)) for p in comparison.pairs if p.shown is False}
+    ids = [m.machine_id for m in comparison.machines]
+    found: list[tuple[int, int]] = []
+    for first in range(len(ids)):
+        last = first
+        while last + 1 < len(ids) and all(
+            frozenset((ids[i], ids[last + 1])) in alike for i in range(first, last + 1)
+        ):
+            last += 1
+        if last > first and (not found or last > found[-1][1]):
+            found.append((first, last))
+    return tuple(found)
 
 
 def source_of(study: Study) -> str:
@@ -63,7 +91,8 @@ def _row(machine: MachineResult) -> Row:
     return Row(machine.machine_id, machine.name, machine.slot, count(len(machine.included), "run"))
 
 
-def _measure(quantity: Quantity, machines: tuple[MachineResult, ...], locale: NumberLocale) -> Measure:
+def _measure(quantity: Quantity, comparison: Comparison, locale: NumberLocale) -> Measure:
+    machines = comparison.machines
     ends = [
         value.value + (value.u95 or 0.0)
         for m in machines
@@ -91,8 +120,14 @@ def _measure(quantity: Quantity, machines: tuple[MachineResult, ...], locale: Nu
         cells=cells,
         bars=quantity is MEAN_W,
         rank=BY_RANK.index(quantity),
-        legend="bed filled" if any(c.inner or c.inner_least for c in cells) else "",
+        legend=_legend(quantity, comparison, cells),
     )
+
+
+def _legend(quantity: Quantity, comparison: Comparison, cells: tuple[Cell, ...]) -> str:
+    if quantity is ENERGY and ties(comparison):
+        return "bracket: no difference shown"
+    return "bed filled" if any(c.inner or c.inner_least for c in cells) else ""
 
 
 def _cell(machine: MachineResult, quantity: Quantity, axis: Axis) -> Cell:

@@ -105,7 +105,7 @@ class Measure:
     rank : int
         Which measures to keep when there is no room: 0 first.
     legend : str
-        What the bar's filled part means; empty for no bars.
+        What a sign in the column means (the bar's filled part, the brackets); may be empty.
     """
 
     key: str
@@ -118,13 +118,18 @@ class Measure:
 
 @frozen
 class ComparisonFigure:
-    """One row a machine, one column a measure."""
+    """One row a machine, one column a measure.
+
+    ``ties`` are stretches of rows (first, last) among which no difference in energy is shown; they may
+    overlap, because a machine can be like its neighbours on either side while those differ.
+    """
 
     headline: str
     conditions: str
     source: str
     rows: tuple[Row, ...]
     measures: tuple[Measure, ...]
+    ties: tuple[tuple[int, int], ...] = ()
 
 
 @frozen

@@ -30,6 +30,8 @@ _WISHED_ROWS = ((6, 3.1), (14, 2.45), (math.inf, 1.45))
 _LEAST_PLOT = 2.4
 #: weight of the first measure's width against the others'
 _FIRST_WEIGHT = 1.35
+#: at most so many brackets stand side by side
+_TIE_LANES = 3
 #: one tick label needs this much width, in text heights
 _TICK_ROOM = 2.6
 
@@ -158,6 +160,7 @@ class _Rows:
             self._items.append(Line(area.x, y, area.right, y, "rule", 1.0))
             self._name(row, y, height, tall)
         self._items.append(Line(area.x, bottom, area.right, bottom, "rule", 1.0))
+        self._ties(top, height)
         left = area.x + self._names
         gap = px(_COLUMN_GAP)
         weights = [_FIRST_WEIGHT if m.rank == 0 else 1.0 for m in measures]
@@ -167,6 +170,26 @@ class _Rows:
             column = Box(left + gap, top, width, bottom - top)
             self._column(measure, column, area.y, height, tall)
             left += gap + width
+
+    def _ties(self, top: float, height: float) -> None:
+        """Brackets between names and charts; where there is no lane the words on top must do."""
+        px, names = self._look.px, self._figure.rows
+        shown = [(first, min(last, len(names) - 1)) for first, last in self._figure.ties]
+        ends = [-1] * _TIE_LANES
+        for first, last in shown:
+            lane = next((k for k, end in enumerate(ends) if end < first), None)
+            if lane is None or first >= last:
+                continue
+            ends[lane] = last
+            x = self._area.x + self._names + px(1 + 4 * lane)
+            upper, lower = top + (first + 0.25) * height, top + (last + 0.75) * height
+            self._items.append(Line(x, upper, x, lower, "muted", 1.4))
+            for y in (upper, lower):
+                self._items.append(Line(x - px(3), y, x, y, "muted", 1.4))
+            who = listed([row.name for row in names[first : last + 1]])
+            self._hints.append(
+                Hint(Box(x - px(4), upper, px(8), lower - upper), f"{who}: no difference shown")
+            )
 
     def _widths(self, measures: tuple[Measure, ...], weights: list[float], room: float) -> list[float]:
         """Widths by weight, but none below what its texts need."""

@@ -7,7 +7,7 @@ from attrs import evolve
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.figures.compare import comparison_figure, shown_runs
+from core.figures.compare import comparison_figure, shown_runs, ties
 from core.figures.energy_time import energy_time_figure, watt_lines
 from core.figures.placing import Anchor, Box, crosses, place, swarm
 from core.figures.readout import readout
@@ -16,6 +16,7 @@ from core.figures.ticks import axis_end, tick_decimals, ticks
 from core.figures.values import Axis, Point
 from core.formatting import NumberLocale
 from core.quantities import BED_SHARE, DURATION, ENERGY
+from core.results.values import Pair
 from tests.comparisons import make
 
 
@@ -154,6 +155,42 @@ def test_a_machine_without_a_counted_run_has_a_row_that_says_so() -> None:
     assert figure.rows[1].runs_text == "no runs"
     assert [m.cells[1].note for m in figure.measures] == ["no run counts", "", "", "", ""]
     assert {m.cells[1].reason for m in figure.measures} == {f"{machine.name} has no run that counts."}
+
+
+def pair(one: int, other: int, shown: bool | None) -> Pair:
+    return Pair(f"m{one}", f"m{other}", 1.0, 0.9, 1.1, 0.5, shown)
+
+
+@pytest.mark.parametrize(
+    ("alike", "expected"),
+    [
+        ([], ()),
+        ([(1, 2)], ((1, 2),)),
+        ([(0, 1), (1, 2)], ((0, 1), (1, 2))),  # 0 and 2 differ
+        ([(0, 1), (1, 2), (0, 2), (3, 4)], ((0, 2), (3, 4))),
+        ([(0, 2)], ()),  # no neighbours
+    ],
+)
+def test_neighbours_that_show_no_difference_are_tied(
+    alike: list[tuple[int, int]], expected: tuple[tuple[int, int], ...]
+) -> None:
+    _, comparison = make(5, 3)
+    machines = tuple(sorted(comparison.machines, key=lambda m: m.machine_id))
+    pairs = tuple(pair(*p, shown=p not in alike) for p in combinations(range(5), 2))
+    tested = evolve(comparison, machines=machines, pairs=pairs)
+    assert ties(tested) == expected
+    untested = evolve(tested, pairs=tuple(evolve(p, shown=None) for p in pairs))
+    assert ties(untested) == ()
+
+
+def test_ties_are_explained_in_the_energy_column() -> None:
+    study, comparison = make(5, 3)
+    ids = [m.machine_id for m in comparison.machines]
+    tied = Pair(ids[1], ids[2], 1.0, 0.9, 1.1, 0.5, False)
+    figure = comparison_figure(evolve(comparison, pairs=(tied,)), study)
+    assert figure.ties == ((1, 2),)
+    assert figure.measures[0].legend == "bracket: no difference shown"
+    assert comparison_figure(comparison, study).measures[0].legend == ""
 
 
 def test_lines_of_equal_watts_end_on_the_edge_of_the_plot() -> None:
