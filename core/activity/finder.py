@@ -6,6 +6,7 @@ from core.activity import stretches as heating
 from core.activity.grouping import judged
 from core.activity.levels import Levels, learn, refined
 from core.activity.motion import movement, rest_step_w, sight_w
+from core.activity.opening import opens_with_first_heating
 from core.activity.processing import processing
 from core.activity.rows import Rows, rows_of
 from core.activity.scale import Weigh, scale
@@ -51,6 +52,8 @@ def find(trace: Trace) -> Activity:
         loads_s = first_load_s(rows, levels, first, found[-1].end_s if found else 0.0)
         if first == 0 or last == last_row:
             why = "run.cut_at_start" if first == 0 else "run.cut_at_end"
+            if first == 0 and opens_with_first_heating(rows, last, stretch.warm_up_end_s):
+                why = "run.whole_log" if last == last_row else "run.begins_hot"
             stretch = evolve(stretch, kind="cut", why=why)
         elif loads_s is not None:
             stretch = evolve(stretch, start_s=loads_s, kind="switch-on test", why="run.loads_one_by_one")

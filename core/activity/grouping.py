@@ -15,6 +15,8 @@ ENERGY_APART = 0.18
 LOTTERY = 6.0
 #: or in duration of processing alone, when one was soaked or began warm
 PROCESSING_APART = 0.09
+#: reasons of a run whose beginning the log all but shows: it is taken where there is no other
+BEGUN_UNSEEN = ("run.begins_hot", "run.whole_log")
 #: heating without processing that lasts this long is a hold test [s]
 HOLD_S = 900.0
 
@@ -34,7 +36,12 @@ def judged(
         Whether each is processing, and whether it rests at the level of processing.
     """
     whole = [s for s, is_moving in zip(stretches, moves, strict=True) if is_moving and s.kind == "run"]
-    main = (*grouped(whole), ())[0]
+    if not whole:
+        return tuple(
+            evolve(s, kind="run", part="A", sure=False) if s.why in BEGUN_UNSEEN and is_moving else _unmade(s)
+            for s, is_moving in zip(stretches, moves, strict=True)
+        )
+    main = grouped(whole)[0]
     # movement may be too faint to measure in one of several like runs
     whole += [
         s

@@ -15,6 +15,8 @@ from core.traces import F64
 #: at rest the power moves by less than this many resolution steps, or this much, within a window
 QUIET_STEPS = 1.7
 QUIET_W = 0.8
+#: a plateau above this part of the least of processing is no idle, unless the log begins or ends with one
+IDLE_PART = 0.65
 #: rows that may exceed the top of a trace
 FEW_ROWS = 3
 #: a quiet row is a plateau of a heater when it lies above this part of the top
@@ -66,17 +68,17 @@ def learn(rows: Rows) -> Levels:
     top_w = _nearly_highest_w(power_w)
     still = high_w - low_w < tolerance_w
     dark_part = float(weight_s[power_w <= 0].sum() / weight_s.sum())
-    if top_w - float(power_w.min()) < HOT_END_W:
+    if top_w - float(power_w.min()) < HOT_END_W and weight_s[still].sum() > 0.5 * weight_s.sum():
         idle_w = quantile(power_w, weight_s, 0.05)
         return Levels(idle_w, top_w, top_w + HOT_END_W, top_w, _mean_step(power_w, still), dark_part, still)
     still &= power_w < TOP_PART * top_w
     quiet_w = _mean_step(power_w, still)
     quiet = widened(still, rows.window) & (power_w < TOP_PART * top_w)
     low_w = rolling(low_w, rows.window)[1]
-    standby_w = _standby_w(power_w, weight_s, quiet, top_w)
+    standby_w = _standby_w(power_w, weight_s, quiet, top_w, tolerance_w)
     if standby_w is None:
         floor_w = quantile(power_w, weight_s, 0.02)
-        return Levels(None, None, floor_w / 2, floor_w, quiet_w, dark_part, quiet)
+        return Levels(None, None, floor_w / 4, floor_w, quiet_w, dark_part, quiet)
     above = ~quiet & (low_w > standby_w + max(2 * tolerance_w, 0.02 * (top_w - standby_w)))
     if not above.any():
         return Levels(
@@ -94,6 +96,9 @@ def learn(rows: Rows) -> Levels:
     floor_w = quantile(power_w[upper], weight_s[upper], 0.03)
     resting = quiet & (power_w < floor_w - tolerance_w)
     idle_w = float(power_w[resting].max()) if resting.any() else standby_w
+    ends = np.r_[quiet[: rows.window], quiet[-rows.window :]]
+    if standby_w > IDLE_PART * floor_w and not ends.any():  # a bed that is held, not a machine at rest
+        return Levels(None, None, floor_w / 4, floor_w, quiet_w, dark_part, quiet)
     threshold_w = _lowest_wide_gap(rows, idle_w, floor_w)
     return Levels(standby_w, idle_w, threshold_w, floor_w, quiet_w, dark_part, quiet)
 
@@ -148,8 +153,10 @@ def _mean_step(power_w: F64, rows: NDArray[np.bool_]) -> float:
     return float(np.abs(np.diff(power_w))[both].mean()) if both.any() else 0.0
 
 
-def _standby_w(power_w: F64, weight_s: F64, quiet: NDArray[np.bool_], top_w: float) -> float | None:
-    """The lowest idle plateau; 0 for a machine that draws nothing the meter shows."""
+def _standby_w(
+    power_w: F64, weight_s: F64, quiet: NDArray[np.bool_], top_w: float, tolerance_w: float
+) -> float | None:
+    """The lowest idle plateau; 0 for a machine that draws nothing the meter shows, None without one."""
     if not quiet.any():
         return None
     at_rest = power_w[quiet]
@@ -161,6 +168,9 @@ def _standby_w(power_w: F64, weight_s: F64, quiet: NDArray[np.bool_], top_w: flo
     lowest_w = quantile(at_rest[on], weight[on], 0.05)
     if zero_share > ZERO_TIME and lowest_w > ZERO_TOP * top_w:
         return 0.0
+    near = np.abs(power_w - lowest_w) < tolerance_w
+    if weight_s[near & quiet].sum() < 0.5 * weight_s[near].sum():
+        return None  # a few rows that happen to agree, while the power passes by
     return lowest_w
 
 
