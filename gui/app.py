@@ -1,6 +1,7 @@
 """Start-up of the window, and its end in the right order."""
 
 import faulthandler
+import signal
 import sys
 import traceback
 from importlib import import_module
@@ -52,6 +53,8 @@ def run(paths: list[str], demo: bool = False) -> int:
     """
     if sys.stderr is not None and not faulthandler.is_enabled():
         faulthandler.enable()
+    # Ctrl+C in a terminal ends the program at once: Qt would not hear of it, and every edit is saved already.
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
     QCoreApplication.setOrganizationName("Samepart")
     QCoreApplication.setApplicationName("samepart")
     app = QApplication.instance() or QApplication(sys.argv[:1])

@@ -85,6 +85,11 @@ class MainWindow(QMainWindow):
         shown = self._stack.currentWidget()
         return shown if isinstance(shown, Page) else None
 
+    @property
+    def is_busy(self) -> bool:
+        """Whether something is being read or computed, or is about to be shown."""
+        return bool(self._jobs.running) or self._refresh_timer.isActive()
+
     def show_page(self, title: str) -> None:
         """Turn to a page."""
         index = next(i for i, page in enumerate(self._pages) if page.title == title)
