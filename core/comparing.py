@@ -3,6 +3,7 @@
 import shutil
 import tempfile
 from collections.abc import Mapping, Sequence
+from concurrent.futures import Executor
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -50,6 +51,7 @@ def gather(
     boundary: Boundary | None = None,
     *,
     start: Study | None = None,
+    executor: Executor | None = None,
     analyse: Analyse = analyse_file,
 ) -> Gathered:
     """Read everything that was named.
@@ -64,11 +66,14 @@ def gather(
         Instead of the study's own.
     start : Study, optional
         What the logs are put into; an empty study if nothing else is said.
+    executor : Executor, optional
+        Where to analyse the logs.
     analyse : callable
         What is done with each log.
     """
     problems: list[Problem] = []
-    study, traces = start or Study(id="s1"), {}
+    study = start or Study(id="s1")
+    traces: dict[str, Trace] = {}
     studies = [p for p in paths if p.suffix == STUDY_SUFFIX and not p.is_dir()]
     if studies:
         study, traces, told = open_study(studies[0], study)
@@ -77,7 +82,7 @@ def gather(
             Problem("analysis.one_study", Severity.ERROR, str(studies[0]), facts={"other": str(p)})
             for p in studies[1:]
         )
-    found = find_logs([p for p in paths if p not in studies], analyse=analyse)
+    found = find_logs([p for p in paths if p not in studies], executor=executor, analyse=analyse)
     problems += found.problems
     problems += _same_bytes(found.files)
     study = add_to_study(study, found.logs).study

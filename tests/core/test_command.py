@@ -14,6 +14,7 @@ from typing import Any
 
 import pytest
 
+from core import command
 from core.command import run
 from core.results.values import Comparison
 from core.study import Study
@@ -227,6 +228,17 @@ def test_files_of_one_name_in_two_folders_are_two_machines(
         (tmp_path / folder / "log.csv").write_bytes((logs / f"{source}.csv").read_bytes())
     answer = Answer(["compare", tmp_path, "--json"], capsys)
     assert [m["machine"] for m in answer.json["machines"]] == ["first/log", "second/log"]
+
+
+def test_many_logs_are_shared_among_processes_with_the_same_answer(
+    logs: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    here = Answer(["compare", logs, "--json"], capsys)
+    monkeypatch.setattr(command, "MANY_LOGS", 2)
+    monkeypatch.setattr(os, "cpu_count", lambda: 2)
+    there = Answer(["compare", logs, "--json"], capsys)
+    assert there.out == here.out
+    assert there.status == here.status == 0
 
 
 def test_packed_log(logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
