@@ -75,7 +75,8 @@ def learn(rows: Rows) -> Levels:
     quiet_w = _mean_step(power_w, still)
     quiet = widened(still, rows.window) & (power_w < TOP_PART * top_w)
     low_w = rolling(low_w, rows.window)[1]
-    standby_w = _standby_w(power_w, weight_s, quiet, top_w, tolerance_w)
+    at_ends = bool(quiet[: rows.window].any() or quiet[-rows.window :].any())
+    standby_w = _standby_w(power_w, weight_s, quiet, top_w, tolerance_w, at_ends)
     if standby_w is None:
         floor_w = quantile(power_w, weight_s, 0.02)
         return Levels(None, None, floor_w / 4, floor_w, quiet_w, dark_part, quiet)
@@ -96,8 +97,7 @@ def learn(rows: Rows) -> Levels:
     floor_w = quantile(power_w[upper], weight_s[upper], 0.03)
     resting = quiet & (power_w < floor_w - tolerance_w)
     idle_w = float(power_w[resting].max()) if resting.any() else standby_w
-    ends = np.r_[quiet[: rows.window], quiet[-rows.window :]]
-    if standby_w > IDLE_PART * floor_w and not ends.any():  # a bed that is held, not a machine at rest
+    if standby_w > IDLE_PART * floor_w and not at_ends:  # a bed that is held, not a machine at rest
         return Levels(None, None, floor_w / 4, floor_w, quiet_w, dark_part, quiet)
     threshold_w = _lowest_wide_gap(rows, idle_w, floor_w)
     return Levels(standby_w, idle_w, threshold_w, floor_w, quiet_w, dark_part, quiet)
@@ -154,7 +154,12 @@ def _mean_step(power_w: F64, rows: NDArray[np.bool_]) -> float:
 
 
 def _standby_w(
-    power_w: F64, weight_s: F64, quiet: NDArray[np.bool_], top_w: float, tolerance_w: float
+    power_w: F64,
+    weight_s: F64,
+    quiet: NDArray[np.bool_],
+    top_w: float,
+    tolerance_w: float,
+    at_ends: bool,
 ) -> float | None:
     """The lowest idle plateau; 0 for a machine that draws nothing the meter shows, None without one."""
     if not quiet.any():
@@ -169,7 +174,7 @@ def _standby_w(
     if zero_share > ZERO_TIME and lowest_w > ZERO_TOP * top_w:
         return 0.0
     near = np.abs(power_w - lowest_w) < tolerance_w
-    if weight_s[near & quiet].sum() < 0.5 * weight_s[near].sum():
+    if weight_s[near & quiet].sum() < 0.5 * weight_s[near].sum() and not at_ends:
         return None  # a few rows that happen to agree, while the power passes by
     return lowest_w
 
