@@ -114,20 +114,25 @@ def _measure(quantity: Quantity, comparison: Comparison, locale: NumberLocale) -
         top = 100.0  # a share is read against the whole
     axis = Axis(quantity.name, quantity.unit, top, locale)
     cells = tuple(_cell(m, quantity, axis) for m in machines)
+    legend, legend_short = _legend(quantity, comparison, cells)
     return Measure(
         key=quantity.key,
         axis=axis,
         cells=cells,
         bars=quantity is MEAN_W,
         rank=BY_RANK.index(quantity),
-        legend=_legend(quantity, comparison, cells),
+        legend=legend,
+        legend_short=legend_short,
     )
 
 
-def _legend(quantity: Quantity, comparison: Comparison, cells: tuple[Cell, ...]) -> str:
+def _legend(quantity: Quantity, comparison: Comparison, cells: tuple[Cell, ...]) -> tuple[str, str]:
+    """What the signs of a column mean, at length and in short."""
     if quantity is ENERGY and ties(comparison):
-        return "bracket: no difference shown"
-    return "bed filled" if any(c.inner or c.inner_least for c in cells) else ""
+        return "bracket: no difference shown", "] not told apart"
+    if any(c.inner or c.inner_least for c in cells):
+        return "filled: the bed", "bed filled"
+    return "", ""
 
 
 def _cell(machine: MachineResult, quantity: Quantity, axis: Axis) -> Cell:

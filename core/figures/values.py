@@ -106,6 +106,8 @@ class Measure:
         Which measures to keep when there is no room: 0 first.
     legend : str
         What a sign in the column means (the bar's filled part, the brackets); may be empty.
+    legend_short : str
+        The same for narrow columns.
     """
 
     key: str
@@ -114,6 +116,7 @@ class Measure:
     bars: bool = False
     rank: int = 0
     legend: str = ""
+    legend_short: str = ""
 
 
 @frozen

@@ -236,10 +236,10 @@ class _Rows:
 
     def _heading(self, measure: Measure, column: Box, y: float) -> None:
         title = self._ruler.fitted(measure.axis.title, column.width + self._look.px(8), bold=True)
-        under = measure.axis.unit
-        if measure.legend:
-            longer = f"{under}, {measure.legend}"
-            under = longer if self._ruler.width(longer) <= column.width else under
+        unit = measure.axis.unit
+        legends = [f"{unit}, {words}" for words in (measure.legend, measure.legend_short) if words]
+        room = column.width + self._look.px(8)
+        under = next((words for words in (*legends, unit) if self._ruler.width(words) <= room), unit)
         for i, (text, bold, token) in enumerate(((title, True, "ink"), (under, False, "muted"))):
             box = Box(column.x, y + i * self._text, column.width + self._look.px(8), self._text)
             self._front.append(Text(box, text, bold=bold, token=token, full=text))
