@@ -176,10 +176,10 @@ def test_bad_files_do_not_cost_the_good_ones(
     empty, picture, gone = tmp_path / "empty.csv", tmp_path / "photo.csv", tmp_path / "gone.csv"
     empty.write_bytes(b"")
     picture.write_bytes(b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 20)
-    for command in ("inspect", "compare"):
-        answer = Answer([command, logs, empty, picture, gone, "--json"], capsys)
+    for asked in ("inspect", "compare"):
+        answer = Answer([asked, logs, empty, picture, gone, "--json"], capsys)
         assert answer.status == 3
-        assert len(answer.json if command == "inspect" else answer.json["machines"]) == 2
+        assert len(answer.json if asked == "inspect" else answer.json["machines"]) == 2
         for bad in (empty, picture, gone):
             assert sum(m.startswith(f"{bad}: ") for m in answer.messages) == 1
         assert not any("Traceback" in m for m in answer.messages)
