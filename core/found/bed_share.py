@@ -1,0 +1,188 @@
+"""How the bed's share was found, what bounds it, or why it cannot be seen."""
+
+import math
+
+from core.formatting import number, percent
+from core.found import around, budgets, energy, sensitivity
+from core.found.question import Question
+from core.found.values import BudgetLine, Explanation
+from core.found.writing import figures, shown
+from core.quantities import BED_SHARE
+from core.results.values import BedShare, RunResult
+from core.units import SECONDS_PER_HOUR
+from core.wording import sentence
+
+#: the ways, each in words; keys are methods of `core.results.values.BedShare`
+_METHOD: dict[str, str] = {
+    "own meter": "A second meter measured the bed alone.",
+    "run with the bed off": ("The same part was made once with the bed off; what it took less is the bed's."),
+    "hold test": (
+        "A hold test of this machine says what the bed draws at its temperature; that times the duration, "
+        "and the warm-up, is the bed's."
+    ),
+    "heater switching": (
+        "The bed's heater switches on and off. What was drawn between its pulses is not the bed; "
+        "that level, followed through the run, is taken from the run's energy, and the rest is the bed's."
+    ),
+}
+#: reasons for refusing that a faster log may lift
+_TOO_SLOW = {"bed.few_rows", "bed.averaged", "bed.too_fast"}
+#: what would let the bed be seen, or seen better
+_SURER = (
+    "A hold test: keep the bed at its temperature for an hour with nothing else running, and log it.",
+    "A run of the same part with the bed off, where the part allows it: the difference is the bed's.",
+)
+
+
+def share(asked: Question) -> Explanation:
+    """The bed's share of a run, or of a machine's runs."""
+    value = asked.value(BED_SHARE)
+    title = f"{asked.who}: bed share"
+    if value is None:
+        return _unseen(asked, title)
+    method, formula, budget = _of_run(asked, asked.run) if asked.run is not None else _of_machine(asked)
+    return Explanation(
+        title=title,
+        value_text=shown(value, BED_SHARE, asked.locale),
+        topic="bed-share",
+        method=method,
+        formula=formula,
+        sources=around.sources(asked, BED_SHARE),
+        budget=budget,
+        sensitivity=(*sensitivity.lines(asked, BED_SHARE), *_one_watt(asked)),
+        surer=_SURER,
+        cautions=around.cautions(asked),
+    )
+
+
+def _of_run(
+    asked: Question, run: RunResult
+) -> tuple[tuple[str, ...], tuple[str, ...], tuple[BudgetLine, ...]]:
+    bed, used_wh = run.bed, run.energy_wh
+    assert bed is not None
+    method = (_METHOD[bed.method], energy.COUNTED[asked.comparison.boundary])
+    if bed.energy_wh is None or used_wh is None or bed.share is None:
+        return method, (), ()
+    locale = asked.locale
+    rest_wh = used_wh - bed.energy_wh
+    formula = [
+        f"bed = {figures(used_wh, locale=locale)} Wh − {figures(rest_wh, locale=locale)} Wh of all else "
+        f"= {figures(bed.energy_wh, locale=locale)} Wh",
+        f"share = {figures(bed.energy_wh, locale=locale)} Wh ÷ {figures(used_wh, locale=locale)} Wh "
+        f"= {percent(bed.share, 1, locale)}",
+    ]
+    if run.seconds:
+        rest_w = rest_wh * SECONDS_PER_HOUR / run.seconds
+        formula.append(f"what is not the bed draws {figures(rest_w, 3, locale)} W on average")
+    return method, tuple(formula), ()
+
+
+def _of_machine(asked: Question) -> tuple[tuple[str, ...], tuple[str, ...], tuple[BudgetLine, ...]]:
+    locale = asked.locale
+    beds = [run.bed for run in asked.runs if run.bed is not None and run.bed.share is not None]
+    shares = [100 * bed.share for bed in beds if bed.share is not None]
+    unseen = len(asked.runs) - len(beds)
+    ways = dict.fromkeys(_METHOD[bed.method] for bed in beds)
+    method = ["Mean of the runs whose bed share is seen.", *ways, energy.COUNTED[asked.comparison.boundary]]
+    if unseen:
+        method.append(f"In {unseen} of the runs it cannot be seen; they are not in this mean.")
+    formula = [energy.mean_formula(shares, "%", asked)]
+    own = [100 * bed.share_u95 for bed in beds if bed.share_u95 is not None]
+    parts = []
+    if own:
+        half = math.fsum(own) / len(own)
+        method.append(
+            "What each run's own share is unsure by is much the same in all; repeats do not lessen it."
+        )
+        parts.append(
+            ("each run's own", half, "all runs of this machine", "where the level with the bed off lies")
+        )
+    if len(shares) > 1:
+        from core.stats import t_interval
+
+        half = t_interval(shares).half_width
+        parts.append(("repeats", half, "", "the runs differ from one another"))
+    budget = budgets.made(parts, locale, "%")
+    if len(parts) == 2:
+        whole = figures(math.hypot(parts[0][1], parts[1][1]), 2, locale)
+        formula.append(
+            f"± √({figures(parts[0][1], 2, locale)}² + {figures(parts[1][1], 2, locale)}²) = ± {whole} % "
+            "(halves of 95 % intervals: each run's own, and Student's t of the spread)"
+        )
+    return tuple(method), tuple(formula), budget
+
+
+def _one_watt(asked: Question) -> tuple[str, ...]:
+    """What one watt more with the bed off would take from the share."""
+    per_watt = [
+        run.seconds / SECONDS_PER_HOUR / run.energy_wh
+        for run in asked.runs
+        if run.seconds and run.energy_wh and run.bed is not None and run.bed.share is not None
+    ]
+    if not per_watt:
+        return ()
+    points = number(-100 * sum(per_watt) / len(per_watt), 2, asked.locale)
+    return (f"If what is not the bed drew 1 W more: {points} percentage points",)
+
+
+def _unseen(asked: Question, title: str) -> Explanation:
+    """No share: the bound where there is one, and the reasons."""
+    beds = [run.bed for run in asked.runs if run.bed is not None]
+    reasons = [sentence(bed.why_not) for bed in beds if bed.why_not is not None]
+    if not asked.runs:
+        reasons = ["No run of this machine counts."]
+    elif not beds:
+        reasons = ["It cannot be seen here because readings of a display tell nothing of the heater."]
+    bound, bound_words = _bound(asked, beds)
+    return Explanation(
+        title=title,
+        value_text=bound or "cannot be seen here",
+        topic="bed-share",
+        method=(*dict.fromkeys(reasons), *bound_words),
+        formula=_facts(asked, beds),
+        sources=around.sources(asked, BED_SHARE),
+        surer=(*_faster(beds), *_SURER),
+        cautions=around.cautions(asked),
+    )
+
+
+def _faster(beds: list[BedShare]) -> tuple[str, ...]:
+    """Whether shorter intervals would show the heater."""
+    codes = {bed.why_not.code for bed in beds if bed.why_not is not None}
+    is_slow = not codes.isdisjoint(_TOO_SLOW)
+    return ("A log with shorter intervals, so that each pulse of the heater is seen.",) if is_slow else ()
+
+
+def _bound(asked: Question, beds: list[BedShare]) -> tuple[str, tuple[str, ...]]:
+    """The bound in a few words, and what it is; nothing where there is none."""
+    lows = [bed.at_least for bed in beds if bed.at_least is not None]
+    highs = [bed.at_most for bed in beds if bed.at_most is not None]
+    if not lows or len(lows) < len(beds):
+        return "", ()
+    text = f"at least {percent(min(lows), 0, asked.locale)}"
+    if len(highs) == len(beds):
+        text += f", at most {percent(max(highs), 0, asked.locale)}"
+    return text, (
+        "What can be said is a bound: the least that was drawn for a while is at least what is not the bed, "
+        "and standby power never is the bed's.",
+    )
+
+
+def _facts(asked: Question, beds: list[BedShare]) -> tuple[str, ...]:
+    """What the log of a run shows of the heater, where the reason for refusing holds it."""
+    why = next((bed.why_not for bed in beds if bed.why_not is not None), None)
+    if why is None or asked.run is None:
+        return ()
+    names = (
+        ("interval_s", "interval of the log", "s"),
+        ("off_w", "lowest level during processing", "W"),
+        ("step_w", "step up from it", "W"),
+        ("plateau_w", "highest power of the warm-up", "W"),
+        ("changes", "changes between the two levels", ""),
+    )
+    said = []
+    for name, words, unit in names:
+        fact = why.fact(name)
+        if isinstance(fact, (int, float)) and math.isfinite(fact) and fact > 0:
+            said.append(f"{words}: {figures(float(fact), 3, asked.locale)} {unit}".rstrip())
+    return tuple(said)

@@ -1,0 +1,116 @@
+"""Uncertainty budgets in words: each line named, sized, and told what errs together with it."""
+
+import math
+from collections.abc import Sequence
+
+from core.formatting import NumberLocale, number, percent
+from core.found.values import BudgetLine
+from core.found.writing import figures
+from core.results.values import Influence
+from core.study import Study
+
+#: what each influence is, in plain words
+WHY: dict[str, str] = {
+    "meter gain": "the meter reads a little high or low, by the same percentage always",
+    "meter offset": "the meter reads a few tenths of a watt too much or too little at any load",
+    "sampling": "between two readings nobody looked: a heater may have been on for longer or shorter",
+    "unseen heater": "a heater may switch in step with the readings, so that they miss it again and again",
+    "boundary": "the run begins and ends somewhere between two readings",
+    "resolution": "the meter shows power in steps",
+    "gaps": "stretches with no readings were bridged",
+    "counter step": "the energy counter moves in steps",
+    "display step": "the display shows energy in steps",
+    "repeats": "the runs differ from one another by more than their own measurement explains",
+}
+#: lines smaller than this part of the variance are not worth a bar
+LEAST_SHARE = 0.0005
+
+
+def lines(
+    influences: Sequence[Influence],
+    study: Study,
+    locale: NumberLocale,
+    *,
+    factor: float = 1.0,
+    unit: str = "Wh",
+) -> tuple[BudgetLine, ...]:
+    """The budget of an energy, or of what is that energy times `factor`, in `unit`; largest first."""
+    from core.uncertainty import budget
+
+    groups: dict[tuple[str, str | None], list[Influence]] = {}
+    for influence in influences:
+        groups.setdefault((influence.name, influence.shared), []).append(influence)
+    sizes = {key: sum(line.u_wh for line in budget(group)) * factor for key, group in groups.items()}
+    return made(
+        [
+            (name, u, shared_with(shared, study), why(name, shared, study))
+            for (name, shared), u in sizes.items()
+        ],
+        locale,
+        unit,
+    )
+
+
+def made(
+    parts: Sequence[tuple[str, float, str, str]], locale: NumberLocale, unit: str
+) -> tuple[BudgetLine, ...]:
+    """Lines from (name, standard uncertainty, what it is shared with, why), largest first."""
+    total = math.fsum(u**2 for _, u, _, _ in parts)
+    if total <= 0:
+        return ()
+    ordered = sorted(parts, key=lambda part: -abs(part[1]))
+    return tuple(
+        BudgetLine(
+            name, abs(u), f"{figures(abs(u), 2, locale)} {unit}".strip(), u**2 / total, shared, why_text
+        )
+        for name, u, shared, why_text in ordered
+    )
+
+
+def shared_with(key: str | None, study: Study) -> str:
+    """Who errs together by this key of an influence."""
+    name = meter_name(key, study)
+    return f"every run measured with {name}" if name else ""
+
+
+def meter_name(key: str | None, study: Study) -> str:
+    """The meter of a shared influence's key; empty where the key is none of a meter's."""
+    meter_id = (key or "").partition(":")[2]
+    return next((m.name for m in study.meters if m.id == meter_id), "")
+
+
+def why(name: str, key: str | None, study: Study) -> str:
+    """What an influence is; for a meter's also how large it is taken, and whether anybody stated that."""
+    text = WHY.get(name, "")
+    meter_id = (key or "").partition(":")[2]
+    meter = next((m for m in study.meters if m.id == meter_id), None)
+    if meter is None or name not in ("meter gain", "meter offset"):
+        return text
+    size = f"±{meter.gain_percent:g} % of reading" if name == "meter gain" else f"±{meter.offset_w:g} W"
+    return f"{text} ({size}{'' if meter.stated else ', assumed: nobody stated it'})"
+
+
+def combined(
+    budget: Sequence[BudgetLine], u95: float | None, locale: NumberLocale, unit: str
+) -> tuple[str, ...]:
+    """How the lines of a budget make the interval.
+
+    The factor is what the interval was widened by: Student's t at the effective degrees of freedom.
+    """
+    u = math.sqrt(math.fsum(line.u**2 for line in budget))
+    if u <= 0 or u95 is None:
+        return ()
+    biggest = [f"{figures(line.u, 2, locale)}²" for line in budget if line.share_of_variance >= LEAST_SHARE][
+        :5
+    ]
+    rest = " + …" if len(biggest) < len(budget) else ""
+    root = f"u = √({' + '.join(biggest)}{rest}) = {figures(u, 3, locale)} {unit}".rstrip()
+    k = number(u95 / u, 2, locale)
+    half = f"{figures(u95, 3, locale)} {unit}".rstrip()
+    return (root, f"95 % interval: ± {k} × {figures(u, 3, locale)} = ± {half}")
+
+
+def described(line: BudgetLine, locale: NumberLocale) -> str:
+    """One line of a budget as text."""
+    shared = f"; the same for {line.shared_with}" if line.shared_with else ""
+    return f"{line.name}: {line.u_text}, {percent(line.share_of_variance, 0, locale)} of the variance{shared}"

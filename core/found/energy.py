@@ -1,0 +1,213 @@
+"""How the energy of a run, and the mean energy of a machine's runs, was found."""
+
+import numpy as np
+
+from core.formatting import count, duration, percent
+from core.found import around, budgets, sensitivity, surer
+from core.found.question import Question
+from core.found.values import Explanation
+from core.found.writing import figures, shown
+from core.integral import by_power_wh
+from core.quantities import ENERGY
+from core.results.runs import Measurement
+from core.results.values import Energy, RunResult
+from core.study import Boundary
+from core.traces import Trace
+
+#: values written out in a sum before the rest is only counted
+MOST_TERMS = 8
+
+_KIND: dict[str, tuple[str, str]] = {
+    "sampled": (
+        "Each value of the log is the power at that instant; between two values a straight line is taken.",
+        "Σ ½ (Pᵢ + Pᵢ₊₁) (tᵢ₊₁ − tᵢ)",
+    ),
+    "averaged": (
+        "Each value of the log is the mean power of the interval before it.",
+        "Σ Pᵢ (tᵢ − tᵢ₋₁)",
+    ),
+    "on_change": (
+        "The log holds a value only when the power changed; each holds until the next.",
+        "Σ Pᵢ (tᵢ₊₁ − tᵢ)",
+    ),
+}
+COUNTED: dict[Boundary, str] = {
+    "warm-up and processing": "Counted from the first heating to the end of processing.",
+    "processing only": "Counted from the end of warm-up to the end of processing.",
+    "until cooled": "Counted from the first heating until the machine is back at standby.",
+}
+
+
+def of_run(asked: Question, run: RunResult) -> Explanation:
+    """The energy of one run."""
+    used = run.energy
+    if used is None:
+        return Explanation(f"{asked.who}: energy", "not known", "energy", cautions=around.cautions(asked))
+    budget = budgets.lines(used.influences, asked.study, asked.locale)
+    return Explanation(
+        title=f"{asked.who}: energy",
+        value_text=shown(asked.value(ENERGY), ENERGY, asked.locale),
+        topic="energy",
+        method=method(asked, run, used),
+        formula=(
+            *formula(asked, run, used),
+            *budgets.combined(budget, run.energy_u95_wh, asked.locale, "Wh"),
+        ),
+        sources=around.sources(asked, ENERGY),
+        budget=budget,
+        sensitivity=sensitivity.lines(asked, ENERGY),
+        surer=surer.lines(asked, budget, run.energy_u95_wh, "Wh"),
+        cautions=around.cautions(asked),
+    )
+
+
+def of_machine(asked: Question) -> Explanation:
+    """The mean energy of the runs of a machine that count."""
+    mean = asked.machine.energy_wh
+    title = f"{asked.who}: energy per part"
+    if mean is None:
+        return Explanation(
+            title,
+            "not known",
+            "energy",
+            method=("No run of this machine counts.",),
+            sources=around.sources(asked, ENERGY),
+            cautions=around.cautions(asked),
+        )
+    budget = budgets.lines(asked.machine.influences, asked.study, asked.locale)
+    return Explanation(
+        title=title,
+        value_text=shown(mean, ENERGY, asked.locale),
+        topic="energy",
+        method=(
+            f"Mean of {count(len(asked.runs), 'run')} of the part that count, each measured at the plug.",
+            COUNTED[asked.comparison.boundary],
+            "The interval joins what differs from run to run with what the meter does to all runs alike, "
+            "which no repeat lessens.",
+        ),
+        formula=(
+            mean_formula([run.energy_wh or 0.0 for run in asked.runs], "Wh", asked),
+            *_spread(asked),
+            *budgets.combined(budget, mean.u95, asked.locale, "Wh"),
+        ),
+        sources=around.sources(asked, ENERGY),
+        budget=budget,
+        sensitivity=sensitivity.lines(asked, ENERGY),
+        surer=surer.lines(asked, budget, mean.u95, "Wh"),
+        cautions=around.cautions(asked),
+    )
+
+
+def method(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
+    """How the energy of a run was found, in words."""
+    trace = asked.trace_of(run)
+    said = []
+    if used.method == "typed":
+        return ("Read from the meter's display before and after the run, and typed in.",)
+    if used.method == "power":
+        said.append("The power column of the log was added up over the time of the run.")
+    else:
+        said.append(
+            "The meter's own energy counter was read at the start and at the end of the run; "
+            "the power column ties its steps to the very moments."
+        )
+    if trace is not None:
+        said.append(_KIND[trace.kind][0])
+    said.append(COUNTED[asked.comparison.boundary])
+    if used.by_power_wh is not None and used.by_counter_wh is not None:
+        said.append(
+            f"Both ways were worked out: {figures(used.by_power_wh, locale=asked.locale)} Wh by the power, "
+            f"{figures(used.by_counter_wh, locale=asked.locale)} Wh by the counter. "
+            "The one that is less unsure was taken."
+        )
+    stretch = next((r for r in asked.study.runs if r.id == run.run_id), None)
+    if stretch is not None:
+        said.append("You set its edges." if stretch.is_moved else "The program found its edges in the log.")
+    return tuple(said)
+
+
+def formula(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
+    """The arithmetic of a run's energy with its values."""
+    trace, measured = asked.trace_of(run), asked.measured(run)
+    if used.method == "typed" or trace is None or measured is None:
+        return (f"E = {figures(used.energy_wh, locale=asked.locale)} Wh",)
+    said = _by_power(asked, trace, measured, used)
+    if used.method != "power":
+        said += _by_counter(asked, trace, measured, used)
+    spans = [
+        span for span in measured.states if span.end_s > measured.start_s and span.start_s < measured.end_s
+    ]
+    parts = []
+    for span in spans:
+        a_s, b_s = max(span.start_s, measured.start_s), min(span.end_s, measured.end_s)
+        part_wh = figures(by_power_wh(trace, a_s, b_s), 3, asked.locale)
+        parts.append(f"{span.state} {part_wh} Wh in {duration(b_s - a_s)}")
+    if len(parts) > 1:
+        said.append(f"of it by the power: {', '.join(parts)}")
+    return tuple(said)
+
+
+def _by_power(asked: Question, trace: Trace, measured: Measurement, used: Energy) -> list[str]:
+    inside = _rows_inside(trace, measured)
+    if used.by_power_wh is None or inside is None:
+        return []
+    first, last = inside
+    sum_wh = by_power_wh(trace, float(trace.time_s[first]), float(trace.time_s[last]))
+    rest_wh = used.by_power_wh - sum_wh
+    what = "edges and gaps" if used.gap_share > 0 else "edges"
+    whole = figures(used.by_power_wh, 5, asked.locale)
+    said = [
+        f"{_KIND[trace.kind][1]} ÷ 3600 over {last - first + 1} rows inside the run "
+        f"= {figures(sum_wh, 5, asked.locale)} Wh",
+        f"with what lies between these rows and the run's {what} "
+        f"({figures(rest_wh, 2, asked.locale)} Wh): {whole} Wh",
+    ]
+    if used.gap_share > 0:
+        said.append(f"gaps: {percent(used.gap_share, 2, asked.locale)} of the time")
+    return said
+
+
+def _by_counter(asked: Question, trace: Trace, measured: Measurement, used: Energy) -> list[str]:
+    inside = _rows_inside(trace, measured)
+    if trace.counter_wh is None or inside is None:
+        return []
+    first, last = inside
+    seen = np.flatnonzero(np.isfinite(trace.counter_wh[first : last + 1])) + first
+    if seen.size < 2:
+        return []
+    start_wh, end_wh = float(trace.counter_wh[seen[0]]), float(trace.counter_wh[seen[-1]])
+    rise_wh = end_wh - start_wh
+    locale = asked.locale
+    return [
+        f"counter from the first to the last row inside the run: rises by {figures(rise_wh, 5, locale)} Wh",
+        f"tied to the run's edges by the power ({figures(used.energy_wh - rise_wh, 2, locale)} Wh): "
+        f"{figures(used.energy_wh, 5, locale)} Wh",
+    ]
+
+
+def _rows_inside(trace: Trace, measured: Measurement) -> tuple[int, int] | None:
+    """First and last row of the trace inside a measurement; None with fewer than two."""
+    first = int(np.searchsorted(trace.time_s, measured.start_s, side="left"))
+    last = int(np.searchsorted(trace.time_s, measured.end_s, side="right")) - 1
+    return (first, last) if last > first else None
+
+
+def mean_formula(values: list[float], unit: str, asked: Question) -> str:
+    """A mean written out with its terms."""
+    terms = [figures(value, locale=asked.locale) for value in values[:MOST_TERMS]]
+    if len(values) > MOST_TERMS:
+        terms.append(f"… {len(values) - MOST_TERMS} more")
+    mean = f"{figures(sum(values) / len(values), 5, asked.locale)} {unit}"
+    return mean if len(values) == 1 else f"({' + '.join(terms)}) ÷ {len(values)} = {mean}"
+
+
+def _spread(asked: Question) -> tuple[str, ...]:
+    values = [run.energy_wh for run in asked.runs if run.energy_wh is not None]
+    if len(values) < 2:
+        return ()
+    spread_wh = float(np.std(values, ddof=1))
+    error_wh = spread_wh / len(values) ** 0.5
+    return (
+        f"spread between the runs s = {figures(spread_wh, 3, asked.locale)} Wh, "
+        f"of their mean s ÷ √{len(values)} = {figures(error_wh, 3, asked.locale)} Wh",
+    )

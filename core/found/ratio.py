@@ -1,0 +1,180 @@
+"""How the ratio of two machines' energies was found, and what cancels in it."""
+
+from collections.abc import Sequence
+
+from core.formatting import count, number, percent, rounded
+from core.found import around, budgets, surer
+from core.found.question import Question
+from core.found.values import BudgetLine, Explanation, SourceLine
+from core.found.writing import figures, shown
+from core.quantities import ENERGY
+from core.results.values import Energy, MachineResult, Pair
+from core.study import Study
+
+#: runs that are tried without, those that matter most
+MOST_WITHOUT = 3
+#: an influence that changes the ratio by less than this part of its own size has cancelled
+CANCELLED = 1e-9
+#: digits of a ratio whose interval does not say how many
+DECIMALS = 3
+#: a percentage with a narrower half-interval than this is told with a decimal
+FINE = 0.0075
+
+
+def ratio(asked: Question, other: MachineResult) -> Explanation:
+    """Energy of a machine over that of another.
+
+    Parameters
+    ----------
+    asked : Question
+        About the machine above the line.
+    other : MachineResult
+        Below the line.
+    """
+    machine = asked.machine
+    title = f"{machine.name} against {other.name}: energy per part"
+    if machine.energy_wh is None or other.energy_wh is None:
+        lacking = machine if machine.energy_wh is None else other
+        return Explanation(title, "not known", "interval", method=(f"No run of {lacking.name} counts.",))
+    from core.uncertainty import mean_of
+    from core.uncertainty import ratio as of_means
+
+    locale = asked.locale
+    found = of_means(mean_of(_energies(machine)), mean_of(_energies(other)))
+    pair = next(
+        (
+            p
+            for p in asked.comparison.pairs
+            if {p.machine_id, p.other_id} == {machine.machine_id, other.machine_id}
+        ),
+        None,
+    )
+    budget, cancelled = budget_of(machine, other, asked.study, asked)
+    half = (found.high - found.low) / 2
+    decimals = rounded(found.value, half, DECIMALS).decimals
+    middle, low, high = (number(v, decimals, locale) for v in (found.value, found.low, found.high))
+    less = f"{percent(abs(1 - found.value), 0 if half > FINE else 1, locale)}"
+    less += " less" if found.value < 1 else " more"
+    return Explanation(
+        title=title,
+        value_text=f"{middle} (95 % interval {low} to {high}): {less}",
+        topic="interval",
+        method=(
+            "Mean energy of one divided by mean energy of the other.",
+            *cancelled,
+            *_judged(asked, pair),
+        ),
+        formula=(
+            f"{figures(machine.energy_wh.value, locale=locale)} Wh ÷ "
+            f"{figures(other.energy_wh.value, locale=locale)} Wh = {figures(found.value, locale=locale)}",
+            *budgets.combined(budget, half, locale, ""),
+        ),
+        sources=_sources(asked, machine, other),
+        budget=budget,
+        sensitivity=_without(asked, machine, other, found.value),
+        surer=_surer(asked, pair, found.u_shared, found.u),
+        cautions=around.cautions(asked),
+    )
+
+
+def _energies(machine: MachineResult) -> list[Energy]:
+    return [run.energy for run in machine.included if run.energy is not None]
+
+
+def budget_of(
+    machine: MachineResult, other: MachineResult, study: Study, asked: Question
+) -> tuple[tuple[BudgetLine, ...], tuple[str, ...]]:
+    """The budget of the ratio, and what cancelled in it.
+
+    An influence that both share moves both alike: it is the difference of its two relative sizes that counts.
+    Those of one machine alone count whole (JCGM 100:2008, 5.2.2, with correlation 1 and 0).
+    """
+    assert machine.energy_wh is not None
+    assert other.energy_wh is not None
+    above, below = machine.energy_wh.value, other.energy_wh.value
+    value = above / below
+    shared: dict[str, list[float]] = {}
+    names: dict[str, str] = {}
+    parts: list[tuple[str, float, str, str]] = []
+    for side, energy_wh, result in ((0, above, machine), (1, below, other)):
+        for influence in result.influences:
+            relative = influence.u_wh / energy_wh
+            if influence.shared is None:
+                name = f"{influence.name}, {result.name}"
+                parts.append((name, value * relative, "", budgets.WHY.get(influence.name, "")))
+            else:
+                shared.setdefault(influence.shared, [0.0, 0.0])[side] += relative
+                names[influence.shared] = influence.name
+    cancelled = []
+    for key, (one, two) in shared.items():
+        u = value * abs(one - two)
+        meter = budgets.meter_name(key, study)
+        if u <= CANCELLED * value * max(one, two):
+            cancelled.append(f"The {names[key]} of {meter} moves both machines alike and cancels.")
+        else:
+            both = f"both machines, through {meter}" if one and two else ""
+            parts.append((f"{names[key]}, {meter}", u, both, budgets.why(names[key], key, study)))
+    return budgets.made(parts, asked.locale, ""), tuple(cancelled)
+
+
+def _judged(asked: Question, pair: Pair | None) -> tuple[str, ...]:
+    """What the test says."""
+    if pair is None or pair.shown is None or pair.p is None:
+        return ("Whether they differ cannot be judged: it takes two runs or more of each.",)
+    chance = number(pair.p, 3, asked.locale) if pair.p >= 0.001 else f"below {number(0.001, 3, asked.locale)}"
+    said = "A difference is shown" if pair.shown else "No difference is shown"
+    return (
+        f"{said}: if there were none, a ratio this far from 1 would come out with a chance of {chance} "
+        f"(two-sided, adjusted for {count(len(asked.comparison.pairs), 'pair')}; the line is 0.05).",
+    )
+
+
+def _sources(asked: Question, machine: MachineResult, other: MachineResult) -> tuple[SourceLine, ...]:
+    said = []
+    for result in (machine, other):
+        mean = shown(result.energy_wh, ENERGY, asked.locale)
+        said.append(SourceLine(f"{result.name}: {mean}, mean of {count(len(result.included), 'run')}"))
+        for run in result.included:
+            energy = figures(run.energy_wh or 0.0, locale=asked.locale)
+            said.append(SourceLine(f"{result.name}, {run.name}: {energy} Wh", run.run_id))
+    return tuple(said)
+
+
+def _without(asked: Question, machine: MachineResult, other: MachineResult, value: float) -> tuple[str, ...]:
+    """The ratio without each of the runs that matter most."""
+    above = [run.energy_wh or 0.0 for run in machine.included]
+    below = [run.energy_wh or 0.0 for run in other.included]
+    found: list[tuple[float, str]] = []
+    for result, mine, is_above in ((machine, above, True), (other, below, False)):
+        for i, run in enumerate(result.included):
+            rest = mine[:i] + mine[i + 1 :]
+            if rest:
+                mean = sum(rest) / len(rest)
+                then = mean / _mean(below) if is_above else _mean(above) / mean
+                found.append((then - value, f"Without {result.name}, {run.name}"))
+    found.sort(key=lambda pair: -abs(pair[0]))
+    locale = asked.locale
+    return tuple(
+        f"{what}: {number(value + by, 3, locale)} ({'+' if by > 0 else ''}{number(by, 3, locale)})"
+        for by, what in found[:MOST_WITHOUT]
+    )
+
+
+def _mean(values: Sequence[float]) -> float:
+    return sum(values) / len(values)
+
+
+def _surer(asked: Question, pair: Pair | None, u_shared: float, u: float) -> tuple[str, ...]:
+    said = []
+    if pair is not None and pair.runs_needed is not None and pair.needed_percent is not None:
+        percent_text = number(pair.needed_percent, 0, asked.locale)
+        said.append(f"{count(pair.runs_needed, 'run')} of each would show a difference of {percent_text} %.")
+    if u > 0 and (u_shared / u) ** 2 > surer.WORTH:
+        share = percent((u_shared / u) ** 2, 0, asked.locale)
+        said.append(
+            f"One meter for both machines: {share} of the variance is the meters', and would all but cancel."
+        )
+        said.append("Or the same steady load held against both meters: it tells their ratio.")
+    if u > 0 and (u_shared / u) ** 2 < 1 - surer.WORTH:
+        said.append("More runs of both: the rest of the variance falls with their number.")
+    return tuple(said)

@@ -1,0 +1,40 @@
+"""The pages of ``assets/explain`` that tell more about a number, and which lead on to which."""
+
+from attrs import frozen
+
+from core.places import assets_folder
+
+
+@frozen
+class Topic:
+    """A page: its title in a list, and the pages that belong beside it."""
+
+    title: str
+    related: tuple[str, ...] = ()
+
+
+TOPICS: dict[str, Topic] = {
+    "energy": Topic("Energy per part", ("interval", "runs", "gaps")),
+    "parts-per-kwh": Topic("Parts per kWh", ("energy", "interval")),
+    "mean-watts": Topic("Mean power", ("energy", "bed-share", "interval")),
+    "duration": Topic("Duration", ("runs", "interval")),
+    "bed-share": Topic("Bed share", ("energy", "interval")),
+    "standby": Topic("Standby power", ("interval",)),
+    "interval": Topic("Intervals and differences", ("energy", "fairness")),
+    "runs": Topic("How runs are found", ("energy", "gaps")),
+    "gaps": Topic("Gaps and slow logs", ("energy", "runs")),
+    "fairness": Topic("Fairness", ("interval",)),
+}
+
+
+def text_of(topic: str) -> str:
+    """The page as Markdown.
+
+    Raises
+    ------
+    KeyError
+        If there is no such topic: the caller's mistake.
+    """
+    if topic not in TOPICS:
+        raise KeyError(topic)
+    return (assets_folder() / "explain" / f"{topic}.md").read_text(encoding="utf-8")

@@ -1,0 +1,66 @@
+"""Numbers in the lines of an explanation: a few digits more than the answer, to be followed by hand."""
+
+import math
+
+from core.formatting import POINT, NumberLocale, number, with_interval, with_unit
+from core.quantities import BED_SHARE, Quantity
+from core.results.values import Measured, RunResult
+
+#: digits of the values in a formula
+DIGITS = 4
+MOST_DECIMALS = 6
+
+
+def figures(value: float, digits: int = DIGITS, locale: NumberLocale = POINT) -> str:
+    """A number with so many significant digits, or all digits before the mark.
+
+    Examples
+    --------
+    >>> figures(21.3456), figures(0.012345, 2), figures(2274.0), figures(12345.6)
+    ('21.35', '0.012', '2274', '12346')
+    """
+    if value == 0 or not math.isfinite(value):
+        return number(value, 0, locale)
+    decimals = digits - 1 - math.floor(math.log10(abs(value)))
+    return number(value, min(max(decimals, 0), MOST_DECIMALS), locale)
+
+
+def unit_of(quantity: Quantity) -> str:
+    """The unit that follows a number, or what it counts."""
+    return {"parts_per_kwh": "parts per kWh", "bed_share": "%"}.get(quantity.key, quantity.unit)
+
+
+def shown(value: Measured | None, quantity: Quantity, locale: NumberLocale = POINT) -> str:
+    """A value with its interval and its unit."""
+    if value is None:
+        return "not known"
+    text = with_interval(value.value, value.u95, quantity, locale)
+    return f"{text} {unit_of(quantity)}" if quantity.unit == "" else with_unit(text, quantity)
+
+
+def term(value: float, quantity: Quantity, locale: NumberLocale = POINT) -> str:
+    """A value of the core as it stands in a formula, in the unit shown."""
+    return f"{figures(value * quantity.factor, DIGITS, locale)} {unit_of(quantity)}"
+
+
+def change(by: float, quantity: Quantity, locale: NumberLocale = POINT) -> str:
+    """A change with its sign, or the word that there is none worth showing.
+
+    Examples
+    --------
+    >>> from core.quantities import ENERGY
+    >>> change(0.1234, ENERGY), change(-2.0, ENERGY), change(1e-9, ENERGY)
+    ('+0.12 Wh', '−2.0 Wh', 'no change')
+    """
+    by *= quantity.factor
+    least = 10.0 ** -(quantity.decimals + 1)
+    if abs(by) < least / 2:
+        return "no change"
+    decimals = max(quantity.decimals, min(1 - math.floor(math.log10(abs(by))), quantity.decimals + 1))
+    unit = "percentage points" if quantity is BED_SHARE else unit_of(quantity)
+    return f"{'+' if by > 0 else ''}{number(by, decimals, locale)} {unit}"
+
+
+def began(run: RunResult) -> str:
+    """When a run began, to the minute; empty where no clock tells it."""
+    return "" if run.start is None else run.start[:16].replace("T", " ")
