@@ -41,7 +41,7 @@ ACTIONS: Final = (
     ActionSpec("larger", "&Larger text", "Ctrl++"),
     ActionSpec("smaller", "&Smaller text", "Ctrl+-"),
     ActionSpec("normal", "&Normal text", "Ctrl+0"),
-    ActionSpec("keys", "&Keys", "F1", "", "What the keyboard can do"),
+    ActionSpec("keys", "&Keys", "Ctrl+/", "", "What the keyboard can do"),
     ActionSpec("cautions", "&Cautions", "", "", "Mains voltage, hot parts, and what the numbers are not"),
     ActionSpec("about", "&About Samepart"),
 )

@@ -31,7 +31,7 @@ from gui.dialogs import notes
 from gui.jobs import Failure, Jobs
 from gui.pages.logs import LogsPage
 from gui.pages.page import Page
-from gui.session import Session
+from gui.session import READ_FILES, Session
 from gui.settings import THEMES, ZOOMS, Settings
 from gui.widgets.problem_list import ProblemList
 from gui.widgets.progress_strip import ProgressStrip
@@ -262,7 +262,7 @@ class MainWindow(QMainWindow):
         self._lands_after_import = self._lands_after_import and count > 0
 
     def _on_compared(self, comparison: Comparison) -> None:
-        if self._lands_after_import and not self._jobs.is_running("read files"):
+        if self._lands_after_import and not self._jobs.is_running(READ_FILES):
             self._lands_after_import = False
             with_runs = sum(bool(machine.included) for machine in comparison.machines)
             self.show_page("Compare" if with_runs > 1 and self._has("Compare") else "Logs")

@@ -14,7 +14,7 @@ from core import edits
 from core.activity import Activity
 from core.edits import Edit
 from core.history import History
-from core.problems import Problem
+from core.problems import Problem, Severity
 from core.progress import Progress
 from core.results.compare import compare, forget
 from core.results.values import Comparison, RunResult
@@ -61,6 +61,7 @@ class Session(QObject):
         self._results: dict[str, RunResult] = {}
         self._selected: str | None = None
         self._problems: tuple[Problem, ...] = ()
+        self._to_read: tuple[Path, ...] = ()
 
     # what there is
 
@@ -169,7 +170,9 @@ class Session(QObject):
         try:
             path = untitled_path(self._folder)
         except OSError as error:
-            self.tell(Problem("session.no_folder", facts={"folder": self._folder, "why": error}))
+            self.tell(
+                Problem("session.no_folder", Severity.ERROR, facts={"folder": self._folder, "why": error})
+            )
             return False
         return self.open(path) if path.exists() else self._adopt(StudyFile.create(path))
 
@@ -188,9 +191,12 @@ class Session(QObject):
         from core.places import demo_folder
 
         path = self._folder / DEMO_NAME
-        if path.exists() and self.open(path) and self.study.logs:
+        if path.exists() and self.open(path):
+            if not self.study.logs:
+                self.add_logs([demo_folder() / "logs"])
             return True
-        path.unlink(missing_ok=True)
+        if path.exists():  # what cannot be opened is kept
+            path = new_untitled_path(self._folder)
         start = edits.new_study("demo", name="Hose clip study", invented=True)
         named = edits.rename_part(start.study, "hose clip")
         if not self._adopt(StudyFile.create(path, History.start(named))):
@@ -209,12 +215,17 @@ class Session(QObject):
     def add_logs(self, paths: Sequence[Path]) -> None:
         """Read logs, keep their bytes in the study file, and take what was found in them into the study."""
         file = self._file
-        if file is None or self._refuse_if_read_only():
-            return
-        wanted = tuple(paths)
-        self.jobs.start(
-            READ_FILES, lambda progress: reading.read_files(wanted, file, progress), self._on_files
-        )
+        if file is None:
+            self.tell(Problem("session.no_file", Severity.ERROR))
+        elif self.jobs.is_running(READ_FILES):
+            self._to_read = (*self._to_read, *paths)  # what is being read now goes on first
+        elif not self._refuse_if_read_only():
+            wanted = tuple(paths)
+
+            def work(progress: Progress) -> reading.FilesRead:
+                return reading.read_files(wanted, file, progress)
+
+            self.jobs.start(READ_FILES, work, self._on_files, self._on_files_cancelled)
 
     def read_again(self, log_id: str, index: int, choices: Choices) -> None:
         """Read a file of a log with other choices; the study changes once that has worked."""
@@ -229,6 +240,7 @@ class Session(QObject):
 
     def close(self) -> None:
         """Stop all work and close the file."""
+        self._to_read = ()
         self.jobs.cancel_all()
         if self._file is not None:
             self._file.close()
@@ -239,7 +251,7 @@ class Session(QObject):
 
     def _refuse_if_read_only(self) -> bool:
         if self.is_read_only and self._file is not None:
-            self.tell(Problem("session.read_only", file=self._file.path.name))
+            self.tell(Problem("session.read_only", Severity.ERROR, file=self._file.path.name))
         return self.is_read_only
 
     def _go_to(self, new: History) -> None:
@@ -298,6 +310,12 @@ class Session(QObject):
         self.seal()
         self.logs_read.emit()
         self.imported.emit(len(self.study.logs) - before)
+        waiting, self._to_read = self._to_read, ()
+        if waiting:
+            self.add_logs(waiting)
+
+    def _on_files_cancelled(self) -> None:
+        self._to_read = ()
 
     def _on_logs(self, found: Sequence[tuple[Log, LogData]]) -> None:
         for log, data in found:

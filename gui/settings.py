@@ -68,16 +68,6 @@ class Settings:
         self._store.setValue("recent", names[:RECENT_LIMIT])
 
     @property
-    def last_untitled(self) -> Path | None:
-        """The untitled study that was open when the program ended, to be opened again."""
-        name = str(self._store.value("untitled", ""))
-        return Path(name) if name and Path(name).is_file() else None
-
-    @last_untitled.setter
-    def last_untitled(self, path: Path | None) -> None:
-        self._store.setValue("untitled", str(path) if path else "")
-
-    @property
     def last_folder(self) -> str:
         """Where a file dialog opens."""
         home = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)

@@ -82,6 +82,7 @@ class Lane(QWidget):
         self._pointer: QPointF | None = None
         self._drag: _Drag | None = None
         self._waiting = "reading the log"
+        self._shown: tuple[object, ...] | None = None
         self._name: QLineEdit | None = None
         self._measured: tuple[tuple[int, int, Look], painting.LaneGeometry] | None = None
 
@@ -91,6 +92,9 @@ class Lane(QWidget):
         self, content: LaneContent, trace: Trace | None, selected: str | None, waiting: str = ""
     ) -> None:
         """Show a log; `waiting` says why there is no trace yet."""
+        if (content, trace, selected, waiting) == self._shown:
+            return
+        self._shown = content, trace, selected, waiting
         is_other = self._trace is None or trace is None or trace.key != self._trace.key
         self._content, self._trace = content, trace
         self._waiting = waiting or "reading the log"
@@ -247,7 +251,7 @@ class Lane(QWidget):
 
     def _envelope(self, plot: QRectF) -> Envelope:
         assert self._trace is not None
-        columns = max(1, round(plot.width()))
+        columns = max(1, round(plot.width() * self.devicePixelRatioF()))
         asked = (self._trace.key, self._view.start_s, self._view.end_s, columns)
         if self._drawn is None or self._drawn[0] != asked:
             self._drawn = asked, envelope(self._trace, self._view.start_s, self._view.end_s, columns)

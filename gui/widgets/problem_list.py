@@ -21,7 +21,7 @@ from core.problems import Problem, Severity
 from core.wording import placed, sentence
 from gui.look import S4, S8, S16
 
-_WORDS = {Severity.ERROR: "not read", Severity.CAUTION: "caution", Severity.NOTE: "note"}
+_WORDS = {Severity.ERROR: "problem", Severity.CAUTION: "caution", Severity.NOTE: "note"}
 _ORDER = {Severity.ERROR: 0, Severity.CAUTION: 1, Severity.NOTE: 2}
 #: rows shown before the list scrolls
 _ROWS_SHOWN = 5
@@ -75,7 +75,7 @@ class ProblemList(QWidget):
             return
         errors = sum(p.severity is Severity.ERROR for p in self._problems)
         others = len(self._problems) - errors
-        said = [f"{count(errors, 'thing')} could not be read"] if errors else []
+        said = [count(errors, "problem")] if errors else []
         said += [count(others, "remark")] if others else []
         first = "" if len(self._problems) > 1 or self._list.isVisible() else f": {placed(self._problems[0])}"
         self._summary.setText(", ".join(said)[:1].upper() + ", ".join(said)[1:] + first)

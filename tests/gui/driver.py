@@ -30,7 +30,7 @@ class Driver:
 
     def __init__(self, qtbot: QtBot, folder: Path) -> None:
         self.qtbot = qtbot
-        self.folder = folder
+        folder.mkdir(exist_ok=True)
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         self.settings = Settings(folder / "settings.ini")

@@ -77,6 +77,9 @@ def test_an_untitled_study_comes_back_with_its_history(qtbot, tmp_path: Path):
     with opened(qtbot, tmp_path) as user:
         user.drop(write_log(tmp_path / "alder.csv"))
         user.write("study_name", "Clip test")
+        user.write("part_name", "clip")
+        assert user.study.part == "clip"
+        user.do("action_undo")
         assert user.window.windowTitle().startswith("Clip test")
     with opened(qtbot, tmp_path) as user:
         assert user.study.name == "Clip test"
@@ -95,6 +98,32 @@ def test_a_study_saved_as_a_file_goes_on_there_and_is_recent(user: Driver, tmp_p
     assert not untitled.exists()
     assert user.settings.recent == (tmp_path / "clips.samepart",)
     assert user.session.traces
+
+
+def test_logs_dropped_while_others_are_being_read_are_read_too(user: Driver, tmp_path: Path):
+    user.session.add_logs([write_log(tmp_path / "alder.csv")])
+    user.session.add_logs([write_log(tmp_path / "birch.csv", seed=2)])
+    user.wait_until(lambda: len(user.study.logs) == 2)
+    user.settle()
+    assert [m.name for m in user.study.machines] == ["Alder", "Birch"]
+
+
+def test_a_study_that_another_window_has_open_can_only_be_looked_at(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path / "one") as first:
+        first.drop(write_log(tmp_path / "alder.csv"))
+        first.session.save_as(tmp_path / "shared.samepart")
+        first.settle()
+        with opened(qtbot, tmp_path / "two") as second:
+            second.drop(tmp_path / "shared.samepart")
+            assert "Open for reading only" in second.text("study_facts")
+            before = second.study
+            second.session.select(before.runs[0].id)
+            second.do("stretch_action_split")
+            assert second.study is before
+            listed = second.widget(QTreeWidget, "problems")
+            assert any(
+                "reading only" in listed.topLevelItem(i).text(3) for i in range(listed.topLevelItemCount())
+            )
 
 
 def test_cancelling_a_read_leaves_the_study_as_it_was(user: Driver, tmp_path: Path):
