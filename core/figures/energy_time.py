@@ -89,7 +89,7 @@ def watt_lines(
     Examples
     --------
     >>> [line.watts for line in watt_lines((Point(60, 20), Point(60, 40)), 70, 50)]
-    [20.0, 30.0, 40.0]
+    [20.0, 25.0, 30.0, 35.0, 40.0]
     """
     watts = [_watts(p) for p in points if p.x > 0]
     if not watts:

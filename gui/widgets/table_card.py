@@ -20,6 +20,7 @@ class TableCard(QFrame):
     def __init__(self, name: str, accessible_name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
+        self._widths: list[int] | None = None  # dropped with the table, the font and the style
         self.model = TableModel(self)
         self.view = QTableView()
         self.view.setObjectName(name)
@@ -51,7 +52,9 @@ class TableCard(QFrame):
         """Show another table and note."""
         self.note.setText(note)
         self.note.setVisible(bool(note))
-        self.model.show_table(table, decimal)
+        if table != self.model.table:
+            self.model.show_table(table, decimal)
+            self._widths = None
         self._fit()
 
     @property
@@ -66,10 +69,13 @@ class TableCard(QFrame):
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._widths = None
             self._fit()
 
     def _column_widths(self) -> list[int]:
         """What each column needs; names longer than a line of a few words are shortened instead."""
+        if self._widths is not None:
+            return self._widths
         header = self.view.horizontalHeader()
         longest = round(_LONGEST_NAME * current().text_px)
         widths = []
@@ -78,6 +84,7 @@ class TableCard(QFrame):
             if self._is_text(column):
                 content = min(content, longest)
             widths.append(max(content, header.sectionSizeHint(column)))
+        self._widths = widths
         return widths
 
     def _is_text(self, column: int) -> bool:
