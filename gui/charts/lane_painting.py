@@ -223,7 +223,7 @@ def paint_block(
     if block.is_included:
         painter.fillRect(box, look.color(style.fill, 0.30 if is_hovered or is_selected else 0.20))
     elif is_hovered or is_selected:
-        painter.fillRect(box, look.color("selection", 0.6))
+        painter.fillRect(box, look.color("selection", 0.45))
     pen = look.pen("link" if is_selected else line, 2.0 if is_selected else 1.0)
     if not block.is_decided:
         pen.setDashPattern([4.0, 3.0])

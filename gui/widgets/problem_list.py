@@ -35,6 +35,7 @@ class ProblemList(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("strip")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._problems: tuple[Problem, ...] = ()
         self._summary = QLabel()
         self._summary.setObjectName("problem_summary")
@@ -94,9 +95,10 @@ class ProblemList(QWidget):
             self._list.addTopLevelItem(item)
         for column in range(3):
             self._list.resizeColumnToContents(column)
-        line = self._list.fontMetrics().height() + S8
+        line = self._list.fontMetrics().height() + S4
         rows = min(len(self._problems), _ROWS_SHOWN)
-        self._list.setFixedHeight((2 * rows + 1) * line + S8)
+        # A long sentence takes two lines; a few lines more than there are rows are enough for that.
+        self._list.setFixedHeight((rows + 1 + (rows + 1) // 2) * line + S16)
 
     def _turn(self) -> None:
         self._set_open(not self._list.isVisibleTo(self))

@@ -1,6 +1,6 @@
 """What the program is doing, how far it is, and a button to stop it."""
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
 
 from gui.jobs import Report
@@ -17,6 +17,7 @@ class ProgressStrip(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("strip")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._key = ""
         self._text = QLabel()
         self._text.setObjectName("progress_text")

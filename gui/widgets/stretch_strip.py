@@ -1,6 +1,6 @@
 """What the selected stretch is, in words and controls: its kind, whether it counts, and what it used."""
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
@@ -49,6 +49,7 @@ class StretchStrip(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("strip")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._run: Run | None = None
         self._name = QLineEdit()
         self._name.setObjectName("stretch_name")

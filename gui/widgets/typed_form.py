@@ -58,6 +58,7 @@ class TypedForm(QWidget):
         self._why_not = QLabel()
         self._why_not.setObjectName("typed_why_not")
         self._why_not.setProperty("role", "problem")
+        self._why_not.hide()
         self._list = QListWidget()
         self._list.setObjectName("typed_list")
         self._list.setAccessibleName("Runs typed in")
@@ -96,16 +97,20 @@ class TypedForm(QWidget):
         name = self._machine.currentText().strip()
         energy_wh = (self._after.value() - self._before.value()) * WH_PER_KWH
         if not name:
-            self._why_not.setText("Say which machine it was.")
+            self._refuse("Say which machine it was.")
         elif energy_wh <= 0:
-            self._why_not.setText("The reading after the run must be higher than the one before it.")
+            self._refuse("The reading after the run must be higher than the one before it.")
         else:
-            self._why_not.setText("")
+            self._refuse("")
             seconds = self._took.value() * SECONDS_PER_MINUTE or None
             step_wh = float(self._digit.currentData()) * WH_PER_KWH
             self.added.emit(name, energy_wh, seconds, step_wh, self._note.text())
             self._before.setValue(self._after.value())
             self._note.clear()
+
+    def _refuse(self, why: str) -> None:
+        self._why_not.setText(why)
+        self._why_not.setVisible(bool(why))
 
     def _chosen(self) -> tuple[str, bool] | None:
         item = self._list.currentItem()
