@@ -43,14 +43,17 @@ def stitch(time_s: F64, counter: F64, unit_wh: float, power_w: F64 | None, file:
     power_w : ndarray, shape (n,), or None
         To judge what a jump may be. [W]
     """
-    is_whole = bool(np.isfinite(counter.sum()))
-    good: I64 = np.arange(counter.size) if is_whole else np.flatnonzero(np.isfinite(counter))
-    if good.size < 2:
+    if counter.size < 2:
         return None
-    values = counter if is_whole else counter[good]
+    if np.isfinite(counter.sum()):
+        values, times = counter, time_s
+    else:
+        known = np.isfinite(counter)
+        values, times = counter[known], time_s[known]
+    if values.size < 2:
+        return None
     steps = np.diff(values)
     step = smallest_step(values)
-    times = time_s if good.size == time_s.size else time_s[good]
     never_falls = float(steps.min()) >= 0
     if never_falls and (
         float(steps.max()) <= LEAST_LEAP_WH / unit_wh or not _jumps(steps, times, unit_wh, power_w).any()
@@ -59,7 +62,7 @@ def stitch(time_s: F64, counter: F64, unit_wh: float, power_w: F64 | None, file:
         return Stitched(out, step * unit_wh)
     if (steps < 0).mean() > 0.1:
         return _per_interval(counter, unit_wh, step, file)
-    good = _without_glitches(good, counter)
+    good = _without_glitches(np.flatnonzero(np.isfinite(counter)), counter)
     values = counter[good]
     steps = np.diff(values)
     fell = np.flatnonzero(steps < 0)

@@ -19,6 +19,8 @@ DELIMITERS = ("\t", ";", "|", ",", " ")
 NAMES = {"\t": "tab", ";": "semicolon", "|": "pipe", ",": "comma", " ": "spaces"}
 SAMPLE_BYTES = 1 << 16
 SAMPLE_LINES = 400
+#: lines that each delimiter is tried on
+_JUDGED = 200
 #: a longer line is no row of a log
 LONGEST_LINE = 1 << 20
 
@@ -105,11 +107,19 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     """
     tried = [choices.delimiter] if choices.delimiter else list(DELIMITERS)
     best: tuple[float, int, str, int, float] | None = None
+    picked = [x for x in (*lines, *later) if x.strip()]
+    if len(picked) > _JUDGED:
+        picked = picked[: _JUDGED // 2] + picked[_JUDGED // 2 :: max(1, 2 * len(picked) // _JUDGED)]
+    single = not any(sum(d in x for x in picked) > 0.4 * len(picked) for d in DELIMITERS)
     for order, delimiter in enumerate(tried):
-        width, share, typed, columns = _judge(lines, later, delimiter)
+        if not (single or choices.delimiter) and sum(delimiter in x for x in picked) < 0.4 * len(picked):
+            continue
+        width, share, typed, columns = _judge(picked, delimiter)
         score = share * typed * (1.0 if columns > 1 else 0.3)
         if best is None or score > best[0] + 0.02:
             best = (score, order, delimiter, width, share)
+        if score > 0.98 and width > 1:
+            break
     if best is None or best[0] <= 0.05:
         return None
     _, _, delimiter, width, share = best
@@ -136,17 +146,14 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
         ("decimal", why),
         *form.reasons,
     )
-    return evolve(form, decimal=sign, sample=tuple(tuple(r) for r in body[:1200]), reasons=reasons)
+    return evolve(form, decimal=sign, sample=tuple(tuple(r) for r in body), reasons=reasons)
 
 
-def _judge(lines: list[str], later: list[str], delimiter: str) -> tuple[int, float, float, int]:
+def _judge(picked: list[str], delimiter: str) -> tuple[int, float, float, int]:
     """Most frequent width of rows, its share, share of typed cells in them, and count of cells."""
     counted: Counter[int] = Counter()
     typed_of: Counter[int] = Counter()
     cells_of: Counter[int] = Counter()
-    picked = [x for x in (*lines, *later) if x.strip()]
-    if len(picked) > 300:
-        picked = picked[:150] + picked[150 :: max(1, (len(picked) - 150) // 150)]
     for line in picked:
         cells = split(line, delimiter)
         counted[len(cells)] += 1

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Protocol
 
 #: bytes that are read and worked on at a time
-BLOCK = 1 << 25
+BLOCK = 1 << 24
 
 
 class Source(Protocol):
@@ -81,47 +81,52 @@ class OnDisk:
             stream.seek(start)
             return stream.read(max(0, min(count, self._size - start)))
 
-    def blocks(self, start: int) -> Iterator[bytes]:
-        """Everything from `start` on, in blocks that end at a line end."""
+    def blocks(self, start: int) -> Iterator[memoryview]:
+        """Everything from `start` on, in blocks that end at a line end; each is gone when the next is asked for."""
         with self.path.open("rb", buffering=0) as stream:
             if start > self._hashed:
-                self._take(stream.read(start), 0)
+                self._hash_beside(memoryview(stream.read(start)), 0)
             stream.seek(start)
-            at, rest = start, b""
+            buffer = bytearray(min(BLOCK, max(1, self._size - start)))
+            at, kept = start, 0
             while at < self._size:
-                fresh = stream.read(min(BLOCK, self._size - at))
-                if not fresh:
+                if kept == len(buffer):
+                    buffer.extend(bytes(len(buffer)))
+                view = memoryview(buffer)
+                count = stream.readinto(view[kept : kept + self._size - at])
+                if not count:
                     break
-                self._take(fresh, at)
-                at += len(fresh)
-                cut = fresh.rfind(b"\n") + 1
-                if at >= self._size:
-                    cut = len(fresh)
-                elif not cut:
-                    rest += fresh
-                    continue
-                yield rest + fresh[:cut] if rest or cut < len(fresh) else fresh
-                rest = fresh[cut:]
-            if rest:
-                yield rest
+                self._hash_beside(view[kept : kept + count], at)
+                at += count
+                filled = kept + count
+                cut = filled if at >= self._size else buffer.rfind(b"\n", 0, filled) + 1
+                if cut:
+                    yield view[:cut]
+                self._wait()
+                del view
+                kept = filled - cut
+                buffer[:kept] = buffer[cut:filled]
+            if kept:
+                yield memoryview(buffer)[:kept]
 
-    def _take(self, data: bytes, at: int) -> None:
-        """Hash what has not been hashed; at most two blocks wait."""
+    def _hash_beside(self, data: memoryview, at: int) -> None:
+        """Take the digest of what has not been taken yet, in the other thread."""
         if at != self._hashed:
             return
         self._hashed += len(data)
         self._waiting.append(self._pool.submit(self._hash.update, data))
-        if len(self._waiting) > 2:
-            self._waiting.pop(0).result()
+
+    def _wait(self) -> None:
+        for job in self._waiting:
+            job.result()
+        self._waiting.clear()
 
     def digest(self) -> str:
         """SHA-256 of the bytes that were read, in hexadecimal; reads on to the end if need be."""
         if self._hashed < self._size:
             for _ in self.blocks(self._hashed):
                 pass
-        for job in self._waiting:
-            job.result()
-        self._waiting.clear()
+        self._wait()
         return self._hash.hexdigest()
 
     def close(self) -> None:
