@@ -3,7 +3,9 @@
 from collections.abc import Sequence
 from pathlib import Path
 
-from core.results.table import comparison_table, fairness_table, readable_table, runs_table
+from attrs import evolve
+
+from core.results.table import comparison_table, fairness_table, readable_runs, readable_table, runs_table
 from core.results.values import Comparison
 from core.study import Study
 from core.tables import to_csv, to_markdown, write_spreadsheet
@@ -34,8 +36,8 @@ def report(comparison: Comparison, study: Study, warnings: Sequence[str] = ()) -
     invented = ["", "All numbers are invented: this is a demonstration."] if study.invented else []
     heading = f"# {study.name}" if study.name else "# Comparison"
     lines = [heading, "", f"**{comparison.headline}**", "", comparison.conditions, *invented, ""]
-    lines.append(to_markdown(readable_table(comparison)))
-    lines.append(to_markdown(runs_table(comparison)))
+    lines.append(to_markdown(evolve(readable_table(comparison), notes=())))
+    lines.append(to_markdown(readable_runs(comparison)))
     if comparison.fairness:
         lines += ["## Fairness", ""]
         lines += [f"- {finding.level}: {sentence(finding.problem)}" for finding in comparison.fairness]

@@ -20,7 +20,8 @@ from core.wording import reason
 
 #: more of a run's time than this in gaps, with no counter to bridge them: it is left out
 GAPS_TOO_LONG = 0.05
-#: runs whose kind has made a part, or tried to
+#: kinds that have made a part, and those that have at least tried to
+WHOLE: tuple[Kind, ...] = ("run", "other part")
 MAKING: tuple[Kind, ...] = ("run", "other part", "broken off", "cut")
 
 
@@ -178,7 +179,7 @@ def run_result(
         energy_wh=used_wh,
         energy_u95_wh=measured.u95_wh,
         mean_w=mean_w(used_wh, seconds),
-        parts_per_kwh=parts_per_kwh(used_wh) if is_part and used_wh > 0 else None,
+        parts_per_kwh=parts_per_kwh(used_wh) if run.kind in WHOLE and used_wh > 0 else None,
         energy=measured.energy,
         bed=measured.bed if is_part else None,
         states=measured.states if is_part else (),

@@ -1,10 +1,15 @@
 """The comparison as tables: one row a machine, one row a run, and what is not alike."""
 
-from core.formatting import POINT, UNKNOWN, NumberLocale, count, with_interval
-from core.quantities import QUANTITIES, Quantity
-from core.results.values import Comparison, Measured
+import math
+from datetime import datetime
+
+from core.formatting import POINT, UNKNOWN, NumberLocale, count, number, with_interval
+from core.quantities import BED_SHARE, DURATION, ENERGY, MEAN_W, PARTS_PER_KWH, QUANTITIES, Quantity
+from core.results.values import Comparison, MachineResult, Measured, RunResult
 from core.tables import Cell, Column, Table
 from core.wording import sentence
+
+_OF_A_RUN = (ENERGY, PARTS_PER_KWH, MEAN_W, DURATION, BED_SHARE)
 
 
 def comparison_table(comparison: Comparison) -> Table:
@@ -38,13 +43,64 @@ def readable_table(comparison: Comparison, locale: NumberLocale = POINT) -> Tabl
     for machine in comparison.machines:
         row: list[Cell] = [machine.name, len(machine.included)]
         for q in QUANTITIES:
-            known = getattr(machine, q.key)
-            measured = known if isinstance(known, Measured) or known is None else Measured(known, None)
-            row.append(
-                UNKNOWN if measured is None else with_interval(measured.value, measured.u95, q, locale)
-            )
+            row.append(_readable(getattr(machine, q.key), q, locale))
+            if q is BED_SHARE and machine.bed_share is None:
+                row[-1] = _bound_told(machine, locale)
         rows.append(tuple(row))
     return Table("Comparison", tuple(columns), tuple(rows), (comparison.headline, comparison.conditions))
+
+
+def _readable(known: Measured | float | None, q: Quantity, locale: NumberLocale) -> str:
+    if known is None:
+        return UNKNOWN
+    measured = known if isinstance(known, Measured) else Measured(known, None)
+    return with_interval(measured.value, measured.u95, q, locale)
+
+
+def _bound_told(machine: MachineResult, locale: NumberLocale) -> str:
+    """What is sure of a bed's share that no run shows: the least of the runs' lower bounds."""
+    bounds = [run.bed.at_least if run.bed is not None else None for run in machine.included]
+    known = [bound for bound in bounds if bound is not None]
+    if not known or len(known) < len(bounds):
+        return UNKNOWN
+    # cut down, never up: a bound that is rounded up is none
+    return f"at least {number(math.floor(100 * min(known)), 0, locale)}"
+
+
+def readable_runs(comparison: Comparison, locale: NumberLocale = POINT) -> Table:
+    """One row a stretch, as people read it."""
+    columns = (
+        Column("machine", "Machine", "left"),
+        Column("run", "Run", "left"),
+        Column("start", "Start", "left"),
+        *(Column(q.key, _title(q)) for q in _OF_A_RUN),
+        Column("why_excluded", "Why it does not count", "left"),
+    )
+    rows = []
+    for machine in comparison.machines:
+        for run in machine.runs:
+            share = None if run.bed is None or run.bed.share is None else run.bed
+            values = (
+                _measured(run.energy_wh, run.energy_u95_wh),
+                run.parts_per_kwh,
+                run.mean_w,
+                run.seconds,
+                None if share is None else _measured(share.share, share.share_u95),
+            )
+            shown = (_readable(value, q, locale) for value, q in zip(values, _OF_A_RUN, strict=True))
+            rows.append((machine.name, run.name, _start(run), *shown, run.why_excluded or ""))
+    return Table("Runs", columns, tuple(rows))
+
+
+def _measured(value: float | None, u95: float | None) -> Measured | None:
+    return None if value is None else Measured(value, u95)
+
+
+def _start(run: RunResult) -> str:
+    """When it began, to the second; on the log's own clock where that is all there is."""
+    if run.start is not None:
+        return datetime.fromisoformat(run.start).isoformat(" ", "seconds")
+    return "" if run.start_s is None else f"at {run.start_s:.0f} s"
 
 
 def runs_table(comparison: Comparison) -> Table:
@@ -73,7 +129,7 @@ def runs_table(comparison: Comparison) -> Table:
                 (
                     machine.name,
                     run.name,
-                    run.start or ("" if run.start_s is None else f"{run.start_s:.0f} s"),
+                    _start(run),
                     run.included,
                     run.why_excluded or "",
                     run.energy_wh,
