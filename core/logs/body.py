@@ -131,7 +131,7 @@ class _Gathered:
         self.seen += len(block)
         if self.form.delimiter != " ":
             table = self._arrow(block, self.kinds)
-        if table is not None:
+        if table is not None and not min((c.null_count for c in table.columns), default=0):
             self.blocks.append((self.rows, table.num_rows, len(block)))
             self._take(table, self.kinds)
             return

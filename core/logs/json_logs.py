@@ -28,11 +28,22 @@ def open_json(data: bytes, name: str) -> list[Item] | Problem:
     if body.startswith(b"["):
         table = _array(body, name)
     else:
-        quick = _lines_by_arrow(body)
-        table = quick if quick is not None else _lines(body, name)
+        first = body.split(b"\n", 1)[0].rstrip()
+        is_lines = first.endswith(b"}") and len(first) < len(body)
+        quick = _lines_by_arrow(body) if is_lines else None
+        table = quick if quick is not None else _lines(body, name) if is_lines else _single(body, name)
     if isinstance(table, Problem):
         return table
     return [Item(table, encoding=decoded.encoding, reasons=(why,), problems=decoded.problems)]
+
+
+def _single(body: bytes, name: str) -> Table | Problem:
+    """One JSON value over the whole text."""
+    rows = _whole(body, name)
+    if isinstance(rows, Problem):
+        by_line = _lines(body, name)
+        return by_line if isinstance(by_line, Table) else rows
+    return _of_rows(rows, name)
 
 
 def _lines_by_arrow(body: bytes) -> Table | None:

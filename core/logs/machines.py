@@ -240,9 +240,9 @@ def _long(table: Table, roles: Roles, seconds: F64, decimal: str) -> list[Raw]:
                 " ".join(x for x in (devices[d], said[c].rest) if x) if roles.device is None else devices[d]
             )
             strands.setdefault(device.strip(), []).append(_Strand(said[c], rows, values, unit, name))
-    shared = strands.pop("", []) if len(strands) == 1 else []
-    for mine in strands.values():
-        mine.extend(shared)
+    if len(strands) == 2 and "" in strands:  # what names no machine belongs to the only one that is named
+        shared = strands.pop("")
+        next(iter(strands.values())).extend(shared)
     out = [_joined(device or None, mine, seconds) for device, mine in strands.items()]
     return [r for r in out if r is not None][:MOST_MACHINES]
 

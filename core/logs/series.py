@@ -21,6 +21,7 @@ from core.units import ENERGY_IN_WH, POWER_IN_W, SECONDS_PER_HOUR
 DIFFER = 0.05
 #: rows looked at to see whether values are held
 _HELD_ROWS = 100_000
+_HELD_MOST = 12
 #: a counter whose step is less than this share of the total carries the log's energy
 FINE_COUNTER = 0.005
 
@@ -196,24 +197,18 @@ def _checked(made: Made, raw: Raw, file: str) -> Made:
 
 
 def _held(trace: Trace) -> int:
-    """Rows that a meter holds each value for while the load is moving; 1 when it does not."""
+    """Rows that a meter holds each value for while the load is moving; 1 when it does not.
+
+    A meter that holds its values changes them only every so many rows, whatever the load does.
+    """
     power = trace.power_w[:_HELD_ROWS]
-    if power.size < 60 or trace.kind == "on_change":
+    if trace.kind == "on_change":
         return 1
-    span = float(np.percentile(power, 95) - np.percentile(power, 5))
-    if span <= 20 * max(trace.resolution_w, 0.05):
+    between = np.diff(np.flatnonzero(np.diff(power) != 0))
+    between = between[between <= 3 * _HELD_MOST]
+    if between.size < 30:
         return 1
-    edges = np.flatnonzero(np.abs(np.diff(power)) > 0.02 * span)
-    if edges.size < 20:
-        return 1
-    runs = np.diff(edges)
-    short = runs[runs <= 30]
-    if short.size < 15:
-        return 1
-    usual = int(np.bincount(short).argmax())
-    changes = np.flatnonzero(np.diff(power) != 0)
-    between = np.diff(changes)
-    near = between[between <= 3 * usual]
-    if usual < 2 or near.size < 15:
-        return 1
-    return usual if float((near % usual == 0).mean()) > 0.9 else 1
+    for rows in range(_HELD_MOST, 1, -1):
+        if float((between % rows == 0).mean()) > 0.95 and float((between == rows).mean()) > 0.2:
+            return rows
+    return 1

@@ -1,0 +1,48 @@
+"""Every shape of log that the corpus writes is read back as the truth it was written from."""
+
+import numpy as np
+import pytest
+
+from core.logs import Reading, read_bytes
+from tests.core.logs.corpus import Case, Machine, cases
+
+CASES = cases()
+
+
+def test_the_corpus_is_large_enough():
+    assert len(CASES) >= 80
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda c: c.name)
+def test_log_is_read_as_it_was_written(case: Case) -> None:
+    found = read_bytes(case.data, case.file)
+    assert found.readings, [(p.code, dict(p.facts)) for p in found.problems]
+    assert len(found.readings) == len(case.machines)
+    for machine in case.machines:
+        reading = next(r for r in found.readings if machine.name in (None, r.machine))
+        _check(case, machine, reading)
+
+
+def _check(case: Case, machine: Machine, reading: Reading) -> None:
+    trace = reading.trace
+    assert trace is not None
+    told = reading.reasons
+    assert trace.clock.kind == case.clock, told
+    start = trace.clock.iso(0.0)
+    assert (start if start is None else start[: len(case.start or "")]) == case.start, told
+    expected = machine.load.time_s - machine.load.time_s[0]
+    assert trace.time_s.shape == expected.shape, (told, reading.rows_refused, reading.problems)
+    assert np.abs(trace.time_s - expected).max() <= machine.time_within, told
+    assert np.abs(trace.power_w - machine.load.power_w).max() <= machine.power_within, told
+    assert (trace.counter_wh is not None) == machine.has_counter
+    if trace.counter_wh is not None:
+        known = np.isfinite(trace.counter_wh)
+        gained = trace.counter_wh[known] - trace.counter_wh[known][0]
+        wanted = machine.load.counter_wh[known] - machine.load.counter_wh[known][0]
+        assert known.mean() > 0.99
+        assert np.abs(gained - wanted).max() <= machine.counter_within
+    assert reading.rows_refused == case.refused, reading.refused
+    codes = {p.code for p in reading.problems}
+    assert set(case.problems) <= codes
+    for name, value in case.reading.items():
+        assert getattr(reading, name) == value
