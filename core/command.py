@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, TextIO
 
 from core.arguments import compare_parser, inspect_parser
+from core.faults import facts_of
 from core.problems import Problem, Severity
 
 if TYPE_CHECKING:
@@ -131,12 +132,7 @@ def _carefully_analysed(path: Path, shown: str) -> "FileAnalysis":
 
 
 def _fault(shown: str, error: Exception) -> Problem:
-    place = error.__traceback__
-    while place is not None and place.tb_next is not None:
-        place = place.tb_next
-    where = f"{Path(place.tb_frame.f_code.co_filename).name}:{place.tb_lineno}" if place else "?"
-    facts = {"what": f"{type(error).__name__}: {error}", "where": where}
-    return Problem("analysis.fault", Severity.ERROR, shown, facts=facts)
+    return Problem("analysis.fault", Severity.ERROR, shown, facts=facts_of(error))
 
 
 def _compare(argv: Sequence[str], images: Images) -> int:

@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from core.arguments import OVERVIEW, version
+from core.faults import facts_of
 from gui.system_libraries import ALL_PACKAGES, missing_packages
 
 if TYPE_CHECKING:
@@ -119,10 +120,6 @@ def _missing_library(error: ImportError) -> int:
 
 
 def _report_fault(error: Exception) -> int:
-    place = error.__traceback__
-    while place is not None and place.tb_next is not None:
-        place = place.tb_next
-    where = f"{Path(place.tb_frame.f_code.co_filename).name}:{place.tb_lineno}" if place else "?"
-    what = " ".join(f"{type(error).__name__}: {error}".split())
-    print(f"samepart: the program itself failed ({what}, at {where}); please report this", file=sys.stderr)
+    told = "samepart: the program itself failed ({what}, at {where}); please report this"
+    print(told.format(**facts_of(error)), file=sys.stderr)
     return _FAULT

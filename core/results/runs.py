@@ -10,13 +10,14 @@ from functools import lru_cache
 from attrs import evolve, field, frozen
 
 from core.activity import Activity, find
+from core.faults import facts_of
 from core.formatting import percent
 from core.problems import Problem, Severity
 from core.results.values import BedShare, Energy, Influence, RunResult, StateSpan
 from core.study import Boundary, Kind, Meter, Run, TypedReading
 from core.traces import Trace
 from core.units import SECONDS_PER_HOUR, mean_w, parts_per_kwh
-from core.wording import reason
+from core.wording import reason, sentence
 
 #: more of a run's time than this in gaps, with no counter to bridge them: it is left out
 GAPS_TOO_LONG = 0.05
@@ -147,8 +148,14 @@ def run_result(
     boundary : Boundary
     meter : Meter
     """
-    measured = None if log is None else measure(log, run.start_s, run.end_s, boundary, meter)
-    why = _why_excluded(run, log, measured)
+    fault: Problem | None = None
+    measured: Measurement | None = None
+    if log is not None:
+        try:
+            measured = measure(log, run.start_s, run.end_s, boundary, meter)
+        except Exception as error:  # noqa: BLE001  # a fault of ours in one run must not cost the others
+            fault = Problem("stretch.fault", Severity.ERROR, facts=facts_of(error))
+    why = sentence(fault) if fault is not None else _why_excluded(run, log, measured)
     result = RunResult(
         run_id=run.id,
         machine_id=machine_id,

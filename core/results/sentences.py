@@ -16,6 +16,7 @@ SENTENCES: dict[str, str] = {
     "stretch.no_energy": "no energy: the two readings of the display are the same",
     "stretch.gaps": "{share} of its time lies in gaps of the log and no energy counter bridges them",
     "stretch.no_trace": "its log has not been read",
+    "stretch.fault": "the program itself failed on it ({what}, at {where}); please report this",
     "stretch.too_short": "its edges leave nothing of the log between them",
     "typed.no_duration": "Its duration was not noted, so its mean power is not known.",
     # files and studies

@@ -42,6 +42,7 @@ def answer(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
     done = samepart("compare", demo_folder() / "logs", "--json", cwd=tmp_path_factory.mktemp("answer"))
     assert done.returncode == 0, done.stderr
     assert done.stderr == ""
+    assert "the program itself failed" not in done.stdout
     found: dict[str, Any] = json.loads(done.stdout)
     return found
 

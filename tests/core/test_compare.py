@@ -6,6 +6,7 @@ import pytest
 from attrs import evolve
 
 from core import edits
+from core.activity import find
 from core.results.compare import ALL_PAIRS_UP_TO, compare, forget
 from core.results.values import Comparison, MachineResult
 from core.study import Study
@@ -223,3 +224,18 @@ def test_forgetting_changes_no_answer(three: tuple[Study, dict[str, Trace]]) -> 
     before = compare(*three)
     forget()
     assert compare(*three) == before
+
+
+def test_a_fault_in_one_run_does_not_cost_the_others(three: tuple[Study, dict[str, Trace]]) -> None:
+    study, traces = three
+    first = study.logs[0].id
+    # levels that no run finder gives: whatever then goes wrong stands for a fault of the program
+    broken = evolve(find(traces[first]), standby_w="five", threshold_w="ten", processing_floor_w="twenty")
+    # results are remembered by the trace, which these levels do not belong to
+    forget()
+    comparison = compare(study, traces, {first: broken})
+    forget()
+    assert [m.name for m in comparison.machines if m.energy_wh is not None] == ["Birch", "Rowan"]
+    for run in of(comparison, "Alder").runs:
+        assert run.why_excluded is not None
+        assert "the program itself failed on it (" in run.why_excluded
