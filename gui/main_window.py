@@ -13,7 +13,6 @@ from PySide6.QtGui import (
     QKeySequence,
 )
 from PySide6.QtWidgets import (
-    QFileDialog,
     QHBoxLayout,
     QMainWindow,
     QMenu,
@@ -33,13 +32,11 @@ from gui.pages.logs import LogsPage
 from gui.pages.page import Page
 from gui.session import READ_FILES, Session
 from gui.settings import THEMES, ZOOMS, Settings
+from gui.study_files import STUDY_SUFFIX, StudyFiles
 from gui.widgets.problem_list import ProblemList
 from gui.widgets.progress_strip import ProgressStrip
 from gui.widgets.side import Side
 from gui.widgets.welcome import Welcome
-
-STUDY_SUFFIX = ".samepart"
-_FILTER = f"Studies (*{STUDY_SUFFIX})"
 
 
 class MainWindow(QMainWindow):
@@ -62,8 +59,8 @@ class MainWindow(QMainWindow):
         self._welcome = Welcome()
         self._problems = ProblemList()
         self._progress = ProgressStrip()
+        self._files = StudyFiles(session, settings, self)
         self._actions = make_actions(self, self._does())
-        self._recent = QMenu("Open &recent", self)
         self._theme = QMenu("&Theme", self)
         self._page_menu = QMenu("&Page", self)
         self._build_menus()
@@ -102,8 +99,8 @@ class MainWindow(QMainWindow):
         """Open studies, and read everything else as logs."""
         studies = [path for path in paths if path.suffix.lower() == STUDY_SUFFIX and path.is_file()]
         logs = [path for path in paths if path not in studies]
-        if studies and self._session.open(studies[0]):
-            self._settings.add_recent(studies[0])
+        if studies:
+            self._session.open(studies[0])
         if logs:
             self._lands_after_import = True
             self._session.add_logs(logs)
@@ -120,66 +117,9 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         self._settings.geometry = self.saveGeometry()
         self._settings.sync()
-        self._session.close()
         self._jobs.close()
+        self._session.close()
         super().closeEvent(event)
-
-    @Slot()
-    def _new(self) -> None:
-        self._session.new_study()
-
-    @Slot()
-    def _open(self) -> None:
-        dialog = self._file_dialog("Open a study", QFileDialog.FileMode.ExistingFile, _FILTER)
-        dialog.fileSelected.connect(self._open_named)
-        dialog.open()
-
-    @Slot(str)
-    def _open_named(self, name: str) -> None:
-        self._settings.last_folder = str(Path(name).parent)
-        if self._session.open(Path(name)):
-            self._settings.add_recent(Path(name))
-
-    @Slot()
-    def _open_recent(self) -> None:
-        action = self.sender()
-        if isinstance(action, QAction):
-            self._open_named(str(action.data()))
-
-    @Slot()
-    def _add(self) -> None:
-        dialog = self._file_dialog("Add meter logs", QFileDialog.FileMode.ExistingFiles, "All files (*)")
-        dialog.filesSelected.connect(self._add_named)
-        dialog.open()
-
-    @Slot()
-    def _add_folder(self) -> None:
-        dialog = self._file_dialog("Add a folder of logs", QFileDialog.FileMode.Directory, "")
-        dialog.filesSelected.connect(self._add_named)
-        dialog.open()
-
-    def _add_named(self, names: list[str]) -> None:
-        self._settings.last_folder = str(Path(names[0]).parent)
-        self.add_paths([Path(name) for name in names])
-
-    @Slot()
-    def _save_as(self) -> None:
-        dialog = self._save_dialog("Save the study as")
-        dialog.fileSelected.connect(self._save_as_named)
-        dialog.open()
-
-    def _save_as_named(self, name: str) -> None:
-        self._settings.last_folder = str(Path(name).parent)
-        self._session.save_as(Path(name))
-
-    @Slot()
-    def _save_copy(self) -> None:
-        dialog = self._save_dialog("Save a copy of the study")
-        dialog.fileSelected.connect(self._save_copy_named)
-        dialog.open()
-
-    def _save_copy_named(self, name: str) -> None:
-        self._session.save_copy(Path(name))
 
     @Slot()
     def open_demo(self) -> None:
@@ -253,7 +193,7 @@ class MainWindow(QMainWindow):
         if path is not None and not self._session.is_untitled:
             self._settings.add_recent(path)
         self._is_typing = False
-        self._fill_recent()
+        self._files.fill_recent()
         index = self._best_page()
         self._side.set_current(index)
         self._turn_to(index)
@@ -323,12 +263,12 @@ class MainWindow(QMainWindow):
 
     def _does(self) -> dict[str, Callable[[], object]]:
         return {
-            "new": self._new,
-            "open": self._open,
-            "add": self._add,
-            "add_folder": self._add_folder,
-            "save_as": self._save_as,
-            "save_copy": self._save_copy,
+            "new": self._session.new_study,
+            "open": self._files.open_study,
+            "add": self._files.add_logs,
+            "add_folder": self._files.add_folder,
+            "save_as": self._files.save_as,
+            "save_copy": self._files.save_copy,
             "demo": self.open_demo,
             "type": self._type_readings,
             "quit": self.close,
@@ -343,7 +283,7 @@ class MainWindow(QMainWindow):
         }
 
     def _build_menus(self) -> None:
-        given = {"<recent>": self._recent, "<theme>": self._theme, "<pages>": self._page_menu}
+        given = {"<recent>": self._files.recent_menu, "<theme>": self._theme, "<pages>": self._page_menu}
         menus = fill_menus(self.menuBar(), self._actions, given)
         group = QActionGroup(self)
         for theme, text in zip(THEMES, ("As the desktop", "Light", "Dark"), strict=True):
@@ -367,15 +307,6 @@ class MainWindow(QMainWindow):
         action = self.sender()
         if isinstance(action, QAction):
             self._side.set_current(int(action.data()))
-
-    def _fill_recent(self) -> None:
-        self._recent.clear()
-        for path in self._settings.recent:
-            action = self._recent.addAction(path.stem)
-            action.setData(str(path))
-            action.setToolTip(str(path))
-            action.triggered.connect(self._open_recent)
-        self._recent.setEnabled(not self._recent.isEmpty())
 
     def _lay_out(self) -> None:
         for page in self._pages:
@@ -403,7 +334,8 @@ class MainWindow(QMainWindow):
         self._side.part_renamed.connect(self._rename_part)
         self._side.bed_set.connect(self._set_bed)
         self._side.field_left.connect(session.seal)
-        self._welcome.add_wanted.connect(self._add)
+        self._welcome.add_wanted.connect(self._files.add_logs)
+        self._files.logs_chosen.connect(self.add_paths)
         self._welcome.demo_wanted.connect(self.open_demo)
         self._welcome.typed_wanted.connect(self._type_readings)
         self._problems.put_away.connect(session.put_problems_away)
@@ -420,17 +352,3 @@ class MainWindow(QMainWindow):
         self._appearance.changed.connect(self._on_look)
         draw_icons(self._actions, look.current())
         self._on_problems()
-
-    def _file_dialog(self, title: str, mode: QFileDialog.FileMode, kinds: str) -> QFileDialog:
-        dialog = QFileDialog(self, title, self._settings.last_folder, kinds)
-        dialog.setObjectName("file_dialog")
-        dialog.setFileMode(mode)
-        dialog.finished.connect(dialog.deleteLater)
-        return dialog
-
-    def _save_dialog(self, title: str) -> QFileDialog:
-        dialog = self._file_dialog(title, QFileDialog.FileMode.AnyFile, _FILTER)
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setDefaultSuffix(STUDY_SUFFIX[1:])
-        dialog.selectFile(self._session.study.name)
-        return dialog

@@ -9,7 +9,7 @@ import numpy as np
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QAction, QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from core.study import Run, Study
@@ -89,6 +89,13 @@ class Driver:
         assert action is not None, name
         assert action.isEnabled(), f"{name} is disabled"
         action.trigger()
+        self.settle()
+
+    def choose_file(self, path: Path) -> None:
+        """Answer the open file dialog."""
+        dialog = next(d for d in self.window.findChildren(QFileDialog, "file_dialog") if d.isVisible())
+        dialog.fileSelected.emit(str(path))
+        dialog.close()
         self.settle()
 
     def drag(

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QTreeWidget
+from PySide6.QtWidgets import QLineEdit, QTextBrowser, QTreeWidget
 
 from gui.widgets.welcome import Welcome
 from tests.gui.driver import Driver, opened, write_log
@@ -168,6 +168,27 @@ def test_a_fault_in_the_pool_is_shown(user: Driver):
 
 
 def _notes(user: Driver):
-    from PySide6.QtWidgets import QTextBrowser
-
     return [b for b in user.window.findChildren(QTextBrowser, "failure") if b.isVisible()]
+
+
+def test_a_study_is_saved_and_opened_through_file_dialogs(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "alder.csv"))
+    user.do("action_save_copy")
+    user.choose_file(tmp_path / "copy.samepart")
+    assert (tmp_path / "copy.samepart").is_file()
+    assert user.session.is_untitled
+    user.do("action_new")
+    assert user.study.logs == ()
+    user.do("action_open")
+    user.choose_file(tmp_path / "copy.samepart")
+    assert [m.name for m in user.study.machines] == ["Alder"]
+    assert user.session.path == tmp_path / "copy.samepart"
+
+
+def test_keys_cautions_and_about_open_and_close(user: Driver):
+    for name, word in (("keys", "undo"), ("cautions", "plug-in meters"), ("about", "Samepart")):
+        user.do(f"action_{name}")
+        note = next(b for b in user.window.findChildren(QTextBrowser, "note") if b.isVisible())
+        assert word in note.toPlainText()
+        assert "{version}" not in note.toPlainText()
+        note.window().close()

@@ -1,0 +1,104 @@
+"""Opening, saving and adding through file dialogs, and the list of studies opened lately."""
+
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
+
+from gui.session import Session
+from gui.settings import Settings
+
+STUDY_SUFFIX = ".samepart"
+_FILTER = f"Studies (*{STUDY_SUFFIX})"
+
+
+class StudyFiles(QObject):
+    """Asks for file names, without ever blocking the window."""
+
+    logs_chosen = Signal(object)  # list of Path
+
+    def __init__(self, session: Session, settings: Settings, window: QWidget) -> None:
+        super().__init__(window)
+        self._session, self._settings, self._window = session, settings, window
+        self.recent_menu = QMenu("Open &recent", window)
+
+    def fill_recent(self) -> None:
+        """List the studies that were opened lately and are still there."""
+        self.recent_menu.clear()
+        for path in self._settings.recent:
+            action = self.recent_menu.addAction(path.stem)
+            action.setData(str(path))
+            action.setToolTip(str(path))
+            action.triggered.connect(self._open_recent)
+        self.recent_menu.setEnabled(not self.recent_menu.isEmpty())
+
+    @Slot()
+    def open_study(self) -> None:
+        """Ask for a study and open it."""
+        dialog = self._dialog("Open a study", QFileDialog.FileMode.ExistingFile, _FILTER)
+        dialog.fileSelected.connect(self._open)
+        dialog.open()
+
+    @Slot()
+    def add_logs(self) -> None:
+        """Ask for logs."""
+        dialog = self._dialog("Add meter logs", QFileDialog.FileMode.ExistingFiles, "All files (*)")
+        dialog.filesSelected.connect(self._add)
+        dialog.open()
+
+    @Slot()
+    def add_folder(self) -> None:
+        """Ask for a folder of logs."""
+        dialog = self._dialog("Add a folder of logs", QFileDialog.FileMode.Directory, "")
+        dialog.filesSelected.connect(self._add)
+        dialog.open()
+
+    @Slot()
+    def save_as(self) -> None:
+        """Ask for a name, and go on there."""
+        dialog = self._save_dialog("Save the study as")
+        dialog.fileSelected.connect(self._save_as)
+        dialog.open()
+
+    @Slot()
+    def save_copy(self) -> None:
+        """Ask for a name, write a copy, and go on here."""
+        dialog = self._save_dialog("Save a copy of the study")
+        dialog.fileSelected.connect(self._save_copy)
+        dialog.open()
+
+    def _open(self, name: str) -> None:
+        self._settings.last_folder = str(Path(name).parent)
+        self._session.open(Path(name))
+
+    def _open_recent(self) -> None:
+        action = self.sender()
+        if isinstance(action, QAction):
+            self._open(str(action.data()))
+
+    def _add(self, names: list[str]) -> None:
+        self._settings.last_folder = str(Path(names[0]).parent)
+        self.logs_chosen.emit([Path(name) for name in names])
+
+    def _save_as(self, name: str) -> None:
+        self._settings.last_folder = str(Path(name).parent)
+        self._session.save_as(Path(name))
+
+    def _save_copy(self, name: str) -> None:
+        self._settings.last_folder = str(Path(name).parent)
+        self._session.save_copy(Path(name))
+
+    def _dialog(self, title: str, mode: QFileDialog.FileMode, kinds: str) -> QFileDialog:
+        dialog = QFileDialog(self._window, title, self._settings.last_folder, kinds)
+        dialog.setObjectName("file_dialog")
+        dialog.setFileMode(mode)
+        dialog.finished.connect(dialog.deleteLater)
+        return dialog
+
+    def _save_dialog(self, title: str) -> QFileDialog:
+        dialog = self._dialog(title, QFileDialog.FileMode.AnyFile, _FILTER)
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setDefaultSuffix(STUDY_SUFFIX[1:])
+        dialog.selectFile(self._session.study.name)
+        return dialog
