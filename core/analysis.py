@@ -6,7 +6,7 @@ done afterwards: joining files that continue each other, and the second look at 
 """
 
 from collections import Counter
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from concurrent.futures import Executor, Future, as_completed
 from pathlib import Path, PurePath
 
@@ -17,7 +17,7 @@ from core.activity import Activity, find, second_look
 from core.logs import FileReading, Reading, find_files, join, join_readings, read_bytes, read_path
 from core.problems import Problem, Severity
 from core.progress import Progress, silent
-from core.study import Log, Source, Study
+from core.study import Log, Meter, Source, Study
 from core.traces import Trace
 
 
@@ -42,9 +42,7 @@ class FoundLog:
     @property
     def runs(self) -> tuple[edits.FoundRun, ...]:
         """The stretches as the study takes them."""
-        return tuple(
-            edits.FoundRun(s.start_s, s.end_s, s.kind, s.part, s.why) for s in self.activity.stretches
-        )
+        return found_runs(self.activity)
 
 
 @frozen
@@ -59,6 +57,11 @@ class Found:
     def is_complete(self) -> bool:
         """Whether every file could be read."""
         return not any(p.severity is Severity.ERROR for p in self.problems)
+
+
+def found_runs(activity: Activity) -> tuple[edits.FoundRun, ...]:
+    """The stretches of a log as the study takes them."""
+    return tuple(edits.FoundRun(s.start_s, s.end_s, s.kind, s.part, s.why) for s in activity.stretches)
 
 
 Analyse = Callable[[Path, str], FileAnalysis]
@@ -176,32 +179,65 @@ def _named_apart(logs: Sequence[FoundLog]) -> tuple[FoundLog, ...]:
     return tuple(named)
 
 
-def add_to_study(study: Study, logs: Sequence[FoundLog]) -> edits.Edit:
+def add_to_study(
+    study: Study, logs: Sequence[FoundLog], known: Mapping[str, Activity] | None = None
+) -> edits.Edit:
     """Put found logs into a study.
 
-    Which meter wrote a log is not known until somebody says so. Each machine gets a meter of its own:
-    taking two logs for one meter's would make their error cancel in a ratio, and narrow the interval with
-    nothing to show for it.
+    Parameters
+    ----------
+    study : Study
+    logs : sequence of FoundLog
+    known : mapping of log id to Activity, optional
+        What was found in logs that the study has already. With it, old and new logs settle together which
+        runs are of the part, as if all had been added at once; what the user decided stays.
     """
     edit = edits.import_logs(study, [edits.NewLog(log.sources, log.machine_name, log.runs) for log in logs])
-    after = edit.study
-    settled = {log.id for log in study.logs}
-    for log in after.logs:
-        if log.id in settled:
+    before = {log.id for log in study.logs}
+    after = _without_idle_meters(_with_meters(edit.study, before), study.meters)
+    if known:
+        fresh = {log_id: log.activity for log_id, log in by_log(after, logs).items()}
+        after = _seen_together(after, {**known, **fresh})
+    return evolve(edit, study=after)
+
+
+def _seen_together(study: Study, activities: Mapping[str, Activity]) -> Study:
+    """The study with the runs of its logs found again in the light of all of them."""
+    logs = [log for log in study.logs if log.id in activities]
+    settled = second_look([activities[log.id] for log in logs], [log.machine_id for log in logs])
+    for log, activity in zip(logs, settled, strict=True):
+        study = edits.find_again(study, log.id, found_runs(activity)).study
+    return study
+
+
+def _with_meters(study: Study, settled: Collection[str]) -> Study:
+    """The study with a meter for every machine whose logs are new.
+
+    Which meter wrote a log is not known until somebody says so. Taking two machines' logs for one meter's
+    would make its error cancel in their ratio, and narrow the interval with nothing to show for it.
+    """
+    done = set(settled)
+    for log in study.logs:
+        if log.id in done:
             continue
-        of_machine = [g.meter_id for g in after.logs_of(log.machine_id) if g.id in settled]
+        of_machine = [g.meter_id for g in study.logs_of(log.machine_id) if g.id in done]
         if of_machine:
             meter_id = of_machine[0]
         else:
-            after = edits.add_meter(after, f"Meter of {after.machine(log.machine_id).name}").study
-            meter_id = after.meters[-1].id
-        after = edits.assign_meter(after, log.id, meter_id).study
-        settled.add(log.id)
-    used = {log.meter_id for log in after.logs} | {typed.meter_id for typed in after.typed}
-    for meter in after.meters:
-        if meter.id not in used and meter not in study.meters:
-            after = edits.remove_meter(after, meter.id).study
-    return evolve(edit, study=after)
+            study = edits.add_meter(study, f"Meter of {study.machine(log.machine_id).name}").study
+            meter_id = study.meters[-1].id
+        study = edits.assign_meter(study, log.id, meter_id).study
+        done.add(log.id)
+    return study
+
+
+def _without_idle_meters(study: Study, kept: Collection[Meter]) -> Study:
+    """The study without meters that nothing was measured with, except those in `kept`."""
+    used = {log.meter_id for log in study.logs} | {typed.meter_id for typed in study.typed}
+    for meter in study.meters:
+        if meter.id not in used and meter not in kept:
+            study = edits.remove_meter(study, meter.id).study
+    return study
 
 
 def by_log(study: Study, logs: Sequence[FoundLog]) -> dict[str, FoundLog]:

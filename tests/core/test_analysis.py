@@ -188,3 +188,22 @@ def test_a_log_of_something_else_does_not_pass_for_the_part(tmp_path: Path) -> N
     found = {Path(log.sources[0].file_name).name: log for log in find_logs([tmp_path]).logs}
     assert [r.kind for r in found["parts.csv"].runs] == ["run", "run", "run"]
     assert [r.kind for r in found["short.csv"].runs] == ["broken off"]
+
+
+def test_logs_added_one_after_the_other_are_seen_together(tmp_path: Path) -> None:
+    short = trace([Making(processing=500)])
+    rows = [f"{t:.0f},{p:.1f},Alder" for t, p in zip(short.time_s, short.power_w, strict=True)]
+    (tmp_path / "short.csv").write_text("\n".join(["elapsed [s],power [W],device", *rows]) + "\n")
+    written(tmp_path / "parts.csv", trace(alike(3)), device="Alder")
+    first, second = (find_logs([tmp_path / name]).logs for name in ("short.csv", "parts.csv"))
+    at_once = add_to_study(EMPTY, find_logs([tmp_path / "short.csv", tmp_path / "parts.csv"]).logs).study
+    study = add_to_study(EMPTY, first).study
+    assert [r.kind for r in study.runs] == ["run"]
+    left_out = edits.leave_out(study, study.runs[0].id, "a trial").study
+    activities = {study.logs[0].id: first[0].activity}
+    for before in (study, left_out):
+        after = add_to_study(before, second, activities).study
+        assert [(r.found_kind, r.found_start_s) for r in after.runs] == [
+            (r.found_kind, r.found_start_s) for r in at_once.runs
+        ]
+    assert after.runs[0].why_left_out == "a trial"
