@@ -2,7 +2,8 @@
 
 from collections.abc import Callable, Mapping, Sequence
 
-from PySide6.QtCore import Qt, Signal
+from attrs import evolve, frozen
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from core.lanes import LaneContent
@@ -12,6 +13,18 @@ from gui.look import S4, S8
 
 #: a lane grows to this many times its least height when there is room
 _MOST_GROWTH = 2.6
+#: so many lanes are made in one turn of the event loop; the rest follow in the next turns
+_MADE_AT_ONCE = 25
+
+
+@frozen(eq=False)
+class _Asked:
+    """What is to be shown, as it was asked for last."""
+
+    contents: Sequence[LaneContent]
+    traces: Mapping[str, Trace]
+    selected: str | None
+    waiting: Callable[[str], str]
 
 
 class LaneList(QScrollArea):
@@ -40,6 +53,11 @@ class LaneList(QScrollArea):
         self._layout.setSpacing(S4)
         self._layout.addStretch(1)
         self.setWidget(self._body)
+        self._asked: _Asked | None = None
+        self._more = QTimer(self)
+        self._more.setSingleShot(True)
+        self._more.setInterval(0)
+        self._more.timeout.connect(self._show_more)
 
     def show_lanes(
         self,
@@ -50,13 +68,20 @@ class LaneList(QScrollArea):
     ) -> None:
         """Show these logs in this order; `waiting` says why a log has no trace yet."""
         wanted = {content.log_id for content in contents}
-        for log_id in [known for known in self._lanes if known not in wanted]:
+        for log_id in [there for there in self._lanes if there not in wanted]:
             lane = self._lanes.pop(log_id)
             self._layout.removeWidget(lane)
             lane.hide()
             lane.deleteLater()
+        self._asked = _Asked(contents, traces, selected, waiting)
+        made = 0
         for place, content in enumerate(contents):
-            lane = self._lanes.get(content.log_id) or self._new_lane(content.log_id)
+            known = self._lanes.get(content.log_id)
+            if known is None and made == _MADE_AT_ONCE:
+                self._more.start()
+                break
+            made += known is None
+            lane = known or self._new_lane(content.log_id)
             if self._layout.indexOf(lane) != place:
                 self._layout.insertWidget(place, lane, 100)
             trace = traces.get(content.log_id)
@@ -64,8 +89,16 @@ class LaneList(QScrollArea):
             lane.setMaximumHeight(round(_MOST_GROWTH * lane.minimumSizeHint().height()))
             lane.show()
 
+    def _show_more(self) -> None:
+        if self._asked is not None:
+            self.show_lanes(
+                self._asked.contents, self._asked.traces, self._asked.selected, self._asked.waiting
+            )
+
     def select(self, run_id: str | None) -> None:
         """Mark a stretch on whichever lane it is, and bring that lane into view."""
+        if self._asked is not None:
+            self._asked = evolve(self._asked, selected=run_id)
         for lane in self._lanes.values():
             lane.select(run_id)
             if run_id is not None and lane.content is not None and lane.content.block(run_id) is not None:
