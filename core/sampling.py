@@ -185,7 +185,7 @@ def roughness(trace: Trace, first_row: int, last_row: int) -> Roughness:
 
 
 def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -> float:
-    """Standard uncertainty of the power column over a few rows: sampling and resolution together. [Wh]
+    """Standard uncertainty of the power column between two rows, from sampling, stamps and gaps. [Wh]
 
     A handful of rows can miss every pulse, so they are never taken for calmer than the stretch they belong
     to.
@@ -194,17 +194,21 @@ def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -
         return 0.0
     count = last_row - first_row
     local = stretch_u_wh(trace, first_row, last_row, typical.factor)
+    stamp_s = stamp_u_s(trace)
     if trace.kind == "sampled":
         squares = float(np.sum(np.diff(trace.time_s[first_row : last_row + 1]) ** 2))
         usual = math.sqrt(typical.factor * typical.mean_square_step_w2 * squares) / J_PER_WH
     else:
-        place_s = math.hypot(stamp_u_s(trace), shortest_interval_s(trace) * math.sqrt(typical.factor))
-        place_s = place_s if trace.kind == "on_change" else stamp_u_s(trace)
+        place_s = stamp_s
+        if trace.kind == "on_change":
+            place_s = math.hypot(stamp_s, shortest_interval_s(trace) * math.sqrt(typical.factor))
         usual = math.sqrt(typical.mean_square_step_w2 * count) * place_s / J_PER_WH
+    # the stamps of the two rows themselves: a counter is read at the moment, not at its stamp
+    ends = math.hypot(float(trace.power_w[first_row]), float(trace.power_w[last_row])) * stamp_s / J_PER_WH
     first_s, last_s = float(trace.time_s[first_row]), float(trace.time_s[last_row])
     unseen_s = math.hypot(*(g.seconds for g in trace.gaps if g.start_s >= first_s and g.end_s <= last_s))
     unseen_wh = typical.gap_w / math.sqrt(12) * unseen_s / J_PER_WH
-    return math.hypot(max(local, usual), resolution_u_wh(trace, first_row, last_row), unseen_wh)
+    return math.hypot(max(local, usual), ends, unseen_wh)
 
 
 def part_u_wh(trace: Trace, typical: Roughness, seconds: float) -> float:
