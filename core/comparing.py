@@ -4,6 +4,7 @@ import shutil
 import tempfile
 from collections.abc import Mapping, Sequence
 from concurrent.futures import Executor
+from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -11,14 +12,14 @@ from attrs import evolve, frozen
 
 from core import edits
 from core.activity import Activity
-from core.analysis import Analyse, add_to_study, analyse_file, by_log, find_logs, read_log
+from core.analysis import Analyse, FoundLog, add_to_study, analyse_file, by_log, find_logs, read_log
 from core.logs import FileReading
 from core.problems import Problem, Severity
 from core.results.compare import compare
 from core.results.values import Comparison
-from core.run_sheet import add_sheet
+from core.run_sheet import Span, add_sheet
 from core.study import Boundary, Study
-from core.traces import Trace
+from core.traces import Clock, Trace
 
 if TYPE_CHECKING:
     from core.store.file import StudyFile
@@ -88,18 +89,35 @@ def gather(
     study = add_to_study(study, found.logs).study
     logs = by_log(study, found.logs)
     if run_sheet is not None:
-        study, told = add_sheet(study, run_sheet)
+        study, told = add_sheet(study, run_sheet, _logged(study, {**traces, **_traces(logs)}))
         problems += told
     if boundary is not None:
         study = edits.set_boundary(study, boundary).study
     problems += (p for log in found.logs for r in log.readings for p in r.problems)
     return Gathered(
         study=study,
-        traces={**traces, **{log_id: log.trace for log_id, log in logs.items()}},
+        traces={**traces, **_traces(logs)},
         activities={log_id: log.activity for log_id, log in logs.items()},
         files=found.files,
         problems=tuple(dict.fromkeys(problems)),
     )
+
+
+def _traces(logs: Mapping[str, FoundLog]) -> dict[str, Trace]:
+    return {log_id: log.trace for log_id, log in logs.items()}
+
+
+def _logged(study: Study, traces: Mapping[str, Trace]) -> dict[str, list[Span]]:
+    """When the runs in the logs were, by the wall clock of each log, by the name of the machine."""
+    spans: dict[str, list[Span]] = {machine.name: [] for machine in study.machines}
+    for run in study.runs:
+        log = study.log(run.log_id)
+        clock = traces[log.id].clock if log.id in traces else Clock("relative")
+        edges = [clock.iso(at_s) for at_s in (run.start_s, run.end_s)]
+        start, end = (None if e is None else datetime.fromisoformat(e).replace(tzinfo=None) for e in edges)
+        if start is not None and end is not None:
+            spans[study.machine(log.machine_id).name].append((start, end))
+    return spans
 
 
 def _same_bytes(files: Sequence[FileReading]) -> list[Problem]:

@@ -20,10 +20,16 @@ from core.units import ENERGY_IN_WH
 #: a run sheet is written by hand: more than this is something else
 _MOST_BYTES = 1_000_000
 _TIMES = ("%H:%M", "%H:%M:%S")
+#: year of a time of day with no date
+_NO_DATE = 1900
+#: start and end by the wall clock
+Span = tuple[datetime, datetime]
 _UNITS = {unit.lower(): factor for unit, factor in ENERGY_IN_WH.items()}
 
 
-def add_sheet(study: Study, path: Path) -> tuple[Study, tuple[Problem, ...]]:
+def add_sheet(
+    study: Study, path: Path, logged: Mapping[str, Sequence[Span]] | None = None
+) -> tuple[Study, tuple[Problem, ...]]:
     """Put the runs of a sheet into a study as typed readings.
 
     Parameters
@@ -31,6 +37,9 @@ def add_sheet(study: Study, path: Path) -> tuple[Study, tuple[Problem, ...]]:
     study : Study
         A machine of the sheet that is not in it yet is added.
     path : Path
+    logged : mapping of machine name to spans, optional
+        When runs were logged, by the wall clock where the log is. A row of the sheet that tells of one of
+        them is passed over: the log knows more, and a run counts once.
 
     Returns
     -------
@@ -55,7 +64,8 @@ def add_sheet(study: Study, path: Path) -> tuple[Study, tuple[Problem, ...]]:
     problems: list[Problem] = []
     for number, cells in body:
         if any(cell.strip() for cell in cells):
-            study, told = _with_row(study, name, number, _row(cells, columns))
+            row = _row(cells, columns)
+            study, told = _with_row(study, name, number, row, (logged or {}).get(_machine(row), ()))
             problems += told
     return study, tuple(problems)
 
@@ -134,13 +144,17 @@ def _row(cells: Sequence[str], columns: Mapping[str, tuple[int, float]]) -> dict
     }
 
 
+def _machine(row: Mapping[str, tuple[str, float]]) -> str:
+    return " ".join(row["machine"][0].split())
+
+
 def _with_row(
-    study: Study, file: str, number: int, row: Mapping[str, tuple[str, float]]
+    study: Study, file: str, number: int, row: Mapping[str, tuple[str, float]], logged: Sequence[Span]
 ) -> tuple[Study, tuple[Problem, ...]]:
     def problem(code: str, severity: Severity = Severity.ERROR, **facts: object) -> Problem:
         return Problem(code, severity, file, number, facts=facts)
 
-    machine_name = " ".join(row["machine"][0].split())
+    machine_name = _machine(row)
     if not machine_name:
         return study, (problem("sheet.no_machine"),)
     try:
@@ -151,8 +165,13 @@ def _with_row(
         return study, (problem(code, severity, text=str(error)),)
     told: list[Problem] = []
     seconds = None
+    start, end = (row.get(name, ("", 1.0))[0] for name in ("start", "end"))
+    if _is_logged(start, end, logged):
+        return study, (problem("sheet.logged", Severity.NOTE),)
+    if logged and not _is_dated(start):
+        told.append(problem("sheet.beside_log", Severity.CAUTION, machine=machine_name))
     try:
-        seconds = _seconds(row.get("start", ("", 1.0))[0], row.get("end", ("", 1.0))[0])
+        seconds = _seconds(start, end)
     except ValueError as error:
         told.append(problem("sheet.bad_time", Severity.CAUTION, text=str(error)))
     if seconds is not None and seconds <= 0:
@@ -219,7 +238,22 @@ def _seconds(start: str, end: str) -> float | None:
         raise ValueError(end)
     seconds = (b - a).total_seconds()
     # times of day alone: a run that ends earlier in the day has gone on over midnight
-    return seconds + 86400 if seconds < 0 and a.year == b.year == 1900 else seconds
+    return seconds + 86400 if seconds < 0 and a.year == b.year == _NO_DATE else seconds
+
+
+def _is_dated(text: str) -> bool:
+    try:
+        return bool(text) and _moment(text).year != _NO_DATE
+    except ValueError:
+        return False
+
+
+def _is_logged(start: str, end: str, logged: Sequence[Span]) -> bool:
+    """Whether a row with dates tells of a run that a log holds: they share half of the shorter one."""
+    if not (_is_dated(start) and _is_dated(end)):
+        return False
+    a, b = _moment(start).replace(tzinfo=None), _moment(end).replace(tzinfo=None)
+    return any(min(b, d) - max(a, c) >= 0.5 * min(b - a, d - c) for c, d in logged if b > a)
 
 
 def _moment(text: str) -> datetime:

@@ -33,6 +33,11 @@ SENTENCES: dict[str, str] = {
     ),
     "sheet.no_machine": "The row names no machine; it was not used.",
     "sheet.no_energy": "The row has no energy; fill it in, in Wh or as two readings of the display.",
+    "sheet.logged": "A log holds this run already, and knows more of it; the row was not used.",
+    "sheet.beside_log": (
+        "{machine} has a log too, and the row names no date: if the log holds this run, it counts twice; "
+        "write the date, or take the row out."
+    ),
     "sheet.bad_number": "{text!r} is no energy; write a number, such as 21.4.",
     "sheet.bad_time": "{text!r} is no time such as 2026-06-15 14:30 or 14:30; the duration is not known.",
     "sheet.ends_before_start": "It ends before it starts; the duration is not known.",

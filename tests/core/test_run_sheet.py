@@ -1,5 +1,6 @@
 """Filled run sheets, as people and spreadsheets write them."""
 
+from datetime import datetime
 from pathlib import Path
 
 import pytest
@@ -73,6 +74,22 @@ def test_a_machine_of_the_study_keeps_its_meter(tmp_path: Path) -> None:
     after, _ = read(tmp_path, "machine,energy\nAlder,21\n", study)
     assert len(after.machines) == 1
     assert {t.meter_id for t in after.typed} == {study.typed[0].meter_id}
+
+
+def test_a_run_that_a_log_holds_counts_once(tmp_path: Path) -> None:
+    path = tmp_path / "sheet.csv"
+    path.write_text(
+        "machine,start,end,energy\n"
+        "Alder,2026-06-15 09:02,2026-06-15 09:39,21.4\n"
+        "Alder,2026-06-16 09:00,2026-06-16 09:38,21.5\n"
+        "Alder,10:00,10:38,21.6\n"
+        "Rowan,10:00,11:24,33\n"
+    )
+    span = datetime.fromisoformat("2026-06-15 09:00"), datetime.fromisoformat("2026-06-15 09:38")
+    logged = {"Alder": [span], "Rowan": []}
+    study, problems = add_sheet(EMPTY, path, logged)
+    assert [t.energy_wh for t in study.typed] == [21.5, 21.6, 33.0]
+    assert [(p.row, p.code) for p in problems] == [(2, "sheet.logged"), (4, "sheet.beside_log")]
 
 
 @pytest.mark.parametrize(
