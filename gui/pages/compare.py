@@ -21,20 +21,21 @@ from core import edits
 from core.edits import Edit
 from core.figures.compare import comparison_figure, shown_runs
 from core.figures.energy_time import energy_time_figure
-from core.figures.found import how_found
-from core.figures.measures import MEASURES
 from core.figures.readout import find_run, readout
 from core.formatting import NumberLocale, listed
-from core.quantities import ENERGY, quantity
+from core.found import RATIO
+from core.quantities import ENERGY, QUANTITIES, quantity
 from core.results.table import readable_table
 from core.results.values import Comparison
 from core.study import BOUNDARIES, Study
 from gui.charts.view import ChartView
+from gui.explaining import Explaining
 from gui.images import clipboard_data, render
 from gui.look import S4, S8, S12, S16, current
 from gui.pages.page import Page, SentenceTop
 from gui.session import Session
 from gui.widgets.fairness_list import FairnessList
+from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.left_out_bar import LeftOutBar
 from gui.widgets.picture_menu import PictureMenu
@@ -73,7 +74,7 @@ class ComparePage(Page):
         self.fairness = FairnessList()
         self.left_out = LeftOutBar()
         self.found = FoundPanel()
-        self._asked: tuple[str, str, str] | None = None
+        self._explaining = Explaining(session, self.found, self._locale)
         self.pictures = PictureMenu({"Comparison": self.rows, "Energy against time": self.plane}, self)
         self.boundary = QComboBox()
         self.message = QLabel()
@@ -90,13 +91,12 @@ class ComparePage(Page):
         self._lower.addWidget(self._plane_card, 1)
         self._lower.addWidget(self.table, 0)
         inner = QWidget()
-        content = self._content = QVBoxLayout(inner)
+        content = QVBoxLayout(inner)
         content.setContentsMargins(S16, S4, S16, S12)
         content.setSpacing(S12)
         content.addWidget(self.fairness)
         content.addWidget(_card(self.rows), 3)
         content.addWidget(self.left_out)
-        content.addWidget(self.found)
         content.addLayout(self._lower, 2)
         self._scroll = QScrollArea()
         self._scroll.setObjectName("compare_scroll")
@@ -111,7 +111,8 @@ class ComparePage(Page):
         layout.setSpacing(S4)
         layout.addWidget(self.top)
         layout.addWidget(self._bar)
-        layout.addWidget(self._scroll, 1)
+        self._frame = FoundFrame(self._scroll, self.found)
+        layout.addWidget(self._frame, 1)
         self._blank = QWidget()
         layout.addWidget(self._blank, 1)
 
@@ -133,7 +134,13 @@ class ComparePage(Page):
         self._copy = QPushButton("Cop&y")
         self._copy.setObjectName("copy")
         self._copy.setToolTip("Copy the comparison's picture and its numbers (Ctrl+C on a chart)")
-        for widget in (label, self.boundary, self.fairness.button):
+        self._how = QPushButton("&How was this found?")
+        self._how.setObjectName("how_found")
+        self._how.setProperty("role", "link")
+        self._how.setToolTip(
+            "How the sentence above was found; for a value click on it, for a run double-click it or press F1"
+        )
+        for widget in (label, self.boundary, self.fairness.button, self._how):
             row.addWidget(widget)
         row.addWidget(self.message, 1)
         row.addWidget(self._save)
@@ -144,7 +151,7 @@ class ComparePage(Page):
         for view in (self.rows, self.plane):
             view.picked.connect(self._session.select)
             view.leaving_out.connect(self._leave_out)
-            view.asked.connect(self._ask)
+            view.asked.connect(self._explaining.ask)
             view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
             view.customContextMenuRequested.connect(self._on_context_menu)
         self.rows.copying.connect(self._copy_rows)
@@ -157,6 +164,8 @@ class ComparePage(Page):
         self.left_out.closed.connect(self._on_bar_closed)
         self.table.view.activated.connect(self._ask_of_cell)
         self.found.closed.connect(self._on_found_closed)
+        self._how.clicked.connect(self._ask_of_answer)
+        self._frame.asked.connect(self._ask_of_answer)
         self.pictures.copying.connect(self._copy_rows)
         self.pictures.told.connect(self.message.setText)
 
@@ -184,7 +193,6 @@ class ComparePage(Page):
         )
         self.fairness.show_findings(comparison.fairness, self._locale)
         self._on_selection(self._session.selected)
-        self._say_how_found()
         self._arrange()
 
     def menu(self) -> QMenu:
@@ -198,7 +206,7 @@ class ComparePage(Page):
 
     def _show_parts(self, shown: bool) -> None:
         self._bar.setVisible(shown)
-        self._scroll.setVisible(shown)
+        self._frame.setVisible(shown)
         self._blank.setVisible(not shown)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -223,34 +231,25 @@ class ComparePage(Page):
         if run_id is not None and self.left_out.run_id not in ("", run_id):
             self.left_out.close_bar()
 
-    def _ask(self, machine_id: str, run_id: str, key: str) -> None:
-        self._asked = (machine_id, run_id, key)
-        self._say_how_found()
-        # where it opens may be out of sight on a small window
-        self._content.activate()
-        self._scroll.ensureWidgetVisible(self.found)
-
     def _ask_of_cell(self, index: QModelIndex) -> None:
         table = self.table.model.table
         if self._comparison is None or table is None:
             return
         key = table.columns[index.column()].key
         machine = self._comparison.machines[index.row()]
-        self._ask(machine.machine_id, "", key if key in {q.key for q in MEASURES} else ENERGY.key)
+        self._explaining.ask(
+            machine.machine_id, "", key if key in {q.key for q in QUANTITIES} else ENERGY.key
+        )
 
-    def _say_how_found(self) -> None:
-        """Keep the panel true while the study changes."""
-        if self._asked is None or self._comparison is None:
-            return
-        machine_id, run_id, key = self._asked
-        found = how_found(self._comparison, machine_id, run_id, quantity(key), self._locale)
-        if found is None:
-            self.found.close_panel()
-        else:
-            self.found.show_found(found)
+    def _ask_of_answer(self) -> None:
+        """Ask for what the sentence on top says: the first machine against the last, or the only one."""
+        known = [m for m in self._comparison.machines if m.energy_wh] if self._comparison is not None else []
+        if len(known) > 1:
+            self._explaining.ask(known[0].machine_id, "", RATIO, known[-1].machine_id)
+        elif known:
+            self._explaining.ask(known[0].machine_id, "", ENERGY.key)
 
     def _on_found_closed(self) -> None:
-        self._asked = None
         self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _on_boundary(self, index: int) -> None:

@@ -1,122 +1,113 @@
-"""The panel that says how a number was found: method, formula, source runs, and the budget as small bars."""
+"""The panel that says how a number was found, and leads on to the page about it."""
 
-from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QFontMetricsF, QKeyEvent, QPainter, QPaintEvent
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QPushButton, QSizePolicy, QWidget
+from html import escape
 
-from core.figures.found import BudgetBar, HowFound
-from gui.charts.scene import font_of
-from gui.look import S4, S8, S12, Size, current
+from PySide6.QtCore import QEvent, Qt, QUrl, Signal
+from PySide6.QtGui import QGuiApplication, QKeyEvent
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QStackedWidget,
+    QTextBrowser,
+    QVBoxLayout,
+    QWidget,
+)
 
+from core.formatting import POINT, NumberLocale
+from core.found import Explanation, SourceLine, as_markdown
+from core.found.topics import TOPICS, text_of
+from gui.look import S4, S8, S12, S16, S24
+from gui.widgets.budget_chart import BudgetChart
 
-class BudgetBars(QWidget):
-    """An uncertainty budget: one bar a line, as long as its share of the variance."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setObjectName("budget_bars")
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self._bars: tuple[BudgetBar, ...] = ()
-
-    def show_bars(self, bars: tuple[BudgetBar, ...]) -> None:
-        """Show another budget."""
-        self._bars = bars
-        told = "; ".join(f"{bar.name} {bar.text}" for bar in bars)
-        self.setAccessibleName("Uncertainty budget" if bars else "No uncertainty budget")
-        self.setAccessibleDescription(told)
-        self.setVisible(bool(bars))
-        self.updateGeometry()
-        self.update()
-
-    def sizeHint(self) -> QSize:
-        line = QFontMetricsF(font_of(current(), Size.TEXT)).height() + S4
-        return QSize(300, round(line * len(self._bars)))
-
-    def minimumSizeHint(self) -> QSize:
-        return QSize(220, self.sizeHint().height())
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        look = current()
-        font = font_of(look, Size.TEXT)
-        metrics = QFontMetricsF(font)
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setFont(font)
-        line = metrics.height() + S4
-        names = max((metrics.horizontalAdvance(bar.name) for bar in self._bars), default=0.0) + S12
-        values = max((metrics.horizontalAdvance(bar.text) for bar in self._bars), default=0.0) + S8
-        room = max(0.0, self.width() - names - values)
-        for i, bar in enumerate(self._bars):
-            baseline = i * line + metrics.ascent()
-            painter.setPen(look.color("ink"))
-            painter.drawText(0, round(baseline), bar.name)
-            painter.setPen(look.color("muted"))
-            painter.drawText(
-                QRectF(self.width() - values, i * line, values, metrics.height()), _RIGHT, bar.text
-            )
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(look.color("link", 0.75))
-            painter.drawRect(
-                QRectF(names, i * line + 0.25 * metrics.height(), room * bar.share, 0.5 * metrics.height())
-            )
-
-
-_RIGHT = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+_MORE, _LESS = "More about this", "Back to the number"
 
 
 class FoundPanel(QFrame):
-    """Shows a `HowFound`."""
+    """Shows an explanation: in columns under the page, or in one column beside it."""
 
     closed = Signal()
+    run_wanted = Signal(str)  # a run among the sources was pointed at
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setObjectName("card")
+        self.setObjectName("found_panel")
+        self.setAccessibleName("How this was found")
+        self._explanation: Explanation | None = None
+        self._locale = POINT
+        self._direction = QBoxLayout.Direction.LeftToRight
+        self._columns: QBoxLayout | None = None
         self.title = QLabel()
-        self.title.setProperty("role", "heading")
+        self.title.setObjectName("found_title")
+        self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.title.setWordWrap(True)
-        self.steps = QLabel()
-        self.steps.setObjectName("found_steps")
-        self.steps.setWordWrap(True)
-        self.steps.setTextFormat(Qt.TextFormat.PlainText)
-        self.steps.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        self.value = QLabel()
+        self.value.setObjectName("found_value")
+        self.value.setProperty("role", "heading")
+        self.value.setTextFormat(Qt.TextFormat.PlainText)
+        self.value.setWordWrap(True)
+        self.value.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.more = _button(
+            "found_more", _MORE, "The page about this number: what it means, how sure, cautions"
         )
-        self.steps.setAccessibleName("How it was found")
-        self.budget_title = QLabel("What makes it unsure (standard uncertainty, share of the variance)")
-        self.budget_title.setProperty("role", "muted")
-        self.budget_title.setWordWrap(True)
-        self.bars = BudgetBars()
-        self.close_button = QPushButton("Close")
-        self.close_button.setObjectName("found_close")
+        self.more.clicked.connect(self._turn)
+        self.copy = _button("found_copy", "Copy text", "Copy all of this as text, to be pasted into a report")
+        self.copy.clicked.connect(self._copy)
+        self.close_button = _button("found_close", "Close", "Put this away (Esc)")
         self.close_button.clicked.connect(self.close_panel)
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
-        layout = QGridLayout(self)
-        layout.setContentsMargins(S12, S8, S8, S12)
-        layout.setHorizontalSpacing(S12 * 2)
-        layout.setVerticalSpacing(S4)
-        layout.addWidget(self.title, 0, 0, 1, 2)
-        layout.addWidget(self.close_button, 0, 2)
-        layout.addWidget(self.steps, 1, 0, 2, 1, Qt.AlignmentFlag.AlignTop)
-        layout.addWidget(self.budget_title, 1, 1, 1, 2)
-        layout.addWidget(self.bars, 2, 1, 1, 2, Qt.AlignmentFlag.AlignTop)
-        layout.setColumnStretch(0, 1)
-        layout.setColumnStretch(1, 1)
-        layout.setRowStretch(2, 1)
+        self.body = QScrollArea()
+        self.body.setObjectName("found_body")
+        self.body.setWidgetResizable(True)
+        self.body.setFrameShape(QFrame.Shape.NoFrame)
+        self.body.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.page = QTextBrowser()
+        self.page.setObjectName("found_page")
+        self.page.setOpenLinks(False)
+        self.page.setFrameShape(QFrame.Shape.NoFrame)
+        self.page.anchorClicked.connect(self._follow)
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self.body)
+        self._stack.addWidget(self.page)
+        self._lay_out()
         self.hide()
 
-    def show_found(self, found: HowFound) -> None:
-        """Open for a number, or for another one."""
-        self.title.setText(f"{found.title}: {found.value}")
-        self.steps.setText("\n".join(found.steps))
-        self.bars.show_bars(found.budget)
-        self.budget_title.setVisible(bool(found.budget))
+    @property
+    def explanation(self) -> Explanation | None:
+        """What is shown."""
+        return self._explanation
+
+    def show_explanation(self, explanation: Explanation, locale: NumberLocale = POINT) -> None:
+        """Open for a number, or turn to another one; the same again changes nothing."""
         self.show()
+        if explanation == self._explanation and locale == self._locale:
+            return
+        is_same_number = self._explanation is not None and self._explanation.title == explanation.title
+        self._explanation, self._locale = explanation, locale
+        self.title.setText(explanation.title)
+        self.value.setText(explanation.value_text)
+        at = self.body.verticalScrollBar().value() if is_same_number else 0
+        self._fill(explanation)
+        self.body.verticalScrollBar().setValue(at)
+        if not is_same_number:
+            self._show_number()
+
+    def set_beside(self, beside: bool) -> None:
+        """Stand beside the page, in one column, or under it, in three."""
+        direction = QBoxLayout.Direction.TopToBottom if beside else QBoxLayout.Direction.LeftToRight
+        self._head.setDirection(direction)
+        if direction != self._direction:
+            self._direction = direction
+            if self._columns is not None:
+                self._columns.setDirection(direction)
 
     def close_panel(self) -> None:
         """Put the panel away."""
-        if self.isVisible():
+        if not self.isHidden():
             self.hide()
+            self._explanation = None
             self.closed.emit()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -124,3 +115,154 @@ class FoundPanel(QFrame):
             self.close_panel()
         else:
             super().keyPressEvent(event)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        # links in rich text keep the colour that they were made with
+        if event.type() == QEvent.Type.PaletteChange and self._explanation is not None:
+            self._fill(self._explanation)
+
+    # what the user does
+
+    def _copy(self) -> None:
+        if self._explanation is not None:
+            QGuiApplication.clipboard().setText(as_markdown(self._explanation))
+
+    def _turn(self) -> None:
+        if self._explanation is None or self._stack.currentWidget() is self.page:
+            self._show_number()
+        else:
+            self._open(self._explanation.topic)
+
+    def _follow(self, link: QUrl) -> None:
+        if link.scheme() == "topic" and link.path() in TOPICS:
+            self._open(link.path())
+
+    def _open(self, topic: str) -> None:
+        others = ", ".join(f"[{TOPICS[name].title}](topic:{name})" for name in TOPICS[topic].related)
+        self.page.setMarkdown(f"{text_of(topic)}\n\nMore: {others}\n")
+        self.page.setAccessibleName(TOPICS[topic].title)
+        self._stack.setCurrentWidget(self.page)
+        self.more.setText(_LESS)
+
+    def _show_number(self) -> None:
+        self._stack.setCurrentWidget(self.body)
+        self.more.setText(_MORE)
+
+    def _on_source(self, link: str) -> None:
+        self.run_wanted.emit(link)
+
+    # how it is built
+
+    def _lay_out(self) -> None:
+        said = QVBoxLayout()
+        said.setSpacing(0)
+        said.addWidget(self.title)
+        said.addWidget(self.value)
+        buttons = QHBoxLayout()
+        buttons.setSpacing(S4)
+        for button in (self.more, self.copy, self.close_button):
+            buttons.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
+        self._head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._head.setSpacing(S4)
+        self._head.addLayout(said, 1)
+        self._head.addLayout(buttons)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(S16, S8, S8, S8)
+        layout.setSpacing(S8)
+        layout.addLayout(self._head)
+        layout.addWidget(self._stack, 1)
+
+    def _fill(self, explanation: Explanation) -> None:
+        """Build the parts anew; the old ones go with their widget."""
+        inner = QWidget()
+        inner.setObjectName("found_inner")
+        columns = self._columns = QBoxLayout(self._direction, inner)
+        columns.setContentsMargins(0, 0, S8, 0)
+        columns.setSpacing(S24)
+        how = _column(columns)
+        _section(how, "How it was found", explanation.method)
+        _section(how, "In numbers", explanation.formula)
+        unsure = _column(columns)
+        if explanation.budget:
+            unsure.addWidget(_heading("What makes it unsure (standard uncertainty, share)"))
+            unsure.addWidget(BudgetChart(explanation.budget, self._locale))
+        _section(unsure, "What would make it surer", explanation.surer)
+        rest = _column(columns)
+        _section(rest, "Keep in mind", explanation.cautions, role="caution")
+        _section(rest, "If it had been otherwise", explanation.sensitivity)
+        self._add_sources(rest, explanation.sources)
+        for column in (how, unsure, rest):
+            column.addStretch(1)
+        self.body.setWidget(inner)
+        self.body.setAccessibleName(f"{explanation.title}: {explanation.value_text}")
+        self.body.setAccessibleDescription(as_markdown(explanation))
+
+    def _add_sources(self, column: QVBoxLayout, sources: tuple[SourceLine, ...]) -> None:
+        if not sources:
+            return
+        column.addWidget(_heading("Made of"))
+        lines = "".join(_paragraph(_source(source)) for source in sources)
+        label = _text(lines, "found_sources")
+        label.setTextInteractionFlags(
+            label.textInteractionFlags()
+            | Qt.TextInteractionFlag.LinksAccessibleByMouse
+            | Qt.TextInteractionFlag.LinksAccessibleByKeyboard
+        )
+        label.linkActivated.connect(self._on_source)
+        column.addWidget(label)
+
+
+def _button(name: str, text: str, tip: str) -> QPushButton:
+    button = QPushButton(text)
+    button.setObjectName(name)
+    button.setProperty("role", "link")
+    button.setToolTip(tip)
+    button.setAccessibleDescription(tip)
+    return button
+
+
+def _column(columns: QBoxLayout) -> QVBoxLayout:
+    column = QVBoxLayout()
+    column.setSpacing(S4)
+    columns.addLayout(column, 1)
+    return column
+
+
+def _section(column: QVBoxLayout, title: str, lines: tuple[str, ...], role: str = "") -> None:
+    if not lines:
+        return
+    column.addWidget(_heading(title))
+    name = "found_" + title.lower().replace(" ", "_")
+    label = _text("".join(_paragraph(escape(line)) for line in lines), name)
+    label.setProperty("role", role)
+    label.setContentsMargins(0, 0, 0, S12)
+    column.addWidget(label)
+
+
+def _heading(text: str) -> QLabel:
+    label = QLabel(f"<b>{escape(text)}</b>")
+    label.setTextFormat(Qt.TextFormat.RichText)
+    label.setWordWrap(True)
+    return label
+
+
+def _text(html: str, name: str) -> QLabel:
+    label = QLabel(html)
+    label.setObjectName(name)
+    label.setTextFormat(Qt.TextFormat.RichText)
+    label.setWordWrap(True)
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label
+
+
+def _paragraph(html: str) -> str:
+    return f'<p style="margin: 0 0 {S4}px 0">{html}</p>'
+
+
+def _source(source: SourceLine) -> str:
+    """A run leads to itself by its name; what follows the name is text."""
+    if not source.run_id:
+        return escape(source.text)
+    name, colon, rest = source.text.partition(":")
+    return f'<a href="{escape(source.run_id)}">{escape(name)}</a>{escape(colon + rest)}'

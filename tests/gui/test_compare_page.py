@@ -269,43 +269,6 @@ def test_points_of_fairness_are_counted_and_open_on_demand(bench: Bench) -> None
     assert page.fairness.texts[0].startswith("Caution: ")
 
 
-def test_a_click_on_a_value_says_how_it_was_found(bench: Bench) -> None:
-    scene = bench.page.rows.scene()
-    assert scene is not None
-    machine = bench.comparison().machines[0]
-    value = next(v for v in scene.values if v.machine_id == machine.machine_id and v.key == "energy_wh")
-    middle = QPoint(round(value.box.x + value.box.width / 2), round(value.box.y + value.box.height / 2))
-    bench.qtbot.mouseClick(bench.page.rows, Qt.MouseButton.LeftButton, pos=middle)
-    assert bench.page.found.isVisible()
-    assert bench.page.found.title.text().startswith("Energy per part, Alder: 21.4")
-    assert "Mean of 4 runs: (21.20 + 21.60 + 21.40 + 21.50) / 4" in bench.page.found.steps.text()
-    assert "meter gain" in bench.page.found.bars.accessibleDescription()
-    bench.page.found.grab()
-
-
-def test_f1_says_how_the_selected_run_was_found_and_follows_edits(bench: Bench) -> None:
-    run = bench.comparison().machines[0].runs[1]
-    bench.session.select(run.run_id)
-    bench.page.rows.setFocus()
-    bench.qtbot.keyClick(bench.page.rows, Qt.Key.Key_F1)
-    assert bench.page.found.title.text().startswith(f"Energy per part, Alder, {run.name}: 21.6")
-    assert "from typed readings" in bench.page.found.steps.text()
-    bench.qtbot.keyClick(bench.page.rows, Qt.Key.Key_Delete)
-    bench.settle()
-    assert "Not counted: left out by hand" in bench.page.found.steps.text()
-    bench.qtbot.keyClick(bench.page.found, Qt.Key.Key_Escape)
-    assert not bench.page.found.isVisible()
-
-
-def test_enter_in_the_table_says_how_a_number_was_found(bench: Bench) -> None:
-    view = bench.page.table.view
-    keys = [c.key for c in bench.page.table.model.table.columns]  # type: ignore[union-attr]  # it is filled
-    view.setCurrentIndex(bench.page.table.model.index(2, keys.index("seconds")))
-    view.setFocus()
-    bench.qtbot.keyClick(view, Qt.Key.Key_Return)
-    assert bench.page.found.title.text().startswith("Duration, Rowan: ")
-
-
 def test_an_empty_study_says_what_to_drop(bench: Bench) -> None:
     bench.page.show_study(Study("empty"), None)
     assert "Drop meter logs" in bench.page.top.conditions.text()

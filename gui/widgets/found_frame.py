@@ -1,0 +1,65 @@
+"""Keeps the panel of how a number was found under what it explains, or beside it where there is room."""
+
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QWidget
+
+from gui.look import current
+from gui.widgets.found_panel import FoundPanel
+
+#: from this width on the panel stands beside the page, in text heights
+_BESIDE = 92.0
+#: its width there, in text heights
+_WIDTH = 27.0
+#: under the page it takes this part of the height, and no more than this in text heights
+_PART, _MOST = 0.46, 26.0
+
+
+class FoundFrame(QWidget):
+    """A page's content and the panel that explains it."""
+
+    asked = Signal()  # F1 was pressed, and nothing on the page took it
+
+    def __init__(self, content: QWidget, panel: FoundPanel, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._panel = panel
+        #: whether F1 asks here; else it is left to the window
+        self.takes_f1 = True
+        self._layout = QBoxLayout(QBoxLayout.Direction.TopToBottom, self)
+        self._layout.setContentsMargins(0, 0, 0, 0)
+        self._layout.setSpacing(0)
+        self._layout.addWidget(content, 1)
+        self._layout.addWidget(panel)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        text = current().text_px
+        beside = self.width() >= _BESIDE * text
+        self._layout.setDirection(
+            QBoxLayout.Direction.LeftToRight if beside else QBoxLayout.Direction.TopToBottom
+        )
+        self._panel.set_beside(beside)
+        if beside:
+            self._panel.setFixedWidth(round(_WIDTH * text))
+            self._panel.setMinimumHeight(0)
+            self._panel.setMaximumHeight(self.maximumHeight())
+        else:
+            self._panel.setMinimumWidth(0)
+            self._panel.setMaximumWidth(self.maximumWidth())
+            self._panel.setFixedHeight(round(min(_PART * self.height(), _MOST * text)))
+
+    def event(self, event: QEvent) -> bool:
+        is_key = event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent)
+        if is_key and event.key() == Qt.Key.Key_F1 and self.takes_f1:
+            event.accept()  # the window has a shortcut of the same key
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """F1 asks; Esc puts the panel away too, once nothing on the page has a use for it."""
+        if event.key() == Qt.Key.Key_Escape and self._panel.isVisible():
+            self._panel.close_panel()
+        elif event.key() == Qt.Key.Key_F1 and self.takes_f1:
+            self.asked.emit()
+        else:
+            super().keyPressEvent(event)
