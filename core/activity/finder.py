@@ -13,18 +13,23 @@ from core.activity.scale import Weigh, scale
 from core.activity.staircase import first_load_s
 from core.activity.values import Activity, Stretch
 from core.activity.warming import warm_up_end_s
+from core.progress import Progress, part, silent
 from core.traces import Trace
 
 #: fewest rows that a log needs before anything can be learnt from it
 FEWEST_ROWS = 12
+#: what is being done, for whoever watches
+FINDING = "finding runs"
 
 
-def find(trace: Trace) -> Activity:
+def find(trace: Trace, progress: Progress = silent) -> Activity:
     """Learn a trace's levels and find the stretches in which the machine worked.
 
     Parameters
     ----------
     trace : Trace
+    progress : callable
+        Told how far the work is; may raise `core.progress.Cancelled`.
 
     Returns
     -------
@@ -38,15 +43,17 @@ def find(trace: Trace) -> Activity:
     """
     if trace.time_s.size < FEWEST_ROWS:
         return Activity(None, None, float("inf"), float("inf"), 0.0)
+    progress(0.0, FINDING)
     rows = rows_of(trace)
-    levels = learn(rows)
+    levels = learn(rows, part(progress, 0.1, 0.6))
     levels = refined(rows, levels, heating.above(rows, levels))
     spans = heating.above(rows, levels)
     rest_w = rest_step_w(rows, levels)
     weigh = scale(trace)
     last_row = rows.time_s.size - 1
     found: list[Stretch] = []
-    for begin, last in spans.tolist():
+    for number, (begin, last) in enumerate(spans.tolist()):
+        progress(0.7 + 0.3 * number / len(spans), FINDING)
         first = heating.first_heating(rows, levels, begin, last)
         stretch = _described(rows, levels, first, last, weigh)
         loads_s = first_load_s(rows, levels, first, found[-1].end_s if found else 0.0)

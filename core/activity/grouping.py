@@ -5,8 +5,10 @@ from collections.abc import Sequence
 
 import numpy as np
 from attrs import evolve
+from numpy.typing import NDArray
 
 from core.activity.values import Stretch
+from core.traces import F64
 
 #: runs of one part agree in duration and in energy within these (natural logarithm of the ratio)
 SECONDS_APART = 0.13
@@ -88,27 +90,39 @@ def with_parts(groups: Groups) -> list[Stretch]:
 
 def agree(one: Stretch, other: Stretch) -> bool:
     """Whether two runs can be of one part."""
-    limit = math.hypot(ENERGY_APART, LOTTERY * math.hypot(one.energy_apart, other.energy_apart))
-    return (
-        _apart(one.seconds, other.seconds) < SECONDS_APART and _apart(one.energy_wh, other.energy_wh) < limit
-    ) or (
-        _apart(one.processing_s, other.processing_s) < PROCESSING_APART
-        and _apart(one.processing_wh, other.processing_wh) < limit
-    )
-
-
-def _apart(one: float, other: float) -> float:
-    """Distance of two amounts as the logarithm of their ratio."""
-    return abs(math.log(max(one, 1e-6) / max(other, 1e-6)))
+    return bool(_agreeing(_measures([one]), _measures([other]))[0])
 
 
 def grouped(runs: Sequence[Stretch]) -> tuple[tuple[Stretch, ...], ...]:
     """Runs by part: the part with most runs first, ties to the longest."""
-    left = list(runs)
+    measures = _measures(runs)
+    seconds = np.array([s.seconds for s in runs])
+    left = np.arange(len(runs))
     groups: list[tuple[Stretch, ...]] = []
-    while left:
-        circles = [tuple(other for other in left if agree(one, other)) for one in left]
-        best = max(circles, key=lambda circle: (len(circle), sum(s.seconds for s in circle)))
-        groups.append(best)
-        left = [s for s in left if s not in best]
+    while left.size:
+        best, best_rank = left[:0], (0, 0.0)
+        for i in left:
+            circle = left[_agreeing(measures[:, [i]], measures[:, left])]
+            rank = (circle.size, float(seconds[circle].sum()))
+            if rank > best_rank:
+                best, best_rank = circle, rank
+        groups.append(tuple(runs[i] for i in best))
+        left = np.setdiff1d(left, best, assume_unique=True)
     return tuple(groups)
+
+
+def _measures(runs: Sequence[Stretch]) -> F64:
+    """Logarithms of what is compared, one column a run, and how far the sampling may throw its energy."""
+    rows = [[s.seconds, s.energy_wh, s.processing_s, s.processing_wh] for s in runs]
+    logarithms = np.log(np.maximum(np.array(rows, dtype=np.float64).reshape(-1, 4), 1e-6)).T
+    return np.vstack([logarithms, [s.energy_apart for s in runs]])
+
+
+def _agreeing(one: F64, others: F64) -> NDArray[np.bool_]:
+    """Whether each of `others` can be of one part with `one`."""
+    seconds, energy, processing, processing_energy = np.abs(others[:4] - one[:4])
+    limit = np.hypot(ENERGY_APART, LOTTERY * np.hypot(others[4], one[4]))
+    return np.asarray(
+        ((seconds < SECONDS_APART) & (energy < limit))
+        | ((processing < PROCESSING_APART) & (processing_energy < limit))
+    )

@@ -9,7 +9,8 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
-from core.activity.rows import Rows, quantile, rolling, widened
+from core.activity.rows import F32, Rows, chunks, highest, lowest, quantile, widened
+from core.progress import Progress, part, silent
 from core.traces import F64
 
 #: at rest the power moves by less than this many resolution steps, or this much, within a window
@@ -60,13 +61,13 @@ class Levels:
     quiet: NDArray[np.bool_]
 
 
-def learn(rows: Rows) -> Levels:
+def learn(rows: Rows, progress: Progress = silent) -> Levels:
     """Learn the levels of `rows`."""
     power_w, weight_s = rows.power_w, rows.weight_s
-    low_w, high_w = rolling(power_w, rows.window)
+    low_w = lowest(power_w, rows.window, part(progress, 0.0, 0.4))
     tolerance_w = max(QUIET_STEPS * rows.step_w, QUIET_W)
     top_w = _nearly_highest_w(power_w)
-    still = high_w - low_w < tolerance_w
+    still = highest(power_w, rows.window, part(progress, 0.4, 0.8)) - low_w < tolerance_w
     dark_part = float(weight_s[power_w <= 0].sum() / weight_s.sum())
     if top_w - float(power_w.min()) < HOT_END_W and weight_s[still].sum() > 0.5 * weight_s.sum():
         idle_w = quantile(power_w, weight_s, 0.05)
@@ -74,7 +75,7 @@ def learn(rows: Rows) -> Levels:
     still &= power_w < TOP_PART * top_w
     quiet_w = _mean_step(power_w, still)
     quiet = widened(still, rows.window) & (power_w < TOP_PART * top_w)
-    low_w = rolling(low_w, rows.window)[1]
+    low_w = highest(low_w, rows.window, part(progress, 0.8, 1.0))
     at_ends = bool(quiet[: rows.window].any() or quiet[-rows.window :].any())
     standby_w = _standby_w(power_w, weight_s, quiet, top_w, tolerance_w, at_ends)
     if standby_w is None:
@@ -144,18 +145,24 @@ def refined(rows: Rows, levels: Levels, atoms: NDArray[np.intp]) -> Levels:
 
 def _nearly_highest_w(power_w: F64) -> float:
     """Power that a few rows exceed: one wild row sets no scale. [W]"""
-    place = max(power_w.size - 1 - FEW_ROWS, 0)
-    return float(np.partition(power_w, place)[place])
+    best_w = [np.sort(power_w[first:last])[-FEW_ROWS - 1 :] for first, last in chunks(power_w.size)]
+    highest_w = np.sort(np.concatenate(best_w))
+    return float(highest_w[max(highest_w.size - 1 - FEW_ROWS, 0)])
 
 
 def _mean_step(power_w: F64, rows: NDArray[np.bool_]) -> float:
-    both = rows[1:] & rows[:-1]
-    return float(np.abs(np.diff(power_w))[both].mean()) if both.any() else 0.0
+    """Mean step from row to row between neighbours of which both are among `rows`. [W]"""
+    total_w, number = 0.0, 0
+    for first, last in chunks(power_w.size):
+        both = rows[first + 1 : last] & rows[first : last - 1]
+        total_w += float(np.abs(np.diff(power_w[first:last])[both]).sum())
+        number += int(np.count_nonzero(both))
+    return total_w / number if number else 0.0
 
 
 def _standby_w(
     power_w: F64,
-    weight_s: F64,
+    weight_s: F32,
     quiet: NDArray[np.bool_],
     top_w: float,
     tolerance_w: float,

@@ -6,14 +6,23 @@ log of months stays small.
 """
 
 import math
+from collections.abc import Callable, Iterator
 from itertools import pairwise
 
 import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
+from core.progress import Progress, silent
 from core.traces import F64, Sampling, Trace
 
+F32 = NDArray[np.float32]
+Values = NDArray[np.float64] | NDArray[np.float32]
+
+#: rows that are worked on at once
+CHUNK = 1_000_000
+#: rows that a quantile is taken of
+SAMPLE = 500_000
 #: the time over which something is quiet or not [s]
 WINDOW_S = 45.0
 #: fewest rows of a window
@@ -36,7 +45,7 @@ class Rows:
     time_s, power_w : ndarray, shape (n,)
         [s], [W]
     weight_s : ndarray, shape (n,)
-        Time that each row stands for. [s]
+        Time that each row stands for, in single precision. [s]
     interval_s : float
         Ordinary interval between rows. [s]
     window : int
@@ -49,7 +58,7 @@ class Rows:
 
     time_s: F64
     power_w: F64
-    weight_s: F64
+    weight_s: F32
     interval_s: float
     window: int
     step_w: float
@@ -65,12 +74,14 @@ def rows_of(trace: Trace, start_s: float = -math.inf, end_s: float = math.inf) -
         time_s, power_w = _held(time_s, power_w)
         interval_s, longest_s = HELD_S, THINNED_S
     interval_s = interval_s or 1.0
-    steps_s = np.minimum(np.diff(time_s), longest_s)
-    weight_s = np.r_[interval_s, steps_s] if trace.kind == "averaged" else np.r_[steps_s, interval_s]
+    weight_s = np.full(time_s.size, interval_s, dtype=np.float32)
+    steps_s = weight_s[1:] if trace.kind == "averaged" else weight_s[:-1]
+    np.subtract(time_s[1:], time_s[:-1], out=steps_s, casting="same_kind")
+    np.minimum(steps_s, np.float32(longest_s), out=steps_s)
     return Rows(
         time_s,
         power_w,
-        weight_s[: time_s.size],
+        weight_s,
         interval_s,
         max(WINDOW_ROWS, round(WINDOW_S / interval_s)),
         trace.resolution_w,
@@ -94,27 +105,52 @@ def _held(time_s: F64, power_w: F64) -> tuple[F64, F64]:
     return grid, power_w[np.searchsorted(time_s, grid, side="right") - 1]
 
 
-def rolling(values: F64, window: int) -> tuple[F64, F64]:
-    """Centred rolling minimum and maximum over `window` rows."""
-    from scipy.ndimage import maximum_filter1d, minimum_filter1d
+def lowest(values: Values, window: int, progress: Progress = silent) -> F32:
+    """Centred rolling minimum over `window` rows."""
+    from scipy.ndimage import minimum_filter1d
 
-    return (
-        minimum_filter1d(values, window, mode="nearest"),
-        maximum_filter1d(values, window, mode="nearest"),
-    )
+    return _by_chunks(values, window, minimum_filter1d, progress)
+
+
+def highest(values: Values, window: int, progress: Progress = silent) -> F32:
+    """Centred rolling maximum over `window` rows."""
+    from scipy.ndimage import maximum_filter1d
+
+    return _by_chunks(values, window, maximum_filter1d, progress)
+
+
+def chunks(rows: int) -> Iterator[tuple[int, int]]:
+    """First row and end of each chunk of so many rows."""
+    for first in range(0, rows, CHUNK):
+        yield first, min(first + CHUNK, rows)
+
+
+def _by_chunks(
+    values: Values, window: int, rank: Callable[..., NDArray[np.float64]], progress: Progress
+) -> F32:
+    """A rolling filter in single precision, a chunk at a time: logs of a year need not be held twice."""
+    result = np.empty(values.size, dtype=np.float32)
+    for first, last in chunks(values.size):
+        progress(first / values.size, "learning levels")
+        begin, end = max(first - window, 0), min(last + window, values.size)
+        result[first:last] = rank(values[begin:end], window, mode="nearest")[first - begin : last - begin]
+    return result
 
 
 def widened(mask: NDArray[np.bool_], window: int) -> NDArray[np.bool_]:
     """True for every row of a centred window whose middle is True."""
     from scipy.ndimage import maximum_filter1d
 
-    return np.asarray(maximum_filter1d(mask, window, mode="constant"), dtype=np.bool_)
+    return np.asarray(maximum_filter1d(mask.view(np.uint8), window, mode="constant"), dtype=np.bool_)
 
 
-def quantile(values: F64, weight_s: F64, q: float) -> float:
-    """Quantile of `values` by time."""
-    order = np.argsort(values, kind="stable")
-    total = np.cumsum(weight_s[order])
+def quantile(values: Values, weight_s: F32, q: float) -> float:
+    """Quantile of `values` by time, of many rows by a regular sample of them."""
+    if values.size > SAMPLE:
+        stride = values.size // SAMPLE
+        values, weight_s = values[::stride], weight_s[::stride]
+    order = np.argsort(values)
+    total = np.cumsum(weight_s[order], dtype=np.float64)
     return float(values[order[min(np.searchsorted(total, q * total[-1]), order.size - 1)]])
 
 

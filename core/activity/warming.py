@@ -18,7 +18,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
-from core.activity.rows import Rows, quantile
+from core.activity.rows import F32, Rows, quantile
 from core.traces import F64
 
 #: idle rows this long before and after a run show what rest looks like [s]
@@ -37,7 +37,7 @@ SCORE_BOUND = 2.5
 LEVEL_ROWS = 3.0
 STEP_ROWS = 60.0
 #: warm-up is over when the sum of scores has fallen this far below its greatest
-FALLEN = 150.0
+FALLEN = 40.0
 #: small steps are sorted by size into classes of doubling width
 CLASSES = 12
 #: fewest rows, and fewest small steps, to learn from
@@ -66,7 +66,8 @@ def warm_up_end_s(
     first, last = (int(i) for i in np.searchsorted(rows.time_s, [start_s, end_s]))
     if last - first < FEWEST:
         return start_s
-    time_s, power_w, weight_s = (a[first:last] for a in (rows.time_s, rows.power_w, rows.weight_s))
+    time_s, power_w = rows.time_s[first:last], rows.power_w[first:last]
+    weight_s = rows.weight_s[first:last]
     late = int(np.searchsorted(time_s, end_s - LATE_PART * (end_s - start_s)))
     if not FEWEST <= late + 1 <= power_w.size - FEWEST // 2:
         late = power_w.size // 2
@@ -111,7 +112,7 @@ def _plateau_end(power_w: F64, base_w: float, top_w: float, standby_w: float) ->
 
 
 def _levels(
-    power_w: F64, weight_s: F64, late: int, span_w: float, step_w: float
+    power_w: F64, weight_s: F32, late: int, span_w: float, step_w: float
 ) -> tuple[NDArray[np.intp], F64]:
     """Bin of every row's level, and the share of each bin in processing."""
     bin_w = max(2.0 * step_w, SPREAD_PART * span_w, 0.5) / 2

@@ -5,6 +5,7 @@ import pytest
 from attrs import evolve
 
 from core.activity import find
+from core.progress import Cancelled
 from core.traces import Trace
 from tests.core.simulated import MachineModel, MeterModel, Simulated, Task, simulate
 
@@ -104,3 +105,17 @@ def test_a_log_of_standby_only_has_no_stretches() -> None:
 
 def test_a_log_of_constant_zero_has_no_stretches() -> None:
     assert find(Trace.of(np.arange(500.0), np.zeros(500))).stretches == ()
+
+
+def test_finding_can_be_cancelled_and_says_how_far_it_is() -> None:
+    trace = simulate(MachineModel(), MeterModel(), DAY).trace
+    fractions: list[float] = []
+    find(trace, lambda fraction, _: fractions.append(fraction))
+    assert fractions == sorted(fractions)
+    assert 0 <= fractions[0] < fractions[-1] <= 1
+
+    def cancel(fraction: float, _: str) -> None:
+        raise Cancelled
+
+    with pytest.raises(Cancelled):
+        find(trace, cancel)
