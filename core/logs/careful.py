@@ -1,4 +1,4 @@
-"""Lines of a block looked at one by one: regular rows kept, odd ones set aside with their place and reason."""
+"""Lines of a block looked at one by one: regular rows kept, odd ones set aside with the reason."""
 
 from attrs import frozen
 
@@ -22,7 +22,7 @@ class Rows:
 def regular_rows(block: bytes, form: Form) -> Rows:
     """Sort the lines of a block.
 
-    Rows with one empty cell too many lose it; runs of spaces become single tabs; repeated headings are counted.
+    Rows with one empty cell too many lose it; runs of spaces become tabs; repeated headings are counted.
     """
     delimiter = form.delimiter
     sign = delimiter.encode()

@@ -20,18 +20,10 @@ from core.traces import F64, ClockKind, evenly
 
 #: years that a log can be of; the rest is a mistyped or an unset clock
 FIRST_YEAR, LAST_YEAR = 1990, 2100
-_FIRST_S, _LAST_S = 631152000.0, 4102444800.0
-_UNIX_FORMS = (
-    (1.0, "Unix seconds"),
-    (1e3, "Unix milliseconds"),
-    (1e6, "Unix microseconds"),
-    (1e9, "Unix nanoseconds"),
-)
-_ELAPSED = {"s": 1.0, "ms": 1e-3, "us": 1e-6, "ns": 1e-9, "min": 60.0, "h": 3600.0, "d": 86400.0}
+FIRST_S, LAST_S = 631152000.0, 4102444800.0
+_EARLIEST_S, _LATEST_S = -2208988800.0, 7258118400.0
 _ORDERS = {"ymd": (0, 1, 2), "dmy": (2, 1, 0), "mdy": (2, 0, 1)}
 _ORDER_NAMES = {"ymd": "year, month, day", "dmy": "day first", "mdy": "month first"}
-#: days from 1899-12-30 and 1904-01-01 to 1970-01-01
-_SERIAL_1900, _SERIAL_1904 = 25569.0, 24107.0
 
 
 @frozen
@@ -67,75 +59,6 @@ class Hints:
 
 
 NO_HINTS = Hints()
-
-
-def from_numbers(values: F64, hints: Hints) -> Clocked:
-    """Unix time, spreadsheet serials, digits such as 20250623093600, or elapsed time."""
-    finite = values[np.isfinite(values)]
-    if not finite.size:
-        return Clocked(values, "relative", "no number in the time column")
-    middle = float(np.median(finite))
-    compact = _compact(values, middle)
-    if compact is not None:
-        return zoned(
-            Clocked(compact, "local", "digits of year, month, day, hour, minute", tick_of(compact)), hints
-        )
-    for factor, name in _UNIX_FORMS:
-        if _FIRST_S * factor <= middle <= _LAST_S * factor:
-            seconds = values / factor
-            return Clocked(
-                np.where((seconds > _FIRST_S) & (seconds < _LAST_S), seconds, np.nan),
-                "absolute", f"{name}: the middle value {middle:.0f} is a moment of our time so",
-                tick_of(seconds),
-                zone=hints.choices.zone,
-            )  # fmt: skip
-    if _is_serial(finite, hints):
-        origin = _SERIAL_1904 if hints.is_1904 else _SERIAL_1900
-        seconds = np.round((values - origin) * 86400.0, 3)
-        why = f"days since {'1904-01-01' if hints.is_1904 else '1899-12-30'}, as spreadsheets count"
-        return zoned(Clocked(seconds, "local", why, tick_of(seconds)), hints)
-    return _elapsed(values, hints)
-
-
-def _elapsed(values: F64, hints: Hints) -> Clocked:
-    unit = hints.unit if hints.unit in _ELAPSED else ""
-    why = f"elapsed time in {unit}, as the heading says"
-    if not unit:
-        steps = np.diff(values[np.isfinite(values)])
-        step = float(np.median(steps[steps > 0])) if (steps > 0).any() else 1.0
-        whole = bool(np.all(values[np.isfinite(values)] % 1 == 0))
-        unit = "ms" if whole and step >= 200 and "min" not in hints.unit else "s"
-        why = f"elapsed time, taken as {unit} from its usual step of {step:.4g}"
-        if step < 0.02 and not whole:
-            unit, why = "h", f"elapsed time, taken as hours from its usual step of {step:.4g}"
-    seconds = values * _ELAPSED[unit]
-    return Clocked(seconds, "relative", why, tick_of(seconds))
-
-
-def _is_serial(finite: F64, hints: Hints) -> bool:
-    if hints.unit in _ELAPSED and hints.unit != "d":
-        return False
-    middle = float(np.median(finite))
-    if not 30000 <= middle <= 75000:
-        return False
-    steps = np.abs(np.diff(finite[:20000]))
-    steps = steps[steps > 0]
-    return not steps.size or float(np.median(steps)) < 0.5 or hints.quantity == "date"
-
-
-def _compact(values: F64, middle: float) -> F64 | None:
-    """Numbers that are YYYYMMDDhhmm[ss]; None when they are not."""
-    if not (FIRST_YEAR * 1e10 <= middle < LAST_YEAR * 1e10 or FIRST_YEAR * 1e8 <= middle < LAST_YEAR * 1e8):
-        return None
-    has_seconds = middle >= 1e12
-    whole = np.where(np.isfinite(values), values, 0).astype(np.int64)
-    second = whole % 100 if has_seconds else np.zeros_like(whole)
-    whole = whole // 100 if has_seconds else whole
-    minute, hour = whole % 100, whole // 100 % 100
-    day, month, year = whole // 10000 % 100, whole // 1000000 % 100, whole // 100000000
-    out = stamps.midnight(year, month, day) + hour * 3600.0 + minute * 60.0 + second
-    out[(hour > 23) | (minute > 59) | (second > 59)] = np.nan
-    return out if np.isfinite(out).mean() > 0.95 else None
 
 
 def from_timestamps(column: Any, hints: Hints, offset_s: float | None = None) -> Clocked:
@@ -174,11 +97,8 @@ def from_text(column: Any, hints: Hints) -> Clocked:
         written = stamps.offset_seconds(group, shape)
         if written is not None:
             offsets[group.rows] = written
-    sure = seconds[np.isfinite(seconds)]
     problems = doubt
-    outside = (seconds < _FIRST_S) | (seconds > _LAST_S)
-    if sure.size and 0 < outside.sum() < 0.5 * sure.size:
-        seconds[outside] = np.nan
+    seconds = sane(seconds)
     sample = found[0][0]
     text = f"{why}: {bytes(sample.matrix[0]).decode('utf-8', 'replace').strip()}"
     tick = _tick_of(found, seconds)
@@ -251,7 +171,7 @@ def _order(
         good = np.isfinite(out)
         if (
             good.sum() >= 0.97 * total
-            and 0.97 * good.sum() <= ((out[good] >= _FIRST_S) & (out[good] <= _LAST_S)).sum()
+            and 0.97 * good.sum() <= ((out[good] >= FIRST_S) & (out[good] <= LAST_S)).sum()
         ):
             fits[order] = out[good]
     if not fits:
@@ -361,6 +281,23 @@ def _tick_of(found: Sequence[tuple[Group, Shape]], seconds: F64) -> float:
     if shape.fraction is not None:
         return max(10.0 ** -(shape.fraction[1] - shape.fraction[0]), tick_of(seconds))
     return 60.0 if shape.second is None else tick_of(seconds)
+
+
+def sane(seconds: F64) -> F64:
+    """Dated stamps with NaN where no log can be from: an unset or mistyped clock.
+
+    Years before 1900 and after 2200 never count; beyond 1990 to 2100 only when most rows are there (a clock
+    that was never set begins in 1970).
+    """
+    if not seconds.size:
+        return seconds
+    low, high = float(np.fmin.reduce(seconds)), float(np.fmax.reduce(seconds))
+    if low >= FIRST_S and high <= LAST_S:
+        return seconds
+    inside = (seconds >= FIRST_S) & (seconds <= LAST_S)
+    if inside.sum() < 0.5 * np.isfinite(seconds).sum():
+        inside = (seconds >= _EARLIEST_S) & (seconds <= _LATEST_S)
+    return np.where(inside, seconds, np.nan)
 
 
 def tick_of(seconds: F64) -> float:

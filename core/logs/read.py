@@ -11,12 +11,13 @@ from typing import Literal, TypeVar
 import numpy as np
 from attrs import evolve, frozen
 
-from core.logs import body, clock, containers, files, machines, roles, series, sniff, text
+from core.logs import body, clock, containers, files, machines, number_clock, roles, series, sniff, text
 from core.logs.clock import NO_HINTS, Clocked, Hints
-from core.logs.reading import NO_CHOICES, REFUSED_KEPT, Column, FileReading, Reading, Refused
-from core.logs.roles import Role, Roles
-from core.logs.source import InMemory, OnDisk, Source, lines_at
-from core.logs.table import I64, Table, sample_of
+from core.logs.reading import NO_CHOICES, Column, FileReading, Reading
+from core.logs.refusals import refused_rows
+from core.logs.roles import Roles
+from core.logs.source import InMemory, OnDisk, Source
+from core.logs.table import Table, sample_of
 from core.logs.words import zone_named_in
 from core.problems import Problem, Severity
 from core.progress import Cancelled, Progress, part, silent
@@ -211,11 +212,11 @@ def _from_source(
     told = roles.assign(form.names, columns, form.decimal, choices)
     if told is None:
         return _no_time(form.names, name, form.first_line)
-    if not _has_load(told):
+    if not told.has_load():
         return _no_load(form.names, name)
     zone = zone_named_in(" ".join([*form.preamble, *(form.names[p] for p in told.time)]))
     hints = _hints(told, name, form.decimal, choices, zone, form.preamble)
-    kinds = body.kinds_of(columns, [_want(r, told) for r in told.all], form.decimal)
+    kinds = body.kinds_of(columns, told.wanted(), form.decimal)
     order = None
     if len(told.time) == 1 and kinds[told.time[0]] == "text":
         order = clock.settled_order(columns[told.time[0]], hints)
@@ -246,9 +247,9 @@ def _from_table(item: containers.Item, name: str, choices: Choices) -> _Read | P
     told = roles.assign(table.names, sample_of(table), ".", choices)
     if told is None:
         return _no_time(table.names, name, 0)
-    if not _has_load(told):
+    if not told.has_load():
         return _no_load(table.names, name)
-    table, decimal = containers.with_numbers(table, [_want(r, told) == "number" for r in told.all])
+    table, decimal = containers.with_numbers(table, [w == "number" for w in told.wanted()])
     zone = zone_named_in(" ".join(table.names[p] for p in told.time))
     hints = evolve(_hints(told, name, decimal, choices, zone, ()), is_1904=item.is_1904)
     return _Read(
@@ -273,27 +274,6 @@ def _no_load(names: tuple[str, ...], name: str) -> Problem:
     return Problem("log.no_power", Severity.ERROR, name, facts={"columns": ", ".join(names)[:160]})
 
 
-def _has_load(told: Roles) -> bool:
-    known = {r.quantity for r in told.all}
-    return (
-        told.channel is not None
-        or bool(known & {"power", "energy", "apparent power"})
-        or known >= {"voltage", "current"}
-    )
-
-
-def _want(role: Role, told: Roles) -> str:
-    if role.position in told.time:
-        return "time"
-    if role.position in (told.channel, told.device):
-        return "text"
-    if role.position == told.value:
-        return "text" if role.cell_unit else "number"
-    if role.quantity in ("power", "energy", "voltage", "current", "temperature", "apparent power"):
-        return "number"
-    return "text" if role.quantity == "unit" else ""
-
-
 def _sample_lines(source: Source) -> tuple[list[str], list[str]]:
     """The first lines, and some from the middle and the end."""
     head = source.piece(0, sniff.SAMPLE_BYTES)
@@ -316,7 +296,7 @@ def _machines(
 ) -> tuple[list[Reading], list[Problem]]:
     clocked = _clock(read)
     raws = machines.sort_out(read.table, read.roles, clocked.seconds, read.decimal)
-    refused, count = _refused(read, clocked)
+    refused, count = refused_rows(read.table, read.roles, read.source, clocked.seconds, read.hints.file)
     shared = [*read.problems, *clocked.problems]
     if read.table.repeated_headings:
         facts: dict[str, object] = {"count": read.table.repeated_headings}
@@ -370,6 +350,8 @@ def _clock(read: _Read) -> Clocked:
         return clock.from_text(both, read.hints)
     if isinstance(column, np.ndarray):
         is_local = read.time_kind == "local stamp" or position in read.table.local
+        if read.time_kind in ("stamp", "local stamp", "dated text"):
+            column = clock.sane(column)
         if is_local:
             why = "date and time of no stated zone"
             return clock.zoned(Clocked(column, "local", why, clock.tick_of(column)), read.hints)
@@ -381,7 +363,7 @@ def _clock(read: _Read) -> Clocked:
             )
             why = "date and time with their offset from UTC"
             return Clocked(column, "absolute", why, clock.tick_of(column), offset)
-        return clock.from_numbers(column, read.hints)
+        return number_clock.from_numbers(column, read.hints)
     import pyarrow as pa
 
     if pa.types.is_timestamp(column.type):
@@ -395,44 +377,6 @@ def _as_text(column: object) -> object:
     if not isinstance(column, np.ndarray):
         return column
     return pa.array([None if np.isnan(v) else f"{v:.0f}" for v in column.tolist()], type=pa.string())
-
-
-def _refused(read: _Read, clocked: Clocked) -> tuple[tuple[Refused, ...], int]:
-    """Rows that could not be used: broken lines, unreadable stamps, cells that are no numbers."""
-    table, name = read.table, read.hints.file
-    untimed = np.flatnonzero(~np.isfinite(clocked.seconds))
-    loads = [
-        r.position
-        for r in read.roles.all
-        if r.quantity in ("power", "energy", "value") and r.position in table.wrong
-    ]
-    wrong = [table.wrong[p] for p in loads]
-    rows: I64 = np.unique(np.concatenate([untimed, *wrong])) if wrong else untimed
-    count = table.broken_count + int(rows.size)
-    out = [
-        Refused(b.line, b.text, Problem(b.code, Severity.CAUTION, name, b.line, dict(b.facts)))
-        for b in table.broken
-    ]
-    kept = rows[:REFUSED_KEPT].tolist()
-    lines = {row: table.line_of(int(row)) for row in kept}
-    texts = lines_at(read.source, list(lines.values())) if read.source is not None and kept else {}
-    untimed_set = set(untimed[: 2 * REFUSED_KEPT].tolist())
-    for row in kept:
-        code = "row.time" if row in untimed_set else "row.number"
-        line = lines[row]
-        shown = texts.get(line) or _row_text(table, int(row))
-        out.append(Refused(line, shown, Problem(code, Severity.CAUTION, name, line, {"text": shown[:80]})))
-    return tuple(sorted(out, key=lambda r: r.row)[:REFUSED_KEPT]), count
-
-
-def _row_text(table: Table, row: int) -> str:
-    cells = []
-    for column in table.columns:
-        if isinstance(column, np.ndarray):
-            cells.append(f"{column[row]:g}")
-        elif column is not None:
-            cells.append(str(column[row].as_py()))
-    return " | ".join(cells)[:300]
 
 
 def _columns(read: _Read, raw: machines.Raw) -> tuple[Column, ...]:

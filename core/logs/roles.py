@@ -20,6 +20,7 @@ _DATE_ONLY = re.compile(
 )
 _CLOCK_ONLY = re.compile(r"^\d{1,4}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?秒?)?\s*(?:[AaPp]\.?\s?[Mm]\.?)?$")
 TIMES = ("time", "date", "clock time", "elapsed")
+_READ_AS_NUMBERS = ("power", "energy", "voltage", "current", "temperature", "apparent power")
 NUMBERS = (
     "power", "energy", "voltage", "current", "temperature", "apparent power", "reactive power",
     "power factor", "value",
@@ -64,6 +65,27 @@ class Roles:
     def of(self, quantity: str) -> list[Role]:
         """Columns of one quantity, in order."""
         return [r for r in self.all if r.quantity == quantity]
+
+    def has_load(self) -> bool:
+        """Whether a power or an energy can be had from the columns."""
+        known = {r.quantity for r in self.all}
+        direct = bool(known & {"power", "energy", "apparent power"})
+        return self.channel is not None or direct or known >= {"voltage", "current"}
+
+    def wanted(self) -> list[str]:
+        """How each column is needed: ``"time"``, ``"number"``, ``"text"``, or ``""`` for not at all."""
+        return [self._wanted(r) for r in self.all]
+
+    def _wanted(self, role: Role) -> str:
+        if role.position in self.time:
+            return "time"
+        if role.position in (self.channel, self.device):
+            return "text"
+        if role.position == self.value:
+            return "text" if role.cell_unit else "number"
+        if role.quantity in _READ_AS_NUMBERS:
+            return "number"
+        return "text" if role.quantity == "unit" else ""
 
 
 def assign(

@@ -19,7 +19,7 @@ SENTENCES: dict[str, str] = {
         "The file claims {bytes} bytes but hardly any are stored: it is a hole. Copy the log again."
     ),
     "file.failed": "The file could not be read: {error}. Copy it to another disk and try again.",
-    "file.changed": "The file changed while it was read; rows may be missing. Read it again when it is complete.",
+    "file.changed": "The file changed while it was read; rows may be missing. Read it again.",
     "log.empty": "The file is empty. Save the log again on the meter's side.",
     "log.no_rows": "There are headings but no row of values below them ({first_line}). Save the log again.",
     "log.too_few_rows": "Only {count} rows could be used, and a trace needs two. Save a longer log.",

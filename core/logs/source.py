@@ -1,6 +1,6 @@
 """The bytes of a log: all in memory, or on disk and read piece by piece.
 
-Rules: a file is never mapped into memory, because one that is cut while it is read would then end the program.
+Rules: a file is never mapped into memory: one that is cut while it is read would then end the program.
 """
 
 import hashlib
@@ -82,7 +82,7 @@ class OnDisk:
             return stream.read(max(0, min(count, self._size - start)))
 
     def blocks(self, start: int) -> Iterator[memoryview]:
-        """Everything from `start` on, in blocks that end at a line end; each is gone when the next is asked for."""
+        """As above; a block is overwritten when the next one is asked for."""
         with self.path.open("rb", buffering=0) as stream:
             if start > self._hashed:
                 self._hash_beside(memoryview(stream.read(start)), 0)

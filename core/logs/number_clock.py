@@ -1,0 +1,89 @@
+"""Times written as plain numbers: Unix time, days of a spreadsheet, digits of a date, elapsed time.
+
+Rules: decided from the size of the middle value and of the usual step, and from the unit in the heading.
+"""
+
+import numpy as np
+
+from core.logs import stamps
+from core.logs.clock import FIRST_S, FIRST_YEAR, LAST_S, LAST_YEAR, Clocked, Hints, tick_of, zoned
+from core.traces import F64
+
+_UNIX_FORMS = (
+    (1.0, "Unix seconds"),
+    (1e3, "Unix milliseconds"),
+    (1e6, "Unix microseconds"),
+    (1e9, "Unix nanoseconds"),
+)
+_ELAPSED = {"s": 1.0, "ms": 1e-3, "us": 1e-6, "ns": 1e-9, "min": 60.0, "h": 3600.0, "d": 86400.0}
+#: days from 1899-12-30 and 1904-01-01 to 1970-01-01
+_SERIAL_1900, _SERIAL_1904 = 25569.0, 24107.0
+
+
+def from_numbers(values: F64, hints: Hints) -> Clocked:
+    """Unix time, spreadsheet serials, digits such as 20250623093600, or elapsed time."""
+    finite = values[np.isfinite(values)]
+    if not finite.size:
+        return Clocked(values, "relative", "no number in the time column")
+    middle = float(np.median(finite))
+    compact = _compact(values, middle)
+    if compact is not None:
+        return zoned(
+            Clocked(compact, "local", "digits of year, month, day, hour, minute", tick_of(compact)), hints
+        )
+    for factor, name in _UNIX_FORMS:
+        if FIRST_S * factor <= middle <= LAST_S * factor:
+            seconds = values / factor
+            return Clocked(
+                np.where((seconds > FIRST_S) & (seconds < LAST_S), seconds, np.nan),
+                "absolute", f"{name}: the middle value {middle:.0f} is a moment of our time so",
+                tick_of(seconds),
+                zone=hints.choices.zone,
+            )  # fmt: skip
+    if _is_serial(finite, hints):
+        origin = _SERIAL_1904 if hints.is_1904 else _SERIAL_1900
+        seconds = np.round((values - origin) * 86400.0, 3)
+        why = f"days since {'1904-01-01' if hints.is_1904 else '1899-12-30'}, as spreadsheets count"
+        return zoned(Clocked(seconds, "local", why, tick_of(seconds)), hints)
+    return _elapsed(values, hints)
+
+
+def _elapsed(values: F64, hints: Hints) -> Clocked:
+    unit = hints.unit if hints.unit in _ELAPSED else ""
+    why = f"elapsed time in {unit}, as the heading says"
+    if not unit:
+        steps = np.diff(values[np.isfinite(values)])
+        step = float(np.median(steps[steps > 0])) if (steps > 0).any() else 1.0
+        whole = bool(np.all(values[np.isfinite(values)] % 1 == 0))
+        unit = "ms" if whole and step >= 200 and "min" not in hints.unit else "s"
+        why = f"elapsed time, taken as {unit} from its usual step of {step:.4g}"
+        if step < 0.02 and not whole:
+            unit, why = "h", f"elapsed time, taken as hours from its usual step of {step:.4g}"
+    seconds = values * _ELAPSED[unit]
+    return Clocked(seconds, "relative", why, tick_of(seconds))
+
+
+def _is_serial(finite: F64, hints: Hints) -> bool:
+    if hints.unit in _ELAPSED and hints.unit != "d":
+        return False
+    middle = float(np.median(finite))
+    if not 30000 <= middle <= 75000:
+        return False
+    steps = np.abs(np.diff(finite[:20000]))
+    steps = steps[steps > 0]
+    return not steps.size or float(np.median(steps)) < 0.5 or hints.quantity == "date"
+
+
+def _compact(values: F64, middle: float) -> F64 | None:
+    """Numbers that are YYYYMMDDhhmm[ss]; None when they are not."""
+    if not (FIRST_YEAR * 1e10 <= middle < LAST_YEAR * 1e10 or FIRST_YEAR * 1e8 <= middle < LAST_YEAR * 1e8):
+        return None
+    has_seconds = middle >= 1e12
+    whole = np.where(np.isfinite(values), values, 0).astype(np.int64)
+    second = whole % 100 if has_seconds else np.zeros_like(whole)
+    whole = whole // 100 if has_seconds else whole
+    minute, hour = whole % 100, whole // 100 % 100
+    day, month, year = whole // 10000 % 100, whole // 1000000 % 100, whole // 100000000
+    out = stamps.midnight(year, month, day) + hour * 3600.0 + minute * 60.0 + second
+    out[(hour > 23) | (minute > 59) | (second > 59)] = np.nan
+    return out if np.isfinite(out).mean() > 0.95 else None

@@ -1,0 +1,68 @@
+"""Rows of a table that could not be used, with their lines as they stand in the file."""
+
+import numpy as np
+
+from core.logs.reading import REFUSED_KEPT, Refused
+from core.logs.roles import Roles
+from core.logs.source import Source, lines_at
+from core.logs.table import I64, Table
+from core.problems import Problem, Severity
+from core.traces import F64
+
+
+def refused_rows(
+    table: Table, roles: Roles, source: Source | None, seconds: F64, name: str
+) -> tuple[tuple[Refused, ...], int]:
+    """Rows that could not be used: broken lines, unreadable stamps, cells that are no numbers.
+
+    Parameters
+    ----------
+    table : Table
+    roles : Roles
+    source : Source or None
+        The text behind the table, to show refused lines as they stand there.
+    seconds : ndarray, shape (rows,)
+        Times, NaN where unreadable. [s]
+    name : str
+        The file, for problems.
+
+    Returns
+    -------
+    refused : tuple of Refused
+        The first hundred, by line.
+    count : int
+        All of them.
+    """
+    untimed = np.flatnonzero(~np.isfinite(seconds))
+    loads = [
+        r.position
+        for r in roles.all
+        if r.quantity in ("power", "energy", "value") and r.position in table.wrong
+    ]
+    wrong = [table.wrong[p] for p in loads]
+    rows: I64 = np.unique(np.concatenate([untimed, *wrong])) if wrong else untimed
+    count = table.broken_count + int(rows.size)
+    out = [
+        Refused(b.line, b.text, Problem(b.code, Severity.CAUTION, name, b.line, dict(b.facts)))
+        for b in table.broken
+    ]
+    kept = rows[:REFUSED_KEPT].tolist()
+    lines = {row: table.line_of(int(row)) for row in kept}
+    texts = lines_at(source, list(lines.values())) if source is not None and kept else {}
+    untimed_set = set(untimed[: 2 * REFUSED_KEPT].tolist())
+    for row in kept:
+        code = "row.time" if row in untimed_set else "row.number"
+        line = lines[row]
+        shown = texts.get(line) or _row_text(table, int(row))
+        out.append(Refused(line, shown, Problem(code, Severity.CAUTION, name, line, {"text": shown[:80]})))
+    return tuple(sorted(out, key=lambda r: r.row)[:REFUSED_KEPT]), count
+
+
+def _row_text(table: Table, row: int) -> str:
+    cells = []
+    for column in table.columns:
+        if isinstance(column, np.ndarray):
+            cells.append(f"{column[row]:g}")
+        elif column is not None:
+            cells.append(str(column[row].as_py()))
+    return " | ".join(cells)[:300]

@@ -1,0 +1,238 @@
+"""What is no log is refused with a problem that says so; nothing raises, nothing takes long, nothing is changed."""
+
+import gzip
+import io
+import os
+import sqlite3
+import time
+import zipfile
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from core.logs import FileReading, find_files, read_bytes, read_path
+from core.logs.sentences import SENTENCES
+from core.problems import Problem, Severity
+from core.progress import Cancelled
+from tests.core.logs.corpus import load, plain
+
+
+def sentence(problem: Problem) -> str:
+    return SENTENCES[problem.code].format(**dict(problem.facts))
+
+
+def refused(found: FileReading) -> str:
+    """The code of the error; every problem must have a sentence that can be filled in."""
+    assert not found.readings
+    assert found.is_refused
+    for problem in found.problems:
+        assert "{" not in sentence(problem)
+    return next(p.code for p in found.problems if p.severity is Severity.ERROR)
+
+
+def _sqlite() -> bytes:
+    base = sqlite3.connect(":memory:")
+    base.execute("create table bookmarks (url text, title text)")
+    base.execute("insert into bookmarks values ('a', 'b')")
+    base.commit()
+    data = base.serialize()
+    base.close()
+    return data
+
+
+def _zip_bomb() -> bytes:
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+        archive.writestr("log.csv", b"0" * (200 << 20))
+    return out.getvalue()
+
+
+def _entities() -> bytes:
+    """A workbook whose sheet names a file outside it as an entity."""
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w") as archive:
+        archive.writestr(
+            "[Content_Types].xml",
+            '<?xml version="1.0"?><Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"/>',
+        )
+        archive.writestr(
+            "xl/workbook.xml",
+            '<?xml version="1.0"?><!DOCTYPE x [<!ENTITY e SYSTEM "file:///etc/passwd">]><workbook><sheets>'
+            '<sheet name="&e;" sheetId="1"/></sheets></workbook>',
+        )
+        archive.writestr("xl/worksheets/sheet1.xml", "<worksheet/>")
+    return out.getvalue()
+
+
+NOISE = np.random.default_rng(5).bytes(50_000)
+HEAD = b"time,power [W]\n"
+BAD = {
+    "empty": (b"", "log.empty"),
+    "blank": (b" \n\n \n", "log.empty"),
+    "headings only": (HEAD, "log.no_rows"),
+    "one row": (HEAD + b"2025-06-23 09:36:00,5.0\n", "log.too_few_rows"),
+    "binary": (NOISE, "log.not_a_log"),
+    "photograph": (b"\xff\xd8\xff\xe0\x00\x10JFIF" + NOISE, "log.not_a_log"),
+    "document": (b"%PDF-1.7\n%\xe2\xe3\n1 0 obj\n", "log.not_a_log"),
+    "web page": (b"<!DOCTYPE html>\n<html><body>1,2,3</body></html>", "log.not_a_log"),
+    "prose": (b"Dear all,\nplease find the log attached.\nKind regards\n" * 20, "log.no_table"),
+    "another program's database": (_sqlite(), "log.database_foreign"),
+    "damaged database": (_sqlite()[:100] + NOISE, "log.database_damaged"),
+    "damaged zip": (b"PK\x03\x04" + NOISE, "log.archive_unreadable"),
+    "damaged gzip": (b"\x1f\x8b\x08\x00" + NOISE, "log.archive_unreadable"),
+    "damaged Parquet": (b"PAR1" + NOISE + b"PAR1", "log.columns_damaged"),
+    "damaged Arrow": (b"ARROW1\x00\x00" + NOISE, "log.columns_damaged"),
+    "damaged xls": (b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1" + NOISE, "log.sheet_damaged"),
+    "outside entity": (_entities(), "log.sheet_damaged"),
+    "zip bomb": (_zip_bomb(), "log.archive_too_large"),
+    "gzip bomb": (gzip.compress(b"0" * (200 << 20), 9), "log.archive_too_large"),
+    "deep JSON": (b"[" * 200_000, "log.json_damaged"),
+    "deep JSON objects": (b'{"a":' * 100_000, "log.json_damaged"),
+    "JSON of one number": (b'{"a": 1}', "log.no_time"),
+    "one long line": (b"1234567890" * (2 << 20), "log.line_too_long"),
+    "very many columns": (b"," * (10 << 20) + b"\n" + b"1," * (5 << 20), "log.line_too_long"),
+    "no time": (b"a,b\n" + b"x,1.5\ny,0.5\n" * 50, "log.no_time"),
+    "no power": (b"time,bed temperature [degC]\n2025-06-23 09:36:00,50\n2025-06-23 09:36:10,51\n", "log.no_power"),
+    "years that are none": (HEAD + b"0001-01-01 00:00:00,5\n0001-01-01 00:00:10,6\n" * 9, "log.too_few_rows"),
+    "all missing": (HEAD + b"".join(b"2025-06-23 09:36:%02d,NaN\n" % i for i in range(60)), "log.too_few_rows"),
+}
+
+
+@pytest.mark.parametrize("name", BAD)
+def test_refused_with_its_reason(name: str) -> None:
+    data, code = BAD[name]
+    started = time.perf_counter()
+    found = read_bytes(data, "thing.csv")
+    assert refused(found) == code, [(p.code, sentence(p)) for p in found.problems]
+    assert time.perf_counter() - started < 30
+
+
+def test_a_year_9999_among_good_rows_is_only_that_row() -> None:
+    text = plain(load()).replace("2025-06-23 09:37:00", "9999-12-31 23:59:59")
+    (reading,) = read_bytes(text.encode(), "log.csv").readings
+    assert reading.rows_refused == 1
+    assert reading.trace is not None
+    assert reading.trace.time_s.size == 239
+
+
+def test_folder_and_odd_files(tmp_path: Path) -> None:
+    (tmp_path / "dead").symlink_to(tmp_path / "nothing")
+    (tmp_path / "loop").symlink_to(tmp_path / "loop")
+    os.mkfifo(tmp_path / "pipe")
+    codes = {
+        name: refused(read_path(tmp_path / name))
+        for name in ("dead", "loop", "pipe", "missing")
+    }
+    assert codes == {
+        "dead": "file.dead_link",
+        "loop": "file.loop",
+        "pipe": "file.not_ordinary",
+        "missing": "file.missing",
+    }
+    assert refused(read_path(tmp_path)) == "file.folder"
+
+
+def test_folders_are_walked_once_and_what_cannot_be_read_is_told(tmp_path: Path) -> None:
+    inner = tmp_path / "a" / "b"
+    inner.mkdir(parents=True)
+    (inner / "log.csv").write_text("x")
+    (inner / ".hidden").write_text("x")
+    (tmp_path / "a" / "round").symlink_to(tmp_path / "a", target_is_directory=True)
+    (tmp_path / "a" / "dead.csv").symlink_to(tmp_path / "nothing")
+    os.mkfifo(tmp_path / "a" / "pipe")
+    files, problems = find_files([tmp_path, tmp_path / "gone"])
+    assert [shown for _, shown in files] == [str(inner / "log.csv")]
+    assert sorted(p.code for p in problems) == ["file.dead_link", "file.loop", "file.missing", "file.not_ordinary"]
+    for problem in problems:
+        assert "{" not in sentence(problem)
+
+
+def test_empty_folder(tmp_path: Path) -> None:
+    files, problems = find_files([tmp_path])
+    assert not files
+    assert [p.code for p in problems] == ["file.empty_folder"]
+
+
+@pytest.mark.skipif(not hasattr(os, "geteuid") or os.geteuid() == 0, reason="this user may read everything")
+def test_unreadable(tmp_path: Path) -> None:
+    path = tmp_path / "log.csv"
+    path.write_text("x")
+    path.chmod(0)
+    assert refused(read_path(path)) == "file.unreadable"
+
+
+def test_a_hole_of_two_gigabytes(tmp_path: Path) -> None:
+    path = tmp_path / "log.csv"
+    with path.open("wb") as stream:
+        stream.truncate(2 << 30)
+    started = time.perf_counter()
+    assert refused(read_path(path)) in ("file.sparse", "log.not_a_log")
+    assert time.perf_counter() - started < 30
+
+
+@pytest.fixture
+def streamed(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A log that is read block by block, because blocks are made small."""
+    monkeypatch.setattr("core.logs.read.STREAMED", 1000)
+    monkeypatch.setattr("core.logs.source.BLOCK", 10_000)
+    path = tmp_path / "log.csv"
+    path.write_text(plain(load(rows=6000, step_s=1.0)))
+    return path
+
+
+def test_a_file_cut_while_it_is_read(streamed: Path) -> None:
+    path = streamed
+    size = path.stat().st_size
+
+    def cut(fraction: float, text: str) -> None:
+        if fraction > 0.05 and path.stat().st_size == size:
+            os.truncate(path, size // 3)
+
+    found = read_path(path, progress=cut)
+    codes = {p.code for r in found.readings for p in r.problems} | {p.code for p in found.problems}
+    assert "file.changed" in codes
+
+
+def test_reading_can_be_cancelled_and_reports_progress(streamed: Path) -> None:
+    path = streamed
+    seen: list[float] = []
+
+    def watch(fraction: float, text: str) -> None:
+        seen.append(fraction)
+
+    found = read_path(path, progress=watch)
+    assert found.readings
+    assert seen == sorted(seen)
+    assert seen[-1] == 1.0
+
+    def stop(fraction: float, text: str) -> None:
+        raise Cancelled
+
+    with pytest.raises(Cancelled):
+        read_path(path, progress=stop)
+
+
+def test_block_by_block_gives_what_reading_at_once_gives(streamed: Path) -> None:
+    path = streamed
+    (by_block,), (at_once,) = read_path(path).readings, read_bytes(path.read_bytes(), str(path)).readings
+    assert by_block.trace is not None
+    assert at_once.trace is not None
+    assert by_block.trace.key == at_once.trace.key
+    np.testing.assert_array_equal(by_block.trace.time_s, at_once.trace.time_s)
+    np.testing.assert_array_equal(by_block.trace.power_w, at_once.trace.power_w)
+
+
+def test_every_code_of_the_reader_has_a_sentence() -> None:
+    import re
+
+    import core.logs
+
+    folder = Path(core.logs.__file__).parent
+    used = {
+        code
+        for path in folder.glob("*.py")
+        for code in re.findall(r'"((?:log|file|row)\.[a-z_0-9]+)"', path.read_text("utf-8"))
+        if path.name != "sentences.py"
+    }
+    assert used == set(SENTENCES)
