@@ -13,7 +13,7 @@ from attrs import evolve, field, frozen
 from core.bridges import bridges
 from core.edges import Edge
 from core.fusion import Increment, Seen
-from core.integral import by_power_wh
+from core.integral import between_rows_wh
 from core.lottery import Lottery, lottery
 from core.results.values import Influence
 from core.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh, resolution_u_wh, roughness
@@ -175,7 +175,7 @@ def _edge_doubts(run: _Run, edge: Edge, level_w: float, seconds: float, row: int
 def _outside(run: _Run, first_row: int, last_row: int) -> Increment:
     """Between two rows beside the run."""
     trace = run.trace
-    energy_wh = by_power_wh(trace, float(trace.time_s[first_row]), float(trace.time_s[last_row]))
+    energy_wh = between_rows_wh(trace, first_row, last_row)
     doubts = (
         Influence(SAMPLING, path_u_wh(trace, first_row, last_row, run.around(first_row))),
         Influence(RESOLUTION, resolution_u_wh(trace, first_row, last_row)),
@@ -187,11 +187,14 @@ def _inside(run: _Run, first_row: int, last_row: int) -> Increment:
     """Between two rows of the run: missing rows and gaps are made up for, and slow sampling is doubted."""
     trace = run.trace
     from_s, to_s = float(trace.time_s[first_row]), float(trace.time_s[last_row])
-    inner = trace.power_w[run.start.row_after : run.end.row_before + 1]
-    low_w, high_w = (float(w) for w in np.percentile(inner, [5, 95]))
+    bridged_wh, gap_u_wh = 0.0, 0.0
     gaps = tuple(g for g in trace.gaps if g.start_s >= from_s and g.end_s <= to_s)
-    bridged_wh, gap_u_wh = bridges(trace, gaps, run.start.at_s, run.end.at_s, low_w, high_w)
-    energy_wh = by_power_wh(trace, from_s, to_s) + holes_more_wh(trace, first_row, last_row) + bridged_wh
+    if gaps:
+        inner = trace.power_w[run.start.row_after : run.end.row_before + 1]
+        low_w, high_w = (float(w) for w in np.percentile(inner, [5, 95]))
+        bridged_wh, gap_u_wh = bridges(trace, gaps, run.start.at_s, run.end.at_s, low_w, high_w)
+    energy_wh = between_rows_wh(trace, first_row, last_row) + bridged_wh
+    energy_wh += holes_more_wh(trace, first_row, last_row)
     part = math.sqrt((last_row - first_row) / run.rows)
     # over a gap the doubt is that of the gap
     sampling_wh = path_u_wh(trace, first_row, last_row, evolve(run.inner, gap_w=0.0))

@@ -104,6 +104,28 @@ def by_power_wh(trace: Trace, start_s: float, end_s: float) -> float:
     return pieces(trace, start_s, end_s).energy_wh
 
 
+def between_rows_wh(trace: Trace, first_row: int, last_row: int) -> float:
+    """Energy between two rows by the power column alone: what `by_power_wh` gives, without cutting rows. [Wh]
+
+    Parameters
+    ----------
+    trace : Trace
+    first_row, last_row : int
+
+    Examples
+    --------
+    >>> between_rows_wh(Trace.of([0, 1800, 3600], [100.0, 100.0, 100.0]), 0, 2)
+    100.0
+    """
+    if last_row <= first_row:
+        return 0.0
+    seconds = np.diff(trace.time_s[first_row : last_row + 1])
+    power = trace.power_w[first_row : last_row + 1]
+    if trace.kind == "sampled":
+        return float(seconds @ power[1:] + seconds @ power[:-1]) / 2 / J_PER_WH
+    return float(seconds @ (power[1:] if trace.kind == "averaged" else power[:-1])) / J_PER_WH
+
+
 def mean_w(trace: Trace, start_s: float, end_s: float) -> float:
     """Time-weighted mean power of an interval. [W]
 

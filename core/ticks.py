@@ -11,13 +11,13 @@ import math
 import numpy as np
 from attrs import frozen
 
-from core.integral import by_power_wh
+from core.integral import between_rows_wh
 from core.sampling import Roughness
 from core.traces import Trace
 from core.units import J_PER_WH
 
 #: how many ticks on either side of an edge are used; more cost time and lie further away
-TICKS = 6
+TICKS = 3
 
 
 @frozen
@@ -73,7 +73,7 @@ def reading_at(trace: Trace, tick: Tick, around: Roughness) -> tuple[float, floa
         # several steps at once: only the step itself is known
         return tick.counter_wh + q / 2, q / math.sqrt(12)
     from_s, to_s = float(trace.time_s[tick.previous]), float(trace.time_s[tick.row])
-    most_wh = by_power_wh(trace, from_s, to_s)
+    most_wh = between_rows_wh(trace, tick.previous, tick.row)
     if trace.kind != "averaged":
         # a pulse may have come and gone between the two samples
         most_wh = max(most_wh, around.high_w * (to_s - from_s) / J_PER_WH)

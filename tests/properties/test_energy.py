@@ -8,6 +8,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from core.energy import between, by_power_wh
+from core.integral import between_rows_wh
 from core.results.values import Energy
 from core.study import Meter
 from core.traces import Sampling, Trace
@@ -49,6 +50,13 @@ def test_energies_of_touching_intervals_add_up(trace: Trace, cuts: tuple[float, 
     a, b, c = sorted(cut * trace.end_s for cut in cuts)
     parts = by_power_wh(trace, a, b) + by_power_wh(trace, b, c)
     assert parts == pytest.approx(by_power_wh(trace, a, c), abs=1e-9)
+
+
+@given(trace=traces(), cuts=st.tuples(st.floats(0, 1), st.floats(0, 1)))
+def test_from_row_to_row_it_is_the_same(trace: Trace, cuts: tuple[float, float]) -> None:
+    first, last = sorted(int(cut * (trace.time_s.size - 1)) for cut in cuts)
+    cut = by_power_wh(trace, float(trace.time_s[first]), float(trace.time_s[last]))
+    assert between_rows_wh(trace, first, last) == pytest.approx(cut, abs=1e-9)
 
 
 @given(trace=traces(with_counter=True), by_s=st.floats(0.1, 1e6))
