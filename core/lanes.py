@@ -93,9 +93,11 @@ def headline(study: Study) -> str:
     runs = [run for run in study.runs if run.kind == "run"]
     out = sum(not run.included for run in runs)
     others = sum(run.kind not in ("run", "nothing") for run in study.runs)
-    text = f"{count(len(runs), 'run')} of the {study.part} found in {count(len(study.logs), 'log')}"
-    if study.typed:
-        text += f" and {count(len(study.typed), 'run')} typed in"
+    if not study.logs:
+        text = f"{count(len(study.typed), 'run')} of the {study.part} typed in"
+    else:
+        text = f"{count(len(runs), 'run')} of the {study.part} found in {count(len(study.logs), 'log')}"
+        text += f", {len(study.typed)} typed in" if study.typed else ""
     said = []
     if out:
         said.append(f"{out} of them left out")

@@ -63,7 +63,7 @@ def refused_lines(reading: Reading) -> str:
         lines.append(f"row {refused.row}: {text!r} - {sentence(refused.why)}")
     rest = reading.rows_refused - len(lines)
     if lines and rest > 0:
-        lines.append(f"and {count(rest, 'row')} more")
+        lines.append(f"and {count(rest, 'more row')}")
     return "\n".join(lines)
 
 

@@ -19,6 +19,7 @@ from gui.main_window import MainWindow
 from gui.pages.logs import LogsPage
 from gui.session import Session
 from gui.settings import Settings, data_folder
+from gui.study_files import STUDY_SUFFIX
 
 _TURN_S = 0.001
 _SLOW_TO_LOAD = ("pyarrow.csv", "tsdownsample", "pandas", "scipy.stats", "statsmodels.stats.api", "GTC")
@@ -69,6 +70,8 @@ def run(paths: list[str], demo: bool = False) -> int:
         window.open_demo()
     else:
         _open_last(session, settings)
+        if any(not path.lower().endswith(STUDY_SUFFIX) for path in paths) and session.study.logs:
+            session.new_study()  # logs named at the start are a question of their own
         window.add_paths([Path(path) for path in paths])
     window.show()
     # The pool computes in Python too: the window asks for its turn more often than the usual 5 ms.

@@ -9,6 +9,7 @@ from PySide6.QtGui import (
     QActionGroup,
     QCloseEvent,
     QDragEnterEvent,
+    QDragLeaveEvent,
     QDropEvent,
     QKeySequence,
 )
@@ -36,7 +37,7 @@ from gui.study_files import STUDY_SUFFIX, StudyFiles
 from gui.widgets.problem_list import ProblemList
 from gui.widgets.progress_strip import ProgressStrip
 from gui.widgets.side import Side
-from gui.widgets.welcome import Welcome
+from gui.widgets.welcome import DropHint, Welcome
 
 
 class MainWindow(QMainWindow):
@@ -59,6 +60,7 @@ class MainWindow(QMainWindow):
         self._welcome = Welcome()
         self._problems = ProblemList()
         self._progress = ProgressStrip()
+        self._drop_hint = DropHint(self)
         self._files = StudyFiles(session, settings, self)
         self._actions = make_actions(self, self._does())
         self._theme = QMenu("&Theme", self)
@@ -108,10 +110,15 @@ class MainWindow(QMainWindow):
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if event.mimeData().hasUrls() and any(url.isLocalFile() for url in event.mimeData().urls()):
             event.acceptProposedAction()
+            self._drop_hint.show_over(self._stack)
+
+    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
+        self._drop_hint.hide()
 
     def dropEvent(self, event: QDropEvent) -> None:
         paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
         event.acceptProposedAction()
+        self._drop_hint.hide()
         self.add_paths(paths)
 
     def closeEvent(self, event: QCloseEvent) -> None:

@@ -67,6 +67,9 @@ QHeaderView::section {{
 QProgressBar {{ background: {rule}; border: none; border-radius: 3px; max-height: 6px; min-height: 6px; }}
 QProgressBar::chunk {{ background: {link}; border-radius: 3px; }}
 QScrollArea {{ border: none; background: transparent; }}
+QLabel#drop_hint {{
+    background: {veil}; border: 2px dashed {link}; color: {ink}; font-size: {title}px; font-weight: 600;
+}}
 QSplitter::handle {{ background: {rule}; }}
 QSplitter::handle:horizontal {{ width: 1px; }}
 """
@@ -96,6 +99,7 @@ def style_sheet(look: Look) -> str:
         s8=S8,
         s24=24,
         line=round(px),
+        veil=look.color("card", 0.85).name(look.color("ink").NameFormat.HexArgb),
         # A picture in a style sheet keeps its colours: there is one for each theme.
         chevron=(assets_folder() / "icons" / f"chevron-{'dark' if look.is_dark else 'light'}.svg").as_posix(),
         corner=CORNER,

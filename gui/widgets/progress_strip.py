@@ -1,12 +1,13 @@
 """What the program is doing, how far it is, and a button to stop it."""
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
 
 from gui.jobs import Report
 from gui.look import S4, S8, S16
 
 _STEPS = 1000
+_PATIENCE_MS = 250
 
 
 class ProgressStrip(QWidget):
@@ -35,21 +36,28 @@ class ProgressStrip(QWidget):
         layout.addWidget(self._text)
         layout.addWidget(self._bar, 1)
         layout.addWidget(self._button)
+        # What is over at once need not be told.
+        self._patience = QTimer(self)
+        self._patience.setSingleShot(True)
+        self._patience.setInterval(_PATIENCE_MS)
+        self._patience.timeout.connect(self.show)
         self.hide()
 
     def tell(self, report: Report) -> None:
         """Show how far a job is."""
+        if self.isHidden() and not self._patience.isActive():
+            self._patience.start()
         self._key = report.key
         text = report.text[:1].upper() + report.text[1:]
         self._text.setText(text)
         self._bar.setValue(round(_STEPS * report.fraction))
         self._bar.setAccessibleDescription(f"{text}, {report.fraction:.0%}")
         self._button.setEnabled(True)
-        self.show()
 
     def end(self, key: str) -> None:
         """The job is over."""
         if key == self._key:
+            self._patience.stop()
             self.hide()
 
     def _cancel(self) -> None:

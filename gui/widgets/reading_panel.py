@@ -1,5 +1,7 @@
 """How one log was read: every choice with its reason, to be corrected, and what was refused."""
 
+from pathlib import PurePath
+
 from attrs import evolve
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
@@ -120,9 +122,12 @@ class ReadingPanel(QScrollArea):
         self.setMinimumWidth(max(self._body.minimumSizeHint().width(), 36 * em) + bar)
 
     def _reading(self) -> Reading | None:
-        if self._data is None or not self._data.readings:
+        if self._log is None or self._data is None:
             return None
-        return self._data.readings[min(self._index, len(self._data.readings) - 1)]
+        source = self._log.sources[min(self._index, len(self._log.sources) - 1)]
+        name, device = source.file_name, source.device
+        found = [r for r in self._data.readings if PurePath(r.file).name == name and r.device == device]
+        return found[0] if found else None
 
     # what the user does
 

@@ -1,6 +1,6 @@
 """What an empty window says: what to drop, and where to look first."""
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QPoint, QRect, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
@@ -82,6 +82,24 @@ class Welcome(QWidget):
         button.setProperty("role", role)
         button.clicked.connect(signal)
         return button
+
+
+class DropHint(QLabel):
+    """Lies over the window while something that can be read is held over it."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__("Let go to read this", parent)
+        self.setObjectName("drop_hint")
+        self.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+        self.hide()
+
+    def show_over(self, widget: QWidget) -> None:
+        """Cover another widget of the window."""
+        parent = self.parentWidget()
+        self.setGeometry(QRect(widget.mapTo(parent, QPoint(0, 0)), widget.size()))
+        self.raise_()
+        self.show()
 
 
 def _step(number: int, text: str) -> QHBoxLayout:

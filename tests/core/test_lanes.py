@@ -18,6 +18,14 @@ def test_the_sentence_counts_what_was_found():
     assert headline(out).startswith("2 runs of the clip found in 1 log; 1 of them left out; 1 stretch")
 
 
+def test_typed_runs_are_counted_with_and_without_logs():
+    study = study_with("run")
+    typed = edits.add_typed(study, study.machines[0].id, 300.0).study
+    assert headline(typed) == "1 run of the clip found in 1 log, 1 typed in."
+    alone = edits.add_machine(Study("s", part="clip"), "Alder").study
+    assert headline(edits.add_typed(alone, "a1", 300.0).study) == "1 run of the clip typed in."
+
+
 def test_no_run_is_said_as_no_run():
     assert (
         headline(study_with("heating")) == "No runs of the clip found in 1 log; 1 stretch is something else."

@@ -219,7 +219,7 @@ def test_readings_of_a_display_are_typed_in_without_any_log(qtbot, tmp_path: Pat
         assert [t.energy_wh for t in user.study.typed] == pytest.approx([400.0, 500.0])
         assert user.study.typed[0].seconds == 4200
         assert user.study.typed[0].step_wh == 10.0
-        assert user.text("sentence") == "No runs of the part found in no logs and 2 runs typed in."
+        assert user.text("sentence") == "2 runs of the part typed in."
 
 
 def test_a_reading_that_runs_backward_is_refused_with_the_reason(qtbot, tmp_path: Path):
