@@ -40,6 +40,37 @@ class Meter:
 
 
 @frozen
+class LoadCheck:
+    """One steady load read with two meters, at the same time or one after the other.
+
+    Parameters
+    ----------
+    meter_id, other_id : str
+        The two meters.
+    reading, other_reading : float
+        What each showed: energies, or powers. [Wh] or [W] by `unit`
+    unit : {"Wh", "W"}
+    step, other_step : float
+        Last digit of each display. [Wh] or [W]
+    seconds : float or None
+        How long the load was measured; None for powers. [s]
+    note : str
+        What the load was.
+    """
+
+    id: str
+    meter_id: str
+    other_id: str
+    reading: float
+    other_reading: float
+    unit: Literal["Wh", "W"] = "Wh"
+    step: float = 0.0
+    other_step: float = 0.0
+    seconds: float | None = None
+    note: str = ""
+
+
+@frozen
 class Machine:
     """A material-extrusion machine; `slot` fixes its colour and marker and never moves."""
 
@@ -78,12 +109,16 @@ class Source:
 
 @frozen
 class Log:
-    """The log of one machine: one source, or several that continue each other."""
+    """The log of one machine: one source, or several that continue each other.
+
+    ``of_bed`` says that its meter, or channel, measured the machine's heated bed alone.
+    """
 
     id: str
     machine_id: str
     meter_id: str
     sources: tuple[Source, ...]
+    of_bed: bool = False
 
 
 @frozen
@@ -104,6 +139,11 @@ class Run:
         The user's reason for leaving it out.
     found_why : str
         The program's reason when it is no run of the part, as a code of `core.wording`.
+    set_bed_off : bool
+        The user says that the part was made with the bed off: it tells the bed's part of the other runs, and
+        is itself not compared.
+    bed_c, room_c : float or None
+        Temperatures of bed and room as the user noted them. [degC]
     """
 
     id: str
@@ -119,6 +159,9 @@ class Run:
     set_included: bool | None = None
     why_left_out: str = ""
     name: str = ""
+    set_bed_off: bool = False
+    bed_c: float | None = None
+    room_c: float | None = None
 
     @property
     def start_s(self) -> float:
@@ -138,7 +181,9 @@ class Run:
     @property
     def included(self) -> bool:
         """Whether it counts in the comparison."""
-        return self.kind == "run" if self.set_included is None else self.set_included
+        if self.set_included is None:
+            return self.kind == "run" and not self.set_bed_off
+        return self.set_included
 
     @property
     def is_moved(self) -> bool:
@@ -173,7 +218,7 @@ class TypedReading:
 
 @frozen
 class Study:
-    """The whole document."""
+    """The whole document. ``bed_c`` and ``room_c`` are those of the test where a run has none of its own."""
 
     id: str
     name: str = "Untitled study"
@@ -186,6 +231,8 @@ class Study:
     runs: tuple[Run, ...] = ()
     typed: tuple[TypedReading, ...] = ()
     invented: bool = field(default=False)
+    room_c: float | None = None
+    checks: tuple[LoadCheck, ...] = ()
 
     def machine(self, machine_id: str) -> Machine:
         """The machine with this id."""
