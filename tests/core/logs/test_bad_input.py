@@ -1,4 +1,4 @@
-"""What is no log is refused with a problem that says so; nothing raises, nothing takes long, nothing is changed."""
+"""What is no log is refused with a problem that says so: no exception, no long wait, no changed file."""
 
 import gzip
 import io
@@ -93,9 +93,15 @@ BAD = {
     "one long line": (b"1234567890" * (2 << 20), "log.line_too_long"),
     "very many columns": (b"," * (10 << 20) + b"\n" + b"1," * (5 << 20), "log.line_too_long"),
     "no time": (b"a,b\n" + b"x,1.5\ny,0.5\n" * 50, "log.no_time"),
-    "no power": (b"time,bed temperature [degC]\n2025-06-23 09:36:00,50\n2025-06-23 09:36:10,51\n", "log.no_power"),
+    "no power": (
+        b"time,bed temperature [degC]\n2025-06-23 09:36:00,50\n2025-06-23 09:36:10,51\n",
+        "log.no_power",
+    ),
     "years that are none": (HEAD + b"0001-01-01 00:00:00,5\n0001-01-01 00:00:10,6\n" * 9, "log.too_few_rows"),
-    "all missing": (HEAD + b"".join(b"2025-06-23 09:36:%02d,NaN\n" % i for i in range(60)), "log.too_few_rows"),
+    "all missing": (
+        HEAD + b"".join(b"2025-06-23 09:36:%02d,NaN\n" % i for i in range(60)),
+        "log.too_few_rows",
+    ),
 }
 
 
@@ -120,10 +126,7 @@ def test_folder_and_odd_files(tmp_path: Path) -> None:
     (tmp_path / "dead").symlink_to(tmp_path / "nothing")
     (tmp_path / "loop").symlink_to(tmp_path / "loop")
     os.mkfifo(tmp_path / "pipe")
-    codes = {
-        name: refused(read_path(tmp_path / name))
-        for name in ("dead", "loop", "pipe", "missing")
-    }
+    codes = {name: refused(read_path(tmp_path / name)) for name in ("dead", "loop", "pipe", "missing")}
     assert codes == {
         "dead": "file.dead_link",
         "loop": "file.loop",
@@ -143,7 +146,12 @@ def test_folders_are_walked_once_and_what_cannot_be_read_is_told(tmp_path: Path)
     os.mkfifo(tmp_path / "a" / "pipe")
     files, problems = find_files([tmp_path, tmp_path / "gone"])
     assert [shown for _, shown in files] == [str(inner / "log.csv")]
-    assert sorted(p.code for p in problems) == ["file.dead_link", "file.loop", "file.missing", "file.not_ordinary"]
+    assert sorted(p.code for p in problems) == [
+        "file.dead_link",
+        "file.loop",
+        "file.missing",
+        "file.not_ordinary",
+    ]
     for problem in problems:
         assert "{" not in sentence(problem)
 

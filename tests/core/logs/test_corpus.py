@@ -4,13 +4,20 @@ import numpy as np
 import pytest
 
 from core.logs import Reading, read_bytes
-from tests.core.logs.corpus import Case, Machine, cases
+from tests.core.logs import shapes_of_clocks, shapes_of_columns, shapes_of_files, shapes_of_text
+from tests.core.logs.corpus import Case, Machine
 
-CASES = cases()
+CASES = [
+    *shapes_of_text.cases(),
+    *shapes_of_clocks.cases(),
+    *shapes_of_columns.cases(),
+    *shapes_of_files.cases(),
+]
 
 
 def test_the_corpus_is_large_enough():
     assert len(CASES) >= 80
+    assert len({c.name for c in CASES}) == len(CASES)
 
 
 @pytest.mark.parametrize("case", CASES, ids=lambda c: c.name)
