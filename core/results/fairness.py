@@ -76,7 +76,8 @@ def _of_machine(given: MachineInput) -> tuple[Finding, ...]:
     edge_s = EDGE_SAMPLES * max((seen.trace.median_s for seen in logs_compared(given)), default=0.0)
     found += _starts(result, edge_s)
     found += _lengths(result, edge_s)
-    found += _outliers(result)
+    explained = {f.problem.fact("run") for f in found}
+    found += (f for f in _outliers(result) if f.problem.fact("run") not in explained)
     found += _gaps(result)
     found += _by_hand(result)
     found += _resolution(given, result)
@@ -138,9 +139,12 @@ def _lengths(result: MachineResult, edge_s: float) -> Iterable[Finding]:
     if len(runs) < 2:
         return
     times = [_processing_s(r) for r in runs]
+    wholes = [_processing_s(r) + _warm_up_s(r) for r in runs]
     for i, run in enumerate(runs):
         usual = _others(times, i)
-        by = times[i] - usual
+        by, whole_by = times[i] - usual, wholes[i] - _others(wholes, i)
+        # where the end of warm-up was seen elsewhere, only one of the two differs
+        by = 0.0 if by * whole_by <= 0 else math.copysign(min(abs(by), abs(whole_by)), by)
         if abs(by) <= max(LENGTH_SHARE * usual, LENGTH_S + edge_s):
             continue
         if by < 0 and len(runs) == 2:
