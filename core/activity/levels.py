@@ -77,7 +77,7 @@ def learn(rows: Rows, progress: Progress = silent) -> Levels:
     quiet = widened(still, rows.window) & (power_w < TOP_PART * top_w)
     low_w = highest(low_w, rows.window, part(progress, 0.8, 1.0))
     at_ends = bool(quiet[: rows.window].any() or quiet[-rows.window :].any())
-    standby_w = _standby_w(power_w, weight_s, quiet, top_w, tolerance_w, at_ends)
+    standby_w = _standby_w(power_w, weight_s, quiet, top_w, tolerance_w, rows.window)
     if standby_w is None:
         floor_w = quantile(power_w, weight_s, 0.02)
         return Levels(None, None, floor_w / 4, floor_w, quiet_w, dark_part, quiet)
@@ -166,7 +166,7 @@ def _standby_w(
     quiet: NDArray[np.bool_],
     top_w: float,
     tolerance_w: float,
-    at_ends: bool,
+    window: int,
 ) -> float | None:
     """The lowest idle plateau; 0 for a machine that draws nothing the meter shows, None without one."""
     if not quiet.any():
@@ -181,8 +181,11 @@ def _standby_w(
     if zero_share > ZERO_TIME and lowest_w > ZERO_TOP * top_w:
         return 0.0
     near = np.abs(power_w - lowest_w) < tolerance_w
-    if weight_s[near & quiet].sum() < 0.5 * weight_s[near].sum() and not at_ends:
-        return None  # a few rows that happen to agree, while the power passes by
+    resting = near & quiet
+    at_ends = resting[:window].any() or resting[-window:].any()
+    if weight_s[resting].sum() < 0.5 * weight_s[near].sum() and not at_ends:
+        # a few rows that happen to agree, while the power passes by
+        return 0.0 if zero_share > ZERO_TIME else None
     return lowest_w
 
 

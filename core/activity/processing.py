@@ -15,11 +15,11 @@ LONG_S = 900.0
 #: ... and this part of those of the stretch that moves most
 MOVING_PART = 0.35
 #: among stretches of at least this part of the longest
-COUNTED_PART = 0.2
+COUNTED_PART = 0.5
 #: where movement cannot be seen, a stretch shorter than this is heating [s]
 UNSEEN_S = 300.0
 #: a meter that shows no change smaller than this may be blind to movement [W]
-BLIND_W = 1.5
+BLIND_W = 0.9
 #: a base below this part of the moving stretches' base (both above standby) is no processing
 BASE_PART = 0.72
 

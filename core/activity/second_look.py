@@ -9,13 +9,16 @@ from collections.abc import Hashable, Sequence
 import numpy as np
 from attrs import evolve
 
-from core.activity.grouping import grouped, with_parts
+from core.activity.grouping import BEGUN_UNSEEN, grouped, with_parts
 from core.activity.values import Activity, Stretch
 
 #: machines differ in speed: the part takes others within this much of a time (natural logarithm of the ratio)
 SPEED_APART = 0.45
 #: and the length chosen has to be nearer than the next best by this much
 CLEARLY = 0.15
+#: both are stricter for a length that was made once less than another
+FEWER_APART = 0.25
+FEWER_CLEARLY = 0.4
 
 Groups = list[list[Stretch]]
 
@@ -46,25 +49,32 @@ def second_look(
     owners = list(range(len(activities))) if machines is None else list(machines)
     if len(owners) != len(activities):
         raise ValueError("each log needs a machine")
-    groups = {
-        owner: _groups([a for a, o in zip(activities, owners, strict=True) if o == owner]) for owner in owners
-    }
+    logs = {owner: [a for a, o in zip(activities, owners, strict=True) if o == owner] for owner in owners}
+    groups = {owner: _groups(of_machine) for owner, of_machine in logs.items()}
     settled = {owner: _settled_s(of_machine) for owner, of_machine in groups.items()}
     new: dict[int, Stretch] = {}
     for owner, of_machine in groups.items():
         others = [s for other, s in settled.items() if other != owner and s is not None]
-        chosen = None
-        if of_machine and settled[owner] is None and others:
-            chosen = _chosen(of_machine, float(np.median(others)))
-        ordered = chosen or of_machine
-        placed = with_parts(ordered)
-        if chosen:
-            placed = [evolve(s, why="", sure=True) if s.kind == "run" else s for s in placed]
-        new |= {id(old): s for old, s in zip((s for g in ordered for s in g), placed, strict=True)}
+        is_open = len(of_machine) > 1 and len(of_machine[0]) - len(of_machine[1]) <= 1
+        chosen = _chosen(of_machine, float(np.median(others))) if is_open and others else None
+        if chosen or len(logs[owner]) > 1:
+            new |= _placed(chosen or of_machine, logs[owner], is_chosen=chosen is not None)
     return tuple(
         evolve(activity, stretches=tuple(new.get(id(s), s) for s in activity.stretches))
         for activity in activities
     )
+
+
+def _placed(groups: Groups, logs: Sequence[Activity], *, is_chosen: bool) -> dict[int, Stretch]:
+    """New stretches by the identity of the old ones."""
+    placed = with_parts(groups)
+    if is_chosen:
+        placed = [evolve(s, why="", sure=True) if s.kind == "run" else s for s in placed]
+    new = {id(old): s for old, s in zip((s for group in groups for s in group), placed, strict=True)}
+    if groups:  # with whole runs at hand, one whose beginning was not seen is not needed
+        for stretch in (s for log in logs for s in log.stretches if s.why in BEGUN_UNSEEN):
+            new[id(stretch)] = evolve(stretch, kind="cut", part="", sure=True)
+    return new
 
 
 def _groups(activities: Sequence[Activity]) -> Groups:
@@ -73,7 +83,7 @@ def _groups(activities: Sequence[Activity]) -> Groups:
         s
         for activity in activities
         for s in activity.stretches
-        if s.kind in ("run", "other part", "broken off")
+        if s.kind in ("run", "other part", "broken off") and s.why not in BEGUN_UNSEEN
     ]
     return [list(group) for group in grouped(made)]
 
@@ -87,10 +97,15 @@ def _settled_s(groups: Groups) -> float | None:
 
 def _chosen(groups: Groups, reference_s: float) -> Groups | None:
     """`groups` with the part's first; None where the reference does not say which it is."""
-    rivals = [group for group in groups if len(group) >= len(groups[0])]
+    rivals = [group for group in groups if len(group) >= len(groups[0]) - 1]
     apart = [abs(np.log(np.median([s.processing_s for s in group]) / reference_s)) for group in rivals]
     order = np.argsort(apart)
-    if apart[order[0]] > SPEED_APART or apart[order[1]] - apart[order[0]] < CLEARLY:
-        return None
     best = rivals[int(order[0])]
+    more = len(best) < len(
+        groups[0]
+    )  # against a length that was made once more the reference has to be clearer
+    if apart[order[0]] > (FEWER_APART if more else SPEED_APART):
+        return None
+    if len(order) > 1 and apart[order[1]] - apart[order[0]] < (FEWER_CLEARLY if more else CLEARLY):
+        return None
     return [best, *(group for group in groups if group is not best)]

@@ -61,3 +61,24 @@ def test_logs_of_one_machine_are_looked_at_together() -> None:
 def test_every_log_needs_a_machine() -> None:
     with pytest.raises(ValueError, match="machine"):
         second_look([found(Task("part", 1500))], [])
+
+
+def begun_hot() -> Activity:
+    made = simulate(MachineModel(), MeterModel(2.0), (Task("part", 1800, homing_s=0), Task("idle", 600)), 6)
+    return find(made.trace)
+
+
+def test_a_run_whose_beginning_was_not_seen_counts_only_where_there_is_no_other() -> None:
+    hot = begun_hot()
+    assert [(s.kind, s.sure) for s in hot.stretches] == [("run", False)]
+    assert second_look([hot, found(Task("part", 1800))], ["left", "right"])[0] == hot
+    looked_at, _ = second_look([hot, found(Task("part", 1800))], ["left", "left"])
+    assert [s.kind for s in looked_at.stretches] == ["cut"]
+
+
+def test_other_machines_outweigh_a_length_made_once_more() -> None:
+    tasks = (Task("part", 500), Task("part", 500), Task("part", 1900))
+    many = found(*tasks)
+    assert [s.kind for s in many.stretches] == ["run", "run", "other part"]
+    looked_at, _ = second_look([many, find(simulate(MachineModel(), MeterModel(), DAY).trace)])
+    assert [s.kind for s in looked_at.stretches] == ["other part", "other part", "run"]
