@@ -123,6 +123,7 @@ class MainWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self._settings.geometry = self.saveGeometry()
+        self.hide()  # a job may need seconds until it can stop; nobody should have to look at that
         self._settings.sync()
         self._jobs.close()
         self._session.close()

@@ -96,8 +96,8 @@ class DropHint(QLabel):
 
     def show_over(self, widget: QWidget) -> None:
         """Cover another widget of the window."""
-        parent = self.parentWidget()
-        self.setGeometry(QRect(widget.mapTo(parent, QPoint(0, 0)), widget.size()))
+        corner = self.window().mapFromGlobal(widget.mapToGlobal(QPoint(0, 0)))
+        self.setGeometry(QRect(corner, widget.size()))
         self.raise_()
         self.show()
 
