@@ -4,7 +4,7 @@ from core.figures.compare import shown_runs
 from core.formatting import count
 from core.found.question import Question, value_of
 from core.found.values import SourceLine
-from core.found.writing import began, shown
+from core.found.writing import shown, when
 from core.quantities import Quantity
 from core.results.values import RunResult
 from core.wording import sentence
@@ -28,8 +28,8 @@ def sources(asked: Question, quantity: Quantity) -> tuple[SourceLine, ...]:
 
 def _source(asked: Question, run: RunResult, quantity: Quantity) -> SourceLine:
     told = [f"{run.name}: {shown(value_of(run, quantity), quantity, asked.locale)}"]
-    if began(run):
-        told.append(began(run))
+    if when(run):
+        told.append(when(run))
     if run.decided_by_user:
         told.append("by your decision")
     if not run.included:

@@ -7,6 +7,7 @@ from core.found import around, budgets, energy, sensitivity
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation
 from core.found.writing import figures, shown
+from core.heater import levels
 from core.quantities import BED_SHARE
 from core.results.values import BedShare, RunResult
 from core.units import SECONDS_PER_HOUR
@@ -74,7 +75,29 @@ def _of_run(
     if run.seconds:
         rest_w = rest_wh * SECONDS_PER_HOUR / run.seconds
         formula.append(f"what is not the bed draws {figures(rest_w, 3, locale)} W on average")
+    if bed.method == "heater switching":
+        formula += _pulses(asked, run)
     return method, tuple(formula), ()
+
+
+def _pulses(asked: Question, run: RunResult) -> list[str]:
+    """What the log shows of the heater's pulses."""
+    trace, measured = asked.trace_of(run), asked.measured(run)
+    if trace is None or measured is None or run.end_s is None:
+        return []
+    warm_s = next((span.end_s for span in measured.states if span.state == "warm-up"), measured.start_s)
+    found = levels(trace, measured.start_s, max(warm_s, measured.start_s), min(run.end_s, trace.end_s))
+    if found is None:
+        return []
+    locale = asked.locale
+    said = [
+        f"between the heater's pulses: {figures(found.off_w, 3, locale)} W, "
+        f"in {percent(found.off_share, 0, locale)} of the rows of processing",
+        f"its pulses: {figures(found.step_w, 3, locale)} W more; {found.changes} changes between the two",
+    ]
+    if found.plateau_w is not None:
+        said.append(f"end of the warm-up's first plateau: {figures(found.plateau_w, 3, locale)} W")
+    return said
 
 
 def _of_machine(asked: Question) -> tuple[tuple[str, ...], tuple[str, ...], tuple[BudgetLine, ...]]:

@@ -9,7 +9,7 @@ from core.found.values import Explanation
 from core.found.writing import figures, shown
 from core.integral import by_power_wh
 from core.quantities import ENERGY
-from core.results.runs import Measurement
+from core.results.runs import MAKING, Measurement
 from core.results.values import Energy, RunResult
 from core.study import Boundary
 from core.traces import Trace
@@ -98,32 +98,45 @@ def of_machine(asked: Question) -> Explanation:
     )
 
 
+def counted(asked: Question, run: RunResult) -> str:
+    """What of a stretch is counted."""
+    stretch = next((r for r in asked.study.runs if r.id == run.run_id), None)
+    if stretch is not None and stretch.kind not in MAKING:
+        return f"It is no run of a part ({stretch.kind}), and is measured with the edges of one."
+    return COUNTED[asked.comparison.boundary]
+
+
 def method(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
     """How the energy of a run was found, in words."""
     trace = asked.trace_of(run)
     said = []
     if used.method == "typed":
         return ("Read from the meter's display before and after the run, and typed in.",)
-    if used.method == "power":
-        said.append("The power column of the log was added up over the time of the run.")
-    else:
-        said.append(
-            "The meter's own energy counter was read at the start and at the end of the run; "
-            "the power column ties its steps to the very moments."
-        )
+    said.append("The power column of the log was added up over the time of the run.")
     if trace is not None:
         said.append(_KIND[trace.kind][0])
-    said.append(COUNTED[asked.comparison.boundary])
-    if used.by_power_wh is not None and used.by_counter_wh is not None:
+    if used.by_counter_wh is not None:
         said.append(
-            f"Both ways were worked out: {figures(used.by_power_wh, locale=asked.locale)} Wh by the power, "
-            f"{figures(used.by_counter_wh, locale=asked.locale)} Wh by the counter. "
-            "The one that is less unsure was taken."
+            "The meter's own energy counter was read over the same time; the power column ties its steps "
+            "to the run's edges."
         )
+    said += _joined(used)
+    said.append(counted(asked, run))
     stretch = next((r for r in asked.study.runs if r.id == run.run_id), None)
     if stretch is not None:
         said.append("You set its edges." if stretch.is_moved else "The program found its edges in the log.")
     return tuple(said)
+
+
+def _joined(used: Energy) -> list[str]:
+    """What became of the two ways, where there are two."""
+    if used.by_counter_wh is None or used.by_power_wh is None:
+        return []
+    if used.energy_wh == used.by_counter_wh:
+        return ["The counter alone was taken, as the surer of the two."]
+    if used.energy_wh == used.by_power_wh:
+        return ["The power alone was taken, as the surer of the two."]
+    return ["The two were joined, each weighted by how sure it is (generalized least squares)."]
 
 
 def formula(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
@@ -132,11 +145,8 @@ def formula(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
     if used.method == "typed" or trace is None or measured is None:
         return (f"E = {figures(used.energy_wh, locale=asked.locale)} Wh",)
     said = _by_power(asked, trace, measured, used)
-    if used.method != "power":
-        said += _by_counter(asked, trace, measured, used)
-    spans = [
-        span for span in measured.states if span.end_s > measured.start_s and span.start_s < measured.end_s
-    ]
+    said += _by_counter(asked, trace, measured, used)
+    spans = [span for span in run.states if span.end_s > measured.start_s and span.start_s < measured.end_s]
     parts = []
     for span in spans:
         a_s, b_s = max(span.start_s, measured.start_s), min(span.end_s, measured.end_s)
@@ -169,7 +179,7 @@ def _by_power(asked: Question, trace: Trace, measured: Measurement, used: Energy
 
 def _by_counter(asked: Question, trace: Trace, measured: Measurement, used: Energy) -> list[str]:
     inside = _rows_inside(trace, measured)
-    if trace.counter_wh is None or inside is None:
+    if trace.counter_wh is None or used.by_counter_wh is None or inside is None:
         return []
     first, last = inside
     seen = np.flatnonzero(np.isfinite(trace.counter_wh[first : last + 1])) + first
@@ -180,8 +190,9 @@ def _by_counter(asked: Question, trace: Trace, measured: Measurement, used: Ener
     locale = asked.locale
     return [
         f"counter from the first to the last row inside the run: rises by {figures(rise_wh, 5, locale)} Wh",
-        f"tied to the run's edges by the power ({figures(used.energy_wh - rise_wh, 2, locale)} Wh): "
-        f"{figures(used.energy_wh, 5, locale)} Wh",
+        f"tied to the run's edges by the power ({figures(used.by_counter_wh - rise_wh, 2, locale)} Wh): "
+        f"{figures(used.by_counter_wh, 5, locale)} Wh",
+        f"power and counter together: {figures(used.energy_wh, 5, locale)} Wh",
     ]
 
 

@@ -6,22 +6,28 @@ changed, and the mean of the same runs.
 
 from collections.abc import Callable, Sequence
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from core.figures.compare import shown_runs
 from core.formatting import duration
 from core.found.question import Question
 from core.found.writing import change, shown
 from core.quantities import Quantity
-from core.results.runs import Measurement
+from core.results.runs import Measurement, Seen, measure, seen
 from core.results.values import Measured, RunResult
 from core.study import BOUNDARIES
+from core.traces import Sampling
 from core.units import mean_w, parts_per_kwh
 
 #: how far an edge is moved to see what it matters [s]
 LATER_S = 30.0
 #: runs that are tried without, those that matter most
 MOST_WITHOUT = 3
+_HELD: dict[Sampling, str] = {
+    "sampled": "instants",
+    "averaged": "means of intervals",
+    "on_change": "changes only",
+}
 
 
 @frozen
@@ -90,6 +96,8 @@ def lines(asked: Question, quantity: Quantity) -> tuple[str, ...]:
     if asked.run is None:
         said += _others(asked, quantity, base)
     said += _boundaries(asked, quantity)
+    if asked.run is not None and quantity.key != "seconds":
+        said += told(*_read_otherwise(asked, asked.run))
     if quantity.key in ("energy_wh", "parts_per_kwh", "mean_w"):
         lower = [Sample(s.energy_wh / 1.01, s.seconds, s.share) for s in map(_sample, runs)]
         said += told("If the meter read 1 % too high", lower)
@@ -116,6 +124,24 @@ def _moved(
     if start_by_s:
         what = f"If {each} started one sample ({duration(-start_by_s)}) earlier"
     return what, samples if samples and len(samples) == len(asked.runs) else None
+
+
+def _read_otherwise(asked: Question, run: RunResult) -> tuple[str, list[Sample] | None]:
+    """The run with the values of its log taken for the other thing that they may stand for."""
+    trace, log = asked.trace_of(run), asked.log_of(run)
+    if trace is None or log is None or run.start_s is None or run.end_s is None:
+        return "", None
+    kind: Sampling = "averaged" if trace.kind == "sampled" else "sampled"
+    read = evolve(trace, kind=kind, key=f"{trace.key} read as {kind}")
+    activity = seen(trace, (asked.activities or {}).get(log.id)).activity
+    measured = measure(
+        Seen(read, activity),
+        run.start_s,
+        run.end_s,
+        asked.comparison.boundary,
+        asked.study.meter(log.meter_id),
+    )
+    return f"If the log held {_HELD[kind]}", None if measured is None else [_of(measured)]
 
 
 def _one_sample_s(asked: Question) -> float:

@@ -2,7 +2,7 @@
 
 import math
 
-from core.formatting import POINT, NumberLocale, number, with_interval, with_unit
+from core.formatting import POINT, NumberLocale, duration, number, with_interval, with_unit
 from core.quantities import BED_SHARE, Quantity
 from core.results.values import Measured, RunResult
 
@@ -61,6 +61,9 @@ def change(by: float, quantity: Quantity, locale: NumberLocale = POINT) -> str:
     return f"{'+' if by > 0 else ''}{number(by, decimals, locale)} {unit}"
 
 
-def began(run: RunResult) -> str:
-    """When a run began, to the minute; empty where no clock tells it."""
-    return "" if run.start is None else run.start[:16].replace("T", " ")
+def when(run: RunResult) -> str:
+    """When a run began and how long it took; empty where no clock tells it."""
+    if run.start is None:
+        return ""
+    lasted = "" if run.seconds is None else f" for {duration(run.seconds)}"
+    return f"{run.start[:16].replace('T', ' ')}{lasted}"

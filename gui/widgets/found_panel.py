@@ -3,7 +3,7 @@
 from html import escape
 
 from PySide6.QtCore import QEvent, Qt, QUrl, Signal
-from PySide6.QtGui import QGuiApplication, QKeyEvent
+from PySide6.QtGui import QGuiApplication, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
@@ -20,8 +20,9 @@ from PySide6.QtWidgets import (
 from core.formatting import POINT, NumberLocale
 from core.found import Explanation, SourceLine, as_markdown
 from core.found.topics import TOPICS, text_of
-from gui.look import S4, S8, S12, S16, S24
+from gui.look import S4, S8, S12, S16, S24, current
 from gui.widgets.budget_chart import BudgetChart
+from gui.widgets.long_text import show_markdown
 
 _MORE, _LESS = "More about this", "Back to the number"
 
@@ -66,7 +67,7 @@ class FoundPanel(QFrame):
         self.page = QTextBrowser()
         self.page.setObjectName("found_page")
         self.page.setOpenLinks(False)
-        self.page.setFrameShape(QFrame.Shape.NoFrame)
+        self.page.setStyleSheet("QTextBrowser { border: none; background: transparent; }")
         self.page.anchorClicked.connect(self._follow)
         self._stack = QStackedWidget()
         self._stack.addWidget(self.body)
@@ -110,6 +111,15 @@ class FoundPanel(QFrame):
             self._explanation = None
             self.closed.emit()
 
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """One hairline parts it from the page."""
+        painter = QPainter(self)
+        painter.setPen(current().pen("rule", 0))
+        if self._direction == QBoxLayout.Direction.LeftToRight:
+            painter.drawLine(0, 0, self.width(), 0)
+        else:
+            painter.drawLine(0, 0, 0, self.height())
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
             self.close_panel()
@@ -140,7 +150,7 @@ class FoundPanel(QFrame):
 
     def _open(self, topic: str) -> None:
         others = ", ".join(f"[{TOPICS[name].title}](topic:{name})" for name in TOPICS[topic].related)
-        self.page.setMarkdown(f"{text_of(topic)}\n\nMore: {others}\n")
+        show_markdown(self.page, f"{text_of(topic)}\n\nMore: {others}\n")
         self.page.setAccessibleName(TOPICS[topic].title)
         self._stack.setCurrentWidget(self.page)
         self.more.setText(_LESS)
@@ -163,6 +173,7 @@ class FoundPanel(QFrame):
         buttons.setSpacing(S4)
         for button in (self.more, self.copy, self.close_button):
             buttons.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
+        buttons.addStretch(1)
         self._head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._head.setSpacing(S4)
         self._head.addLayout(said, 1)

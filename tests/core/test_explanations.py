@@ -146,11 +146,12 @@ def test_a_counter_is_tied_to_the_edges() -> None:
     assert run.energy is not None
     assert run.energy.method == "counter with power at the edges"
     found = asked(both, comparison, machine, "energy_wh", run.run_id)
-    assert "energy counter" in found.method[0]
-    assert last_number(line(found.formula, "tied to")) == pytest.approx(run.energy_wh, abs=6e-4)
+    assert "energy counter" in found.method[2]
+    assert last_number(line(found.formula, "tied to")) == pytest.approx(run.energy.by_counter_wh, abs=6e-3)
+    assert last_number(line(found.formula, "power and counter")) == pytest.approx(run.energy_wh, abs=6e-3)
     rise = last_number(line(found.formula, "counter from"))
     assert rise == pytest.approx(run.energy_wh, abs=0.3)
-    assert any("Both ways were worked out" in text for text in found.method)
+    assert any("joined, each weighted by how sure it is" in text for text in found.method)
 
 
 def test_a_mean_without_one_run_is_the_mean_of_the_others(three: Bench, compared: Comparison) -> None:
@@ -191,6 +192,30 @@ def test_the_other_boundaries_are_those_of_the_study_compared_so(three: Bench, c
     assert line(found.sensitivity, "Counting processing only") == (
         f"Counting processing only: {energy.value:.1f} Wh"
     )
+
+
+def test_a_log_read_for_the_other_thing_it_may_hold(three: Bench, compared: Comparison) -> None:
+    study, traces = three
+    machine = of(compared, "Alder")
+    run = machine.runs[0]
+    found = asked(three, compared, machine, "energy_wh", run.run_id)
+    means = {key: evolve(each, kind="averaged", key=f"{key} of means") for key, each in traces.items()}
+    then = of(compare(study, means), "Alder").runs[0].energy_wh
+    assert then is not None
+    assert run.energy_wh is not None
+    told = line(found.sensitivity, "If the log held means of intervals")
+    assert told.endswith(change(then - run.energy_wh, ENERGY))
+
+
+def test_a_stretch_that_made_no_part_is_not_told_as_a_run(three: Bench) -> None:
+    study, traces = three
+    run_id = of(compare(study, traces), "Alder").runs[0].run_id
+    study = edits.set_kind(study, run_id, "hold test").study
+    comparison = compare(study, traces)
+    found = asked((study, traces), comparison, of(comparison, "Alder"), "energy_wh", run_id)
+    assert "It is no run of a part (hold test)" in " ".join(found.method)
+    assert not any("processing" in text for text in found.formula)
+    assert found.cautions[0].startswith("It does not count in the comparison: a hold test")
 
 
 def test_as_many_runs_as_there_are_give_the_interval_there_is(compared: Comparison) -> None:
@@ -251,6 +276,11 @@ def test_the_bed_s_share_is_worked_out_with_its_values(three: Bench, compared: C
     points = 100 * run.seconds / 3600 / run.energy_wh
     told = line(found.sensitivity, "If what is not the bed drew 1 W more")
     assert last_number(told) == pytest.approx(points, abs=0.006)
+    # the bench's machine draws 60 W, and 150 W more in 12 of 40 rows
+    level, share = re.findall(r"[\d.]+", line(found.formula, "between the heater's pulses"))
+    assert float(level) == pytest.approx(60, abs=3)
+    assert float(share) == pytest.approx(70, abs=8)
+    assert float(re.findall(r"[\d.]+", line(found.formula, "its pulses"))[0]) == pytest.approx(150, abs=8)
     mean = asked(three, compared, machine, "bed_share")
     assert machine.bed_share is not None
     assert last_number(mean.formula[0]) == pytest.approx(100 * machine.bed_share.value, abs=0.006)
