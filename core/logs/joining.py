@@ -64,21 +64,16 @@ def _continues(group: list[Reading], new: Reading) -> bool:
         return False
     if not _alike(old, new):
         return False
-    if (
-        old.trace is not None
-        and a.kind != b.kind
-        and "on_change" in (a.kind, b.kind)
-        and min(_count(a), _count(b)) > 200
-    ):
+    if a.kind != b.kind and "on_change" in (a.kind, b.kind) and min(_count(a), _count(b)) > 200:
         return False
-    end = a.clock.start_s + a.end_s - sum(0.0 for _ in a.clock.shifts)
+    end = a.clock.start_s + a.end_s + sum(by for _, by in a.clock.shifts)
     pause = b.clock.start_s - end
     overlap = pause < 0
     if old.device is not None or new.device is not None:
         same = old.device is not None and new.device is not None and plain(old.device) == plain(new.device)
         return same and pause < FAR_S and (not overlap or _agree(a, b))
     if overlap:
-        return _agree(a, b)
+        return _agree(a, b) and (_shared(a, b) >= 3 or _same_stem(old.file, new.file) or _level_goes_on(a, b))
     usual = max(a.median_s, b.median_s, a.p95_s if a.kind == "on_change" else 0.0)
     near = pause <= max(NEAR_INTERVALS * usual, NEAR_S)
     counter = _counter_goes_on(a, b, pause)
@@ -86,7 +81,9 @@ def _continues(group: list[Reading], new: Reading) -> bool:
         return False
     if near and (counter or _level_goes_on(a, b)):
         return True
-    return _same_stem(old.file, new.file) and pause < FAR_S and (counter is True or near)
+    return (near and _same_stem(old.file, new.file)) or (
+        counter is True and pause < FAR_S and _same_but_date(old.file, new.file)
+    )
 
 
 def _count(trace: Trace) -> int:
@@ -136,29 +133,37 @@ def _level_goes_on(a: Trace, b: Trace) -> bool:
     return abs(low[0] - low[1]) <= scale and abs(high[0] - high[1]) <= scale
 
 
+def _shared(a: Trace, b: Trace) -> int:
+    """Rows of the second trace that lie within the first."""
+    return int(((b.time_s + (b.clock.start_s or 0.0) - (a.clock.start_s or 0.0)) <= a.end_s).sum())
+
+
 def _agree(a: Trace, b: Trace) -> bool:
     """Whether two traces say the same where they overlap."""
     assert a.clock.start_s is not None
     assert b.clock.start_s is not None
     shift = b.clock.start_s - a.clock.start_s
     inside = (b.time_s + shift) <= a.end_s
-    if inside.sum() < 3:
-        return False
     other = np.interp(b.time_s[inside] + shift, a.time_s, a.power_w)
     apart = np.abs(other - b.power_w[inside])
     return float(np.mean(apart <= max(2 * a.resolution_w, 0.02 * float(a.power_w.max())))) > 0.9
 
 
-_CHANGING = re.compile(
-    r"\d+|mon(day)?|tue(sday)?|wed(nesday)?|thu(rsday)?|fri(day)?|sat(urday)?|sun(day)?|part|teil|partie|"
-    r"[\s._()\-]+"
-)
+_DAYS = r"mon(?:day)?|tue(?:sday)?|wed(?:nesday)?|thu(?:rsday)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?"
+_DATE = re.compile(rf"\d{{4,}}|(?<!\d)\d\d(?:\D\d\d)+(?!\d)|\b(?:{_DAYS})\b")
+_COUNT = re.compile(r"\d+|part|teil|partie|parte|deel|[\s._()\-]+")
+
+
+def _same_but_date(a: str, b: str) -> bool:
+    """Whether file names differ in a date or a day of the week only."""
+    first, second = (_DATE.sub("", plain(PurePath(n).stem)) for n in (a, b))
+    return first == second and PurePath(a).stem != PurePath(b).stem
 
 
 def _same_stem(a: str, b: str) -> bool:
     """Whether file names differ only in numbers, dates or days of the week."""
-    first, second = (_CHANGING.sub("", plain(PurePath(n).stem)) for n in (a, b))
-    return bool(first) and first == second
+    first, second = (_COUNT.sub("", _DATE.sub("", plain(PurePath(n).stem))) for n in (a, b))
+    return first == second
 
 
 def join(group: Sequence[Reading]) -> Trace:

@@ -82,9 +82,7 @@ def parse(text: str, decimal: str) -> tuple[float, str, int]:
         body = body.replace(",", ".")
     if body.count(".") > 1 or "," in body:
         return math.nan, "", WRONG
-    value = sign * float(body)
-    if exponent:
-        value *= 10.0 ** int(exponent)
+    value = sign * float(f"{body}e{exponent}" if exponent else body)
     return (value, written, FINE) if math.isfinite(value) else (math.nan, "", INFINITE)
 
 
