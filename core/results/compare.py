@@ -96,7 +96,8 @@ def machine_inputs(
         runs_of[run.log_id].append(run)
     logs_of: dict[str, list[Log]] = defaultdict(list)
     for log in study.logs:
-        logs_of[log.machine_id].append(log)
+        if not log.of_bed:  # the log of a bed alone holds no run of the machine
+            logs_of[log.machine_id].append(log)
     meters = {meter.id: meter for meter in study.meters}
 
     def log_input(log: Log) -> LogInput:

@@ -1,19 +1,22 @@
-"""What is not alike between the compared machines: meters, sampling, bed temperature."""
+"""What is not alike between the compared machines: meters, sampling, temperatures."""
 
+import statistics
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
 
 from core.formatting import count, listed, number
 from core.problems import Problem, Severity
-from core.results.machine import MachineInput, machine_result
+from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen
-from core.results.values import Finding
+from core.results.values import Finding, RunResult
 from core.study import Meter
 
 #: sampling intervals further apart than this factor are told
 SAMPLING_FACTOR = 3.0
-#: bed temperatures further apart than this are told [K]
-BED_KELVIN = 3.0
+#: temperatures of bed or room further apart than this are told [K]
+FAR_KELVIN = 3.0
+#: where nobody noted or logged the room [degC]
+ORDINARY_ROOM_C = 22.0
 #: so many names are written out in a sentence
 _NAMED = 4
 
@@ -26,12 +29,12 @@ def between_machines(compared: Sequence[MachineInput]) -> tuple[Finding, ...]:
     compared : sequence of MachineInput
         Those with a value.
     """
-    return (*_meters(compared), *_sampling(compared), *_bed_temperatures(compared))
+    return (*_meters(compared), *_sampling(compared), *_temperatures(compared))
 
 
 def forget() -> None:
     """Let go of everything remembered."""
-    _bed_c.cache_clear()
+    temperature_c.cache_clear()
 
 
 def logs_compared(given: MachineInput) -> list[Seen]:
@@ -93,34 +96,71 @@ def _way(given: MachineInput) -> tuple[str, float]:
     return slowest.trace.kind, round(slowest.trace.median_s, 1)
 
 
-def _bed_temperatures(compared: Sequence[MachineInput]) -> Iterable[Finding]:
-    """Bed temperatures that differ, where the logs hold them."""
-    known = [(c, given.machine) for given in compared if (c := _bed_c(given)) is not None]
-    if len(known) < 2:
-        return
-    (low, cool), (high, hot) = min(known, key=lambda k: k[0]), max(known, key=lambda k: k[0])
-    if high - low > BED_KELVIN:
-        facts = {"low": low, "low_machine": cool.name, "high": high, "high_machine": hot.name}
-        yield Finding("caution", Problem("fair.bed_temperature", facts=facts), (cool.id, hot.id))
+def _temperatures(compared: Sequence[MachineInput]) -> Iterable[Finding]:
+    """Temperatures of bed and room that differ, where they were logged or noted."""
+    for place in ("bed", "room"):
+        known = [(c, given) for given in compared if (c := temperature_c(given, place)) is not None]
+        if len(known) < 2:
+            continue
+        (low, cool), (high, hot) = min(known, key=lambda k: k[0]), max(known, key=lambda k: k[0])
+        if high - low > FAR_KELVIN:
+            facts = {
+                "low": low,
+                "low_machine": cool.machine.name,
+                "high": high,
+                "high_machine": hot.machine.name,
+            }
+            matters_wh = _bed_matters_wh(hot, low, high) if place == "bed" else None
+            problem = Problem(f"fair.{place}_temperature", facts=facts)
+            yield Finding("caution", problem, (cool.machine.id, hot.machine.id), matters_wh)
+
+
+def _bed_matters_wh(given: MachineInput, low_c: float, high_c: float) -> float | None:
+    """What the hotter bed's machine would use less with the cooler bed, by the plate law. [Wh]"""
+    from core.plate import loss_ratio
+
+    result = machine_result(given)
+    room_c = temperature_c(given, "room")
+    room_c = ORDINARY_ROOM_C if room_c is None else room_c
+    if result.energy_wh is None or result.bed_share is None or low_c <= room_c:
+        return None
+    bed_wh = result.energy_wh.value * result.bed_share.value
+    return bed_wh * (1 - loss_ratio(high_c, low_c, room_c))
 
 
 @lru_cache(maxsize=4096)
-def _bed_c(given: MachineInput) -> float | None:
-    """Median logged bed temperature while the counted runs were processed. [degC]"""
+def temperature_c(given: MachineInput, place: str) -> float | None:
+    """Median temperature of a place in the counted runs: as noted, else as logged while processing. [degC]
+
+    Parameters
+    ----------
+    given : MachineInput
+    place : {"bed", "room"}
+    """
+    counted = {run.run_id: run for run in machine_result(given).included}
+    known: list[float] = []
+    for log in given.logs:
+        for run in log.runs:
+            if run.id not in counted:
+                continue
+            noted = run.bed_c if place == "bed" else run.room_c
+            found = noted if noted is not None else _logged_c(log, counted[run.id], place)
+            if found is not None:
+                known.append(found)
+    return statistics.median(known) if known else None
+
+
+def _logged_c(log: LogInput, run: RunResult, place: str) -> float | None:
     import numpy as np
 
-    counted = {run.run_id: run for run in machine_result(given).included}
-    parts = []
-    for log in given.logs:
-        bed_c = log.seen.trace.temperatures_c.get("bed") if log.seen is not None else None
-        if bed_c is None or log.seen is None:
-            continue
-        time_s = log.seen.trace.time_s
-        for run in log.runs:
-            for span in counted[run.id].states if run.id in counted else ():
-                if span.state == "processing":
-                    first, last = np.searchsorted(time_s, (span.start_s, span.end_s))
-                    parts.append(bed_c[first:last])
-    values = np.concatenate(parts) if parts else np.empty(0)
-    values = values[np.isfinite(values)]
-    return float(np.median(values)) if values.size else None
+    logged = log.seen.trace.temperatures_c.get(place) if log.seen is not None else None
+    if logged is None or log.seen is None:
+        return None
+    values = [
+        logged[slice(*np.searchsorted(log.seen.trace.time_s, (span.start_s, span.end_s)))]
+        for span in run.states
+        if span.state == "processing"
+    ]
+    known = np.concatenate(values) if values else np.empty(0)
+    known = known[np.isfinite(known)]
+    return float(np.median(known)) if known.size else None

@@ -204,6 +204,8 @@ def _why_excluded(run: Run, log: Seen | None, measured: Measurement | None) -> s
         if run.why_left_out:
             return reason("stretch.left_out", reason=run.why_left_out)
         return reason("stretch.left_out_no_reason")
+    if run.set_bed_off and run.set_included is None:
+        return reason("stretch.bed_off")
     if not run.included:
         told = run.found_why if run.set_kind is None else ""
         return reason(told or f"stretch.{run.kind}")

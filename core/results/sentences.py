@@ -11,6 +11,7 @@ SENTENCES: dict[str, str] = {
     "stretch.hold test": "a hold test: the bed was kept warm with no part made",
     "stretch.switch-on test": "a switch-on test: loads were turned on one after another",
     "stretch.nothing": "said to be no run",
+    "stretch.bed_off": "made with the bed off: it tells the bed's part of the other runs",
     "stretch.left_out": "left out by hand: {reason}",
     "stretch.left_out_no_reason": "left out by hand",
     "stretch.no_energy": "no energy: the two readings of the display are the same",
@@ -99,7 +100,11 @@ SENTENCES: dict[str, str] = {
     ),
     "fair.left_out": "{machine}: {runs} left out by hand; say why when the numbers are published.",
     "fair.bed_temperature": (
-        "The bed was at {low:.0f} °C on {low_machine} and at {high:.0f} °C on {high_machine} "
-        "by the logs' own temperature columns; set one temperature for all."
+        "The bed was at {low:.0f} °C on {low_machine} and at {high:.0f} °C on {high_machine}; "
+        "set one temperature for all."
+    ),
+    "fair.room_temperature": (
+        "The room was at {low:.0f} °C with {low_machine} and at {high:.0f} °C with {high_machine}; "
+        "test in one room and season, because a warm room spares the bed."
     ),
 }

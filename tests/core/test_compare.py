@@ -94,6 +94,18 @@ def test_another_kind_does_not_count(three: tuple[Study, dict[str, Trace]]) -> N
     assert run.bed is None
 
 
+def test_a_run_with_the_bed_off_and_the_log_of_a_bed_alone_are_not_compared(
+    three: tuple[Study, dict[str, Trace]],
+) -> None:
+    study, traces = three
+    off = evolve(study, runs=(evolve(study.runs[0], set_bed_off=True), *study.runs[1:]))
+    run = of(compare(off, traces), "Alder").runs[0]
+    assert not run.included
+    assert run.why_excluded == "made with the bed off: it tells the bed's part of the other runs"
+    bed = evolve(study, logs=(evolve(study.logs[0], of_bed=True), *study.logs[1:]))
+    assert of(compare(bed, traces), "Alder").runs == ()
+
+
 def test_long_gaps_leave_a_run_out_unless_a_counter_or_the_user_says_otherwise() -> None:
     whole = trace(alike(3))
     start_s = 600 + 180 + 900.0

@@ -143,8 +143,32 @@ def test_bed_temperatures_from_the_logs() -> None:
         whole = trace(alike(), seed=i)
         column = np.full(whole.time_s.size, bed_c)
         traces[name] = trace(alike(), seed=i, temperatures_c={"bed": column})
-    finding = told(*bench(traces), "fair.bed_temperature")
+    study, by_log = bench(traces)
+    finding = told(study, by_log, "fair.bed_temperature")
     assert "at 50 °C on Rowan and at 60 °C on Alder" in sentence(finding.problem)
+    # by the plate law a bed at 50 instead of 60 degC in an ordinary room loses about a third less
+    alder = next(m for m in compare(study, by_log).machines if m.name == "Alder")
+    assert alder.energy_wh is not None
+    assert alder.bed_share is not None
+    assert finding.matters_wh == pytest.approx(0.31 * alder.bed_share.value * alder.energy_wh.value, rel=0.05)
+
+
+def test_temperatures_that_were_noted_win_over_logged_ones() -> None:
+    traces = {
+        name: trace(
+            alike(3), seed=i, temperatures_c={"bed": np.full(trace(alike(3), seed=i).time_s.size, 60.0)}
+        )
+        for i, name in enumerate(("Alder", "Rowan"))
+    }
+    study, by_log = bench(traces)
+    assert not {"fair.bed_temperature", "fair.room_temperature"} & codes(compare(study, by_log).fairness)
+    rowan = study.logs[1].id
+    noted = tuple(evolve(r, bed_c=50.0, room_c=27.0) if r.log_id == rowan else r for r in study.runs)
+    both = evolve(study, runs=tuple(evolve(r, room_c=r.room_c or 20.0) for r in noted))
+    assert "at 50 °C on Rowan and at 60 °C on Alder" in sentence(
+        told(both, by_log, "fair.bed_temperature").problem
+    )
+    assert "20 °C with Alder" in sentence(told(both, by_log, "fair.room_temperature").problem)
 
 
 def test_weightiest_first() -> None:
