@@ -17,6 +17,7 @@ from gui.settings import Settings
 from gui.widgets.lane_list import LaneList
 from gui.widgets.reading_panel import ReadingPanel
 from gui.widgets.stretch_strip import StretchStrip
+from gui.widgets.tab_order import in_order
 from gui.widgets.typed_form import TypedForm
 
 _IN_BAR = ("leave_out", "split", "join", "whole")
@@ -46,6 +47,7 @@ class LogsPage(Page):
         self._lanes.run_picked.connect(session.select)
         self._lanes.menu_wanted.connect(self._open_menu)
         self._lanes.log_opened.connect(self._open_log)
+        self._lanes.lanes_made.connect(self._order_tabs)
         session.selection_changed.connect(self._on_selection)
         self._lay_out()
         self._stretch.draw_icons()
@@ -104,6 +106,9 @@ class LogsPage(Page):
     def _open_log(self, log_id: str) -> None:
         self._log_id = log_id
         self._show_reading()
+
+    def _order_tabs(self) -> None:
+        in_order([self._panel_button, *self._lanes.lanes])
 
     def _open_menu(self, at: QPoint, at_s: float) -> None:
         self._stretch.menu.popup(at)

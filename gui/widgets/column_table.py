@@ -47,6 +47,11 @@ class ColumnTable(QWidget):
         self._choices = Choices()
         self._combos: list[QComboBox] = []
 
+    @property
+    def combos(self) -> tuple[QComboBox, ...]:
+        """The lists of meanings, from top to bottom."""
+        return tuple(self._combos)
+
     def show_columns(self, columns: Sequence[Column], choices: Choices) -> None:
         """Show these columns and which of them the user has decided."""
         if tuple(columns) == self._columns and choices == self._choices:

@@ -36,6 +36,7 @@ class LaneList(QScrollArea):
     stretch_drawn = Signal(str, float, float)
     menu_wanted = Signal(object, object)
     log_opened = Signal(str)
+    lanes_made = Signal()
     head_menu_wanted = Signal(str, object)
     machine_renamed = Signal(str, str)
 
@@ -75,6 +76,7 @@ class LaneList(QScrollArea):
             lane.deleteLater()
         self._asked = _Asked(contents, traces, selected, waiting)
         made = 0
+        before = len(self._lanes)
         for place, content in enumerate(contents):
             known = self._lanes.get(content.log_id)
             if known is None and made == _MADE_AT_ONCE:
@@ -88,6 +90,8 @@ class LaneList(QScrollArea):
             lane.show_content(content, trace, selected, "" if trace is not None else waiting(content.log_id))
             lane.setMaximumHeight(round(_MOST_GROWTH * lane.minimumSizeHint().height()))
             lane.show()
+        if len(self._lanes) != before:
+            self.lanes_made.emit()
 
     def _show_more(self) -> None:
         if self._asked is not None:

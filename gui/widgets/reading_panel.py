@@ -22,6 +22,7 @@ from gui.reading import LogData
 from gui.widgets.choice import Choice
 from gui.widgets.column_table import ColumnTable
 from gui.widgets.meter_form import MeterForm
+from gui.widgets.tab_order import in_order
 
 
 class ReadingPanel(QScrollArea):
@@ -88,6 +89,7 @@ class ReadingPanel(QScrollArea):
         for option in OPTIONS:
             self._fill_option(option, reading, chosen(source.choices, option.name))
         self._columns.show_columns(reading.columns if reading else (), source.choices)
+        in_order([*self._options.values(), *self._columns.combos])
         self._fill_facts(facts(reading) if reading is not None else ())
         lines = refused_lines(reading) if reading is not None else ""
         self._refused.setText(lines)

@@ -61,6 +61,29 @@ def test_tab_goes_round_every_control(user: Driver, page: str):
     assert [name for key, name in wanted.items() if key not in seen] == []
 
 
+def test_tab_goes_from_the_buttons_to_the_lanes_and_on(user: Driver):
+    user.window.show_page("Logs")
+    user.session.select(user.run().id)
+    user.settle()
+    names = []
+    widget = user.window.nextInFocusChain()
+    while widget is not user.window:
+        names.append(widget.objectName())
+        widget = widget.nextInFocusChain()
+    order = [
+        "pages",
+        "button_leave_out",
+        "button_panel",
+        "lane_g1",
+        "lane_g2",
+        "stretch_name",
+        "reading_machine",
+        "column_0",
+    ]
+    places = [names.index(name) for name in order]
+    assert places == sorted(places)
+
+
 @pytest.mark.parametrize("zoom", [1.0, 1.5, 2.0])
 @pytest.mark.parametrize("page", ["Logs", "Compare"])
 def test_no_word_is_cut_off_at_any_text_size(user: Driver, page: str, zoom: float):
