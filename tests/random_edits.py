@@ -118,12 +118,24 @@ def _choices(study: Study, random: Random) -> Edit:
     return edits.set_choices(study, random.choice(study.logs).id, 0, choices)
 
 
+def _check(study: Study, random: Random) -> Edit:
+    if len(study.meters) < 2 or (study.checks and random.random() < 0.3):
+        if study.checks:
+            return edits.remove_load_check(study, random.choice(study.checks).id)
+        return edits.add_meter(study, random.choice(_NAMES))
+    one, other = random.sample(study.meters, 2)
+    reading = random.uniform(40, 60)
+    return edits.add_load_check(study, one.id, other.id, reading, reading * 1.01, seconds=3600.0, step=0.1)
+
+
 _Makers = list[Callable[[Study, Random], Edit]]
 _WHOLE: _Makers = [
     lambda s, r: edits.rename_study(s, r.choice(_NAMES)),
     lambda s, r: edits.rename_part(s, r.choice(_NAMES)),
     lambda s, r: edits.set_boundary(s, r.choice(BOUNDARIES)),
     lambda s, r: edits.set_bed_c(s, r.choice([None, 45, 60.0, 80.5])),
+    lambda s, r: edits.set_room_c(s, r.choice([None, 20, 21.5])),
+    _check,
     lambda s, r: edits.add_machine(s, r.choice(_NAMES)),
     lambda s, r: edits.add_meter(s, r.choice(_NAMES)),
 ]
@@ -142,6 +154,7 @@ _LOG: _Makers = [
     _choices,
     lambda s, r: edits.remove_log(s, r.choice(s.logs).id),
     lambda s, r: edits.move_log(s, r.choice(s.logs).id, r.choice(s.machines).id),
+    lambda s, r: edits.mark_log_of_bed(s, r.choice(s.logs).id, r.random() < 0.5),
     lambda s, r: edits.assign_meter(s, r.choice(s.logs).id, r.choice(s.meters).id),
     lambda s, r: edits.set_meter(
         s, r.choice(s.meters).id, gain_percent=r.choice([0.5, 2]), offset_w=r.random()
@@ -157,6 +170,10 @@ _RUN: _Makers = [
     lambda s, r: edits.include(s, r.choice(s.runs).id),
     lambda s, r: edits.rename_run(s, r.choice(s.runs).id, r.choice(["", "first", "zweite"])),
     lambda s, r: edits.remove_run(s, r.choice(s.runs).id),
+    lambda s, r: edits.mark_bed_off(s, r.choice(s.runs).id, r.random() < 0.5),
+    lambda s, r: edits.note_temperatures(
+        s, r.choice(s.runs).id, r.choice([None, 60.0]), r.choice([None, 21])
+    ),
 ]
 _TYPED: _Makers = [
     lambda s, r: edits.remove_typed(s, r.choice(s.typed).id),

@@ -4,6 +4,8 @@ They are the only makers of a new study. Each takes the study first; asking for 
 unknown identifier, an empty stretch) raises `ValueError`.
 """
 
+from core.edits.checks import add_load_check, remove_load_check, set_load_check
+from core.edits.conditions import mark_bed_off, mark_log_of_bed, note_temperatures, set_room_c
 from core.edits.edit import Edit, title
 from core.edits.logs import (
     NewLog,
@@ -54,6 +56,7 @@ __all__ = [
     "Edit",
     "FoundRun",
     "NewLog",
+    "add_load_check",
     "add_machine",
     "add_meter",
     "add_typed",
@@ -71,12 +74,16 @@ __all__ = [
     "join_runs",
     "leave_out",
     "leave_out_typed",
+    "mark_bed_off",
+    "mark_log_of_bed",
     "merge_machines",
     "move_edges",
     "move_log",
     "move_log_to_new_machine",
     "new_study",
+    "note_temperatures",
     "read_again",
+    "remove_load_check",
     "remove_log",
     "remove_machine",
     "remove_meter",
@@ -90,8 +97,10 @@ __all__ = [
     "set_boundary",
     "set_choices",
     "set_kind",
+    "set_load_check",
     "set_meter",
     "set_property",
+    "set_room_c",
     "set_slot",
     "split_run",
     "title",

@@ -137,7 +137,7 @@ def assign_meter(study: Study, log_id: str, meter_id: str) -> Edit:
 
 
 def remove_meter(study: Study, meter_id: str) -> Edit:
-    """Take a meter away that nothing was measured with.
+    """Take a meter away that nothing was measured with, and its load checks.
 
     Raises
     ------
@@ -148,7 +148,9 @@ def remove_meter(study: Study, meter_id: str) -> Edit:
     in_use = {log.meter_id for log in study.logs} | {reading.meter_id for reading in study.typed}
     if meter_id in in_use:
         raise ValueError(f"{meter.name} is in use")
-    return Edit(evolve(study, meters=without(study.meters, [meter_id])), f"Remove {meter.name}")
+    checks = tuple(c for c in study.checks if meter_id not in (c.meter_id, c.other_id))
+    rest = evolve(study, meters=without(study.meters, [meter_id]), checks=checks)
+    return Edit(rest, f"Remove {meter.name}")
 
 
 def add_typed(

@@ -78,7 +78,7 @@ def matched(
             kept.append(_refound(run, found[partner[i]]))
         elif is_drawn(run):
             kept.append(run)
-        elif is_decided(run) or run.name:
+        elif is_decided(run) or run.name or run.bed_c is not None or run.room_c is not None:
             kept.append(_as_drawn(run))
     by_hand = [(run.start_s, run.end_s) for run in kept if run.is_moved]
     taken = set(partner.values())

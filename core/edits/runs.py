@@ -54,7 +54,7 @@ def move_edges(study: Study, run_id: str, start_s: float, end_s: float) -> Edit:
 
 
 def hand_back(study: Study, run_id: str) -> Edit:
-    """Give every decision about a stretch back to the program; its name stays.
+    """Give every decision about a stretch back to the program; its name and notes stay.
 
     Pieces that the user cut off it (or drew inside it) go, since the whole stretch is the program's again. A
     stretch that the user drew keeps its edges and kind: the program has none to put in their place.
@@ -62,8 +62,16 @@ def hand_back(study: Study, run_id: str) -> Edit:
     run = _run(study, run_id)
     label = f"Hand {title(study, run)} back to the program"
     if is_drawn(run):
-        return _edit(study, evolve(run, set_included=None, why_left_out=""), label)
-    bare = evolve(run, set_start_s=None, set_end_s=None, set_kind=None, set_included=None, why_left_out="")
+        return _edit(study, evolve(run, set_included=None, why_left_out="", set_bed_off=False), label)
+    bare = evolve(
+        run,
+        set_start_s=None,
+        set_end_s=None,
+        set_kind=None,
+        set_included=None,
+        why_left_out="",
+        set_bed_off=False,
+    )
     inside = [
         other.id
         for other in study.runs
@@ -229,7 +237,7 @@ def is_decided(run: Run) -> bool:
 
     The edges and the kind of a stretch that the user drew cannot.
     """
-    counts = run.set_included is not None or run.why_left_out != ""
+    counts = run.set_included is not None or run.why_left_out != "" or run.set_bed_off
     return counts or (not is_drawn(run) and (run.is_moved or run.set_kind is not None))
 
 

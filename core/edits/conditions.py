@@ -1,0 +1,53 @@
+"""Edits of the conditions under which a run was made: temperatures, a bed left off, a meter on the bed."""
+
+from attrs import evolve
+
+from core.edits.edit import Edit, checked_number, found, replaced, title
+from core.study import Study
+
+#: no colder than absolute zero [degC]
+_COLDEST_C = -273.15
+
+
+def mark_bed_off(study: Study, run_id: str, bed_off: bool = True) -> Edit:
+    """Say that a run of the part was made with the bed off, or take it back.
+
+    Such a run tells the bed's part of the machine's other runs; it is not compared itself.
+    """
+    run = found(study.runs, run_id, "run")
+    label = f"Say that the bed was {'off' if bed_off else 'on'} in {title(study, run)}"
+    return Edit(evolve(study, runs=replaced(study.runs, evolve(run, set_bed_off=bed_off))), label)
+
+
+def note_temperatures(study: Study, run_id: str, bed_c: float | None, room_c: float | None) -> Edit:
+    """Note the temperatures of bed and room during a stretch; None where they are not known.
+
+    Parameters
+    ----------
+    study : Study
+    run_id : str
+    bed_c, room_c : float or None
+        [degC]
+    """
+    run = found(study.runs, run_id, "run")
+    changed = evolve(run, bed_c=_checked_c(bed_c, "bed_c"), room_c=_checked_c(room_c, "room_c"))
+    label = f"Note temperatures of {title(study, run)}"
+    return Edit(evolve(study, runs=replaced(study.runs, changed)), label, f"temperatures {run_id}")
+
+
+def set_room_c(study: Study, room_c: float | None) -> Edit:
+    """Note the room temperature of the test, or that it is not known. [degC]"""
+    checked = _checked_c(room_c, "room_c")
+    return Edit(evolve(study, room_c=checked), "Set the room temperature", "room temperature")
+
+
+def mark_log_of_bed(study: Study, log_id: str, of_bed: bool = True) -> Edit:
+    """Say that a log is of the machine's bed alone, by a meter or a channel of its own."""
+    log = found(study.logs, log_id, "log")
+    name = study.machine(log.machine_id).name
+    label = f"Say that a log is of {f'the bed of {name}' if of_bed else f'all of {name}'}"
+    return Edit(evolve(study, logs=replaced(study.logs, evolve(log, of_bed=of_bed))), label)
+
+
+def _checked_c(value: float | None, name: str) -> float | None:
+    return None if value is None else checked_number(value, name, _COLDEST_C)
