@@ -61,13 +61,18 @@ class Levels:
     quiet: NDArray[np.bool_]
 
 
+def tolerance_w(rows: Rows) -> float:
+    """How far power may wander within a window and still be at rest. [W]"""
+    return max(QUIET_STEPS * rows.step_w, QUIET_W)
+
+
 def learn(rows: Rows, progress: Progress = silent) -> Levels:
     """Learn the levels of `rows`."""
     power_w, weight_s = rows.power_w, rows.weight_s
     low_w = lowest(power_w, rows.window, part(progress, 0.0, 0.4))
-    tolerance_w = max(QUIET_STEPS * rows.step_w, QUIET_W)
+    allowed_w = tolerance_w(rows)
     top_w = _nearly_highest_w(power_w)
-    still = highest(power_w, rows.window, part(progress, 0.4, 0.8)) - low_w < tolerance_w
+    still = highest(power_w, rows.window, part(progress, 0.4, 0.8)) - low_w < allowed_w
     dark_part = float(weight_s[power_w <= 0].sum() / weight_s.sum())
     if top_w - float(power_w.min()) < HOT_END_W and weight_s[still].sum() > 0.5 * weight_s.sum():
         idle_w = quantile(power_w, weight_s, 0.05)
@@ -77,16 +82,16 @@ def learn(rows: Rows, progress: Progress = silent) -> Levels:
     quiet = widened(still, rows.window) & (power_w < TOP_PART * top_w)
     low_w = highest(low_w, rows.window, part(progress, 0.8, 1.0))
     at_ends = bool(quiet[: rows.window].any() or quiet[-rows.window :].any())
-    standby_w = _standby_w(power_w, weight_s, quiet, top_w, tolerance_w, rows.window)
+    standby_w = _standby_w(power_w, weight_s, quiet, top_w, allowed_w, rows.window)
     if standby_w is None:
         floor_w = quantile(power_w, weight_s, 0.02)
         return Levels(None, None, floor_w / 4, floor_w, quiet_w, dark_part, quiet)
-    above = ~quiet & (low_w > standby_w + max(2 * tolerance_w, 0.02 * (top_w - standby_w)))
+    above = ~quiet & (low_w > standby_w + max(2 * allowed_w, 0.02 * (top_w - standby_w)))
     if not above.any():
         return Levels(
             standby_w,
             standby_w,
-            standby_w + max(2 * tolerance_w, 0.5 * (top_w - standby_w)),
+            standby_w + max(2 * allowed_w, 0.5 * (top_w - standby_w)),
             top_w,
             quiet_w,
             dark_part,
@@ -96,7 +101,7 @@ def learn(rows: Rows, progress: Progress = silent) -> Levels:
     middle_w = standby_w + (floor_w - standby_w) / 2
     upper = ~quiet & (power_w > middle_w)
     floor_w = quantile(power_w[upper], weight_s[upper], 0.03)
-    resting = quiet & (power_w < floor_w - tolerance_w)
+    resting = quiet & (power_w < floor_w - allowed_w)
     idle_w = float(power_w[resting].max()) if resting.any() else standby_w
     if standby_w > IDLE_PART * floor_w and not at_ends:  # a bed that is held, not a machine at rest
         return Levels(None, None, floor_w / 4, floor_w, quiet_w, dark_part, quiet)
@@ -126,11 +131,15 @@ def refined(rows: Rows, levels: Levels, atoms: NDArray[np.intp]) -> Levels:
         next_first = int(atoms[i + 1, 0]) if i + 1 < len(atoms) else rows.time_s.size
         stop = int(np.searchsorted(rows.time_s, rows.time_s[first - 1] + after_s, side="right"))
         dip_w = rows.power_w[first:next_first]
-        resting_w = rows.power_w[first:stop]
-        resting_w = resting_w[levels.quiet[first:stop] & (resting_w < levels.threshold_w)]
-        if not resting_w.size:
+        after_w = rows.power_w[first:stop]
+        below = after_w < levels.threshold_w
+        resting_w = after_w[levels.quiet[first:stop] & below]
+        if resting_w.size:
+            followed_by_w.append(float(resting_w.max()))
+        elif below.all() and after_w.size > 2:  # too few rows to be seen at rest
+            followed_by_w.append(float(np.median(after_w[1:])))
+        else:
             continue
-        followed_by_w.append(float(resting_w.max()))
         if next_first == rows.time_s.size or float(dip_w.min()) <= near_w:
             ended_by_w.append(followed_by_w[-1])
     if not followed_by_w:
@@ -165,7 +174,7 @@ def _standby_w(
     weight_s: F32,
     quiet: NDArray[np.bool_],
     top_w: float,
-    tolerance_w: float,
+    allowed_w: float,
     window: int,
 ) -> float | None:
     """The lowest idle plateau; 0 for a machine that draws nothing the meter shows, None without one."""
@@ -180,7 +189,7 @@ def _standby_w(
     lowest_w = quantile(at_rest[on], weight[on], 0.05)
     if zero_share > ZERO_TIME and lowest_w > ZERO_TOP * top_w:
         return 0.0
-    near = np.abs(power_w - lowest_w) < tolerance_w
+    near = np.abs(power_w - lowest_w) < allowed_w
     resting = near & quiet
     at_ends = resting[:window].any() or resting[-window:].any()
     if weight_s[resting].sum() < 0.5 * weight_s[near].sum() and not at_ends:

@@ -6,7 +6,7 @@ later pulses, or a power that is still before it moves. A run under way shows ne
 
 import numpy as np
 
-from core.activity.levels import QUIET_STEPS, QUIET_W
+from core.activity.levels import tolerance_w
 from core.activity.rows import Rows, spans
 
 #: the rest of a first heating has to last this long to be known for one [s]
@@ -34,6 +34,6 @@ def opens_with_first_heating(rows: Rows, last: int, warm_up_end_s: float) -> boo
         later_s = float(np.percentile(lengths_s[1:], 95)) if len(high) > 1 else 0.0
         if high[0, 1] + 1 >= SEEN_ROWS and lengths_s[0] >= SEEN_S and lengths_s[0] > LONGER * later_s:
             return bool(lengths_s[0] < 0.5 * (time_s[-1] - time_s[0]))
-    wander_w = STILL_TIMES * max(QUIET_STEPS * rows.step_w, QUIET_W)
+    wander_w = STILL_TIMES * tolerance_w(rows)
     head = max(int(np.searchsorted(time_s, time_s[0] + SEEN_S, side="right")), SEEN_ROWS)
     return bool(np.ptp(power_w[:head]) < wander_w)

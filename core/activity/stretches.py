@@ -3,7 +3,7 @@
 import numpy as np
 from numpy.typing import NDArray
 
-from core.activity.levels import Levels
+from core.activity.levels import Levels, tolerance_w
 from core.activity.rows import Rows, quantile, spans
 
 Spans = NDArray[np.intp]
@@ -14,6 +14,8 @@ HANDS_S = 120.0
 HOMING_S = 90.0
 #: a heater that warms up draws more than this above idle, the second where processing draws more too [W]
 WARMING_W = (15.0, 20.0)
+#: a dip at rest is bridged when it stays above idle by this many times what rest may wander
+HELD_TIMES = 2.0
 #: no power at all is a cut when it is seen in less than this part of the log, and when it lasts
 RARE_PART = 0.02
 #: a dip that is longer is bridged when this part of it, at most, is at rest
@@ -43,8 +45,11 @@ def _bridged(rows: Rows, levels: Levels, last: int, first: int) -> bool:
             return False  # the power was cut
     if rows.time_s[first] - rows.time_s[last] < HANDS_S + rows.interval_s:
         return True
-    if levels.idle_w is None or levels.quiet[last + 1 : first].mean() > REST_PART:
+    if levels.idle_w is None:
         return False
+    if levels.quiet[last + 1 : first].mean() > REST_PART:
+        # a hot end that is held draws more than idle ever does, all the time
+        return bool(np.percentile(dip_w, 5) > levels.idle_w + HELD_TIMES * tolerance_w(rows))
     return float(np.median(dip_w)) > levels.idle_w + LIFTED_PART * (levels.threshold_w - levels.idle_w)
 
 
