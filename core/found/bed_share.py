@@ -2,7 +2,7 @@
 
 import math
 
-from core.formatting import number, percent
+from core.formatting import count, number, percent
 from core.found import around, budgets, energy, sensitivity
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation
@@ -151,7 +151,7 @@ def _one_watt(asked: Question) -> tuple[str, ...]:
 def _unseen(asked: Question, title: str) -> Explanation:
     """No share: the bound where there is one, and the reasons."""
     beds = [run.bed for run in asked.runs if run.bed is not None]
-    reasons = [sentence(bed.why_not) for bed in beds if bed.why_not is not None]
+    reasons = _reasons(asked, beds)
     if not asked.runs:
         reasons = ["No run of this machine counts."]
     elif not beds:
@@ -161,12 +161,25 @@ def _unseen(asked: Question, title: str) -> Explanation:
         title=title,
         value_text=bound or "cannot be seen here",
         topic="bed-share",
-        method=(*dict.fromkeys(reasons), *bound_words),
+        method=(*reasons, *bound_words),
         formula=_facts(asked, beds),
         sources=around.sources(asked, BED_SHARE),
         surer=(*_faster(beds), *_SURER),
         cautions=around.cautions(asked),
     )
+
+
+def _reasons(asked: Question, beds: list[BedShare]) -> list[str]:
+    """Why it cannot be seen, one sentence a kind of reason, with in how many runs where not in all."""
+    kinds: dict[str, list[str]] = {}
+    for bed in beds:
+        if bed.why_not is not None:
+            kinds.setdefault(bed.why_not.code, []).append(sentence(bed.why_not))
+    runs = len(asked.runs)
+    return [
+        told[0] if len(told) == runs else f"In {len(told)} of {count(runs, 'run')}: {told[0]}"
+        for told in kinds.values()
+    ]
 
 
 def _faster(beds: list[BedShare]) -> tuple[str, ...]:

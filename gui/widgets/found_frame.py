@@ -20,9 +20,17 @@ class FoundFrame(QWidget):
 
     asked = Signal()  # F1 was pressed, and nothing on the page took it
 
-    def __init__(self, content: QWidget, panel: FoundPanel, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        content: QWidget,
+        panel: FoundPanel,
+        *,
+        may_stand_beside: bool = True,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self._panel = panel
+        self._may_stand_beside = may_stand_beside
         #: whether F1 asks here; else it is left to the window
         self.takes_f1 = True
         self._layout = QBoxLayout(QBoxLayout.Direction.TopToBottom, self)
@@ -34,7 +42,7 @@ class FoundFrame(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         text = current().text_px
-        beside = self.width() >= _BESIDE * text
+        beside = self._may_stand_beside and self.width() >= _BESIDE * text
         self._layout.setDirection(
             QBoxLayout.Direction.LeftToRight if beside else QBoxLayout.Direction.TopToBottom
         )
@@ -49,10 +57,11 @@ class FoundFrame(QWidget):
             self._panel.setFixedHeight(round(min(_PART * self.height(), _MOST * text)))
 
     def event(self, event: QEvent) -> bool:
-        is_key = event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent)
-        if is_key and event.key() == Qt.Key.Key_F1 and self.takes_f1:
-            event.accept()  # the window has a shortcut of the same key
-            return True
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.ShortcutOverride:
+            is_ours = event.key() == Qt.Key.Key_F1 and self.takes_f1
+            if is_ours:  # the window has a shortcut of the same key
+                event.accept()
+                return True
         return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:

@@ -101,8 +101,7 @@ class FoundPanel(QFrame):
         self._head.setDirection(direction)
         if direction != self._direction:
             self._direction = direction
-            if self._columns is not None:
-                self._columns.setDirection(direction)
+            self._share_room()
 
     def close_panel(self) -> None:
         """Put the panel away."""
@@ -128,9 +127,13 @@ class FoundPanel(QFrame):
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
-        # links in rich text keep the colour that they were made with
-        if event.type() == QEvent.Type.PaletteChange and self._explanation is not None:
-            self._fill(self._explanation)
+        # links in rich text keep the colour that they were made with; the labels stay, because Qt is walking
+        # through them
+        label = self.findChild(QLabel, "found_sources")
+        if event.type() == QEvent.Type.PaletteChange and label is not None:
+            text = label.text()
+            label.clear()
+            label.setText(text)
 
     # what the user does
 
@@ -205,9 +208,22 @@ class FoundPanel(QFrame):
         self._add_sources(rest, explanation.sources)
         for column in (how, unsure, rest):
             column.addStretch(1)
+        columns.addStretch(0)
+        self._share_room()
         self.body.setWidget(inner)
         self.body.setAccessibleName(f"{explanation.title}: {explanation.value_text}")
         self.body.setAccessibleDescription(as_markdown(explanation))
+
+    def _share_room(self) -> None:
+        """Columns share the width evenly; one under the other, what is left of the height stays below."""
+        if self._columns is None:
+            return
+        self._columns.setDirection(self._direction)
+        is_row = self._direction == QBoxLayout.Direction.LeftToRight
+        last = self._columns.count() - 1
+        for index in range(last):
+            self._columns.setStretch(index, int(is_row))
+        self._columns.setStretch(last, int(not is_row))
 
     def _add_sources(self, column: QVBoxLayout, sources: tuple[SourceLine, ...]) -> None:
         if not sources:

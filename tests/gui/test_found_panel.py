@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 from attrs import evolve
 from PySide6.QtCore import QPoint, Qt, QUrl
-from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtGui import QColor, QGuiApplication
+from PySide6.QtWidgets import QApplication, QLabel, QWidget
 from pytestqt.qtbot import QtBot
 
 from core import edits
@@ -15,6 +15,8 @@ from core.formatting import NumberLocale
 from core.found import Explanation, explain
 from core.found.topics import TOPICS
 from core.results.values import Influence
+from gui.appearance import Appearance
+from gui.look import DARK
 from gui.widgets.budget_chart import BudgetChart
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
@@ -78,6 +80,26 @@ def test_it_opens_with_all_parts(panel: FoundPanel) -> None:
 def test_a_number_with_no_budget_shows_none(panel: FoundPanel) -> None:
     panel.show_explanation(explanation("seconds"))
     assert panel.body.widget().findChild(BudgetChart, "budget") is None
+
+
+def test_it_follows_another_theme_while_it_is_open(panel: FoundPanel, qtbot: QtBot) -> None:
+    panel.show_explanation(explanation())
+    sources = panel.findChild(QLabel, "found_sources")
+    assert sources is not None
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    appearance = Appearance(app, "light")
+    light = sources.grab().toImage()
+    appearance.set_theme("dark")
+    assert panel.findChild(QLabel, "found_sources") is sources
+    dark = sources.grab().toImage()
+    link = QColor(DARK.link)
+    assert any(
+        dark.pixelColor(x, y) == link for y in range(dark.height()) for x in range(min(60, dark.width()))
+    )
+    appearance.set_theme("light")
+    assert sources.grab().toImage() == light
+    appearance.deleteLater()
 
 
 def test_escape_puts_it_away(panel: FoundPanel, qtbot: QtBot) -> None:
