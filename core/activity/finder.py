@@ -5,7 +5,7 @@ from attrs import evolve
 from core.activity import stretches as heating
 from core.activity.grouping import judged
 from core.activity.levels import Levels, learn, refined
-from core.activity.motion import movement, rest_step_w, sight_w
+from core.activity.motion import movement, paused_s, rest_step_w, sight_w
 from core.activity.opening import opens_with_first_heating
 from core.activity.processing import processing
 from core.activity.rows import Rows, rows_of
@@ -91,6 +91,7 @@ def _described(rows: Rows, levels: Levels, first: int, last: int, weigh: Weigh) 
         energy_apart=energy_apart,
         warm_up_end_s=warm_s,
         processing_wh=weigh(warm_s, end_s)[0],
+        paused_s=paused_s(rows, levels, seen, warm_s, last),
         base_w=seen.base_w,
         motion=seen.step_w,
     )

@@ -15,7 +15,7 @@ SECONDS_APART = 0.13
 ENERGY_APART = 0.18
 #: pulses nearly in step with the sampling beat: energies scatter by several times what independent samples do
 LOTTERY = 6.0
-#: or in duration of processing alone, when one was soaked or began warm
+#: or in duration of work alone, when one was soaked, began warm or paused
 PROCESSING_APART = 0.09
 #: reasons of a run whose beginning the log all but shows: it is taken where there is no other
 BEGUN_UNSEEN = ("run.begins_hot", "run.whole_log")
@@ -113,7 +113,7 @@ def grouped(runs: Sequence[Stretch]) -> tuple[tuple[Stretch, ...], ...]:
 
 def _measures(runs: Sequence[Stretch]) -> F64:
     """Logarithms of what is compared, one column a run, and how far the sampling may throw its energy."""
-    rows = [[s.seconds, s.energy_wh, s.processing_s, s.processing_wh] for s in runs]
+    rows = [[s.seconds, s.energy_wh, s.working_s, s.processing_wh] for s in runs]
     logarithms = np.log(np.maximum(np.array(rows, dtype=np.float64).reshape(-1, 4), 1e-6)).T
     return np.vstack([logarithms, [s.energy_apart for s in runs]])
 

@@ -9,7 +9,7 @@ import numpy as np
 from attrs import frozen
 
 from core.activity.levels import Levels
-from core.activity.rows import Rows, quantile
+from core.activity.rows import Rows, quantile, spans
 from core.traces import F64, Trace
 
 #: small steps are those below this part of the stretch's base above standby
@@ -26,6 +26,12 @@ FEWEST_STEPS = 8
 LATE_PART = 0.6
 
 
+#: a pause is this many windows of this length [s] in which steps are no more than these times those at rest,
+#: or this part of those where the stretch moves
+PAUSE_WINDOWS = 3
+PAUSE_WINDOW_S = 30.0
+PAUSE_TIMES = 1.6
+PAUSE_PART = 0.3
 #: an on-change meter's threshold is this percentile of the changes it wrote: the others are its sign of life
 SIGHT_PERCENT = 10
 #: rest is taken to move by no less than this from row to row [W]
@@ -57,6 +63,30 @@ def movement(rows: Rows, levels: Levels, first: int, last: int) -> Movement:
     limit_w = small_step_w(rows, levels, base_w)
     after = int(np.argmax(power_w < base_w + 2 * limit_w))  # the first heating is a plateau of its own
     return Movement(base_w, _moving_step_w(rows, time_s[after:], power_w[after:], limit_w))
+
+
+def paused_s(rows: Rows, levels: Levels, seen: Movement, warm_up_end_s: float, last: int) -> float:
+    """How long nothing moves between the end of warm-up and row `last`, in pauses that last. [s]
+
+    0 where movement cannot be seen window by window: in on-change logs, and under heaters that switch from
+    row to row.
+    """
+    first = int(np.searchsorted(rows.time_s, warm_up_end_s))
+    length_s = max(PAUSE_WINDOW_S, (MOVING_STEPS + 1) * rows.interval_s)
+    if rows.kind == "on_change" or not np.isfinite(seen.step_w) or last - first < 2 * MOVING_STEPS:
+        return 0.0
+    steps_w = np.abs(np.diff(rows.power_w[first : last + 1]))
+    small = steps_w < small_step_w(rows, levels, seen.base_w)
+    window = ((rows.time_s[first + 1 : last + 1] - rows.time_s[first]) // length_s).astype(np.intp)
+    number = np.bincount(window, small)
+    size_w = np.bincount(window, np.where(small, steps_w, 0.0))
+    limit_w = max(PAUSE_TIMES * rest_step_w(rows, levels), PAUSE_PART * seen.step_w)
+    still = (number >= MOVING_STEPS) & (size_w < limit_w * number)
+    if limit_w > 0.7 * seen.step_w or still.mean() > 0.5:
+        return 0.0
+    stretches = spans(still)
+    windows = stretches[:, 1] - stretches[:, 0] + 1
+    return float(windows[windows >= PAUSE_WINDOWS].sum() * length_s)
 
 
 def small_step_w(rows: Rows, levels: Levels, base_w: float) -> float:

@@ -43,8 +43,8 @@ def second_look(
 
     Notes
     -----
-    Durations of different machines are compared without warm-up. A machine may be much faster than another,
-    so a length is taken only when it is near what others take and clearly nearer than the other lengths.
+    Durations of different machines are compared without warm-up and pauses. A machine may be much faster than
+    another, so a length is taken only when it is near what others take and clearly nearer than the others.
     """
     owners = list(range(len(activities))) if machines is None else list(machines)
     if len(owners) != len(activities):
@@ -92,13 +92,13 @@ def _settled_s(groups: Groups) -> float | None:
     """How long the part is processed where the machine's runs say by themselves which it is. [s]"""
     if not groups or any(len(group) >= len(groups[0]) for group in groups[1:]):
         return None
-    return float(np.median([run.processing_s for run in groups[0]]))
+    return float(np.median([run.working_s for run in groups[0]]))
 
 
 def _chosen(groups: Groups, reference_s: float) -> Groups | None:
     """`groups` with the part's first; None where the reference does not say which it is."""
     rivals = [group for group in groups if len(group) >= len(groups[0]) - 1]
-    apart = [abs(np.log(np.median([s.processing_s for s in group]) / reference_s)) for group in rivals]
+    apart = [abs(np.log(np.median([s.working_s for s in group]) / reference_s)) for group in rivals]
     order = np.argsort(apart)
     best = rivals[int(order[0])]
     more = len(best) < len(

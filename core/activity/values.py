@@ -29,6 +29,8 @@ class Stretch:
         When warm-up ends, equal to `start_s` where none is seen. [s]
     processing_wh : float
         Energy from there to the end, as `energy_wh`. [Wh]
+    paused_s : float
+        Time from there to the end in which nothing moves. [s]
     base_w : float
         Level with the bed's heater off: the lower mode of the stretch. [W]
     motion : float
@@ -46,6 +48,7 @@ class Stretch:
     energy_apart: float = 0.0
     warm_up_end_s: float = float("-inf")
     processing_wh: float = 0.0
+    paused_s: float = 0.0
     base_w: float = 0.0
     motion: float = float("nan")
 
@@ -58,6 +61,11 @@ class Stretch:
     def processing_s(self) -> float:
         """Length without the warm-up. [s]"""
         return self.end_s - max(self.start_s, self.warm_up_end_s)
+
+    @property
+    def working_s(self) -> float:
+        """Length without the warm-up and pauses: what the part itself takes. [s]"""
+        return self.processing_s - self.paused_s
 
 
 @frozen

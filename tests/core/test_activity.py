@@ -119,3 +119,12 @@ def test_finding_can_be_cancelled_and_says_how_far_it_is() -> None:
 
     with pytest.raises(Cancelled):
         find(trace, cancel)
+
+
+def test_a_pause_is_seen_and_does_not_make_another_part() -> None:
+    paused = Task("part", 1800, pause_at_s=900, pause_s=400)
+    made = simulate(MachineModel(), MeterModel(2.0), (*DAY, paused, Task("idle", 400)), seed=5)
+    stretches = find(made.trace).stretches
+    assert [s.kind for s in stretches] == ["run", "run", "run"]
+    assert [s.paused_s for s in stretches[:2]] == [0, 0]
+    assert stretches[2].paused_s == pytest.approx(400, abs=60)
