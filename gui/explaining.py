@@ -5,6 +5,7 @@ from PySide6.QtCore import QObject
 
 from core.formatting import NumberLocale
 from core.found import Explanation, explain
+from core.progress import Progress
 from gui.session import Session
 from gui.widgets.found_panel import FoundPanel
 
@@ -59,7 +60,7 @@ class Explaining(QObject):
         study, traces, activities = self._session.study, self._session.traces, self._session.activities
         locale = self._locale
 
-        def work(_: object) -> tuple[_Number, Explanation | None]:
+        def work(progress: Progress) -> tuple[_Number, Explanation | None]:
             found = explain(
                 comparison,
                 study,
@@ -70,6 +71,7 @@ class Explaining(QObject):
                 other_id=number.other_id or None,
                 activities=activities,
                 locale=locale,
+                progress=progress,
             )
             return number, found
 

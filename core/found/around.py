@@ -5,7 +5,7 @@ from core.formatting import count
 from core.found.question import Question, value_of
 from core.found.values import SourceLine
 from core.found.writing import shown, when
-from core.quantities import Quantity
+from core.quantities import DURATION, Quantity
 from core.results.values import RunResult
 from core.wording import sentence
 
@@ -28,8 +28,9 @@ def sources(asked: Question, quantity: Quantity) -> tuple[SourceLine, ...]:
 
 def _source(asked: Question, run: RunResult, quantity: Quantity) -> SourceLine:
     told = [f"{run.name}: {shown(value_of(run, quantity), quantity, asked.locale)}"]
-    if when(run):
-        told.append(when(run))
+    moment = when(run, lasted=quantity is not DURATION)
+    if moment:
+        told.append(moment)
     if run.decided_by_user:
         told.append("by your decision")
     if not run.included:

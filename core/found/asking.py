@@ -8,6 +8,7 @@ from core.found import bed_share, derived, energy, length, standby
 from core.found import ratio as ratios
 from core.found.question import Question
 from core.found.values import RATIO, Explanation
+from core.progress import Progress, silent
 from core.results.values import Comparison
 from core.study import Study
 from core.traces import Trace
@@ -24,6 +25,7 @@ def explain(
     other_id: str | None = None,
     activities: Mapping[str, Activity] | None = None,
     locale: NumberLocale = POINT,
+    progress: Progress = silent,
 ) -> Explanation | None:
     """Say how a number was found.
 
@@ -44,6 +46,8 @@ def explain(
     activities : mapping of log id to Activity, optional
         What was found in the traces, where it is known; else it is found again where it is needed.
     locale : NumberLocale
+    progress : Progress
+        May raise `Cancelled`.
 
     Returns
     -------
@@ -61,7 +65,7 @@ def explain(
     run = next((r for r in machine.runs if r.run_id == run_id), None) if run_id else None
     if run_id and run is None:
         return None
-    asked = Question(comparison, study, traces, machine, run, activities, locale)
+    asked = Question(comparison, study, traces, machine, run, activities, locale, progress)
     if quantity_key == RATIO:
         known = [m for m in comparison.machines if m.energy_wh is not None and m is not machine]
         other = next(

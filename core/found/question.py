@@ -6,6 +6,7 @@ from attrs import frozen
 
 from core.activity import Activity
 from core.formatting import POINT, NumberLocale
+from core.progress import Progress, silent
 from core.quantities import BED_SHARE, DURATION, STANDBY_W, Quantity
 from core.results.runs import Measurement, measure, seen
 from core.results.values import Comparison, MachineResult, Measured, RunResult
@@ -17,7 +18,8 @@ from core.traces import Trace
 class Question:
     """One number of a comparison. ``run`` is None for the machine's own number.
 
-    ``traces`` and ``activities`` are by log id; a log that is missing there has not been read.
+    ``traces`` and ``activities`` are by log id; a log that is missing there has not been read. `progress` is
+    told of every measurement that is made again, and may raise `Cancelled`.
     """
 
     comparison: Comparison
@@ -27,6 +29,7 @@ class Question:
     run: RunResult | None = None
     activities: Mapping[str, Activity] | None = None
     locale: NumberLocale = POINT
+    progress: Progress = silent
 
     @property
     def runs(self) -> tuple[RunResult, ...]:
@@ -76,6 +79,7 @@ class Question:
         start_s, end_s = run.start_s + start_by_s, run.end_s + end_by_s
         if (start_by_s or end_by_s) and not 0 <= start_s < end_s <= trace.end_s:
             return None
+        self.progress(0.5, f"how a number of {self.machine.name} was found")
         activity = (self.activities or {}).get(log.id)
         meter = self.study.meter(log.meter_id)
         return measure(seen(trace, activity), start_s, end_s, boundary or self.comparison.boundary, meter)

@@ -61,9 +61,9 @@ def change(by: float, quantity: Quantity, locale: NumberLocale = POINT) -> str:
     return f"{'+' if by > 0 else ''}{number(by, decimals, locale)} {unit}"
 
 
-def when(run: RunResult) -> str:
+def when(run: RunResult, *, lasted: bool = True) -> str:
     """When a run began and how long it took; empty where no clock tells it."""
     if run.start is None:
         return ""
-    lasted = "" if run.seconds is None else f" for {duration(run.seconds)}"
-    return f"{run.start[:16].replace('T', ' ')}{lasted}"
+    took = f" for {duration(run.seconds)}" if lasted and run.seconds is not None else ""
+    return f"{run.start[:16].replace('T', ' ')}{took}"

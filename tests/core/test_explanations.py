@@ -14,6 +14,7 @@ from core.found import RATIO, Explanation, as_markdown, explain
 from core.found.surer import with_runs
 from core.found.writing import change, figures
 from core.places import assets_folder
+from core.progress import Cancelled
 from core.quantities import BED_SHARE, ENERGY, QUANTITIES
 from core.results.compare import compare, forget
 from core.results.values import Comparison, MachineResult
@@ -378,6 +379,14 @@ def test_machines_and_runs_that_are_gone_have_no_explanation(three: Bench, compa
     assert explain(compared, *three, compared.machines[0].machine_id, "energy_wh", "gone") is None
     with pytest.raises(KeyError):
         explain(compared, *three, compared.machines[0].machine_id, "no such quantity")
+
+
+def test_it_can_be_cancelled(three: Bench, compared: Comparison) -> None:
+    def stop(fraction: float, text: str) -> None:
+        raise Cancelled
+
+    with pytest.raises(Cancelled):
+        explain(compared, *three, compared.machines[0].machine_id, "energy_wh", progress=stop)
 
 
 def test_numbers_follow_the_locale(three: Bench, compared: Comparison) -> None:
