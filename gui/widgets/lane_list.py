@@ -14,7 +14,7 @@ from gui.look import S4, S8
 #: a lane grows to this many times its least height when there is room
 _MOST_GROWTH = 2.6
 #: so many lanes are made in one turn of the event loop; the rest follow in the next turns
-_MADE_AT_ONCE = 25
+_MADE_AT_ONCE = 10
 
 
 @frozen(eq=False)
@@ -55,6 +55,7 @@ class LaneList(QScrollArea):
         self._layout.addStretch(1)
         self.setWidget(self._body)
         self._asked: _Asked | None = None
+        self._next = 0
         self._more = QTimer(self)
         self._more.setSingleShot(True)
         self._more.setInterval(0)
@@ -68,36 +69,43 @@ class LaneList(QScrollArea):
         waiting: Callable[[str], str],
     ) -> None:
         """Show these logs in this order; `waiting` says why a log has no trace yet."""
+        self._asked = _Asked(contents, traces, selected, waiting)
         wanted = {content.log_id for content in contents}
         for log_id in [there for there in self._lanes if there not in wanted]:
             lane = self._lanes.pop(log_id)
             self._layout.removeWidget(lane)
             lane.hide()
             lane.deleteLater()
-        self._asked = _Asked(contents, traces, selected, waiting)
-        made = 0
+        self._show_from(0)
+
+    def _show_from(self, first: int) -> None:
+        """Show the lanes from this place on, as far as one turn of the event loop allows."""
+        asked = self._asked
+        if asked is None:
+            return
         before = len(self._lanes)
-        for place, content in enumerate(contents):
+        self._next = len(asked.contents)
+        for place, content in enumerate(asked.contents[first:], start=first):
             known = self._lanes.get(content.log_id)
-            if known is None and made == _MADE_AT_ONCE:
+            if known is None and len(self._lanes) - before == _MADE_AT_ONCE:
+                self._next = place
                 self._more.start()
                 break
-            made += known is None
-            lane = known or self._new_lane(content.log_id)
-            if self._layout.indexOf(lane) != place:
-                self._layout.insertWidget(place, lane, 100)
-            trace = traces.get(content.log_id)
-            lane.show_content(content, trace, selected, "" if trace is not None else waiting(content.log_id))
-            lane.setMaximumHeight(round(_MOST_GROWTH * lane.minimumSizeHint().height()))
-            lane.show()
+            self._show_lane(place, content, known or self._new_lane(content.log_id), asked)
         if len(self._lanes) != before:
             self.lanes_made.emit()
 
+    def _show_lane(self, place: int, content: LaneContent, lane: Lane, asked: _Asked) -> None:
+        if self._layout.indexOf(lane) != place:
+            self._layout.insertWidget(place, lane, 100)
+        trace = asked.traces.get(content.log_id)
+        waiting = "" if trace is not None else asked.waiting(content.log_id)
+        lane.show_content(content, trace, asked.selected, waiting)
+        lane.setMaximumHeight(round(_MOST_GROWTH * lane.minimumSizeHint().height()))
+        lane.show()
+
     def _show_more(self) -> None:
-        if self._asked is not None:
-            self.show_lanes(
-                self._asked.contents, self._asked.traces, self._asked.selected, self._asked.waiting
-            )
+        self._show_from(self._next)
 
     def select(self, run_id: str | None) -> None:
         """Mark a stretch on whichever lane it is, and bring that lane into view."""
