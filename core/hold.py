@@ -129,8 +129,8 @@ def _hold(trace: Trace, start_s: float, end_s: float, test_start_s: float, meter
         warm_up_u_wh=warm_up_u_wh,
         half_hour_w=_first_w(trace, start_s, end_s, SECONDS_PER_HALF_HOUR),
         full_hour_w=_first_w(trace, start_s, end_s, SECONDS_PER_HOUR),
-        bed_c=_logged_c(trace, "bed", settled.start_s, end_s),
-        room_c=_logged_c(trace, "room", settled.start_s, end_s),
+        bed_c=logged_c(trace, "bed", settled.start_s, end_s),
+        room_c=logged_c(trace, "room", settled.start_s, end_s),
     )
 
 
@@ -201,7 +201,7 @@ def _full_step_w(found: Levels) -> float:
     return found.off_w if found.plateau_w is None else FULL_STEP * (found.plateau_w - found.off_w)
 
 
-def _logged_c(trace: Trace, place: str, start_s: float, end_s: float) -> float | None:
+def logged_c(trace: Trace, place: str, start_s: float, end_s: float) -> float | None:
     """Median logged temperature of an interval; None where the log has none. [degC]"""
     column = trace.temperatures_c.get(place)
     if column is None:

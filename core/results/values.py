@@ -63,7 +63,7 @@ class BedShare:
 
     ``share`` is None when refused; then ``why_not`` holds a problem, and ``at_least``/``at_most`` a bound if
     there is one. ``method`` names the way: ``"own meter"``, ``"run with the bed off"``, ``"hold test"``,
-    ``"heater switching"``.
+    ``"heater switching"``. ``others`` are the other ways that gave this run a share.
     """
 
     share: float | None
@@ -73,6 +73,7 @@ class BedShare:
     why_not: Problem | None = None
     at_least: float | None = None
     at_most: float | None = None
+    others: tuple["BedShare", ...] = ()
 
 
 @frozen
