@@ -69,7 +69,7 @@ def from_timestamps(column: Any, hints: Hints, offset_s: float | None = None) ->
     factor = {"s": 1.0, "ms": 1e3, "us": 1e6, "ns": 1e9}[column.type.unit]
     whole = column.cast(pa.int64())
     values = whole.to_numpy(zero_copy_only=False) if isinstance(whole, pa.Array) else whole.to_numpy()
-    seconds = np.asarray(values, dtype=np.float64) / factor
+    seconds = sane(np.asarray(values, dtype=np.float64) / factor)
     if zone is None and offset_s is None:
         return zoned(Clocked(seconds, "local", "date and time of no stated zone", tick_of(seconds)), hints)
     named = zone if zone not in (None, "UTC", "+00:00") and not str(zone).startswith(("+", "-")) else None

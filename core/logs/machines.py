@@ -195,7 +195,7 @@ def _by_device(raw: Raw, device: tuple[list[str], NDArray[np.int64]]) -> list[Ra
     return out
 
 
-@frozen
+@frozen(eq=False)
 class _Strand:
     """One quantity of one machine in a long log."""
 

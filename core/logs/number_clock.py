@@ -6,7 +6,7 @@ Rules: decided from the size of the middle value and of the usual step, and from
 import numpy as np
 
 from core.logs import stamps
-from core.logs.clock import FIRST_S, FIRST_YEAR, LAST_S, LAST_YEAR, Clocked, Hints, tick_of, zoned
+from core.logs.clock import FIRST_S, FIRST_YEAR, LAST_S, LAST_YEAR, Clocked, Hints, sane, tick_of, zoned
 from core.traces import F64
 
 _UNIX_FORMS = (
@@ -18,16 +18,22 @@ _UNIX_FORMS = (
 _ELAPSED = {"s": 1.0, "ms": 1e-3, "us": 1e-6, "ns": 1e-9, "min": 60.0, "h": 3600.0, "d": 86400.0}
 #: days from 1899-12-30 and 1904-01-01 to 1970-01-01
 _SERIAL_1900, _SERIAL_1904 = 25569.0, 24107.0
+#: a larger number is no time, in nanoseconds or otherwise
+_LARGEST = 5e18
 
 
 def from_numbers(values: F64, hints: Hints) -> Clocked:
     """Unix time, spreadsheet serials, digits such as 20250623093600, or elapsed time."""
     finite = values[np.isfinite(values)]
+    if finite.size and float(np.abs(finite).max()) > _LARGEST:
+        values = np.where(np.abs(values) <= _LARGEST, values, np.nan)
+        finite = values[np.isfinite(values)]
     if not finite.size:
         return Clocked(values, "relative", "no number in the time column")
     middle = float(np.median(finite))
     compact = _compact(values, middle)
     if compact is not None:
+        compact = sane(compact)
         return zoned(
             Clocked(compact, "local", "digits of year, month, day, hour, minute", tick_of(compact)), hints
         )
@@ -42,7 +48,7 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
             )  # fmt: skip
     if _is_serial(finite, hints):
         origin = _SERIAL_1904 if hints.is_1904 else _SERIAL_1900
-        seconds = np.round((values - origin) * 86400.0, 3)
+        seconds = sane(np.round((values - origin) * 86400.0, 3))
         why = f"days since {'1904-01-01' if hints.is_1904 else '1899-12-30'}, as spreadsheets count"
         return zoned(Clocked(seconds, "local", why, tick_of(seconds)), hints)
     return _elapsed(values, hints)

@@ -71,6 +71,7 @@ def put_in_order(seconds: F64, values: F64, kind: ClockKind, tick_s: float, file
     if steps.size and float(steps.min()) <= 0:
         rows, seconds, more = _one_stamp_each(rows, seconds, values, tick_s, file)
         problems += more
+        rows, seconds = _strictly(rows, seconds)
     for at, by in shifts:
         facts = {"hours": by / _HOUR, "at": _wall(at)}
         problems.append(Problem("log.clock_put", Severity.NOTE, file, facts=facts))
@@ -175,6 +176,13 @@ def _one_stamp_each(
     facts = {"count": int(equal.sum()), "most": most, "tick_s": tick_s}
     problems.append(Problem("log.stamps_cut", severity, file, facts=facts))
     return rows, spread(seconds, tick_s), problems
+
+
+def _strictly(rows: I64, seconds: F64) -> tuple[I64, F64]:
+    """Without the few rows whose times, after all, a float cannot tell from the one before."""
+    first = seconds[0] if seconds.size else 0.0
+    ahead = np.diff(np.maximum.accumulate(seconds - first), prepend=-1.0) > 0
+    return (rows, seconds) if bool(ahead.all()) else (rows[ahead], seconds[ahead])
 
 
 def spread(seconds: F64, tick_s: float) -> F64:

@@ -1,5 +1,7 @@
 """Rows of a table that could not be used, with their lines as they stand in the file."""
 
+from typing import Any
+
 import numpy as np
 
 from core.logs.reading import REFUSED_KEPT, Refused
@@ -64,5 +66,13 @@ def _row_text(table: Table, row: int) -> str:
         if isinstance(column, np.ndarray):
             cells.append(f"{column[row]:g}")
         elif column is not None:
-            cells.append(str(column[row].as_py()))
+            cells.append(_shown(column[row]))
     return " | ".join(cells)[:300]
+
+
+def _shown(cell: Any) -> str:
+    """An Arrow value as text; a stamp outside the calendar as its number."""
+    try:
+        return str(cell.as_py())
+    except (OverflowError, ValueError):
+        return str(cell.value)

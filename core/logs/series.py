@@ -19,6 +19,8 @@ from core.units import ENERGY_IN_WH, POWER_IN_W, SECONDS_PER_HOUR
 
 #: power and counter differ aloud when further apart than this share and than their steps explain
 DIFFER = 0.05
+#: no meter shows a larger number, in any unit
+_ABSURD = 1e13
 #: rows looked at to see whether values are held
 _HELD_ROWS = 100_000
 _HELD_MOST = 12
@@ -57,6 +59,8 @@ def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> M
     assert source is not None
     timed = np.isfinite(raw.seconds)
     whole = timed & np.isfinite(source)
+    if whole.any() and float(np.abs(source[whole]).max()) > _ABSURD:
+        whole &= np.abs(source) <= _ABSURD
     missing = int(timed.sum() - whole.sum())
     if whole.sum() < 2:
         problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": int(whole.sum())})
@@ -78,6 +82,8 @@ def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> M
 
     time_s = order.seconds - order.seconds[0]
     power, total, product = sorted_(raw.power), sorted_(raw.counter), sorted_(raw.volt_ampere)
+    if total is not None and total.size and float(np.fmax.reduce(np.abs(total))) > _ABSURD:
+        total = np.where(np.abs(total) <= _ABSURD, total, np.nan)
     if time_s.size < 2:
         problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": int(time_s.size)})
         return Made(None, missing=missing, problems=(problem,))

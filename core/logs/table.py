@@ -97,6 +97,7 @@ def sample_of(table: Table, size: int = 400) -> list[list[str]]:
         else:
             import pyarrow as pa
 
-            cells = column.take(pa.array(picked)).to_pylist()
+            taken = column.take(pa.array(picked))
+            cells = (taken if pa.types.is_string(taken.type) else taken.cast(pa.string())).to_pylist()
             out.append(["" if c is None else str(c) for c in cells])
     return out

@@ -112,7 +112,7 @@ def decode(data: bytes, file: str, chosen: str | None = None) -> Text:
         skip = next((len(mark) for mark, _ in _MARKS if data.startswith(mark)), 0)
     if encoding in ("ascii", "utf-8"):
         out = data[skip:] if skip else data
-        if encoding == "utf-8" and chosen and not _is_utf8(out):
+        if encoding == "utf-8" and (chosen or skip) and not _is_utf8(out):
             out = out.decode("utf-8", "replace").encode()
             problems.append(
                 Problem("log.encoding_doubtful", Severity.CAUTION, file, facts={"encoding": encoding})
