@@ -51,7 +51,7 @@ def _dialog(parent: QWidget, title: str) -> QDialog:
     dialog.setWindowModality(Qt.WindowModality.NonModal)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     em = round(look.current().text_px)
-    dialog.resize(48 * em, 36 * em)
+    dialog.resize(52 * em, 46 * em)
     return dialog
 
 

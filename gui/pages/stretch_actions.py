@@ -29,7 +29,7 @@ _TABLE: Final = (
     ("join", "Join with next", "J", "join", "Make one stretch of this one and the next"),
     ("remove", "Nothing here", "Ctrl+Del", "", "Say that there is nothing here"),
     ("hand_back", "Hand back to the program", "Ctrl+B", "", "Take back every decision about this stretch"),
-    ("closer", "Look closely", "Z", "zoom-all", "Show this stretch alone"),
+    ("closer", "Look closely", "Z", "", "Show this stretch alone"),
     ("whole", "Whole logs", "W", "zoom-all", "Show every log from end to end"),
     ("draw", "Mark a stretch", "N", "", "Mark a stretch in the middle of what is visible of the log"),
 )

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QComboBox, QDoubleSpinBox, QLineEdit
+from PySide6.QtWidgets import QApplication, QComboBox, QDoubleSpinBox, QLineEdit, QMenu
 
 from tests.gui.driver import Driver, opened, write_log
 
@@ -263,3 +263,48 @@ def test_the_wheel_over_a_closed_list_changes_no_choice(user: Driver):
     )  # fmt: skip
     QApplication.sendEvent(combo, event)
     assert combo.currentIndex() == before
+
+
+def test_a_machine_gets_another_marker_and_keeps_it(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "birch.csv", seed=2))
+    user.window.show_page("Logs")
+    user.settle()
+    log = user.study.logs[1]
+    user.lane(1).head_menu_wanted.emit(log.id, QPoint(10, 10))
+    menu = user.window.findChild(QMenu, "log_menu")
+    assert menu is not None
+    markers = menu.findChild(QMenu)
+    assert markers is not None
+    markers.actions()[0].trigger()
+    menu.close()
+    user.settle()
+    assert [(m.name, m.slot) for m in user.study.machines] == [("Alder", 1), ("Birch", 0)]
+    content = user.lane(1).content
+    assert content is not None
+    assert content.slot == 0
+
+
+def test_a_log_is_removed_and_comes_back(user: Driver):
+    log = user.study.logs[0]
+    user.lane().head_menu_wanted.emit(log.id, QPoint(10, 10))
+    menu = user.window.findChild(QMenu, "log_menu")
+    assert menu is not None
+    next(a for a in menu.actions() if a.text() == "Remove this log").trigger()
+    menu.close()
+    user.settle()
+    assert user.study.logs == ()
+    assert user.window.page is None
+    user.do("action_undo")
+    assert user.study.logs == (log,)
+    assert user.lane().content is not None
+
+
+def test_found_runs_are_told_from_the_users_own(user: Driver):
+    content = user.lane().content
+    assert content is not None
+    assert not any(block.is_decided for block in content.blocks)
+    user.drag(user.lane(), user.run().end_s, user.run().end_s - 200)
+    content = user.lane().content
+    assert content is not None
+    assert [block.is_decided for block in content.blocks] == [True, False, False]
+    assert user.text("stretch_facts").endswith("Edges set by hand")
