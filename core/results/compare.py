@@ -14,11 +14,14 @@ from typing import TYPE_CHECKING
 from attrs import evolve, frozen
 
 from core.activity import Activity
+from core.load_checks import corrections
 from core.results import answer, fairness, machine, runs
+from core.results.bed_shares import BedLog
+from core.results.checked_meters import calibration
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, seen
 from core.results.values import Comparison, MachineResult, Pair
-from core.study import Log, Run, Study
+from core.study import Log, Machine, Run, Study
 from core.traces import Trace
 
 if TYPE_CHECKING:
@@ -95,14 +98,19 @@ def machine_inputs(
     for run in study.runs:
         runs_of[run.log_id].append(run)
     logs_of: dict[str, list[Log]] = defaultdict(list)
+    bed_logs_of: dict[str, list[Log]] = defaultdict(list)
     for log in study.logs:
-        if not log.of_bed:  # the log of a bed alone holds no run of the machine
-            logs_of[log.machine_id].append(log)
+        # the log of a bed alone holds no run of the machine
+        (bed_logs_of if log.of_bed else logs_of)[log.machine_id].append(log)
     meters = {meter.id: meter for meter in study.meters}
+    known = calibration(study.meters, study.checks)
+
+    def seen_of(log: Log) -> Seen | None:
+        trace = traces.get(log.id)
+        return None if trace is None else seen(trace, activities.get(log.id))
 
     def log_input(log: Log) -> LogInput:
-        trace = traces.get(log.id)
-        found: Seen | None = None if trace is None else seen(trace, activities.get(log.id))
+        found = seen_of(log)
         stretches = tuple(sorted(runs_of[log.id], key=lambda run: run.start_s))
         files = tuple(source.file_name for source in log.sources)
         return LogInput(files, found, meters[log.meter_id], stretches)
@@ -111,6 +119,12 @@ def machine_inputs(
         MachineInput(
             machine=each,
             boundary=study.boundary,
+            bed_c=study.bed_c,
+            room_c=study.room_c,
+            calibration=known,
+            bed_logs=tuple(
+                (found, meters[log.meter_id]) for log in bed_logs_of[each.id] if (found := seen_of(log))
+            ),
             logs=_by_time([log_input(log) for log in logs_of[each.id]]),
             typed=tuple((t, meters[t.meter_id]) for t in study.typed if t.machine_id == each.id),
         )

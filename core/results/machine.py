@@ -7,8 +7,10 @@ from functools import lru_cache
 
 from attrs import evolve, frozen
 
-from core.results.runs import Seen, called_by_kind, run_result, typed_result
+from core.results.runs import Seen, called_by_kind, run_result
+from core.results.typed import typed_result
 from core.results.values import BedShare, Energy, MachineResult, Measured, RunResult
+from core.same_load import Calibration
 from core.study import Boundary, Machine, Meter, Run, TypedReading
 from core.units import SECONDS_PER_HOUR, mean_w
 
@@ -25,26 +27,42 @@ class LogInput:
 
 @frozen(cache_hash=True)
 class MachineInput:
-    """Everything a machine's result depends on, and nothing else."""
+    """Everything a machine's result depends on, and nothing else.
+
+    Parameters
+    ----------
+    machine : Machine
+    boundary : Boundary
+    bed_c, room_c : float or None
+        Temperatures of the test, where a run has none of its own. [degC]
+    calibration : Calibration or None
+        What same-load checks tell of the meters.
+    logs : tuple of LogInput
+    bed_logs : tuple of (Seen, Meter)
+        Logs of the bed alone.
+    typed : tuple of (TypedReading, Meter)
+    """
 
     machine: Machine
     boundary: Boundary
+    bed_c: float | None = None
+    room_c: float | None = None
+    calibration: Calibration | None = None
     logs: tuple[LogInput, ...] = ()
+    bed_logs: tuple[tuple[Seen, Meter], ...] = ()
     typed: tuple[tuple[TypedReading, Meter], ...] = ()
 
 
 @lru_cache(maxsize=4096)
 def machine_result(given: MachineInput) -> MachineResult:
     """The result of one machine from its logs and typed readings."""
-    runs: list[RunResult] = []
-    numbers: Counter[str] = Counter()
-    for log in given.logs:
-        for run in log.runs:
-            called = called_by_kind(run.kind)
-            numbers[called] += 1
-            name = f"{called} {numbers[called]}"
-            runs.append(run_result(run, given.machine.id, name, log.seen, given.boundary, log.meter))
-    runs += (typed_result(typed, i, meter) for i, (typed, meter) in enumerate(given.typed, start=1))
+    runs = [
+        *_logged(given),
+        *(
+            typed_result(typed, i, meter, given.calibration)
+            for i, (typed, meter) in enumerate(given.typed, start=1)
+        ),
+    ]
     result = MachineResult(
         machine_id=given.machine.id,
         name=given.machine.name,
@@ -62,9 +80,27 @@ def machine_result(given: MachineInput) -> MachineResult:
     return _with_means(result) if result.included else result
 
 
+def _logged(given: MachineInput) -> list[RunResult]:
+    """The stretches of the machine's logs."""
+    numbers: Counter[str] = Counter()
+    results = []
+    for log in given.logs:
+        for run in log.runs:
+            called = called_by_kind(run.kind)
+            numbers[called] += 1
+            name = f"{called} {numbers[called]}"
+            results.append(
+                run_result(
+                    run, given.machine.id, name, log.seen, given.boundary, log.meter, given.calibration
+                )
+            )
+    return results
+
+
 def forget() -> None:
     """Let go of every remembered machine."""
     machine_result.cache_clear()
+    bed_shares.forget()
 
 
 def _with_means(result: MachineResult) -> MachineResult:

@@ -6,6 +6,7 @@ else here is assembling.
 """
 
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 from attrs import evolve, field, frozen
 
@@ -13,11 +14,17 @@ from core.activity import Activity, find
 from core.faults import facts_of
 from core.formatting import percent
 from core.problems import Problem, Severity
-from core.results.values import BedShare, Energy, Influence, RunResult, StateSpan
-from core.study import Boundary, Kind, Meter, Run, TypedReading
+from core.results.values import BedShare, Energy, RunResult, StateSpan
+from core.study import Boundary, Kind, Meter, Run
 from core.traces import Trace
-from core.units import SECONDS_PER_HOUR, mean_w, parts_per_kwh
+from core.units import mean_w, parts_per_kwh
 from core.wording import reason, sentence
+
+if TYPE_CHECKING:
+    from core.load_checks import Correction
+
+if TYPE_CHECKING:
+    from core.same_load import Calibration
 
 #: more of a run's time than this in gaps, with no counter to bridge them: it is left out
 GAPS_TOO_LONG = 0.05
@@ -133,7 +140,13 @@ def forget() -> None:
 
 
 def run_result(
-    run: Run, machine_id: str, called: str, log: Seen | None, boundary: Boundary, meter: Meter
+    run: Run,
+    machine_id: str,
+    called: str,
+    log: Seen | None,
+    boundary: Boundary,
+    meter: Meter,
+    checked: "Calibration | None" = None,
 ) -> RunResult:
     """The result of one stretch of a log.
 
@@ -147,7 +160,11 @@ def run_result(
         None when the log has not been read: then nothing is known of it.
     boundary : Boundary
     meter : Meter
+    checked : Calibration, optional
+        What same-load checks tell of the meter.
     """
+    from core.uncertainty import u95_of
+
     fault: Problem | None = None
     measured: Measurement | None = None
     if log is not None:
@@ -178,20 +195,36 @@ def run_result(
     if measured is None:
         return result
     seconds = measured.end_s - measured.start_s
-    used_wh = measured.energy.energy_wh
+    used, u95_wh = as_checked(measured.energy, meter, checked), measured.u95_wh
+    used_wh = used.energy_wh
     is_part = run.kind in MAKING
+    bed = measured.bed if is_part else None
+    if used is not measured.energy:
+        u95_wh = u95_of(used)
+        scale = used_wh / measured.energy.energy_wh if measured.energy.energy_wh else 1.0
+        if bed is not None and bed.energy_wh is not None:
+            bed = evolve(bed, energy_wh=bed.energy_wh * scale)
     return evolve(
         result,
         seconds=seconds,
         energy_wh=used_wh,
-        energy_u95_wh=measured.u95_wh,
+        energy_u95_wh=u95_wh,
         mean_w=mean_w(used_wh, seconds),
         parts_per_kwh=parts_per_kwh(used_wh) if run.kind in WHOLE and used_wh > 0 else None,
-        energy=measured.energy,
-        bed=measured.bed if is_part else None,
+        energy=used,
+        bed=bed,
         states=measured.states if is_part else (),
-        problems=measured.energy.problems,
+        problems=used.problems,
     )
+
+
+def as_checked(energy: Energy, meter: Meter, checked: "Calibration | None") -> Energy:
+    """The energy as same-load checks correct and narrow it; itself where there are none."""
+    if checked is None:
+        return energy
+    from core.same_load import corrected
+
+    return corrected(energy, meter, checked)
 
 
 def _why_excluded(run: Run, log: Seen | None, measured: Measurement | None) -> str | None:
@@ -213,56 +246,3 @@ def _why_excluded(run: Run, log: Seen | None, measured: Measurement | None) -> s
     if run.set_included is None and used.method == "power" and used.gap_share > GAPS_TOO_LONG:
         return reason("stretch.gaps", share=percent(used.gap_share, 1))
     return None
-
-
-def typed_result(typed: TypedReading, number: int, meter: Meter) -> RunResult:
-    """The result of readings of a display: wider than that of a log, and with no bed's part."""
-    from core.uncertainty import u95_of
-
-    used = typed_energy(typed, meter)
-    seconds = typed.seconds
-    has_energy = used.energy_wh > 0
-    left_out = reason("stretch.left_out", reason=typed.why_left_out) if typed.why_left_out else None
-    return RunResult(
-        run_id=typed.id,
-        machine_id=typed.machine_id,
-        name=typed.note or f"reading {number}",
-        start_s=None,
-        end_s=None,
-        start=None,
-        part="A",
-        included=typed.included and has_energy,
-        why_excluded=None
-        if typed.included and has_energy
-        else left_out or reason("stretch.left_out_no_reason" if has_energy else "stretch.no_energy"),
-        decided_by_user=True,
-        seconds=seconds,
-        energy_wh=used.energy_wh,
-        energy_u95_wh=u95_of(used),
-        mean_w=mean_w(used.energy_wh, seconds) if seconds else None,
-        parts_per_kwh=parts_per_kwh(used.energy_wh) if has_energy else None,
-        energy=used,
-        bed=None,
-    )
-
-
-def typed_energy(typed: TypedReading, meter: Meter) -> Energy:
-    """Energy between two readings of a display, with what makes it unsure.
-
-    Each reading may be off by half a step of the display: together a triangular distribution of half-width
-    one step, so u = step / sqrt(6) (JCGM 100:2008, 4.3.9). An unknown duration is taken as an hour in the
-    meter's offset, with the remark that it was not noted.
-    """
-    hours = (typed.seconds or SECONDS_PER_HOUR) / SECONDS_PER_HOUR
-    unknown = () if typed.seconds else (Problem("typed.no_duration", Severity.NOTE),)
-    influences = (
-        Influence("meter gain", typed.energy_wh * meter.gain_percent / 100 / 3**0.5, f"gain:{meter.id}"),
-        Influence("meter offset", meter.offset_w / 3**0.5 * hours, f"offset:{meter.id}"),
-        Influence("display step", typed.step_wh / 6**0.5),
-    )
-    return Energy(
-        energy_wh=typed.energy_wh,
-        influences=tuple(i for i in influences if i.u_wh > 0),
-        method="typed",
-        problems=unknown,
-    )

@@ -8,8 +8,8 @@ from attrs import evolve
 from core import edits
 from core.activity import find
 from core.results.compare import ALL_PAIRS_UP_TO, compare, forget
-from core.results.values import Comparison, MachineResult
-from core.study import Study
+from core.results.values import Comparison, MachineResult, Pair
+from core.study import LoadCheck, Study
 from core.traces import Trace
 from tests.core.benches import alike, bench, trace, without
 
@@ -182,6 +182,40 @@ def test_one_meter_cancels_and_two_do_not() -> None:
         widths.append((pair.ratio_high - pair.ratio_low) / pair.ratio)
     # two meters of +-1 % each: 1.96 x sqrt(2) x 1 % / sqrt(3) on either side, a little more for the offsets
     assert widths[1] ** 2 - widths[0] ** 2 == pytest.approx((2 * 1.96 * 2**0.5 * 0.01 / 3**0.5) ** 2, rel=0.3)
+
+
+def test_a_same_load_check_narrows_and_corrects_the_ratio_of_two_meters() -> None:
+    study, traces = bench(
+        {"Alder": trace(alike(), seed=0), "Rowan": trace(alike(level_w=90.0), seed=1)}, meters=True
+    )
+    one, other = (log.meter_id for log in study.logs)
+
+    def checked(reading: float, other_reading: float) -> Pair:
+        check = LoadCheck("c1", one, other, reading, other_reading, "Wh", 1.0, 1.0, 36_000.0)
+        (pair,) = compare(evolve(study, checks=(check,)), traces).pairs
+        return pair
+
+    (before,) = compare(study, traces).pairs
+    alike_meters, unlike_meters = checked(1000.0, 1000.0), checked(1000.0, 1010.0)
+    assert before.ratio_low is not None
+    assert before.ratio_high is not None
+    assert alike_meters.ratio_low is not None
+    assert alike_meters.ratio_high is not None
+    assert alike_meters.ratio == pytest.approx(before.ratio, rel=1e-6)
+    narrowed = (alike_meters.ratio_high - alike_meters.ratio_low) / (before.ratio_high - before.ratio_low)
+    assert narrowed < 0.75
+    # the second meter reads 1 % more of the same load, so its machine uses that much less than it seems
+    assert unlike_meters.ratio / before.ratio == pytest.approx(1.01, abs=0.001)
+
+
+def test_a_check_of_powers_counts_too() -> None:
+    study, traces = bench({"Alder": trace(alike()), "Rowan": trace(alike(), seed=1)}, meters=True)
+    one, other = (log.meter_id for log in study.logs)
+    check = LoadCheck("c1", one, other, 1000.0, 1005.0, "W", 0.1, 0.1)
+    (before,), (after,) = compare(study, traces).pairs, compare(evolve(study, checks=(check,)), traces).pairs
+    forwards = (before.machine_id, before.other_id) == (after.machine_id, after.other_id)
+    shift = after.ratio / before.ratio if forwards else after.ratio * before.ratio
+    assert abs(shift - 1) == pytest.approx(0.005, abs=0.001)
 
 
 def test_typed_readings_alone_make_a_machine() -> None:
