@@ -36,6 +36,8 @@ SCORE_BOUND = 2.5
 #: what a warm-up is taken for before it is seen counts as much as this many rows of level and of step
 LEVEL_ROWS = 3.0
 STEP_ROWS = 60.0
+#: warm-up goes on for about this long after its first heating, where nothing tells [s]
+USUAL_S = 200.0
 #: warm-up is over when the sum of scores has fallen this far below its greatest
 FALLEN = 40.0
 #: small steps are sorted by size into classes of doubling width
@@ -82,7 +84,9 @@ def warm_up_end_s(
         power_w, late, limit_w, rest_w[np.abs(rest_w) < limit_w], max(rest_step_w, rows.step_w / 2)
     )
     stop = max(latest, earliest)
-    begins = earliest + _end_of_warm_up(level[earliest:stop], usual, step[earliest:stop], moving, resting)
+    begins = earliest + _end_of_warm_up(
+        level[earliest:stop], usual, step[earliest:stop], moving, resting, rows.interval_s / USUAL_S
+    )
     if begins == 0:
         return start_s
     if begins >= time_s.size:
@@ -141,9 +145,9 @@ def _steps(
 
 
 def _end_of_warm_up(
-    level: NDArray[np.intp], usual: F64, step: NDArray[np.intp], moving: F64, resting: F64
+    level: NDArray[np.intp], usual: F64, step: NDArray[np.intp], moving: F64, resting: F64, cost: float
 ) -> int:
-    """How many of the rows belong to the warm-up: where the sum of scores is greatest."""
+    """How many of the rows belong to the warm-up: where the sum of scores, each less `cost`, is greatest."""
     usual_share, moving_share = usual.tolist(), moving.tolist()
     blur = BLUR.tolist()
     half = len(blur) // 2
@@ -154,7 +158,7 @@ def _end_of_warm_up(
     rows = 0
     for i, (bin_, class_) in enumerate(zip(level.tolist(), step.tolist(), strict=True), start=1):
         score = math.log(level_rows[bin_] / levels_seen / usual_share[bin_])
-        total += LEVEL_WEIGHT * min(max(score, -SCORE_BOUND), SCORE_BOUND)
+        total += LEVEL_WEIGHT * min(max(score, -SCORE_BOUND), SCORE_BOUND) - cost
         for offset, share in enumerate(blur, start=bin_ - half):
             level_rows[offset] += share
         levels_seen += 1
