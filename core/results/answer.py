@@ -88,13 +88,15 @@ def _would_show(pair: Pair, runs: int) -> str:
 
 
 def conditions(comparison: Comparison, study: Study) -> str:
-    """The conditions in one line: boundary, bed, runs, what was left out, where no difference is shown."""
+    """The conditions in one line: boundary, temperatures, runs, what was left out, where no difference is shown."""
     known = [m for m in comparison.machines if m.energy_wh is not None]
     if not comparison.machines:
         return ""
     parts = [comparison.boundary.capitalize()]
     if study.bed_c is not None:
         parts.append(f"bed at {number(study.bed_c, 0)} °C")
+    if study.room_c is not None:
+        parts.append(f"room at {number(study.room_c, 0)} °C")
     parts.append(_runs_told(known))
     lines = [", ".join(parts) + "."]
     unknown = [m.name for m in comparison.machines if m.energy_wh is None]

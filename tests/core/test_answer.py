@@ -142,8 +142,8 @@ def test_interval_keeps_its_ends_apart(low: float, high: float, ratio: float, te
 
 def test_conditions_name_boundary_bed_runs_and_ties() -> None:
     all_four = comparison([ALDER, BIRCH, CEDAR, ROWAN], SHOWN, TIE)
-    assert conditions(all_four, Study(id="s", bed_c=60.0)) == (
-        "Warm-up and processing, bed at 60 °C, 4 runs a machine. "
+    assert conditions(all_four, Study(id="s", bed_c=60.0, room_c=21.4)) == (
+        "Warm-up and processing, bed at 60 °C, room at 21 °C, 4 runs a machine. "
         "Birch and Cedar: no difference shown; 9 runs each would show 5 %."
     )
 
