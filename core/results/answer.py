@@ -88,7 +88,7 @@ def _would_show(pair: Pair, runs: int) -> str:
 
 
 def conditions(comparison: Comparison, study: Study) -> str:
-    """The conditions in one line: boundary, temperatures, runs, what was left out, where no difference is shown."""
+    """The conditions in one line: boundary, temperatures, runs, what was left out, what is not shown."""
     known = [m for m in comparison.machines if m.energy_wh is not None]
     if not comparison.machines:
         return ""
