@@ -15,8 +15,9 @@ from core.bed_from_holds import ORDINARY_ROOM_C, HeldBed, warm_up_wh, watts_at
 from core.bed_ways import agreement, by_hold, by_own_meter, by_run_without
 from core.hold import Hold, holds, logged_c
 from core.problems import Problem, Severity
-from core.results.runs import MAKING, Measurement, Seen, measure
+from core.results.runs import MAKING, Measurement, Seen, as_checked, measure
 from core.results.values import BedShare, Energy, Influence, Measured, RunResult, State
+from core.same_load import Calibration
 from core.study import Boundary, Meter, Run
 from core.uncertainty import NORMAL_95
 from core.units import SECONDS_PER_HOUR
@@ -36,30 +37,26 @@ class Made:
 
 
 @frozen
-class BedLog:
-    """A log of the bed alone."""
-
-    seen: Seen
-    meter: Meter
-
-
-@frozen
 class Conditions:
-    """The test's own temperatures, where a run has none of its own. [degC]"""
+    """What holds for all runs: the test's temperatures, where a run has none, and checks of meters. [degC]"""
 
     boundary: Boundary
     bed_c: float | None = None
     room_c: float | None = None
+    checked: Calibration | None = None
 
 
-def best(made: Sequence[Made], bed_logs: Sequence[BedLog], conditions: Conditions) -> list[RunResult]:
+def best(
+    made: Sequence[Made], bed_logs: Sequence[tuple[Seen, Meter]], conditions: Conditions
+) -> list[RunResult]:
     """The results with the best share that can be had of each run.
 
     Parameters
     ----------
     made : sequence of Made
         All stretches of one machine.
-    bed_logs : sequence of BedLog
+    bed_logs : sequence of (Seen, Meter)
+        Logs of the bed alone.
     conditions : Conditions
     """
     without = _mean_without(made)
@@ -75,7 +72,7 @@ def best(made: Sequence[Made], bed_logs: Sequence[BedLog], conditions: Condition
             return one.result
         if one.run.set_bed_off:
             return evolve(one.result, bed=None)
-        ways = [_by_bed_log(one, measured, log) for log in bed_logs]
+        ways = [_by_bed_log(one, measured, *log, conditions) for log in bed_logs]
         if without is not None:
             ways.append(_by_run_without(one, *without))
         if held:
@@ -127,18 +124,21 @@ def _measured(one: Made, conditions: Conditions) -> Measurement | None:
     return measure(one.seen, one.run.start_s, one.run.end_s, conditions.boundary, one.meter)
 
 
-def _by_bed_log(one: Made, measured: Measurement, log: BedLog) -> BedShare | None:
+def _by_bed_log(
+    one: Made, measured: Measurement, bed: Seen, meter: Meter, conditions: Conditions
+) -> BedShare | None:
     """Way 1, where the bed's log covers the run and both clocks say when that was."""
     if one.seen is None or one.result.energy is None:
         return None
-    run_clock, bed_clock = one.seen.trace.clock, log.seen.trace.clock
+    run_clock, bed_clock = one.seen.trace.clock, bed.trace.clock
     if run_clock.start_s is None or bed_clock.start_s is None or run_clock.kind != bed_clock.kind:
         return None
     shift_s = run_clock.start_s - bed_clock.start_s
     start_s, end_s = measured.start_s + shift_s, measured.end_s + shift_s
-    if start_s < 0 or end_s > log.seen.trace.end_s:
+    if start_s < 0 or end_s > bed.trace.end_s:
         return None
-    return by_own_meter(one.result.energy, _cut(log.seen, start_s, end_s, log.meter))
+    bed_energy = as_checked(_cut(bed, start_s, end_s, meter), meter, conditions.checked)
+    return by_own_meter(one.result.energy, bed_energy)
 
 
 @lru_cache(maxsize=4096)
@@ -229,9 +229,10 @@ def _by_hold(
     from core.energy import by_power_wh
 
     bed_c = _bed_c(one, measured, conditions)
-    used = one.result.energy
-    if bed_c is None or used is None or one.seen is None:
+    if bed_c is None or one.seen is None:
         return None
+    # as read: the hold's watts are
+    used = measured.energy
     room_c = _first(one.run.room_c, _logged_c(one, measured, "room"), conditions.room_c)
     watts = watts_at(held, bed_c, room_c)
     if watts is None:
@@ -252,7 +253,10 @@ def _by_hold(
         difference_k = bed_c - (ORDINARY_ROOM_C if room_c is None else room_c)
         warm_wh = warm_up_wh(held, difference_k, above_wh)
     working_s = _span(measured, "processing")
-    return _share_by_hold(used, watts, working_s[1] - working_s[0], warm_wh)
+    found = _share_by_hold(used, watts, working_s[1] - working_s[0], warm_wh)
+    if found is None or found.share is None or one.result.energy_wh is None:
+        return None
+    return evolve(found, energy_wh=found.share * one.result.energy_wh)
 
 
 @lru_cache(maxsize=4096)

@@ -14,14 +14,12 @@ from typing import TYPE_CHECKING
 from attrs import evolve, frozen
 
 from core.activity import Activity
-from core.load_checks import corrections
 from core.results import answer, fairness, machine, runs
-from core.results.bed_shares import BedLog
 from core.results.checked_meters import calibration
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, seen
 from core.results.values import Comparison, MachineResult, Pair
-from core.study import Log, Machine, Run, Study
+from core.study import Log, Run, Study
 from core.traces import Trace
 
 if TYPE_CHECKING:

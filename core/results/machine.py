@@ -7,6 +7,8 @@ from functools import lru_cache
 
 from attrs import evolve, frozen
 
+from core.results import bed_shares
+from core.results.bed_shares import Conditions, Made
 from core.results.runs import Seen, called_by_kind, run_result
 from core.results.typed import typed_result
 from core.results.values import BedShare, Energy, MachineResult, Measured, RunResult
@@ -81,20 +83,20 @@ def machine_result(given: MachineInput) -> MachineResult:
 
 
 def _logged(given: MachineInput) -> list[RunResult]:
-    """The stretches of the machine's logs."""
+    """The stretches of the machine's logs, each with the best share of its bed that can be had."""
     numbers: Counter[str] = Counter()
-    results = []
+    made = []
     for log in given.logs:
         for run in log.runs:
             called = called_by_kind(run.kind)
             numbers[called] += 1
             name = f"{called} {numbers[called]}"
-            results.append(
-                run_result(
-                    run, given.machine.id, name, log.seen, given.boundary, log.meter, given.calibration
-                )
+            result = run_result(
+                run, given.machine.id, name, log.seen, given.boundary, log.meter, given.calibration
             )
-    return results
+            made.append(Made(run, result, log.seen, log.meter))
+    conditions = Conditions(given.boundary, given.bed_c, given.room_c, given.calibration)
+    return bed_shares.best(made, given.bed_logs, conditions)
 
 
 def forget() -> None:

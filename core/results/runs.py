@@ -21,9 +21,6 @@ from core.units import mean_w, parts_per_kwh
 from core.wording import reason, sentence
 
 if TYPE_CHECKING:
-    from core.load_checks import Correction
-
-if TYPE_CHECKING:
     from core.same_load import Calibration
 
 #: more of a run's time than this in gaps, with no counter to bridge them: it is left out
