@@ -9,7 +9,7 @@ from core.found.values import BudgetLine, Explanation
 from core.found.writing import figures, shown
 from core.heater import levels
 from core.quantities import BED_SHARE
-from core.results.values import BedShare, RunResult
+from core.results.values import BedShare, Measured, RunResult
 from core.units import SECONDS_PER_HOUR
 from core.wording import sentence
 
@@ -77,7 +77,14 @@ def _of_run(
         formula.append(f"what is not the bed draws {figures(rest_w, 3, locale)} W on average")
     if bed.method == "heater switching":
         formula += _pulses(asked, run)
+    if bed.others:
+        ways = (f"{way.method} {shown(_measured(way), BED_SHARE, locale)}" for way in bed.others)
+        formula.append(f"other ways: {', '.join(ways)}")
     return method, tuple(formula), ()
+
+
+def _measured(bed: BedShare) -> Measured | None:
+    return None if bed.share is None else Measured(bed.share, bed.share_u95)
 
 
 def _pulses(asked: Question, run: RunResult) -> list[str]:

@@ -24,6 +24,8 @@ WHY: dict[str, str] = {
 }
 #: lines smaller than this part of the variance are not worth a bar
 LEAST_SHARE = 0.0005
+#: stands for the keys of meters that a same-load check has tied together
+CHECKED = "checked meters"
 
 
 def lines(
@@ -39,16 +41,17 @@ def lines(
 
     groups: dict[tuple[str, str | None], list[Influence]] = {}
     for influence in influences:
-        groups.setdefault((influence.name, influence.shared), []).append(influence)
-    sizes = {key: sum(line.u_wh for line in budget(group)) * factor for key, group in groups.items()}
-    return made(
-        [
-            (name, u, shared_with(shared, study), why(name, shared, study))
-            for (name, shared), u in sizes.items()
-        ],
-        locale,
-        unit,
-    )
+        groups.setdefault((influence.name, family(influence.shared)), []).append(influence)
+    parts = []
+    for (name, shared), group in groups.items():
+        u = math.sqrt(math.fsum(line.u_wh**2 for line in budget(group))) * factor
+        parts.append((name, u, shared_with(shared, study), why(name, shared, study)))
+    return made(parts, locale, unit)
+
+
+def family(key: str | None) -> str | None:
+    """The influences that a person takes for one: a meter's own, or those of all meters that were checked."""
+    return key if key is None or ":" in key else CHECKED
 
 
 def made(
@@ -69,6 +72,8 @@ def made(
 
 def shared_with(key: str | None, study: Study) -> str:
     """Who errs together by this key of an influence."""
+    if key == CHECKED:
+        return "every run measured with the meters that were held against each other"
     name = meter_name(key, study)
     return f"every run measured with {name}" if name else ""
 

@@ -16,6 +16,8 @@ from core.traces import Trace
 
 #: values written out in a sum before the rest is only counted
 MOST_TERMS = 8
+#: energies that differ by less than this part of them are the same
+UNCHANGED = 1e-9
 
 _KIND: dict[str, tuple[str, str]] = {
     "sampled": (
@@ -100,7 +102,7 @@ def of_machine(asked: Question) -> Explanation:
 
 def counted(asked: Question, run: RunResult) -> str:
     """What of a stretch is counted."""
-    stretch = next((r for r in asked.study.runs if r.id == run.run_id), None)
+    stretch = asked.stretch_of(run)
     if stretch is not None and stretch.kind not in MAKING:
         return f"It is no run of a part ({stretch.kind}), and is measured with the edges of one."
     return COUNTED[asked.comparison.boundary]
@@ -120,16 +122,17 @@ def method(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
             "The meter's own energy counter was read over the same time; the power column ties its steps "
             "to the run's edges."
         )
-    said += _joined(used)
+    measured = asked.measured(run)
+    said += _joined(used if measured is None else measured.energy)
     said.append(counted(asked, run))
-    stretch = next((r for r in asked.study.runs if r.id == run.run_id), None)
+    stretch = asked.stretch_of(run)
     if stretch is not None:
         said.append("You set its edges." if stretch.is_moved else "The program found its edges in the log.")
     return tuple(said)
 
 
 def _joined(used: Energy) -> list[str]:
-    """What became of the two ways, where there are two."""
+    """What became of the two ways, where there are two; `used` as it was measured."""
     if used.by_counter_wh is None or used.by_power_wh is None:
         return []
     if used.energy_wh == used.by_counter_wh:
@@ -142,10 +145,15 @@ def _joined(used: Energy) -> list[str]:
 def formula(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
     """The arithmetic of a run's energy with its values."""
     trace, measured = asked.trace_of(run), asked.measured(run)
-    if used.method == "typed" or trace is None or measured is None:
+    if used.method == "typed":
+        typed = next((t for t in asked.study.typed if t.id == run.run_id), None)
+        raw_wh = used.energy_wh if typed is None else typed.energy_wh
+        return (f"E = {figures(raw_wh, locale=asked.locale)} Wh", *_corrected(asked, run, raw_wh, used))
+    if trace is None or measured is None:
         return (f"E = {figures(used.energy_wh, locale=asked.locale)} Wh",)
     said = _by_power(asked, trace, measured, used)
     said += _by_counter(asked, trace, measured, used)
+    said += _corrected(asked, run, measured.energy.energy_wh, used)
     spans = [span for span in run.states if span.end_s > measured.start_s and span.start_s < measured.end_s]
     parts = []
     for span in spans:
@@ -192,7 +200,19 @@ def _by_counter(asked: Question, trace: Trace, measured: Measurement, used: Ener
         f"counter from the first to the last row inside the run: rises by {figures(rise_wh, 5, locale)} Wh",
         f"tied to the run's edges by the power ({figures(used.by_counter_wh - rise_wh, 2, locale)} Wh): "
         f"{figures(used.by_counter_wh, 5, locale)} Wh",
-        f"power and counter together: {figures(used.energy_wh, 5, locale)} Wh",
+        f"power and counter together: {figures(measured.energy.energy_wh, 5, locale)} Wh",
+    ]
+
+
+def _corrected(asked: Question, run: RunResult, raw_wh: float, used: Energy) -> list[str]:
+    """What a same-load check of the meter made of the energy."""
+    if raw_wh <= 0 or abs(used.energy_wh - raw_wh) <= UNCHANGED * raw_wh:
+        return []
+    meter = asked.meter_of(run)
+    whose = "its meter" if meter is None else meter.name
+    return [
+        f"corrected by the same-load check of {whose}: × {figures(used.energy_wh / raw_wh, 5, asked.locale)} "
+        f"= {figures(used.energy_wh, 5, asked.locale)} Wh"
     ]
 
 

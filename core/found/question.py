@@ -10,7 +10,7 @@ from core.progress import Progress, silent
 from core.quantities import BED_SHARE, DURATION, STANDBY_W, Quantity
 from core.results.runs import Measurement, measure, seen
 from core.results.values import Comparison, MachineResult, Measured, RunResult
-from core.study import Boundary, Log, Meter, Study
+from core.study import Log, Meter, Run, Study
 from core.traces import Trace
 
 
@@ -45,8 +45,8 @@ class Question:
 
     def log_of(self, run: RunResult) -> Log | None:
         """The log a run lies in; None for typed readings."""
-        log_id = next((r.log_id for r in self.study.runs if r.id == run.run_id), None)
-        return None if log_id is None else self.study.log(log_id)
+        stretch = self.stretch_of(run)
+        return None if stretch is None else self.study.log(stretch.log_id)
 
     def trace_of(self, run: RunResult) -> Trace | None:
         """The trace a run lies in, if it has been read."""
@@ -61,28 +61,19 @@ class Question:
         typed = next((t for t in self.study.typed if t.id == run.run_id), None)
         return None if typed is None else self.study.meter(typed.meter_id)
 
-    def measured(
-        self,
-        run: RunResult,
-        *,
-        start_by_s: float = 0.0,
-        end_by_s: float = 0.0,
-        boundary: Boundary | None = None,
-    ) -> Measurement | None:
-        """The run measured afresh with its edges moved, or another boundary.
+    def stretch_of(self, run: RunResult) -> Run | None:
+        """The stretch of the study behind a run; None for typed readings."""
+        return next((r for r in self.study.runs if r.id == run.run_id), None)
 
-        None where there is no trace, or where the moved edges leave it.
-        """
+    def measured(self, run: RunResult) -> Measurement | None:
+        """What was measured of a run before any meter was corrected; None where there is no trace."""
         log, trace = self.log_of(run), self.trace_of(run)
         if log is None or trace is None or run.start_s is None or run.end_s is None:
-            return None
-        start_s, end_s = run.start_s + start_by_s, run.end_s + end_by_s
-        if (start_by_s or end_by_s) and not 0 <= start_s < end_s <= trace.end_s:
             return None
         self.progress(0.5, f"how a number of {self.machine.name} was found")
         activity = (self.activities or {}).get(log.id)
         meter = self.study.meter(log.meter_id)
-        return measure(seen(trace, activity), start_s, end_s, boundary or self.comparison.boundary, meter)
+        return measure(seen(trace, activity), run.start_s, run.end_s, self.comparison.boundary, meter)
 
     def value(self, quantity: Quantity) -> Measured | None:
         """The number that is asked for, in the core's own unit."""

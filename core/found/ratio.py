@@ -1,5 +1,6 @@
 """How the ratio of two machines' energies was found, and what cancels in it."""
 
+import math
 from collections.abc import Sequence
 
 from core.formatting import count, number, percent, rounded
@@ -105,15 +106,18 @@ def budget_of(
             else:
                 shared.setdefault(influence.shared, [0.0, 0.0])[side] += relative
                 names[influence.shared] = influence.name
-    cancelled = []
+    families: dict[tuple[str, str], list[tuple[float, float]]] = {}
     for key, (one, two) in shared.items():
-        u = value * abs(one - two)
-        meter = budgets.meter_name(key, study)
-        if u <= CANCELLED * value * max(one, two):
-            cancelled.append(f"The {names[key]} of {meter} moves both machines alike and cancels.")
+        families.setdefault((names[key], str(budgets.family(key))), []).append((one, two))
+    cancelled = []
+    for (name, key), sides in families.items():
+        u = value * math.hypot(*(one - two for one, two in sides))
+        meter = budgets.meter_name(key, study) or key
+        if u <= CANCELLED * value * max(max(map(abs, pair)) for pair in sides):
+            cancelled.append(f"The {name} of {meter} moves both machines alike and cancels.")
         else:
-            both = f"both machines, through {meter}" if one and two else ""
-            parts.append((f"{names[key]}, {meter}", u, both, budgets.why(names[key], key, study)))
+            both = f"both machines, through {meter}" if all(one and two for one, two in sides) else ""
+            parts.append((f"{name}, {meter}", u, both, budgets.why(name, key, study)))
     return budgets.made(parts, asked.locale, ""), tuple(cancelled)
 
 
