@@ -86,7 +86,7 @@ def stitch(time_s: F64, counter: F64, unit_wh: float, power_w: F64 | None, file:
         add[i + 1] -= float(steps[i])
         breaks.append(float(time_s[good[i + 1]]))
     out = np.full(counter.shape, np.nan)
-    out[good] = (values + np.cumsum(add)) * unit_wh
+    out[good] = np.maximum.accumulate((values + np.cumsum(add)) * unit_wh)
     problems = []
     if fell.size:
         facts = {"count": int(fell.size), "rolled": rolled}
@@ -127,6 +127,6 @@ def _without_glitches(good: I64, counter: F64) -> I64:
 
 def _per_interval(counter: F64, unit_wh: float, step: float, file: str) -> Stitched:
     """A column that falls again and again holds the energy of each interval."""
-    total = np.cumsum(np.where(np.isfinite(counter), counter, 0.0)) * unit_wh
+    total = np.cumsum(np.where(counter > 0, counter, 0.0)) * unit_wh
     note = Problem("log.energy_per_interval", Severity.NOTE, file)
     return Stitched(total, step * unit_wh, (), True, (note,))

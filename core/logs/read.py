@@ -105,7 +105,9 @@ _Result = TypeVar("_Result", FileReading, FileReading | None)
 def _guarded(work: Callable[[], _Result], empty: FileReading) -> _Result | FileReading:
     """Do `work`; whatever goes wrong in it becomes a problem of the file."""
     try:
-        return work()
+        # whatever numbers a file holds, they warn nobody: what is not finite afterwards is set aside
+        with np.errstate(over="ignore", invalid="ignore", divide="ignore"):
+            return work()
     except Cancelled:
         raise
     except MemoryError:

@@ -198,15 +198,8 @@ def _shape(
 ) -> Shape | None:  # fmt: skip
     hour, minute, second, fraction = fields
     widths = [b - a for a, b in runs]
-    if (hour is None and widths[:1] in ([8], [14], [12])) or (widths[:2] == [8, 6] and hour is None):
-        a = runs[0][0]
-        date = ((a, a + 4), (a + 4, a + 6), (a + 6, a + 8))
-        b = runs[1][0] if widths[:2] == [8, 6] else a + 8
-        if widths[0] >= 12 or len(runs) > 1:
-            has_seconds = widths[0] == 14 or widths[:2] == [8, 6]
-            return Shape(date, 0, (b, b + 2), (b + 2, b + 4), (b + 4, b + 6) if has_seconds else None,
-                         half=half, offset=offset, zone_s=zone_s)  # fmt: skip
-        return Shape(date)
+    if hour is None and (widths in ([8], [8, 6], [8, 4]) or widths[:1] in ([12], [14])):
+        return _digits_only(runs, widths, half, offset, zone_s)
     if hour is not None and widths == [8]:
         a = runs[0][0]
         runs = [(a, a + 4), (a + 4, a + 6), (a + 6, a + 8)]
@@ -222,6 +215,21 @@ def _shape(
     if not runs and hour is not None:
         return Shape((), 0, hour, minute, second, fraction, None, half, offset, zone_s)
     return None
+
+
+def _digits_only(
+    runs: list[Span], widths: list[int], half: int,
+    offset: tuple[int, Span, Span | None] | None, zone_s: int | None,
+) -> Shape:  # fmt: skip
+    """Stamps such as 20250623, 20250623T093600, 202506230936 and 20250623093600."""
+    a = runs[0][0]
+    date = ((a, a + 4), (a + 4, a + 6), (a + 6, a + 8))
+    if widths == [8]:
+        return Shape(date)
+    b = runs[1][0] if widths[0] == 8 else a + 8
+    has_seconds = widths[0] == 14 or widths == [8, 6]
+    second = (b + 4, b + 6) if has_seconds else None
+    return Shape(date, 0, (b, b + 2), (b + 2, b + 4), second, half=half, offset=offset, zone_s=zone_s)
 
 
 def digits(matrix: U8, span: Span | None) -> I64:
