@@ -8,6 +8,8 @@ from core.edits import is_decided
 from core.formatting import count
 from core.results.values import RunResult, StateSpan
 from core.study import Kind, Log, Run, Study
+from core.tables import harmless
+from core.traces import Clock
 
 
 @frozen
@@ -78,6 +80,39 @@ def lanes(study: Study, results: Mapping[str, RunResult]) -> tuple[LaneContent, 
         for machine in study.machines
         for log in by_machine.get(machine.id, [])
     )
+
+
+def stretch_rows(
+    content: LaneContent, clock: Clock, results: Mapping[str, RunResult]
+) -> tuple[tuple[str, ...], ...]:
+    """The stretches of a lane as text for another program: header, then a row each, with the point as mark.
+
+    Parameters
+    ----------
+    content : LaneContent
+    clock : Clock
+        Of the lane's trace.
+    results : mapping of run id to RunResult
+    """
+    header = ("machine", "stretch", "kind", "counted", "start", "start_s", "end_s", "seconds", "energy_wh")
+    rows = [header]
+    for block in content.blocks:
+        result = results.get(block.run_id)
+        energy_wh = result.energy_wh if result is not None else None
+        rows.append(
+            (
+                harmless(content.machine),
+                harmless(block.label),
+                block.kind,
+                "yes" if block.is_included else "no",
+                clock.iso(block.start_s) or "",
+                f"{block.start_s:.3f}",
+                f"{block.end_s:.3f}",
+                f"{block.end_s - block.start_s:.3f}",
+                "" if energy_wh is None else f"{energy_wh:.6g}",
+            )
+        )
+    return tuple(rows)
 
 
 def headline(study: Study) -> str:

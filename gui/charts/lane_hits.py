@@ -72,3 +72,20 @@ def nudged_s(trace: Trace, at_s: float, samples: int) -> float:
     else:
         row = int(np.searchsorted(time_s, at_s, side="left")) + samples
     return float(time_s[min(max(row, 0), time_s.size - 1)])
+
+
+def power_at_w(trace: Trace, at_s: float) -> float | None:
+    """What the log says of a moment: nearest sample, or the value that stands for it; None in a gap. [W]"""
+    if any(gap.start_s < at_s < gap.end_s for gap in trace.gaps):
+        return None
+    time_s = trace.time_s
+    after = int(np.searchsorted(time_s, at_s, side="left"))
+    if trace.kind == "averaged":
+        row = after
+    elif trace.kind == "on_change":
+        row = int(np.searchsorted(time_s, at_s, side="right")) - 1
+    else:
+        row = after
+        if 0 < after < time_s.size and at_s - time_s[after - 1] < time_s[after] - at_s:
+            row = after - 1
+    return float(trace.power_w[min(max(row, 0), time_s.size - 1)])

@@ -2,7 +2,6 @@
 
 from typing import Literal
 
-import numpy as np
 from attrs import frozen
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize
 from PySide6.QtGui import (
@@ -193,10 +192,10 @@ class LaneView(QWidget):
             painting.paint_readout(painter, plot, self._view.x(drag.at_s), duration(b - a), self._look)
         elif drag is None and plot.contains(self._pointer):
             at_s = self._view.at(self._pointer.x())
-            row = int(np.clip(np.searchsorted(trace.time_s, at_s) - 1, 0, trace.time_s.size - 1))
-            watts = number(float(trace.power_w[row]), 0 if trace.power_w[row] >= 100 else 1)
+            power_w = hits.power_at_w(trace, at_s)
+            watts = "no samples" if power_w is None else f"{number(power_w, 0 if power_w >= 100 else 1)} W"
             block = self._block_at(at_s)
-            words = f"{moment(trace.clock, at_s)}  {watts} W" + (f"  {block.label}" if block else "")
+            words = f"{moment(trace.clock, at_s)}  {watts}" + (f"  {block.label}" if block else "")
             painting.paint_readout(painter, plot, self._pointer.x(), words, self._look)
 
     def _envelope(self, plot: QRectF) -> Envelope:

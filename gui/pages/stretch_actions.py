@@ -4,13 +4,15 @@ from collections.abc import Callable
 from typing import Final
 
 from PySide6.QtCore import QObject, Qt, Slot
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QMenu, QWidget
 
 from core import edits
+from core.lanes import stretch_rows
 from core.study import KINDS, Kind, Run
 from gui import look
 from gui.icons import icon
+from gui.images import clipboard_data
 from gui.session import Session
 from gui.widgets.lane_list import LaneList
 from gui.widgets.stretch_strip import KIND_WORDS, StretchStrip
@@ -31,6 +33,7 @@ _TABLE: Final = (
     ("hand_back", "Hand back to the program", "Ctrl+B", "", "Take back every decision about this stretch"),
     ("closer", "Look closely", "Z", "", "Show this stretch alone"),
     ("whole", "Whole logs", "W", "zoom-all", "Show every log from end to end"),
+    ("copy", "Copy the lane", "Ctrl+C", "", "Copy the lane's picture and its stretches as numbers"),
     ("draw", "Mark a stretch", "N", "", "Mark a stretch in the middle of what is visible of the log"),
 )
 #: a button has no room for the whole text
@@ -54,6 +57,7 @@ class StretchActions(QObject):
             "closer": self._look_closely,
             "whole": lanes.show_whole,
             "draw": self._draw_in_middle,
+            "copy": self._copy,
         }
         self.actions = {name: self._made(page, does[name], name, *rest) for name, *rest in _TABLE}
         self.menu = QMenu("&Stretch", page)
@@ -194,6 +198,14 @@ class StretchActions(QObject):
         lane = self._lanes.lane(run.log_id) if run is not None else None
         if run is not None and lane is not None:
             lane.show_stretch(run.id)
+
+    def _copy(self) -> None:
+        lane = self._lanes.lane(self._log_id) if self._log_id is not None else None
+        trace = self._session.traces.get(self._log_id) if self._log_id is not None else None
+        if lane is None or lane.content is None or trace is None:
+            return
+        rows = stretch_rows(lane.content, trace.clock, self._session.results)
+        QGuiApplication.clipboard().setMimeData(clipboard_data(lane.grab().toImage(), rows))
 
     def _counts(self, run: Run) -> bool:
         result = self._session.results.get(run.id)

@@ -308,3 +308,18 @@ def test_found_runs_are_told_from_the_users_own(user: Driver):
     assert content is not None
     assert [block.is_decided for block in content.blocks] == [True, False, False]
     assert user.text("stretch_facts").endswith("Edges set by hand")
+
+
+def test_a_lane_is_copied_as_picture_and_numbers(user: Driver):
+    user.lane().setFocus()
+    user.press(Qt.Key.Key_C, user.lane(), Qt.KeyboardModifier.ControlModifier)
+    copied = QApplication.clipboard().mimeData()
+    assert copied.hasImage()
+    lines = [line.split("\t") for line in copied.text().splitlines()]
+    assert len(lines) == 4
+    first = dict(zip(lines[0], lines[1], strict=True))
+    assert (first["machine"], first["kind"], first["counted"]) == ("Alder", "run", "yes")
+    assert first["start"].startswith("2026-03-02T08:")
+    assert float(first["seconds"]) == pytest.approx(1320, abs=5)
+    result = user.session.results[user.run().id]
+    assert float(first["energy_wh"]) == pytest.approx(result.energy_wh, rel=1e-5)
