@@ -12,9 +12,8 @@ from attrs import frozen
 from core.timing import HOLE, shortest_interval_s
 from core.traces import Trace
 
-#: how well the level of a mixed row of an averaged log tells where in it the edge lies, in parts of the
-#: interval
-MIXED_ROW_PLACE = 0.1
+#: standard uncertainty of an edge's place in a row of an averaged log that holds it, in parts of the interval
+MIXED_ROW_PLACE = 1 / math.sqrt(12)
 
 
 @frozen

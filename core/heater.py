@@ -28,6 +28,12 @@ HOT_END_W = 90.0
 CROWDED = 2.0
 #: fewer rows than this part of all between the levels, and no pulse is cut by the meter's window
 CLEAN = 0.01
+#: fewer rows of processing than this show nothing
+FEWEST_ROWS = 12
+#: where no end of warm-up is known it lies in this first part of the run
+EARLY = 0.4
+#: cycle of a hot end that pulses, about; common practice, no source [s]
+HOT_END_CYCLE_S = 4.0
 #: a plateau this much lower than the step is not the heater's
 NO_PLATEAU = 0.6
 #: with fewer rows than this whose neighbours are off too, rows near the mode have to do
@@ -167,8 +173,10 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
     start_s, warm_end_s, end_s : float
         Start of the run, end of its warm-up, end of processing. [s]
     """
-    time, power = rows_between(trace, warm_end_s, end_s)
-    if time.size < 12:
+    plateau_w, plateau_end_s = _plateau(trace, start_s, warm_end_s, end_s)
+    # a warm-up whose end was not seen must not pass for processing
+    time, power = rows_between(trace, max(warm_end_s, plateau_end_s + trace.median_s / 2), end_s)
+    if time.size < FEWEST_ROWS:
         return None
     off_w, spread_w = lower_mode(power, trace.resolution_w)
     top_w = float(np.percentile(power, 98))
@@ -178,8 +186,8 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
     step_w = float(np.percentile(upper, 60)) - off_w if upper.size else 0.0
     is_high = power > off_w + step_w / 2
     crowd = _crowd(power, off_w, step_w, reach_w)
-    # an averaged value has a pulsing hot end in it with its mean already
-    is_told = trace.kind != "averaged"
+    # a value averaged for longer has a pulsing hot end in it with its mean already
+    is_told = trace.kind != "averaged" or trace.median_s < HOT_END_CYCLE_S
     is_off = power <= off_w + (
         crowd.near_high_w if is_told and (crowd.is_hot_end or crowd.is_clean) else reach_w
     )
@@ -187,7 +195,6 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
         is_off &= _undisturbed(~is_high)
     if np.mean(is_off) < FEWEST_UNDISTURBED:
         is_off = is_low
-    plateau_w, plateau_end_s = _plateau(trace, start_s, warm_end_s, end_s)
     if plateau_w is not None and plateau_w - off_w < NO_PLATEAU * step_w:
         plateau_w = None  # the heater's warm-up is not in the log
     return Levels(
@@ -210,8 +217,10 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
 
 
 def _plateau(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> tuple[float | None, float]:
-    """Level and end of the first full-power plateau of a run, up to a little after its warm-up."""
+    """Level and end of the first full-power plateau: in the warm-up, or early in the run if it is unknown."""
     reach_s = min(end_s, warm_end_s + 3 * trace.median_s)
+    if warm_end_s - start_s < trace.median_s:
+        reach_s = start_s + EARLY * (end_s - start_s)
     time, power = rows_between(trace, start_s, reach_s)
     if time.size < 2:
         return None, start_s
