@@ -120,7 +120,7 @@ def warm_up_wh(held: Sequence[HeldBed], difference_k: float, above_standby_wh: f
     Parameters
     ----------
     held : sequence of HeldBed
-        Of one machine; those that began cold tell what a warm-up takes.
+        Of one machine; the first of each test began cold and tells what a warm-up takes.
     difference_k : float
         Of the run's bed from the room. [K]
     above_standby_wh : float
@@ -131,7 +131,7 @@ def warm_up_wh(held: Sequence[HeldBed], difference_k: float, above_standby_wh: f
     Measured
         [Wh]
     """
-    told = [h for h in held if h.hold.warm_up_wh is not None and h.difference_k > 0]
+    told = [h for h in held if h.hold.warm_up_wh is not None and h.hold.is_first and h.difference_k > 0]
     if told:
         nearest = min(told, key=lambda h: abs(h.difference_k - difference_k))
         value_wh = (nearest.hold.warm_up_wh or 0.0) * difference_k / nearest.difference_k

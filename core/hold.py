@@ -57,6 +57,8 @@ class Hold:
         test is shorter. [W]
     bed_c, room_c : float or None
         Medians of the logged temperatures over the settled part. [degC]
+    is_first : bool
+        Whether it is the first temperature of its test; the bed then most likely began at room temperature.
     """
 
     start_s: float
@@ -71,6 +73,7 @@ class Hold:
     full_hour_w: float | None
     bed_c: float | None
     room_c: float | None
+    is_first: bool = True
 
     @property
     def bed_w(self) -> float | None:
@@ -131,6 +134,7 @@ def _hold(trace: Trace, start_s: float, end_s: float, test_start_s: float, meter
         full_hour_w=_first_w(trace, start_s, end_s, SECONDS_PER_HOUR),
         bed_c=logged_c(trace, "bed", settled.start_s, end_s),
         room_c=logged_c(trace, "room", settled.start_s, end_s),
+        is_first=start_s == test_start_s,
     )
 
 

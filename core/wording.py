@@ -17,6 +17,7 @@ _TABLES = (
     "core.activity.sentences",
     "core.store.sentences",
     "core.session_sentences",
+    "core.bed_sentences",
 )
 
 

@@ -63,7 +63,7 @@ def best(
     tests = [m for m in made if m.run.kind == "hold test" and m.seen is not None]
     if not (without or tests or bed_logs):
         return [m.result for m in made]
-    held = tuple(h for m in tests for h in _held(m, conditions))
+    held = tuple(h for m in tests if m.seen for h in held_in(m.run, m.seen, m.meter, conditions))
     meters = tuple(dict.fromkeys(m.meter for m in tests))
 
     def with_best(one: Made) -> RunResult:
@@ -193,17 +193,25 @@ def _holds(seen: Seen, start_s: float, end_s: float, meter: Meter) -> tuple[Hold
     return holds(seen.trace, start_s, end_s, meter)
 
 
-def _held(test: Made, conditions: Conditions) -> list[HeldBed]:
-    """The temperatures held in a hold test, those known."""
-    if test.seen is None:
-        return []
-    found = _holds(test.seen, test.run.start_s, test.run.end_s, test.meter)
+def held_in(run: Run, seen: Seen, meter: Meter, conditions: Conditions) -> list[HeldBed]:
+    """The temperatures held in a hold test, those that are known: as noted, logged, or those of the test.
+
+    Parameters
+    ----------
+    run : Run
+        The hold test.
+    seen : Seen
+        Its log.
+    meter : Meter
+    conditions : Conditions
+    """
+    found = _holds(seen, run.start_s, run.end_s, meter)
     held = []
     for hold in found:
-        noted_c = test.run.bed_c if len(found) == 1 else None
+        noted_c = run.bed_c if len(found) == 1 else None
         bed_c = _first(noted_c, hold.bed_c, conditions.bed_c if len(found) == 1 else None)
         if bed_c is not None:
-            held.append(HeldBed(hold, bed_c, _first(test.run.room_c, hold.room_c, conditions.room_c)))
+            held.append(HeldBed(hold, bed_c, _first(run.room_c, hold.room_c, conditions.room_c)))
     return held
 
 
