@@ -312,8 +312,8 @@ def _machines(
     problems: list[Problem] = []
     stem = PurePath(label).stem if label else PurePath(name).stem
     for i, raw in enumerate(raws):
-        progress(i / len(raws), "making traces")
-        made = series.make(raw, clocked, f"{key}:{raw.device or ''}:{choices!r}", name, choices)
+        share = part(progress, i / len(raws), (i + 1) / len(raws))
+        made = series.make(raw, clocked, f"{key}:{raw.device or ''}:{choices!r}", name, choices, share)
         if made.trace is None:
             problems += made.problems
             continue

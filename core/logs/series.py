@@ -13,10 +13,12 @@ from core.logs.magnitudes import settle
 from core.logs.order import put_in_order
 from core.logs.sampling import judge
 from core.problems import Problem, Severity
+from core.progress import Progress, silent
 from core.study import Choices
 from core.traces import F64, Clock, Sampling, Trace, smallest_step
 from core.units import ENERGY_IN_WH, POWER_IN_W, SECONDS_PER_HOUR
 
+_DOING = "making traces"
 #: power and counter differ aloud when further apart than this share and than their steps explain
 DIFFER = 0.05
 #: no meter shows a larger number, in any unit
@@ -41,7 +43,9 @@ class Made:
     problems: tuple[Problem, ...] = ()
 
 
-def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> Made:
+def make(
+    raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices, progress: Progress = silent
+) -> Made:
     """Make the trace of one machine.
 
     Parameters
@@ -54,6 +58,8 @@ def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> M
     file : str
         Name for problems.
     choices : Choices
+    progress : Progress
+        Called between the passes over a long log; may raise `Cancelled`.
     """
     source = raw.power if raw.power is not None else raw.counter
     assert source is not None
@@ -68,6 +74,7 @@ def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> M
     all_fine = bool(whole.all())
     keep = slice(None) if all_fine else whole
     seconds, values = raw.seconds[keep], source[keep]
+    progress(0.1, _DOING)
     order = put_in_order(seconds, values, clocked.kind, clocked.tick_s, file)
     problems = list(order.problems)
     in_order = order.rows.size == seconds.size and (
@@ -87,9 +94,11 @@ def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> M
     if time_s.size < 2:
         problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": int(time_s.size)})
         return Made(None, missing=missing, problems=(problem,))
+    progress(0.3, _DOING)
     units = settle(time_s, power, raw.power_unit, total, raw.counter_unit, product, file)
     problems += units.problems
     power_w = None if power is None else _scaled(power, POWER_IN_W[units.power])
+    progress(0.45, _DOING)
     stitched = None
     if total is not None:
         stitched = counters.stitch(time_s, total, ENERGY_IN_WH[units.counter], power_w, file)
@@ -110,6 +119,7 @@ def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> M
         breaks = () if stitched is None else stitched.breaks_s
         judged = judge(time_s, power_w, smallest_step(power_w), counted, breaks)
         kind, why = judged.kind, judged.reason
+    progress(0.7, _DOING)
     if choices.sampling is not None:
         kind, why = choices.sampling, "chosen by hand"
     reasons.append(("sampling", why))
@@ -131,6 +141,7 @@ def make(raw: Raw, clocked: Clocked, key: str, file: str, choices: Choices) -> M
         counter_step_wh=0.0 if stitched is None else stitched.step_wh,
         counter_breaks_s=() if stitched is None else stitched.breaks_s, temperatures_c=temperatures,
     )  # fmt: skip
+    progress(0.9, _DOING)
     return _checked(Made(trace, missing=missing, reasons=tuple(reasons), problems=tuple(problems)), raw, file)
 
 
