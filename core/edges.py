@@ -13,7 +13,7 @@ from core.timing import HOLE, shortest_interval_s
 from core.traces import Trace
 
 #: standard uncertainty of an edge's place in a row of an averaged log that holds it, in parts of the interval
-MIXED_ROW_PLACE = 1 / math.sqrt(12)
+MIXED_ROW_PLACE = 1 / math.sqrt(3)
 
 
 @frozen

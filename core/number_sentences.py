@@ -11,7 +11,9 @@ SENTENCES: dict[str, str] = {
     ),
     "energy.ways_disagree": (
         "The power adds up to {power_wh:.1f} Wh and the energy counter says {counter_wh:.1f} Wh, further "
-        "apart than both explain; {used:.1f} Wh is used. Check how the columns and their units were read."
+        "apart than both explain; the surer one, {used:.1f} Wh, is used. Pulses that keep step with the "
+        "meter's values can do this, and so can a column or a unit that was read wrongly: look at how the "
+        "log was read."
     ),
     "energy.sampling_lottery": (
         "With a value each {interval_s:.0f} s and no energy counter, which of the heater's pulses were met "
