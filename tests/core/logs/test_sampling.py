@@ -1,0 +1,74 @@
+"""The kind of a log is told from simulated machines and meters whose kind is known."""
+
+from functools import lru_cache
+
+import numpy as np
+import pytest
+
+from core.logs.sampling import judge, switchings
+from tests.core.simulated import Control, MachineModel, MeterModel, Simulated, Task, simulate
+
+TASKS = (
+    Task("idle", 600),
+    Task("part", 2400),
+    Task("idle", 900),
+    Task("part", 2400),
+    Task("idle", 600),
+)
+
+
+@lru_cache(maxsize=64)
+def simulated(control: Control, meter: MeterModel, seed: int) -> Simulated:
+    return simulate(MachineModel(control=control), meter, TASKS, seed)
+
+
+def kind_of(control: Control, meter: MeterModel, seed: int = 1) -> str:
+    t = simulated(control, meter, seed).trace
+    return judge(t.time_s, t.power_w, t.resolution_w, t.counter_wh).kind
+
+
+@pytest.mark.parametrize("interval_s", [2.0, 5.0, 10.0, 30.0])
+@pytest.mark.parametrize("control", ["thermostat", "slow pulses"])
+def test_the_counter_tells_averaged_from_sampled(interval_s: float, control: Control) -> None:
+    step = 0.1 if interval_s < 30 else 1.0
+    averaging = MeterModel(interval_s=interval_s, averaging=True, counter_step_wh=step)
+    sampling = MeterModel(interval_s=interval_s, counter_step_wh=step)
+    assert kind_of(control, averaging) == "averaged"
+    assert kind_of(control, sampling) == "sampled"
+
+
+@pytest.mark.parametrize("interval_s", [5.0, 10.0])
+def test_switchings_tell_without_a_counter(interval_s: float) -> None:
+    for seed in (1, 2, 3):
+        assert kind_of("thermostat", MeterModel(interval_s=interval_s, averaging=True), seed) == "averaged"
+        assert kind_of("thermostat", MeterModel(interval_s=interval_s), seed) == "sampled"
+
+
+@pytest.mark.parametrize("control", ["none", "thermostat", "slow pulses", "fast pulses"])
+@pytest.mark.parametrize(("least_w", "heartbeat_s"), [(0.5, 30.0), (3.0, 60.0), (2.0, 300.0)])
+def test_a_log_on_change_is_uneven_and_repeats_nothing(
+    control: Control, least_w: float, heartbeat_s: float
+) -> None:
+    assert kind_of(control, MeterModel(on_change_w=least_w, heartbeat_s=heartbeat_s)) == "on_change"
+
+
+@pytest.mark.parametrize("share", [0.01, 0.05])
+def test_lost_rows_do_not_make_a_log_on_change(share: float) -> None:
+    t = simulated("thermostat", MeterModel(interval_s=2.0), 1).trace
+    kept = np.random.default_rng(7).random(t.time_s.size) >= share
+    assert judge(t.time_s[kept], t.power_w[kept], t.resolution_w).kind == "sampled"
+
+
+def test_a_log_at_rest_is_taken_as_sampled_and_says_that_it_cannot_tell() -> None:
+    time_s = np.arange(500) * 10.0
+    judged = judge(time_s, np.full(500, 6.0), 0.1)
+    assert judged.kind == "sampled"
+    assert not judged.is_sure
+
+
+def test_switchings_are_counted_by_what_lies_between() -> None:
+    clean = np.tile([5.0, 5.0, 5.0, 100.0, 100.0, 100.0], 20)
+    mixed = np.tile([5.0, 5.0, 5.0, 40.0, 100.0, 100.0, 100.0, 70.0], 20)
+    assert switchings(clean, 0.1).lone_mixed == 0
+    assert switchings(clean, 0.1).lone == 39
+    assert switchings(mixed, 0.1).lone_mixed == switchings(mixed, 0.1).lone >= 30
