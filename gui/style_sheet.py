@@ -101,6 +101,8 @@ def style_sheet(look: Look) -> str:
         line=round(px),
         veil=look.color("card", 0.85).name(look.color("ink").NameFormat.HexArgb),
         # A picture in a style sheet keeps its colours: there is one for each theme.
-        chevron=(assets_folder() / "icons" / f"chevron-{'dark' if look.is_dark else 'light'}.svg").as_posix(),
+        chevron=(
+            assets_folder() / "controls" / f"chevron-{'dark' if look.is_dark else 'light'}.svg"
+        ).as_posix(),
         corner=CORNER,
     )
