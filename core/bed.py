@@ -24,6 +24,10 @@ WINDOW_S = 240.0
 #: during warm-up what is not the bed rises from standby to its level in processing: this part of the way,
 #: with a rectangle of this half-width; judgement, no source
 WARM_UP_PART, WARM_UP_DOUBT = 0.62, 0.38
+#: what heating a hot end takes beyond holding it, at the plug, and the half-width of a rectangle around it:
+#: 5 to 17 J/K heated by 150 to 230 K over a supply of 0.85 to 0.9, or one still warm from the run before;
+#: judgement, no source [Wh]
+HOT_END_WH, HOT_END_DOUBT_WH = 0.55, 0.5
 #: how well the off rows of a window stand for the whole window, as part of what processing adds to standby
 OFF_ROWS_DOUBT = 0.012
 #: how well rows lifted by a pulsing hot end are told from pieces of the bed's pulses; judgement, no source
@@ -167,11 +171,14 @@ def _switching(
     warm_up_h = (off_from_s - start_s) / J_PER_WH
     processing_h = (end_s - off_from_s) / J_PER_WH
     base_wh += ((standby_w or 0.0) + WARM_UP_PART * rest_w) * warm_up_h
+    is_cold = found.plateau_w is not None
+    base_wh += HOT_END_WH if is_cold else 0.0
     bed_wh = energy.energy_wh - base_wh
     part = bed_wh / energy.energy_wh
     own_wh = math.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None))
     terms_wh = (
         WARM_UP_DOUBT / math.sqrt(3) * rest_w * warm_up_h,
+        HOT_END_DOUBT_WH / math.sqrt(3) if is_cold else 0.0,
         u_base_w * processing_h,
         OFF_ROWS_DOUBT * rest_w * processing_h,
         HOT_END_DOUBT / math.sqrt(3) * abs(found.hot_end_w) * processing_h,
