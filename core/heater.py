@@ -222,7 +222,7 @@ def _plateau(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> t
     if warm_end_s - start_s < trace.median_s:
         reach_s = start_s + EARLY * (end_s - start_s)
     time, power = rows_between(trace, start_s, reach_s)
-    if time.size < 2:
+    if time.size < 2 or power.max() <= 0:
         return None, start_s
     is_high = power > power.max() * 0.6
     first = int(np.argmax(is_high))

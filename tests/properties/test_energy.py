@@ -7,12 +7,13 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from core.bed import share
 from core.energy import between, by_power_wh
 from core.integral import between_rows_wh
 from core.results.values import Energy
 from core.study import Meter
 from core.traces import Sampling, Trace
-from core.uncertainty import mean_of, ratio
+from core.uncertainty import mean_of, ratio, u95_of
 
 METER = Meter("m", "bench meter")
 KINDS: tuple[Sampling, ...] = ("sampled", "averaged", "on_change")
@@ -122,3 +123,30 @@ def test_the_counter_never_makes_it_less_sure(trace: Trace) -> None:
     assert own_variance(between(trace, start_s, end_s, METER)) <= own_variance(
         between(without, start_s, end_s, METER)
     ) * (1 + 1e-9)
+
+
+@st.composite
+def oddities(draw: st.DrawFn) -> Trace:
+    """Traces that no machine draws: few rows, uneven steps, nothing, far too much, less than nothing."""
+    count = draw(st.sampled_from((2, 3, 5, 13, 40)))
+    rng = np.random.default_rng(draw(st.integers(0, 2**32 - 1)))
+    time = np.cumsum(rng.choice([0.1, 1, 1, 10, 60, 500], count))
+    power = rng.choice(draw(st.sampled_from(([0.0], [5.0], [0, 5, 60, 300], [-3, 0, 1e6]))), count)
+    counter = None
+    breaks: tuple[float, ...] = ()
+    if draw(st.booleans()):
+        counter = np.cumsum(rng.choice([0, 0, 0.1, 1, 50], count))
+        counter[rng.random(count) < draw(st.sampled_from((0.0, 0.4)))] = np.nan
+        breaks = tuple(float(b) for b in rng.choice(time - time[0], draw(st.integers(0, 2))) if b > 0)
+    return Trace.of(time, power, draw(st.sampled_from(KINDS)), counter, counter_breaks_s=breaks)
+
+
+@given(trace=oddities(), cuts=st.tuples(st.floats(0, 1), st.floats(0, 1)), is_run=st.booleans())
+def test_no_trace_makes_it_stumble(trace: Trace, cuts: tuple[float, float], is_run: bool) -> None:
+    start_s, end_s = sorted(cut * trace.end_s for cut in cuts)
+    assume(end_s > start_s)
+    energy = between(trace, start_s, end_s, METER, rising_edges=is_run)
+    assert math.isfinite(energy.energy_wh)
+    assert math.isfinite(u95_of(energy))
+    bed = share(trace, start_s, (start_s + end_s) / 2, end_s, energy, 5.0)
+    assert (bed.share is None) == (bed.why_not is not None)
