@@ -4,6 +4,7 @@ import math
 import re
 from collections.abc import Iterator
 
+import numpy as np
 import pytest
 from attrs import evolve
 
@@ -250,6 +251,62 @@ def test_the_ratio_s_budget_is_that_of_the_ratio(meters: bool) -> None:
     assert len(cancels) == (0 if meters else 1)
     assert found.value_text.startswith(f"{expected.value:.3f} (95 % interval {expected.low:.3f} to")
     assert line(found.surer, "One meter for both machines") if meters else found.surer
+
+
+def test_meters_held_against_each_other_correct_and_narrow(three: Bench) -> None:
+    study, traces = three
+    before = compare(study, traces)
+    alder = study.logs_of(of(before, "Alder").machine_id)[0].meter_id
+    birch = study.logs_of(of(before, "Birch").machine_id)[0].meter_id
+    study = edits.add_load_check(study, alder, birch, 1000.0, 1010.0, seconds=3600.0).study
+    comparison = compare(study, traces)
+    machine = of(comparison, "Alder")
+    run = machine.runs[0]
+    found = asked((study, traces), comparison, machine, "energy_wh", run.run_id)
+    told = line(found.formula, "corrected by the same-load check")
+    assert last_number(told) == pytest.approx(run.energy_wh, abs=6e-3)
+    raw = of(before, "Alder").runs[0].energy_wh
+    assert raw is not None
+    assert run.energy_wh is not None
+    assert run.energy_wh > raw
+    gain = next(b for b in found.budget if b.name == "meter gain")
+    assert "held against each other" in gain.shared_with
+    assert sum(b.name == "meter gain" for b in found.budget) == 1
+    assert line(found.sensitivity, "If the run started one sample").endswith(": no change")
+    against = explain(
+        comparison, study, traces, machine.machine_id, RATIO, other_id=of(comparison, "Birch").machine_id
+    )
+    assert against is not None
+    means = [
+        mean_of([r.energy for r in of(comparison, name).included if r.energy is not None])
+        for name in ("Alder", "Birch")
+    ]
+    assert math.hypot(*(b.u for b in against.budget)) == pytest.approx(ratio(*means).u)
+
+
+def test_a_better_way_to_the_bed_s_share_is_named_beside_the_others(three: Bench) -> None:
+    study, traces = three
+    machine = of(compare(study, traces), "Alder")
+    last = machine.runs[3]
+    log_id = study.logs_of(machine.machine_id)[0].id
+    each = traces[log_id]
+    in_last = (each.time_s > last.start_s) & (each.time_s < last.end_s)
+    cold = evolve(
+        each, power_w=np.where(in_last, each.power_w.clip(max=75.0), each.power_w), key="last run cold"
+    )
+    traces = {**traces, log_id: cold}
+    study = edits.mark_bed_off(study, last.run_id).study
+    comparison = compare(study, traces)
+    run = of(comparison, "Alder").runs[0]
+    assert run.bed is not None
+    assert {way.method for way in (run.bed, *run.bed.others)} == {"run with the bed off", "heater switching"}
+    found = asked((study, traces), comparison, of(comparison, "Alder"), "bed_share", run.run_id)
+    assert run.bed.share is not None
+    assert last_number(line(found.formula, "share =")) == pytest.approx(100 * run.bed.share, abs=0.06)
+    other = run.bed.others[0]
+    assert line(found.formula, "other ways").startswith(f"other ways: {other.method} ")
+    words = "switches on and off" if run.bed.method == "heater switching" else "once with the bed off"
+    assert words in found.method[0]
 
 
 def test_a_ratio_with_one_run_is_not_judged(three: Bench) -> None:
