@@ -131,7 +131,8 @@ def oddities(draw: st.DrawFn) -> Trace:
     count = draw(st.sampled_from((2, 3, 5, 13, 40)))
     rng = np.random.default_rng(draw(st.integers(0, 2**32 - 1)))
     time = np.cumsum(rng.choice([0.1, 1, 1, 10, 60, 500], count))
-    power = rng.choice(draw(st.sampled_from(([0.0], [5.0], [0, 5, 60, 300], [-3, 0, 1e6]))), count)
+    levels = draw(st.sampled_from(((0.0,), (5.0,), (0.0, 5.0, 60.0, 300.0), (-3.0, 0.0, 1e6))))
+    power = rng.choice(np.array(levels), count)
     counter = None
     breaks: tuple[float, ...] = ()
     if draw(st.booleans()):
