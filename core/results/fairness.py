@@ -18,6 +18,7 @@ from core.problems import Problem, Severity
 from core.results import fairness_between
 from core.results.fairness_between import between_machines, logs_compared
 from core.results.machine import MachineInput, machine_result
+from core.results.plausible import implausible
 from core.results.values import Finding, MachineResult, RunResult
 
 #: a warm-up this much shorter than usual, and by at least this many seconds, is that of a warm start
@@ -81,6 +82,7 @@ def _of_machine(given: MachineInput) -> tuple[Finding, ...]:
     found += _gaps(result)
     found += _by_hand(result)
     found += _resolution(given, result)
+    found += implausible(given, result)
     return tuple(found)
 
 
