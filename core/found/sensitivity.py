@@ -75,6 +75,11 @@ def _again(
     """The number in another study, or with other traces; None where it is not there."""
     asked.progress(0.5, f"how a number of {asked.machine.name} was found")
     alone = evolve(study, machines=(study.machine(asked.machine.machine_id),))
+    if asked.run is not None:
+        # of the others only those count that tell of this run's bed
+        run_id = asked.run.run_id
+        kept = tuple(r for r in study.runs if r.id == run_id or r.set_bed_off or r.kind == "hold test")
+        alone = evolve(alone, runs=kept)
     (given,) = machine_inputs(alone, asked.traces if traces is None else traces, asked.activities or {})
     result = machine_result(given)
     known: Measured | None = getattr(result, quantity.key)
