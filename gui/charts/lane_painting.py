@@ -23,6 +23,7 @@ from gui.look import S4, S8, Look, Size, marker_path
 #: power axis of a log that never draws anything [W]
 _LEAST_TOP_W = 10.0
 BAND_PX = 5.0
+_MOST_TICKS = 6
 HANDLE_PX = 7.0
 
 
@@ -124,8 +125,10 @@ def _paint_axis(
     metrics: QFontMetricsF,
 ) -> None:
     plot, axis = geometry.plot, geometry.axis
-    room = metrics.horizontalAdvance("00:00:00") * 1.8
-    ticks = time_ticks(trace.clock, view.start_s, view.end_s, max(2, min(8, int(plot.width() / room))))
+    room = metrics.horizontalAdvance("00:00:00") * 1.25
+    ticks = time_ticks(
+        trace.clock, view.start_s, view.end_s, max(2, min(_MOST_TICKS, int(plot.width() / room)))
+    )
     free_from = axis.left() - S8
     # The day is said once at the left, unless a date stands among the ticks.
     if trace.clock.kind != "relative" and not any(t.is_date for t in ticks) and view.span_s < 86400:

@@ -12,7 +12,7 @@ from gui.charts.traces import Lane
 from gui.look import S4, S8
 
 #: a lane grows to this many times its least height when there is room
-_MOST_GROWTH = 2.6
+_MOST_GROWTH = 4.5
 #: so many lanes are made in one turn of the event loop; the rest follow in the next turns
 _MADE_AT_ONCE = 10
 

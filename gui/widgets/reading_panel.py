@@ -3,7 +3,7 @@
 from pathlib import PurePath
 
 from attrs import evolve
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -58,6 +58,7 @@ class ReadingPanel(QScrollArea):
         self._refused.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._body = self._lay_out()
         self.setWidget(self._body)
+        self._body.installEventFilter(self)
 
     def show_log(self, study: Study, log: Log | None, data: LogData | None) -> None:
         """Show how a log was read."""
@@ -94,7 +95,6 @@ class ReadingPanel(QScrollArea):
         lines = refused_lines(reading) if reading is not None else ""
         self._refused.setText(lines)
         self._refused.setVisible(bool(lines))
-        self._fit()
 
     def _fill_option(self, option: Option, reading: Reading | None, value: str | None) -> None:
         combo, reason = self._options[option.name], self._reasons[option.name]
@@ -116,6 +116,12 @@ class ReadingPanel(QScrollArea):
                 widget.deleteLater()
         for fact in shown:
             self._facts.addWidget(_label(f"<b>{fact.name}</b>&nbsp; {fact.text}", fact.role))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        # Only when the body is laid out do its controls know how wide they have to be.
+        if watched is self._body and event.type() == QEvent.Type.LayoutRequest:
+            self._fit()
+        return super().eventFilter(watched, event)
 
     def _fit(self) -> None:
         """Be wide enough for the controls: there is no scrolling sideways."""

@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QWidget
 
+from gui.widgets.reading_panel import ReadingPanel
 from tests.gui.driver import Driver, opened, write_log
 
 
@@ -95,6 +96,12 @@ def test_no_word_is_cut_off_at_any_text_size(user: Driver, page: str, zoom: floa
         f"{type(w).__name__} {w.objectName()} {w.text()!r}: {w.width()} of {w.minimumSizeHint().width()} px"
         for w in shown(user, QAbstractButton) + [x for x in shown(user, QLabel) if not x.wordWrap()]
         if w.text() and w.width() < w.minimumSizeHint().width()
+    ]
+    panels = shown(user, ReadingPanel)
+    cut += [
+        f"reading panel: {panel.viewport().width()} of {panel.widget().minimumSizeHint().width()} px"
+        for panel in panels
+        if panel.viewport().width() < panel.widget().minimumSizeHint().width()
     ]
     user.appearance.set_zoom(1.0)
     assert cut == []
