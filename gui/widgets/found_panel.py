@@ -3,7 +3,14 @@
 from html import escape
 
 from PySide6.QtCore import QEvent, Qt, QUrl, Signal
-from PySide6.QtGui import QGuiApplication, QKeyEvent, QPainter, QPaintEvent
+from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
+    QGuiApplication,
+    QKeyEvent,
+    QPainter,
+    QPaintEvent,
+)
 from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
@@ -25,6 +32,7 @@ from gui.widgets.budget_chart import BudgetChart
 from gui.widgets.long_text import show_markdown
 
 _MORE, _LESS = "More about this", "Back to the number"
+_COPY, _COPIED = "Copy text", "Copied"
 
 
 class FoundPanel(QFrame):
@@ -55,7 +63,7 @@ class FoundPanel(QFrame):
             "found_more", _MORE, "The page about this number: what it means, how sure, cautions"
         )
         self.more.clicked.connect(self._turn)
-        self.copy = _button("found_copy", "Copy text", "Copy all of this as text, to be pasted into a report")
+        self.copy = _button("found_copy", _COPY, "Copy all of this as text, to be pasted into a report")
         self.copy.clicked.connect(self._copy)
         self.close_button = _button("found_close", "Close", "Put this away (Esc)")
         self.close_button.clicked.connect(self.close_panel)
@@ -89,6 +97,8 @@ class FoundPanel(QFrame):
         self._explanation, self._locale = explanation, locale
         self.title.setText(explanation.title)
         self.value.setText(explanation.value_text)
+        self.copy.setText(_COPY)
+        self._announce()
         at = self.body.verticalScrollBar().value() if is_same_number else 0
         self._fill(explanation)
         self.body.verticalScrollBar().setValue(at)
@@ -140,6 +150,7 @@ class FoundPanel(QFrame):
     def _copy(self) -> None:
         if self._explanation is not None:
             QGuiApplication.clipboard().setText(as_markdown(self._explanation))
+            self.copy.setText(_COPIED)
 
     def _turn(self) -> None:
         if self._explanation is None or self._stack.currentWidget() is self.page:
@@ -161,6 +172,11 @@ class FoundPanel(QFrame):
     def _show_number(self) -> None:
         self._stack.setCurrentWidget(self.body)
         self.more.setText(_MORE)
+
+    def _announce(self) -> None:
+        """Tell a screen reader, because the focus stays where it was."""
+        said = f"{self.title.text()}: {self.value.text()}"
+        QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, said))
 
     def _on_source(self, link: str) -> None:
         self.run_wanted.emit(link)

@@ -116,6 +116,9 @@ def test_all_of_it_is_copied_as_text(panel: FoundPanel, qtbot: QtBot) -> None:
     text = QGuiApplication.clipboard().text()
     assert text.startswith("## Alder: energy per part\n")
     assert "| meter gain" in text
+    assert panel.copy.text() == "Copied"
+    panel.show_explanation(explanation("mean_w"))
+    assert panel.copy.text() == "Copy text"
 
 
 def test_it_leads_to_its_page_and_on_and_back(panel: FoundPanel, qtbot: QtBot) -> None:
