@@ -1,6 +1,7 @@
 """The window as a user meets it: empty, fed with logs, undone, closed and opened again."""
 
 from pathlib import Path
+from random import Random
 
 import pytest
 from PySide6.QtCore import Qt
@@ -8,6 +9,7 @@ from PySide6.QtWidgets import QLineEdit, QTextBrowser, QTreeWidget
 
 from gui.widgets.welcome import Welcome
 from tests.gui.driver import Driver, opened, write_log
+from tests.random_edits import random_edit
 
 
 @pytest.fixture
@@ -192,3 +194,31 @@ def test_keys_cautions_and_about_open_and_close(user: Driver):
         assert word in note.toPlainText()
         assert "{version}" not in note.toPlainText()
         note.window().close()
+
+
+@pytest.mark.parametrize("seed", [1, 2, 3])
+def test_forty_edits_are_undone_and_done_again_under_either_page(qtbot, tmp_path: Path, seed: int):
+    """The bytes of these logs are not in the study: the window has to live with that as well."""
+    random = Random(seed)
+    with opened(qtbot, tmp_path) as user:
+        user.drop(write_log(tmp_path / "alder.csv"))
+        start = user.study
+        for i in range(40):
+            user.session.apply(random_edit(user.study, random))
+            user.session.seal()
+            if i % 10 == 0:
+                user.window.show_page(random.choice(["Logs", "Compare"]))
+                user.settle()
+        user.settle()
+        end = user.study
+        while user.study != start:
+            user.session.undo()
+        user.settle()
+        assert user.study == start
+        assert user.lane().content is not None
+        for _ in range(40):
+            user.session.redo()
+        user.settle()
+        assert user.study == end
+    with opened(qtbot, tmp_path) as user:
+        assert user.study == end
