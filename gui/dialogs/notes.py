@@ -26,8 +26,13 @@ def show_note(parent: QWidget, title: str, topic: str) -> QDialog:
 
 
 def show_failure(parent: QWidget, failure: Failure) -> QDialog:
-    """Say that the program has failed at something, with all that helps to mend it."""
+    """Say that the program has failed at something, with all that helps to mend it; once for each fault."""
+    for known in parent.findChildren(QDialog, "note_dialog"):
+        if known.isVisible() and known.property("fault") == failure.summary:
+            known.raise_()
+            return known
     dialog = _dialog(parent, "Something went wrong inside the program")
+    dialog.setProperty("fault", failure.summary)
     words = QLabel(
         "This is a fault of the program, not of your data. The study is as it was before. "
         "Copy the text and send it to whoever looks after the program."
