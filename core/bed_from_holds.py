@@ -32,7 +32,7 @@ WARM_UP_DOUBT = 0.10
 HOT_END_PART = 0.10
 
 
-@frozen
+@frozen(cache_hash=True)
 class HeldBed:
     """A hold whose temperatures are known; a room that is not is None. [degC]"""
 

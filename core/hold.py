@@ -38,7 +38,7 @@ AROUND_S = 90.0
 SECONDS_PER_HALF_HOUR = SECONDS_PER_HOUR / 2
 
 
-@frozen
+@frozen(cache_hash=True)
 class Hold:
     """One temperature held.
 

@@ -33,7 +33,7 @@ STANDS_OUT = 4.0
 THEORY_DF = 3.0
 
 
-@frozen
+@frozen(cache_hash=True)
 class Steady:
     """Mean power of a steady state.
 

@@ -113,6 +113,7 @@ def _beside(way: BedShare, known: Sequence[BedShare]) -> BedShare:
 def forget() -> None:
     """Let go of everything remembered."""
     _holds.cache_clear()
+    _watts_at.cache_clear()
     _cut.cache_clear()
     _share_by_hold.cache_clear()
     _share_by_difference.cache_clear()
@@ -242,7 +243,7 @@ def _by_hold(
     # as read: the hold's watts are
     used = measured.energy
     room_c = _first(one.run.room_c, _logged_c(one, measured, "room"), conditions.room_c)
-    watts = watts_at(held, bed_c, room_c)
+    watts = _watts_at(held, bed_c, room_c)
     if watts is None:
         return None
     if meters == (one.meter,):
@@ -265,6 +266,11 @@ def _by_hold(
     if found is None or found.share is None or one.result.energy_wh is None:
         return None
     return evolve(found, energy_wh=found.share * one.result.energy_wh)
+
+
+@lru_cache(maxsize=1024)
+def _watts_at(held: tuple[HeldBed, ...], bed_c: float, room_c: float | None) -> Measured | None:
+    return watts_at(held, bed_c, room_c)
 
 
 @lru_cache(maxsize=4096)

@@ -41,7 +41,7 @@ class Influence:
     df: float = float("inf")
 
 
-@frozen
+@frozen(cache_hash=True)
 class Energy:
     """Energy of an interval of a trace, with what makes it unsure.
 
