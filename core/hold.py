@@ -180,7 +180,7 @@ def _base(
         and found.changes >= FEWEST_CHANGES
         and found.step_w >= FEWEST_SPREADS * found.spread_w
         and found.low_share >= FEWEST_OFF
-        and found.step_w >= _full_step_w(found)
+        and found.step_w >= _full_step_w(found, is_warming=warm_end_s > start_s)
     ):
         near_w = FEWEST_SPREADS * found.spread_w + trace.resolution_w
         off_w = found.power_w[np.abs(found.power_w - found.off_w) <= near_w]
@@ -196,13 +196,15 @@ def _base(
     return base_w, math.hypot(spread_w, trace.resolution_w / math.sqrt(12))
 
 
-def _full_step_w(found: Levels) -> float:
+def _full_step_w(found: Levels, *, is_warming: bool) -> float:
     """Smallest step that is the whole heater, and no wandering of a fast-switched one. [W]
 
-    With nothing else running, a heater takes more than all the rest; where the warm-up shows it at full
-    power, more is known.
+    With nothing else running, a heater takes more than all the rest; where a warm-up shows it at full power,
+    more is known.
     """
-    return found.off_w if found.plateau_w is None else FULL_STEP * (found.plateau_w - found.off_w)
+    if not is_warming or found.plateau_w is None:
+        return found.off_w
+    return FULL_STEP * (found.plateau_w - found.off_w)
 
 
 def logged_c(trace: Trace, place: str, start_s: float, end_s: float) -> float | None:
