@@ -140,6 +140,12 @@ class Look:
         color.setAlphaF(alpha)
         return color
 
+    def blend(self, token: str, ground: str, share: float) -> QColor:
+        """What `share` of one colour over another looks like, as an opaque colour."""
+        over, under = self.color(token), self.color(ground)
+        pairs = ((over.red(), under.red()), (over.green(), under.green()), (over.blue(), under.blue()))
+        return QColor(*(round(share * a + (1 - share) * b) for a, b in pairs))
+
     def pen(self, token: str, width: float = 1.0, dash: tuple[float, ...] = ()) -> QPen:
         """A pen of a token or colour; `width` at scale 1, 0 for the thinnest line there is."""
         pen = QPen(self.color(token), self.px(width))

@@ -14,17 +14,15 @@ from shiboken6 import VoidPtr
 
 from core.clock_ticks import moment, time_ticks
 from core.envelope import Envelope
-from core.lanes import Block, LaneContent
-from core.results.values import StateSpan
+from core.lanes import LaneContent
 from core.traces import F64, Trace
 from gui.charts.time_view import TimeView
-from gui.look import S4, S8, Look, Size, marker_path
+from gui.look import S4, S8, Look, marker_path
 
 #: power axis of a log that never draws anything [W]
 _LEAST_TOP_W = 10.0
 BAND_PX = 5.0
 _MOST_TICKS = 6
-HANDLE_PX = 7.0
 
 
 @frozen
@@ -91,12 +89,11 @@ def paint_head(painter: QPainter, box: QRectF, content: LaneContent, look: Look)
         y += line + 2
 
 
-def paint_ground(
+def paint_rules(
     painter: QPainter, geometry: LaneGeometry, view: TimeView, trace: Trace, top_w: float, look: Look
 ) -> None:
-    """Card, power rules with their labels, and the time axis."""
+    """Power rules with their labels, gaps, and the time axis."""
     plot = geometry.plot
-    painter.fillRect(plot, look.color("card"))
     painter.setFont(look.font())
     metrics = QFontMetricsF(painter.font())
     for share in (0.0, 0.5, 1.0):
@@ -175,7 +172,7 @@ def paint_trace(
     painter.save()
     painter.setClipRect(plot.adjusted(0, -1, 1, 1))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-    pen = QPen(look.color("muted"))
+    pen = QPen(look.blend("muted", "card", 0.8))
     pen.setCosmetic(True)
     painter.setPen(pen)
     lifted = np.flatnonzero(np.isnan(drawn.time_s))
@@ -197,96 +194,6 @@ def _polyline(x: F64, y: F64) -> QPolygonF:
     memory = np.frombuffer(block, dtype=np.float64).reshape(-1, 2)  # type: ignore[call-overload]
     memory[:, 0], memory[:, 1] = x, y
     return line
-
-
-def paint_block(
-    painter: QPainter,
-    plot: QRectF,
-    view: TimeView,
-    block: Block,
-    slot: int,
-    look: Look,
-    *,
-    start_s: float,
-    end_s: float,
-    is_selected: bool,
-    is_hovered: bool,
-    edge: str | None,
-) -> None:
-    """One stretch: filled if it counts, else hollow; dashed as the program decided, solid as the user did."""
-    left, right = max(view.x(start_s), plot.left() - 4), min(view.x(end_s), plot.right() + 4)
-    if right < plot.left() or left > plot.right():
-        return
-    box = QRectF(round(left) + 0.5, plot.top() + 0.5, max(round(right - left), 1.0), plot.height() - 1)
-    style = look.machine(slot)
-    is_run = block.kind == "run"
-    line = style.line if is_run else "muted"
-    painter.save()
-    painter.setClipRect(plot.adjusted(-1, 0, 2, 1))
-    if block.is_included:
-        painter.fillRect(box, look.color(style.fill, 0.30 if is_hovered or is_selected else 0.20))
-    elif is_hovered or is_selected:
-        painter.fillRect(box, look.color("selection", 0.45))
-    pen = look.pen("link" if is_selected else line, 2.0 if is_selected else 1.0)
-    if not block.is_decided:
-        pen.setDashPattern([4.0, 3.0])
-    painter.setPen(pen)
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.drawRect(box)
-    for span in block.states:
-        _paint_state(painter, plot, view, span, line, look)
-    if is_selected:
-        _paint_handles(painter, box, edge, look)
-    _paint_label(painter, box.intersected(plot), block, look)
-    painter.restore()
-
-
-def _paint_state(
-    painter: QPainter, plot: QRectF, view: TimeView, span: StateSpan, line: str, look: Look
-) -> None:
-    left, right = max(view.x(span.start_s), plot.left()), min(view.x(span.end_s), plot.right())
-    if right <= left or span.state in ("off", "standby"):
-        return
-    band = QRectF(left, plot.bottom() - BAND_PX, right - left, BAND_PX)
-    if span.state == "processing":
-        painter.fillRect(band, look.color(line))
-    else:
-        brush = painter.brush()
-        brush.setColor(look.color(line))
-        brush.setStyle(
-            Qt.BrushStyle.Dense4Pattern if span.state == "warm-up" else Qt.BrushStyle.Dense6Pattern
-        )
-        painter.fillRect(band, brush)
-    painter.fillRect(QRectF(right - 1, band.top() - 2, 1, BAND_PX + 2), look.color(line))
-
-
-def _paint_handles(painter: QPainter, box: QRectF, edge: str | None, look: Look) -> None:
-    painter.setPen(look.pen("card"))
-    for name, x in (("start", box.left()), ("end", box.right())):
-        grip = QRectF(x - HANDLE_PX / 2, box.center().y() - 11, HANDLE_PX, 22)
-        if edge == name:
-            grip.adjust(-2, -4, 2, 4)
-        painter.setBrush(look.color("link"))
-        painter.drawRoundedRect(grip, 3, 3)
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-
-
-def _paint_label(painter: QPainter, box: QRectF, block: Block, look: Look) -> None:
-    painter.setFont(look.font(Size.TEXT))
-    metrics = QFontMetricsF(painter.font())
-    text = block.label if block.is_included or block.kind != "run" else f"{block.label}, left out"
-    room = box.width() - 2 * S4
-    if metrics.horizontalAdvance(text) > room:
-        text = block.label
-    width = metrics.horizontalAdvance(text)
-    if width > room:
-        return
-    under = QRectF(box.left() + S4 - 2, box.top() + 3, width + 4, metrics.height())
-    painter.fillRect(under, look.color("card", 0.9))
-    painter.setPen(look.color("ink" if block.is_included else "muted"))
-    painter.drawText(
-        under.adjusted(2, 0, 0, 0), Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text
-    )
 
 
 def paint_readout(painter: QPainter, plot: QRectF, x: float | None, text: str, look: Look) -> None:

@@ -23,6 +23,7 @@ from core.traces import Trace
 from gui import look
 from gui.charts import lane_hits as hits
 from gui.charts import lane_painting as painting
+from gui.charts.block_painting import ShownBlock, paint_block, paint_block_ground
 from gui.charts.lane_hits import Edge
 from gui.charts.time_view import TimeView
 from gui.look import Look
@@ -151,25 +152,16 @@ class LaneView(QWidget):
             painting.paint_readout(painter, place.plot, None, self._waiting, self._look)
             painter.end()
             return
-        painting.paint_ground(painter, place, self._view, self._trace, self._top_w, self._look)
-        painting.paint_trace(
-            painter, place.plot, self._view, self._envelope(place.plot), self._top_w, self._look
-        )
-        for block in sorted(self._content.blocks, key=lambda b: b.run_id == self._selected):
-            start_s, end_s = self._edges(block)
-            painting.paint_block(
-                painter,
-                place.plot,
-                self._view,
-                block,
-                self._content.slot,
-                self._look,
-                start_s=start_s,
-                end_s=end_s,
-                is_selected=block.run_id == self._selected,
-                is_hovered=block.run_id == self._hovered,
-                edge=self._edge if block.run_id == self._selected else None,
-            )
+        plot, view, slot = place.plot, self._view, self._content.slot
+        shown = [self._shown_block(block) for block in self._content.blocks]
+        shown.sort(key=lambda each: each.is_selected)
+        painter.fillRect(plot, self._look.color("card"))
+        for each in shown:
+            paint_block_ground(painter, plot, view, each, slot, self._look)
+        painting.paint_rules(painter, place, view, self._trace, self._top_w, self._look)
+        painting.paint_trace(painter, plot, view, self._envelope(plot), self._top_w, self._look)
+        for each in shown:
+            paint_block(painter, plot, view, each, slot, self._look)
         self._paint_live(painter, place.plot)
         if self.hasFocus():
             painting.paint_focus(painter, place.plot, self._look)
@@ -252,12 +244,14 @@ class LaneView(QWidget):
             self._view = view
             self.update()
 
-    def _edges(self, block: Block) -> tuple[float, float]:
-        """Where a block is drawn: an edge under the pointer follows it before the study does."""
-        drag = self._drag
-        if drag is None or drag.what != "edge" or drag.run_id != block.run_id:
-            return block.start_s, block.end_s
-        return hits.with_edge(block, drag.edge, drag.at_s)
+    def _shown_block(self, block: Block) -> ShownBlock:
+        """A stretch as it is drawn: an edge under the pointer follows it before the study does."""
+        drag, is_selected = self._drag, block.run_id == self._selected
+        start_s, end_s = block.start_s, block.end_s
+        if drag is not None and drag.what == "edge" and drag.run_id == block.run_id:
+            start_s, end_s = hits.with_edge(block, drag.edge, drag.at_s)
+        edge = self._edge if is_selected else None
+        return ShownBlock(block, start_s, end_s, is_selected, block.run_id == self._hovered, edge)
 
     @property
     def _selected_block(self) -> Block | None:
