@@ -177,12 +177,13 @@ class Trace:
         power = read_only(power_w)
         if time.ndim != 1 or time.shape != power.shape:
             raise ValueError("time_s and power_w must be columns of one length")
-        steps = np.diff(time)
-        if steps.size and float(steps.min()) <= 0:
+        shortest, longest = step_extremes(time)
+        if shortest <= 0:
             raise ValueError("time_s must be strictly increasing")
         counter = _read_only_or_none(counter_wh)
-        picked = evenly(steps)
-        median, p95 = (float(v) for v in np.percentile(picked, (50, 95))) if steps.size else (0.0, 0.0)
+        median, p95 = (
+            (float(v) for v in np.percentile(some_steps(time), (50, 95))) if time.size > 1 else (0.0, 0.0)
+        )
         start = time if not time.size or time[0] == 0 else time - time[0]
         return cls(
             key=key or f"made:{hash((time.tobytes(), power.tobytes(), kind))}",
@@ -197,8 +198,8 @@ class Trace:
             resolution_w=smallest_step(power) if resolution_w is None else resolution_w,
             median_s=median,
             p95_s=p95,
-            max_s=float(steps.max()) if steps.size else 0.0,
-            gaps=_gaps(start, steps, kind, median),
+            max_s=longest,
+            gaps=_gaps(start, kind, median, longest),
             clock=clock or Clock("relative"),
             temperatures_c=dict(temperatures_c or {}),
         )
@@ -206,6 +207,8 @@ class Trace:
 
 #: values that are enough for a quantile or a resolution; longer columns are looked at evenly
 ENOUGH = 200_000
+#: values worked on at a time where a whole column of intermediate values would only fill memory
+_STRETCH = 1 << 16
 #: steps that a display may count in
 _DISPLAY_STEPS = tuple(m * 10.0**k for k in range(4, -7, -1) for m in (5.0, 2.0, 1.0))
 
@@ -213,6 +216,21 @@ _DISPLAY_STEPS = tuple(m * 10.0**k for k in range(4, -7, -1) for m in (5.0, 2.0,
 def evenly(values: F64, enough: int = ENOUGH) -> F64:
     """At least `enough` values spread evenly over a longer column (all of a shorter one)."""
     return values if values.size < 2 * enough else values[:: values.size // enough]
+
+
+def step_extremes(values: F64) -> tuple[float, float]:
+    """Smallest and largest step between neighbours, without a column of steps; (inf, 0) for one value."""
+    low, high = np.inf, 0.0 if values.size < 2 else -np.inf
+    for start in range(0, values.size - 1, _STRETCH):
+        steps = np.diff(values[start : start + _STRETCH + 1])
+        low, high = min(low, float(steps.min())), max(high, float(steps.max()))
+    return low, high
+
+
+def some_steps(values: F64, enough: int = ENOUGH) -> F64:
+    """Steps between neighbours, evenly picked from a longer column."""
+    every = max(1, (values.size - 1) // enough) if values.size >= 2 * enough else 1
+    return values[1::every] - values[:-1:every]
 
 
 def smallest_step(values: F64) -> float:
@@ -260,21 +278,24 @@ def find_gaps(time_s: F64, kind: Sampling) -> tuple[Gap, ...]:
     -------
     tuple of Gap
     """
-    steps = np.diff(time_s)
-    return _gaps(time_s, steps, kind, float(np.median(evenly(steps)))) if steps.size else ()
+    if time_s.size < 2:
+        return ()
+    return _gaps(time_s, kind, float(np.median(some_steps(time_s))), step_extremes(time_s)[1])
 
 
-def _gaps(time_s: F64, steps: F64, kind: Sampling, median_s: float) -> tuple[Gap, ...]:
-    if not steps.size:
+def _gaps(time_s: F64, kind: Sampling, median_s: float, longest_s: float) -> tuple[Gap, ...]:
+    if time_s.size < 2:
         return ()
     if kind == "on_change":
-        limit = heartbeat_s(steps)
+        limit = heartbeat_s(np.diff(time_s))
         if limit is None:
             return ()
         limit *= 1.5
     else:
         limit = max(GAP_INTERVALS * median_s, GAP_SECONDS)
-    rows = np.flatnonzero(steps > limit)
+    if longest_s <= limit:
+        return ()
+    rows = np.flatnonzero(np.diff(time_s) > limit)
     return tuple(Gap(float(time_s[i]), float(time_s[i + 1])) for i in rows)
 
 

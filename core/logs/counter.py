@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from core.logs.table import I64
 from core.problems import Problem, Severity
-from core.traces import F64, smallest_step
+from core.traces import F64, smallest_step, step_extremes
 from core.units import SECONDS_PER_HOUR
 
 #: a smaller step up is never called a leap [Wh]
@@ -52,14 +52,13 @@ def stitch(time_s: F64, counter: F64, unit_wh: float, power_w: F64 | None, file:
         values, times = counter[known], time_s[known]
     if values.size < 2:
         return None
-    steps = np.diff(values)
+    lowest, highest = step_extremes(values)
     step = smallest_step(values)
-    never_falls = float(steps.min()) >= 0
-    if never_falls and (
-        float(steps.max()) <= LEAST_LEAP_WH / unit_wh or not _jumps(steps, times, unit_wh, power_w).any()
-    ):
-        out = counter if unit_wh == 1.0 else counter * unit_wh
-        return Stitched(out, step * unit_wh)
+    if lowest >= 0 and highest <= LEAST_LEAP_WH / unit_wh:
+        return Stitched(counter if unit_wh == 1.0 else counter * unit_wh, step * unit_wh)
+    steps = np.diff(values)
+    if lowest >= 0 and not _jumps(steps, times, unit_wh, power_w).any():
+        return Stitched(counter * unit_wh, step * unit_wh)
     if (steps < 0).mean() > 0.1:
         return _per_interval(counter, unit_wh, step, file)
     good = _without_glitches(np.flatnonzero(np.isfinite(counter)), counter)

@@ -11,7 +11,7 @@ from attrs import frozen
 
 from core.logs.table import I64
 from core.problems import Problem, Severity
-from core.traces import F64, ClockKind, evenly
+from core.traces import F64, ClockKind, evenly, step_extremes
 
 _HOUR = 3600.0
 _PASSES = 40
@@ -19,9 +19,9 @@ _PASSES = 40
 
 @frozen
 class Ordered:
-    """Rows to take, in order, and their times, strictly increasing. [s]"""
+    """Rows to take, in order (None: all, as they are), and their times, strictly increasing. [s]"""
 
-    rows: I64
+    rows: I64 | None
     seconds: F64
     shifts: tuple[tuple[float, float], ...] = ()
     problems: tuple[Problem, ...] = ()
@@ -42,11 +42,14 @@ def put_in_order(seconds: F64, values: F64, kind: ClockKind, tick_s: float, file
     file : str
         Name for problems.
     """
+    shortest, longest = step_extremes(seconds)
+    if shortest > 0 and (kind != "local" or longest <= 0.5 * _HOUR):
+        return Ordered(None, seconds)
     rows = np.arange(seconds.size)
     problems: list[Problem] = []
     shifts: list[tuple[float, float]] = []
     steps = np.diff(seconds)
-    if steps.size and float(steps.min()) <= 0:
+    if shortest <= 0:
         if (steps < 0).sum() > 0.8 * (steps != 0).sum() and (steps != 0).any():
             rows, seconds, steps = rows[::-1], seconds[::-1], -steps[::-1]
             problems.append(Problem("log.newest_first", Severity.NOTE, file))

@@ -20,6 +20,8 @@ _DATE_ONLY = re.compile(
 )
 _CLOCK_ONLY = re.compile(r"^\d{1,4}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?秒?)?\s*(?:[AaPp]\.?\s?[Mm]\.?)?$")
 TIMES = ("time", "date", "clock time", "elapsed")
+#: cells of a column that are looked at one by one
+_LOOKED_AT = 200
 _READ_AS_NUMBERS = ("power", "energy", "voltage", "current", "temperature", "apparent power")
 NUMBERS = (
     "power", "energy", "voltage", "current", "temperature", "apparent power", "reactive power",
@@ -128,8 +130,9 @@ def assign(
 
 def _propose(position: int, name: str, cells: Sequence[str], decimal: str) -> Role:
     said = meaning(name) if not re.fullmatch(r"column \d+", name) else Meaning("")
-    full = [c for c in cells if c.strip() and cell_kind(c) != "empty"][:200]
-    counted = {k: sum(cell_kind(c) == k for c in full) for k in ("number", "stamp", "text")}
+    kinds = [(c, cell_kind(c)) for c in cells[:_LOOKED_AT] if c.strip()]
+    full = [c for c, k in kinds if k != "empty"]
+    counted = {k: sum(found == k for _, found in kinds) for k in ("number", "stamp", "text")}
     kind = max(counted, key=lambda k: counted[k]) if full else "empty"
     units: dict[str, int] = {}
     for cell in full:
@@ -144,11 +147,7 @@ def _propose(position: int, name: str, cells: Sequence[str], decimal: str) -> Ro
         quantity = ""
     if kind == "number" and quantity in ("device", "channel", "state"):
         quantity = quantity if quantity == "device" and _few(full) else ""
-    if (
-        kind == "stamp"
-        and quantity in NUMBERS
-        and sum(cell_kind(c) == "stamp" for c in full) > 0.9 * len(full)
-    ):
+    if kind == "stamp" and quantity in NUMBERS and counted["stamp"] > 0.9 * len(full):
         quantity = "time"
     if kind == "text" and quantity in TIMES:
         quantity = ""

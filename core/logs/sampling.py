@@ -17,13 +17,15 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from core.traces import F64, Sampling, evenly
+from core.traces import F64, Sampling, some_steps
 from core.units import SECONDS_PER_HOUR
 
 #: below this the two readings of a value cannot be told apart, and it does not matter [s]
 SHORT_S = 1.5
 #: a sampling meter measures over about this long [s]; common practice, no source
 WINDOW_S = 1.0
+#: share of intervals far from the usual one from which a log may be written on change
+_UNEVEN = 0.04
 #: share of mixed values among lone switchings from which a meter averages
 _LONE = 0.62
 #: ... unless, in cycles, fewer than this are mixed
@@ -64,13 +66,15 @@ def judge(
     breaks_s : tuple of float
         Times of the rows before which the counter was reset. [s]
     """
-    steps = np.diff(time_s)
-    if steps.size < 8:
+    if time_s.size < 9:
         return Judged("sampled", "too few rows to tell; values are taken as of the instant", False)
-    changed = _written_on_change(steps, power_w, resolution_w)
-    if changed is not None:
-        return changed
-    median = float(np.median(evenly(steps)))
+    picked = some_steps(time_s)
+    median = float(np.median(picked))
+    uneven = float((np.abs(picked - median) > 0.5 * median).mean())
+    if uneven >= _UNEVEN:
+        changed = _written_on_change(np.diff(time_s), power_w, resolution_w, median, uneven)
+        if changed is not None:
+            return changed
     if median < SHORT_S:
         why = f"a value each {median:.3g} s: taken as of the instant, which at this pace is the same"
         return Judged("sampled", why)
@@ -81,11 +85,9 @@ def judge(
     return _by_switchings(power_w, median, resolution_w)
 
 
-def _written_on_change(steps: F64, power_w: F64, resolution_w: float) -> Judged | None:
-    median = float(np.median(evenly(steps)))
-    uneven = float((np.abs(evenly(steps) - median) > 0.5 * median).mean())
-    if uneven < 0.04:
-        return None
+def _written_on_change(
+    steps: F64, power_w: F64, resolution_w: float, median: float, uneven: float
+) -> Judged | None:
     change = np.abs(np.diff(power_w))
     differs = change > 0.5 * max(resolution_w, 1e-9)
     silence = _silence(steps)

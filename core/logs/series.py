@@ -26,6 +26,8 @@ _ABSURD = 1e13
 #: rows looked at to see whether values are held
 _HELD_ROWS = 100_000
 _HELD_MOST = 12
+#: rows integrated at a time
+_STRETCH = 1 << 16
 #: a counter whose step is less than this share of the total carries the log's energy
 FINE_COUNTER = 0.005
 
@@ -65,7 +67,7 @@ def make(
     assert source is not None
     timed = np.isfinite(raw.seconds)
     whole = timed & np.isfinite(source)
-    if whole.any() and float(np.abs(source[whole]).max()) > _ABSURD:
+    if _largest(source) > _ABSURD:
         whole &= np.abs(source) <= _ABSURD
     missing = int(timed.sum() - whole.sum())
     if whole.sum() < 2:
@@ -77,19 +79,16 @@ def make(
     progress(0.1, _DOING)
     order = put_in_order(seconds, values, clocked.kind, clocked.tick_s, file)
     problems = list(order.problems)
-    in_order = order.rows.size == seconds.size and (
-        order.rows.size < 2 or bool((np.diff(order.rows) == 1).all())
-    )
 
     def sorted_(column: F64 | None) -> F64 | None:
         if column is None:
             return None
         column = column[keep]
-        return column if in_order else column[order.rows]
+        return column if order.rows is None else column[order.rows]
 
     time_s = order.seconds - order.seconds[0]
     power, total, product = sorted_(raw.power), sorted_(raw.counter), sorted_(raw.volt_ampere)
-    if total is not None and total.size and float(np.fmax.reduce(np.abs(total))) > _ABSURD:
+    if total is not None and _largest(total) > _ABSURD:
         total = np.where(np.abs(total) <= _ABSURD, total, np.nan)
     if time_s.size < 2:
         problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": int(time_s.size)})
@@ -145,6 +144,13 @@ def make(
     return _checked(Made(trace, missing=missing, reasons=tuple(reasons), problems=tuple(problems)), raw, file)
 
 
+def _largest(values: F64) -> float:
+    """The largest magnitude, missing values aside."""
+    if not values.size:
+        return 0.0
+    return max(float(np.fmax.reduce(values)), -float(np.fmin.reduce(values)))
+
+
 def _scaled(values: F64, factor: float) -> F64:
     return values if factor == 1.0 else values * factor
 
@@ -157,16 +163,17 @@ def _from_counter(time_s: F64, counter_wh: F64) -> F64:
 def energy_by_power_wh(trace: Trace) -> float:
     """Energy of a whole trace from its power alone. [Wh]"""
     time, power = trace.time_s, trace.power_w
-    steps = np.diff(time)
-    if trace.kind == "on_change":
-        total = float(np.dot(power[:-1], steps))
-    elif trace.kind == "averaged":
-        total = float(np.dot(power[1:], steps))
+    before, after = {"on_change": (1.0, 0.0), "averaged": (0.0, 1.0), "sampled": (0.5, 0.5)}[trace.kind]
+    total = 0.0
+    for start in range(0, time.size - 1, _STRETCH):
+        steps = np.diff(time[start : start + _STRETCH + 1])
+        level = power[start : start + steps.size + 1]
+        # not np.dot: for so short a product its threads cost more than they save
+        total += float(((before * level[:-1] + after * level[1:]) * steps).sum())
+    if trace.kind == "averaged":
         for gap in trace.gaps:  # a mean over the interval before it says nothing about a gap
             i = int(np.searchsorted(time, gap.end_s))
             total += float(0.5 * (power[i - 1] - power[i]) * gap.seconds)
-    else:
-        total = float(0.5 * (np.dot(power[:-1], steps) + np.dot(power[1:], steps)))
     return total / SECONDS_PER_HOUR
 
 
@@ -178,10 +185,11 @@ def _checked(made: Made, raw: Raw, file: str) -> Made:
     by_counter = None
     problems = list(made.problems)
     if trace.counter_wh is not None:
-        good = np.flatnonzero(np.isfinite(trace.counter_wh))
-        if good.size >= 2:
-            by_counter = float(trace.counter_wh[good[-1]] - trace.counter_wh[good[0]])
-            covered = float(trace.time_s[good[-1]] - trace.time_s[good[0]])
+        known = np.isfinite(trace.counter_wh)
+        if known.any():
+            first, last = int(known.argmax()), known.size - 1 - int(known[::-1].argmax())
+            by_counter = float(trace.counter_wh[last] - trace.counter_wh[first])
+            covered = float(trace.time_s[last] - trace.time_s[first])
             if covered < 0.95 * trace.end_s:
                 by_counter = None
     used = by_power if by_counter is None else by_counter

@@ -140,8 +140,8 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     if first is None:
         return None
     form = _with_headings(lines, rows, first, width, delimiter, choices)
-    body = [r for r in rows[form.first_line :] if len(r) == width and _is_values(r)]
-    body += [r for r in (split(x, delimiter) for x in later) if len(r) == width and _is_values(r)]
+    body = [r for r in rows[form.first_line : form.first_line + _JUDGED] if len(r) == width and _is_values(r)]
+    body += [r for r in (split(x, delimiter) for x in later[:_JUDGED]) if len(r) == width and _is_values(r)]
     sign, yes, no = decimal_of(c for r in body for c in r)
     if choices.decimal:
         sign, why = choices.decimal, "chosen by hand"
