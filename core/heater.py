@@ -26,6 +26,8 @@ OFF_PART = 0.05
 HOT_END_W = 90.0
 #: rows crowd where they are this many times as dense as elsewhere between the levels
 CROWDED = 2.0
+#: a hot end that pulses is on for more than this part of the time
+HOT_END_SHARE = 0.08
 #: fewer rows than this part of all between the levels, and no pulse is cut by the meter's window
 CLEAN = 0.01
 #: fewer rows of processing than this show nothing
@@ -156,11 +158,16 @@ def _crowd(power_w: F64, off_w: float, step_w: float, reach_w: float) -> _Crowd:
     foot = 0.95 * float(np.percentile(upper, 5)) if upper.size else 0.0
     if near_high <= reach_w or foot <= near_high:
         return _Crowd(near_high, False, False, 0.0)
-    crowd = np.count_nonzero((above > reach_w) & (above <= near_high)) / (near_high - reach_w)
+    lifted = int(np.count_nonzero((above > reach_w) & (above <= near_high)))
+    crowd = lifted / (near_high - reach_w)
+    is_often = lifted > HOT_END_SHARE * np.count_nonzero(above <= near_high)
     pieces = int(np.count_nonzero((above > near_high) & (above < foot)))
     smear = pieces / (foot - near_high)
     return _Crowd(
-        near_high, bool(crowd > CROWDED * smear), pieces < CLEAN * above.size, smear * step_w / above.size
+        near_high,
+        bool(is_often and crowd > CROWDED * smear),
+        pieces < CLEAN * above.size,
+        smear * step_w / above.size,
     )
 
 
@@ -188,9 +195,7 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
     crowd = _crowd(power, off_w, step_w, reach_w)
     # a value averaged for longer has a pulsing hot end in it with its mean already
     is_told = trace.kind != "averaged" or trace.median_s < HOT_END_CYCLE_S
-    is_off = power <= off_w + (
-        crowd.near_high_w if is_told and (crowd.is_hot_end or crowd.is_clean) else reach_w
-    )
+    is_off = power <= off_w + (crowd.near_high_w if is_told and crowd.is_hot_end else reach_w)
     if not (is_told and crowd.is_clean):
         is_off &= _undisturbed(~is_high)
     if np.mean(is_off) < FEWEST_UNDISTURBED:
