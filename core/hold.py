@@ -17,7 +17,7 @@ from attrs import frozen
 from core.activity.rows import spans
 from core.bed import FEWEST_OFF, FEWEST_SPREADS, FULL_STEP
 from core.energy import between
-from core.heater import Levels, levels
+from core.heater import Levels, levels, rows_between
 from core.integral import mean_w
 from core.steady import FEWEST_WINDOWS, Steady, steady, u_of_mean
 from core.study import Meter
@@ -150,8 +150,7 @@ def _warm_up_end_s(trace: Trace, start_s: float, end_s: float) -> float:
 
     A switching heater falls to the base, a fast-switched one to its held mean.
     """
-    first, last = np.searchsorted(trace.time_s, (start_s, end_s))
-    time, power = trace.time_s[first:last], trace.power_w[first:last]
+    time, power = rows_between(trace, start_s, end_s)
     if power.size < FEWEST_WINDOWS:
         return start_s
     held_w = mean_w(trace, (start_s + end_s) / 2, end_s)
@@ -166,8 +165,9 @@ def _warm_up_end_s(trace: Trace, start_s: float, end_s: float) -> float:
     let_go_s = float(time[begin + fall[0]])
     # a pulse like those that hold the temperature is no warm-up
     changes = int(np.count_nonzero(np.diff(high[begin:].astype(np.int8))))
-    pulse_s = float(high[begin + fall[0] :].sum()) * trace.median_s / max(changes / 2, 1)
-    return let_go_s if let_go_s - float(time[begin]) > 2 * pulse_s + trace.median_s else start_s
+    row_s = float(time[-1] - time[0]) / (time.size - 1)
+    pulse_s = float(high[begin + fall[0] :].sum()) * row_s / max(changes / 2, 1)
+    return let_go_s if let_go_s - float(time[begin]) > 2 * pulse_s + row_s else start_s
 
 
 def _base(
@@ -185,10 +185,8 @@ def _base(
         near_w = FEWEST_SPREADS * found.spread_w + trace.resolution_w
         off_w = found.power_w[np.abs(found.power_w - found.off_w) <= near_w]
         return float(off_w.mean()), math.hypot(u_of_mean(off_w), trace.resolution_w / math.sqrt(12))
-    first, last = np.searchsorted(
-        trace.time_s, (test_start_s - BEFORE_S - CLEAR_S, test_start_s - CLEAR_S - trace.median_s)
-    )
-    before_w = trace.power_w[first:last]
+    clear_s = test_start_s - CLEAR_S - trace.median_s
+    _, before_w = rows_between(trace, clear_s - BEFORE_S, clear_s)
     if before_w.size < FEWEST_WINDOWS:
         return None, None
     base_w = float(np.median(before_w))

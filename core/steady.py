@@ -13,6 +13,7 @@ import numpy as np
 from attrs import frozen
 
 from core.energy import between
+from core.heater import rows_between
 from core.integral import mean_w
 from core.study import Meter
 from core.traces import F64, Trace
@@ -110,9 +111,8 @@ def steady(trace: Trace, start_s: float, end_s: float, meter: Meter) -> Steady |
 
 def _window_edges_s(trace: Trace, start_s: float, end_s: float, window_s: float) -> F64:
     """Edges of the windows: where the heater comes on, at least `window_s` apart, or evenly spaced. [s]"""
-    first, last = np.searchsorted(trace.time_s, (start_s, end_s))
-    time, power = trace.time_s[first:last], trace.power_w[first:last]
-    low_w, high_w = np.percentile(power, [1, 99])
+    time, power = rows_between(trace, start_s, end_s)
+    low_w, high_w = np.percentile(power, [1, 99]) if power.size else (0.0, 0.0)
     high = power > (low_w + high_w) / 2
     rises = np.flatnonzero(high[1:] & ~high[:-1])
     on_s = (time[rises] + time[rises + 1]) / 2 if trace.kind == "sampled" else time[rises]

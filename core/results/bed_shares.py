@@ -13,6 +13,7 @@ from attrs import evolve, frozen
 
 from core.bed_from_holds import ORDINARY_ROOM_C, HeldBed, warm_up_wh, watts_at
 from core.bed_ways import agreement, by_hold, by_own_meter, by_run_without
+from core.faults import facts_of
 from core.hold import Hold, holds, logged_c
 from core.problems import Problem, Severity
 from core.results.runs import MAKING, Measurement, Seen, as_checked, measure
@@ -63,7 +64,7 @@ def best(
     tests = [m for m in made if m.run.kind == "hold test" and m.seen is not None]
     if not (without or tests or bed_logs):
         return [m.result for m in made]
-    held = tuple(h for m in tests if m.seen for h in held_in(m.run, m.seen, m.meter, conditions))
+    held, faults = _all_held(tests, conditions)
     meters = tuple(dict.fromkeys(m.meter for m in tests))
 
     def with_best(one: Made) -> RunResult:
@@ -72,18 +73,39 @@ def best(
             return one.result
         if one.run.set_bed_off:
             return evolve(one.result, bed=None)
-        ways = [_by_bed_log(one, measured, *log, conditions) for log in bed_logs]
-        if without is not None:
-            ways.append(_by_run_without(one, *without))
-        if held:
-            ways.append(_by_hold(one, measured, held, meters, conditions))
+        told: tuple[Problem, ...] = faults
+        ways: list[BedShare | None] = []
+        try:
+            ways += [_by_bed_log(one, measured, *log, conditions) for log in bed_logs]
+            if without is not None:
+                ways.append(_by_run_without(one, *without))
+            if held:
+                ways.append(_by_hold(one, measured, held, meters, conditions))
+        except Exception as error:  # noqa: BLE001  # a fault of ours costs the way, not the run
+            told += (Problem("bed.fault", Severity.ERROR, facts=facts_of(error)),)
         chosen, problem = choice([*(way for way in ways if way is not None), one.result.bed])
-        told: tuple[Problem, ...] = () if problem is None else (problem,)
+        told += () if problem is None else (problem,)
         if held and chosen.share is None and _bed_c(one, measured, conditions) is None:
             told += (Problem("bed.no_temperature", Severity.NOTE),)
         return evolve(one.result, bed=chosen, problems=(*one.result.problems, *told))
 
     return [with_best(one) if one.run.kind in MAKING else one.result for one in made]
+
+
+def _all_held(
+    tests: Sequence[Made], conditions: Conditions
+) -> tuple[tuple[HeldBed, ...], tuple[Problem, ...]]:
+    """What was held in all hold tests, and what went wrong."""
+    held: list[HeldBed] = []
+    faults: list[Problem] = []
+    for test in tests:
+        if test.seen is None:
+            continue
+        try:
+            held += held_in(test.run, test.seen, test.meter, conditions)
+        except Exception as error:  # noqa: BLE001  # a fault of ours in one test must not cost the machine
+            faults.append(Problem("bed.fault", Severity.ERROR, facts=facts_of(error)))
+    return tuple(held), tuple(faults)
 
 
 def choice(ways: Sequence[BedShare]) -> tuple[BedShare, Problem | None]:
