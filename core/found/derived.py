@@ -81,7 +81,9 @@ def power(asked: Question) -> Explanation:
 def unknown(asked: Question, quantity: Quantity) -> Explanation:
     """A number that is not there, and why."""
     topic = {"parts_per_kwh": "parts-per-kwh", "mean_w": "mean-watts", "seconds": "duration"}[quantity.key]
-    why = "No run of this machine counts." if not asked.runs else "None of these runs has it."
+    why = "No run of this machine counts."
+    if asked.runs:
+        why = "It made no whole part." if quantity is PARTS_PER_KWH else "Nothing was measured of it."
     if quantity in (MEAN_W, DURATION) and any(run.energy_wh is not None for run in asked.runs):
         why = "The duration was not noted with the readings of the display."
     return Explanation(

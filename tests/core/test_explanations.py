@@ -217,6 +217,8 @@ def test_a_stretch_that_made_no_part_is_not_told_as_a_run(three: Bench) -> None:
     found = asked((study, traces), comparison, of(comparison, "Alder"), "energy_wh", run_id)
     assert "It is no run of a part (hold test)" in " ".join(found.method)
     assert not any("processing" in text for text in found.formula)
+    parts = asked((study, traces), comparison, of(comparison, "Alder"), "parts_per_kwh", run_id)
+    assert (parts.value_text, parts.method) == ("not known", ("It made no whole part.",))
     assert found.cautions[0].startswith("It does not count in the comparison: a hold test")
 
 
