@@ -23,7 +23,7 @@ SENTENCES: dict[str, str] = {
     ),
     "plausible.hold_w": (
         "{machine}: a bed held at {bed_c:.0f} °C with {value:.0f} W is {times:.1f} times the heat that a "
-        "plate of {area:.1f} dm² must lose ({floor:.0f} W by {method}), outside the usual {low:.1f} to {high:.1f}; "
-        "check the bed's area, the temperatures, and what else was on."
+        "plate of {area:.1f} dm² must lose ({floor:.0f} W by {method}), outside the usual "
+        "{low:.1f} to {high:.1f}; check the bed's area, the temperatures, and what else was on."
     ),
 }
