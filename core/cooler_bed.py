@@ -56,7 +56,7 @@ def cooler_bed(
     Parameters
     ----------
     first_w, later_w : float
-        Watts that hold the two temperatures: measured, by a fit of holds between them, or by the plate law. [W]
+        Watts that hold the two temperatures: measured, by a fit of holds, or by the plate law. [W]
     first_c, later_c, room_c : float
         ``room_c < later_c <= first_c``. [degC]
     tau_s : float
