@@ -67,7 +67,8 @@ def _of_run(
     locale = asked.locale
     rest_wh = used_wh - bed.energy_wh
     formula = [
-        f"bed = {figures(used_wh, locale=locale)} Wh − {figures(rest_wh, locale=locale)} Wh of all else "
+        _put_together(asked, bed)
+        or f"bed = {figures(used_wh, locale=locale)} Wh − {figures(rest_wh, locale=locale)} Wh of all else "
         f"= {figures(bed.energy_wh, locale=locale)} Wh",
         f"share = {figures(bed.energy_wh, locale=locale)} Wh ÷ {figures(used_wh, locale=locale)} Wh "
         f"= {percent(bed.share, 1, locale)}",
@@ -81,6 +82,19 @@ def _of_run(
         ways = (f"{way.method} {shown(_measured(way), BED_SHARE, locale)}" for way in bed.others)
         formula.append(f"other ways: {', '.join(ways)}")
     return method, tuple(formula), ()
+
+
+def _put_together(asked: Question, bed: BedShare) -> str:
+    """How a hold test's watts make the bed's energy; empty for other ways."""
+    terms = dict(bed.terms)
+    if "held_w" not in terms or bed.energy_wh is None:
+        return ""
+    hours = terms["processing_s"] / SECONDS_PER_HOUR
+    return (
+        f"bed = {figures(terms['held_w'], 3, asked.locale)} W held × {figures(hours, 3, asked.locale)} h "
+        f"of processing + {figures(terms['warm_up_wh'], 3, asked.locale)} Wh of warm-up "
+        f"= {figures(bed.energy_wh, locale=asked.locale)} Wh"
+    )
 
 
 def _measured(bed: BedShare) -> Measured | None:

@@ -208,7 +208,7 @@ def _by_run_without(one: Made, without: Energy, seconds: float) -> BedShare | No
 
 @lru_cache(maxsize=4096)
 def _share_by_difference(used: Energy, without: Energy) -> BedShare:
-    return by_run_without(used, without)
+    return evolve(by_run_without(used, without), terms=(("without_wh", without.energy_wh),))
 
 
 @lru_cache(maxsize=1024)
@@ -298,7 +298,10 @@ def _watts_at(held: tuple[HeldBed, ...], bed_c: float, room_c: float | None) -> 
 @lru_cache(maxsize=4096)
 def _share_by_hold(used: Energy, watts: Measured, seconds: float, warm_wh: Measured) -> BedShare | None:
     found = by_hold(used, watts, Measured(0.0, 0.0), seconds, warm_wh)
-    return found if found.share is not None and 0 < found.share < 1 else None
+    if found.share is None or not 0 < found.share < 1:
+        return None
+    terms = (("held_w", watts.value), ("processing_s", seconds), ("warm_up_wh", warm_wh.value))
+    return evolve(found, terms=terms)
 
 
 def _span(measured: Measurement, state: State) -> tuple[float, float]:

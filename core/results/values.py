@@ -63,7 +63,8 @@ class BedShare:
 
     ``share`` is None when refused; then ``why_not`` holds a problem, and ``at_least``/``at_most`` a bound if
     there is one. ``method`` names the way: ``"own meter"``, ``"run with the bed off"``, ``"hold test"``,
-    ``"heater switching"``. ``others`` are the other ways that gave this run a share.
+    ``"heater switching"``. ``others`` are the other ways that gave this run a share; ``terms`` the values
+    that a way put together, by name.
     """
 
     share: float | None
@@ -74,6 +75,7 @@ class BedShare:
     at_least: float | None = None
     at_most: float | None = None
     others: tuple["BedShare", ...] = ()
+    terms: tuple[tuple[str, float], ...] = ()
 
 
 @frozen

@@ -1,10 +1,14 @@
 """The best way to each run's bed share: by holds, by a run with the bed off, by a meter on the bed."""
 
+import re
+
 import numpy as np
 import pytest
 from attrs import evolve, frozen
 
 from core import edits
+from core.found import explain
+from core.quantities import BED_SHARE
 from core.results.bed_shares import choice
 from core.results.compare import compare
 from core.results.values import BedShare, Comparison, RunResult
@@ -210,3 +214,21 @@ def test_a_note_on_another_machine_computes_nothing_here() -> None:
     before = compare(study, traces).machines[0]
     renamed = edits.rename_study(study, "another name").study
     assert compare(renamed, traces).machines[0] is before
+
+
+def test_how_it_was_found_puts_the_holds_watts_together() -> None:
+    made = day(Bed(fast=True), "rrh")
+    study, traces = study_of(made, "rrh", "explained")
+    comparison = compare(study, traces)
+    run = runs(comparison)[0]
+    found = explain(comparison, study, traces, comparison.machines[0].machine_id, BED_SHARE.key, run.run_id)
+    assert found is not None
+    (text,) = (line for line in found.formula if line.startswith("bed = "))
+    watts, hours, warm_wh, bed_wh = (float(n) for n in re.findall(r"\d+(?:\.\d+)?", text))
+    assert "W held" in text
+    assert watts * hours + warm_wh == pytest.approx(bed_wh, rel=0.01)
+    assert bed_wh == pytest.approx(bed_of(run).energy_wh, rel=0.01)
+    # the bed's share of the machine says the same way
+    whole = explain(comparison, study, traces, comparison.machines[0].machine_id, BED_SHARE.key)
+    assert whole is not None
+    assert any("hold test" in line for line in whole.method)
