@@ -56,6 +56,8 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
         progress(0.7 + 0.3 * number / len(spans), FINDING)
         first = heating.first_heating(rows, levels, begin, last)
         stretch = _described(rows, levels, first, last, weigh)
+        if stretch.end_s <= stretch.start_s:  # one averaged row at the very beginning
+            continue
         loads_s = first_load_s(rows, levels, first, found[-1].end_s if found else 0.0)
         if first == 0 or last == last_row:
             why = "run.cut_at_start" if first == 0 else "run.cut_at_end"

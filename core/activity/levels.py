@@ -74,7 +74,8 @@ def learn(rows: Rows, progress: Progress = silent) -> Levels:
     top_w = _nearly_highest_w(power_w)
     still = highest(power_w, rows.window, part(progress, 0.4, 0.8)) - low_w < allowed_w
     dark_part = float(weight_s[power_w <= 0].sum() / weight_s.sum())
-    if top_w - float(power_w.min()) < HOT_END_W and weight_s[still].sum() > 0.5 * weight_s.sum():
+    is_flat = top_w - float(power_w.min()) < HOT_END_W and weight_s[still].sum() > 0.5 * weight_s.sum()
+    if is_flat or top_w < HOT_END_W:  # nothing heats
         idle_w = quantile(power_w, weight_s, 0.05)
         return Levels(idle_w, top_w, top_w + HOT_END_W, top_w, _mean_step(power_w, still), dark_part, still)
     still &= power_w < TOP_PART * top_w

@@ -98,7 +98,7 @@ def _held(time_s: F64, power_w: F64) -> tuple[F64, F64]:
         a, b = time_s[first], time_s[last - 1]
         head = a if first == 0 else a - SILENCE_S
         tail = b if last == time_s.size else b + SILENCE_S
-        pieces.append(np.arange(head, tail + HELD_S / 2, HELD_S))
+        pieces.append(np.arange(head, tail, HELD_S))
         if last < time_s.size:
             pieces.append(np.arange(tail + THINNED_S, time_s[last] - SILENCE_S - HELD_S, THINNED_S))
     grid = np.unique(np.concatenate([*pieces, time_s]))

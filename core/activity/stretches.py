@@ -79,12 +79,12 @@ def edges(rows: Rows, first: int, last: int) -> tuple[float, float]:
             inside_w = power_w[min(first + 1, last)]
             before_w = power_w[max(first - 2, 0)]
             part = _part(power_w[first], before_w, inside_w)
-            start_s = float(time_s[first] - part * length)
+            start_s = max(float(time_s[first] - part * length), float(time_s[first - 1]))
         if last + 1 < time_s.size:
             length = time_s[last + 1] - time_s[last]
             after_w = power_w[min(last + 2, time_s.size - 1)]
             part = _part(power_w[last + 1], after_w, power_w[last])
-            end_s = float(time_s[last] + part * length)
+            end_s = min(float(time_s[last] + part * length), float(time_s[last + 1]))
     elif rows.kind == "sampled":
         if first > 0:
             start_s = float(time_s[first - 1] + time_s[first]) / 2

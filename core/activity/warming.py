@@ -18,6 +18,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
+from core.activity.motion import LEAST_STEP_W
 from core.activity.rows import F32, Rows, quantile
 from core.traces import F64
 
@@ -81,7 +82,11 @@ def warm_up_end_s(
     around_w = rows.power_w[_around(rows, first, last)]
     rest_w = np.diff(around_w)[around_w[1:] < threshold_w]
     step, moving, resting = _steps(
-        power_w, late, limit_w, rest_w[np.abs(rest_w) < limit_w], max(rest_step_w, rows.step_w / 2)
+        power_w,
+        late,
+        limit_w,
+        rest_w[np.abs(rest_w) < limit_w],
+        max(rest_step_w, rows.step_w / 2, LEAST_STEP_W),
     )
     stop = max(latest, earliest)
     begins = earliest + _end_of_warm_up(
