@@ -25,8 +25,8 @@ class Raw:
     """Columns of one machine as they stand in the file.
 
     ``power`` is None when only a counter is logged. ``rows`` are rows of the table (None: all of them),
-    ``rows_read`` counts all rows of the file that belong to the machine. Units
-    are ``""`` where none is stated.
+    ``rows_read`` counts all rows of the file that belong to the machine. ``is_own`` says
+    that nobody else uses the columns, so that they may be overwritten. Units are ``""`` where none is stated.
     """
 
     device: str | None
@@ -43,6 +43,7 @@ class Raw:
     rows: I64 | None = field(default=None, eq=False, repr=False)
     rows_read: int = 0
     layout: str = "one machine"
+    is_own: bool = False
 
 
 def sort_out(table: Table, roles: Roles, seconds: F64, decimal: str) -> list[Raw]:
@@ -105,7 +106,7 @@ def _columns(table: Table, roles: Roles, seconds: F64) -> list[Raw]:
                 None if counter is None else table.numbers(counter.position),
                 "" if counter is None else _unit(table, counter), "" if counter is None else counter.name,
                 apparent if not wide else None, is_apparent, {} if wide else temperatures, None, table.rows,
-                "wide: a column for each machine" if wide else "one machine",
+                "wide: a column for each machine" if wide else "one machine", not wide,
             )
         )  # fmt: skip
         if len(out) >= MOST_MACHINES:

@@ -5,6 +5,7 @@ Rules: every step reports what it did; nothing is thrown away silently.
 
 import numpy as np
 from attrs import evolve, frozen
+from numpy.typing import NDArray
 
 from core.logs import counter as counters
 from core.logs.clock import Clocked
@@ -65,19 +66,14 @@ def make(
     """
     source = raw.power if raw.power is not None else raw.counter
     assert source is not None
-    timed = np.isfinite(raw.seconds)
-    whole = timed & np.isfinite(source)
-    if _largest(source) > _ABSURD:
-        whole &= np.abs(source) <= _ABSURD
-    missing = int(timed.sum() - whole.sum())
-    if whole.sum() < 2:
-        problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": int(whole.sum())})
-        return Made(None, missing=missing, problems=(problem,))
-    all_fine = bool(whole.all())
-    keep = slice(None) if all_fine else whole
-    seconds, values = raw.seconds[keep], source[keep]
+    usable, missing = _usable(raw.seconds, source)
+    if usable.sum() < 2:
+        return _too_few(int(usable.sum()), missing, file)
+    keep = slice(None) if usable.all() else usable
     progress(0.1, _DOING)
-    order = put_in_order(seconds, values, clocked.kind, clocked.tick_s, file)
+    order = put_in_order(raw.seconds[keep], source[keep], clocked.kind, clocked.tick_s, file)
+    if order.seconds.size < 2:
+        return _too_few(int(order.seconds.size), missing, file)
     problems = list(order.problems)
 
     def sorted_(column: F64 | None) -> F64 | None:
@@ -86,54 +82,47 @@ def make(
         column = column[keep]
         return column if order.rows is None else column[order.rows]
 
-    time_s = order.seconds - order.seconds[0]
+    first_s = float(order.seconds[0])
+    time_s = np.subtract(order.seconds, first_s, out=_room(order.seconds, raw))
     power, total, product = sorted_(raw.power), sorted_(raw.counter), sorted_(raw.volt_ampere)
     if total is not None and _largest(total) > _ABSURD:
         total = np.where(np.abs(total) <= _ABSURD, total, np.nan)
-    if time_s.size < 2:
-        problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": int(time_s.size)})
-        return Made(None, missing=missing, problems=(problem,))
     progress(0.3, _DOING)
     units = settle(time_s, power, raw.power_unit, total, raw.counter_unit, product, file)
     problems += units.problems
-    power_w = None if power is None else _scaled(power, POWER_IN_W[units.power])
+    reasons = list(units.reasons)
+    power_w = None if power is None else _scaled(power, POWER_IN_W[units.power], raw)
     progress(0.45, _DOING)
     stitched = None
     if total is not None:
-        stitched = counters.stitch(time_s, total, ENERGY_IN_WH[units.counter], power_w, file)
+        total_wh = _scaled(total, ENERGY_IN_WH[units.counter], raw)
+        stitched = counters.stitch(time_s, total_wh, power_w, file)
         problems += [] if stitched is None else stitched.problems
-    kind: Sampling
-    reasons = list(units.reasons)
-    if power_w is None:
-        if stitched is None:
-            problem = Problem("log.nothing_counted", Severity.ERROR, file)
-            return Made(None, missing=missing, problems=(*problems, problem))
-        power_w, time_s, kind = _from_counter(time_s, stitched.counter_wh), time_s, "averaged"
-        why = "averaged: only a counter is logged, so each power is the mean of the interval before it"
-        problems.append(
-            Problem("log.power_from_counter", Severity.CAUTION, file, facts={"step_wh": stitched.step_wh})
-        )
-    else:
-        counted = None if stitched is None else stitched.counter_wh
-        breaks = () if stitched is None else stitched.breaks_s
+    kind: Sampling = "averaged"
+    why = "averaged: only a counter is logged, so each power is the mean of the interval before it"
+    if power_w is not None:
+        counted, breaks = (None, ()) if stitched is None else (stitched.counter_wh, stitched.breaks_s)
         judged = judge(time_s, power_w, smallest_step(power_w), counted, breaks)
         kind, why = judged.kind, judged.reason
-    progress(0.7, _DOING)
+    elif stitched is not None:
+        power_w = _from_counter(time_s, stitched.counter_wh)
+        facts: dict[str, object] = {"step_wh": stitched.step_wh}
+        problems.append(Problem("log.power_from_counter", Severity.CAUTION, file, facts=facts))
+    else:
+        problem = Problem("log.nothing_counted", Severity.ERROR, file)
+        return Made(None, missing=missing, problems=(*problems, problem))
     if choices.sampling is not None:
         kind, why = choices.sampling, "chosen by hand"
     reasons.append(("sampling", why))
-    if raw.is_apparent:
-        problems.append(
-            Problem("log.apparent_power", Severity.CAUTION, file, facts={"column": raw.power_name})
-        )
-    negative = int((power_w < 0).sum())
-    if negative > 0 and float(power_w.min()) < -2.0:
-        problems.append(Problem("log.negative_power", Severity.CAUTION, file, facts={"count": negative}))
+    problems += _doubts_about(power_w, raw, file)
+    progress(0.7, _DOING)
     clock = Clock(
-        clocked.kind, None if clocked.kind == "relative" else float(order.seconds[0]),
-        clocked.offset_s, clocked.zone,
+        clocked.kind,
+        None if clocked.kind == "relative" else first_s,
+        clocked.offset_s,
+        clocked.zone,
         order.shifts,
-    )  # fmt: skip
+    )
     temperatures = {k: v for k, t in raw.temperatures_c.items() if (v := sorted_(t)) is not None}
     trace = Trace.of(
         time_s, power_w, kind, None if stitched is None else stitched.counter_wh, key=key, clock=clock,
@@ -144,6 +133,38 @@ def make(
     return _checked(Made(trace, missing=missing, reasons=tuple(reasons), problems=tuple(problems)), raw, file)
 
 
+def _usable(seconds: F64, source: F64) -> tuple[NDArray[np.bool_], int]:
+    """Rows with a time and a value, and how many have a time alone."""
+    timed = np.isfinite(seconds)
+    usable = timed & np.isfinite(source)
+    if _largest(source) > _ABSURD:
+        usable &= np.abs(source) <= _ABSURD
+    return usable, int(timed.sum() - usable.sum())
+
+
+def _too_few(count: int, missing: int, file: str) -> Made:
+    problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": count})
+    return Made(None, missing=missing, problems=(problem,))
+
+
+def _doubts_about(power_w: F64, raw: Raw, file: str) -> list[Problem]:
+    out = []
+    if raw.is_apparent:
+        out.append(Problem("log.apparent_power", Severity.CAUTION, file, facts={"column": raw.power_name}))
+    if float(power_w.min()) < -2.0:
+        facts = {"count": int((power_w < 0).sum())}
+        out.append(Problem("log.negative_power", Severity.CAUTION, file, facts=facts))
+    return out
+
+
+def _room(values: F64, raw: Raw) -> F64 | None:
+    """Where a result may be written: over the column itself when nobody else needs it.
+
+    In a long log new columns cost more than what is computed in them.
+    """
+    return values if raw.is_own and values.flags.writeable else None
+
+
 def _largest(values: F64) -> float:
     """The largest magnitude, missing values aside."""
     if not values.size:
@@ -151,8 +172,8 @@ def _largest(values: F64) -> float:
     return max(float(np.fmax.reduce(values)), -float(np.fmin.reduce(values)))
 
 
-def _scaled(values: F64, factor: float) -> F64:
-    return values if factor == 1.0 else values * factor
+def _scaled(values: F64, factor: float, raw: Raw) -> F64:
+    return values if factor == 1.0 else np.multiply(values, factor, out=_room(values, raw))
 
 
 def _from_counter(time_s: F64, counter_wh: F64) -> F64:
