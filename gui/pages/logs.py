@@ -1,13 +1,13 @@
 """The Logs page: the whole of every log, what was found in it, and how it was read."""
 
-from PySide6.QtCore import QEvent, QLocale, QPoint, QSize, Qt
+from PySide6.QtCore import QEvent, QLocale, QPoint, QSize, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QSplitter, QToolButton, QVBoxLayout, QWidget
 
 from core.formatting import NumberLocale
 from core.lanes import headline, lanes
 from core.results.values import Comparison
-from core.study import Study
+from core.study import Log, Study
 from gui.look import S4, S8, S16
 from gui.pages.log_edits import LogEdits
 from gui.pages.page import Page, SentenceTop
@@ -49,6 +49,11 @@ class LogsPage(Page):
         self._lanes.log_opened.connect(self._open_log)
         self._lanes.lanes_made.connect(self._order_tabs)
         session.selection_changed.connect(self._on_selection)
+        # The panel follows in the next turn of the event loop: the lanes come first.
+        self._reading_timer = QTimer(self)
+        self._reading_timer.setSingleShot(True)
+        self._reading_timer.setInterval(0)
+        self._reading_timer.timeout.connect(self._show_reading)
         self._lay_out()
         self._stretch.draw_icons()
 
@@ -60,7 +65,7 @@ class LogsPage(Page):
         self._typed.show_study(study, self._locale)
         self._typed_button.setChecked(self._typed_button.isChecked() or bool(study.typed and not study.logs))
         self._show_stretch()
-        self._show_reading()
+        self._reading_timer.start()
 
     def open_typed(self) -> None:
         """Open the form for readings of a display."""
@@ -105,7 +110,8 @@ class LogsPage(Page):
 
     def _open_log(self, log_id: str) -> None:
         self._log_id = log_id
-        self._show_reading()
+        self._stretch.set_log(log_id)
+        self._reading_timer.start()
 
     def _order_tabs(self) -> None:
         in_order([self._panel_button, *self._lanes.lanes])
@@ -117,13 +123,18 @@ class LogsPage(Page):
         run = self._stretch.selected
         result = self._session.results.get(run.id) if run is not None else None
         self._strip.show_stretch(self._session.study, run, result, self._locale)
+        self._stretch.set_log(self._log.id if self._log is not None else None)
         self._stretch.refresh()
 
-    def _show_reading(self) -> None:
-        """Show how the log was read that was last worked on, or the first one."""
+    @property
+    def _log(self) -> Log | None:
+        """The log that was last worked on, or the first one."""
         logs = self._session.study.logs
-        log = next((g for g in logs if g.id == self._log_id), logs[0] if logs else None)
-        self._stretch.set_log(log.id if log is not None else None)
+        return next((g for g in logs if g.id == self._log_id), logs[0] if logs else None)
+
+    def _show_reading(self) -> None:
+        """Show how the log was read."""
+        log = self._log
         if not self._panel.isHidden():
             self._panel.show_log(self._session.study, log, self._session.data(log.id) if log else None)
 
@@ -141,7 +152,7 @@ class LogsPage(Page):
         was_hidden = self._panel.isHidden()
         self._panel.setVisible(has_room and self._settings.reading_panel_open)
         if was_hidden and not self._panel.isHidden():
-            self._show_reading()
+            self._reading_timer.start()
 
     # how it is built
 
