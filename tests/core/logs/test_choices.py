@@ -1,0 +1,115 @@
+"""What the user chooses is followed, and every choice comes with its reason."""
+
+import pickle
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from core.logs import FileReading, read_bytes, read_path
+from core.study import Choices
+from tests.core.logs.corpus import Writer, load, plain, table
+
+TRUTH = load()
+
+
+def reading(text: str | bytes, **chosen: object) -> FileReading:
+    data = text if isinstance(text, bytes) else text.encode()
+    return read_bytes(data, "log.csv", Choices(**chosen))  # type: ignore[arg-type]
+
+
+def start(found: FileReading) -> str | None:
+    trace = found.readings[0].trace
+    assert trace is not None
+    return trace.clock.iso(0.0)
+
+
+def test_order_of_day_and_month() -> None:
+    text = plain(TRUTH, form="%d/%m/%Y %H:%M:%S").replace("23/06/2025", "05/06/2025")
+    doubtful = reading(text)
+    assert start(doubtful) == "2025-06-05T09:36:00"
+    assert "log.date_order_doubtful" in {p.code for p in doubtful.readings[0].problems}
+    chosen = reading(text, date_order="mdy")
+    assert start(chosen) == "2025-05-06T09:36:00"
+    assert "log.date_order_doubtful" not in {p.code for p in chosen.readings[0].problems}
+
+
+def test_even_steps_decide_between_day_and_month() -> None:
+    w = Writer(load(rows=300, step_s=3600.0), form="%m/%d/%Y %H:%M:%S")
+    lines = table(w.truth, ("time", "W"), (w.time, w.watts)).replace("06/", "01/").replace("07/", "02/")
+    first_days = "\n".join(x for x in lines.splitlines() if x.startswith(("time", "01/0", "02/0")))
+    assert (start(reading(first_days)) or "").startswith("2025-0")
+
+
+def test_zone_makes_a_wall_clock_absolute() -> None:
+    found = reading(plain(TRUTH), zone="America/New_York")
+    assert start(found) == "2025-06-23T09:36:00-04:00"
+    wrong = reading(plain(TRUTH), zone="Moon/Base")
+    assert "log.zone_unknown" in {p.code for p in wrong.readings[0].problems}
+
+
+def test_zone_through_the_hour_that_happens_twice() -> None:
+    rows = ["time,W"]
+    for hour in ("00", "01", "02", "02", "03"):
+        rows += [f"2025-10-26 {hour}:{m:02d}:00,{5 + m % 3}" for m in range(60)]
+    trace = reading("\n".join(rows), zone="Europe/Berlin").readings[0].trace
+    assert trace is not None
+    np.testing.assert_allclose(np.diff(trace.time_s), 60.0)
+
+
+def test_sampling() -> None:
+    found = reading(plain(TRUTH), sampling="averaged")
+    assert found.readings[0].trace is not None
+    assert found.readings[0].trace.kind == "averaged"
+    assert ("sampling", "chosen by hand") in found.readings[0].reasons
+
+
+def test_delimiter_decimal_and_headings() -> None:
+    text = plain(TRUTH, delimiter=";", decimal=",", form="%d.%m.%Y %H:%M:%S")
+    found = reading("a;b;c\n" + text, delimiter=";", decimal=",", header_row=2).readings[0]
+    assert found.header_row == 2
+    assert found.trace is not None
+    np.testing.assert_allclose(found.trace.power_w, TRUTH.power_w)
+
+
+def test_meaning_of_a_column() -> None:
+    w = Writer(TRUTH)
+    text = table(TRUTH, ("time", "a", "b"), (w.time, lambda i: f"{i % 7}", w.kilowatts))
+    found = reading(text, columns=((2, "power", "kW"), (1, "other", ""))).readings[0]
+    assert found.trace is not None
+    np.testing.assert_allclose(found.trace.power_w, TRUTH.power_w, atol=0.06)
+    assert [c.quantity for c in found.columns] == ["time", "other", "power"]
+
+
+def test_encoding() -> None:
+    data = plain(TRUTH, head=("Zeit", "Leistung [W]", "Zählerstand [kWh]")).encode("cp1252")
+    found = reading(data, encoding="cp850").readings[0]
+    assert found.encoding == "cp850"
+
+
+@pytest.mark.parametrize(
+    "choice", ["encoding", "delimiter", "decimal", "headings", "time", "clock", "layout", "sampling"]
+)
+def test_every_choice_has_a_reason(choice: str) -> None:
+    reasons = dict(reading(plain(TRUTH)).readings[0].reasons)
+    assert reasons[choice]
+    if choice == "delimiter":
+        assert reasons[choice] == "comma: 100 % of rows have the same count of 3 cells"
+
+
+def test_key_tells_choices_and_devices_apart() -> None:
+    keys = {
+        reading(plain(TRUTH), **chosen).readings[0].trace.key  # type: ignore[union-attr]
+        for chosen in ({}, {"sampling": "averaged"}, {"zone": "UTC"})
+    }
+    assert len(keys) == 3
+
+
+def test_a_reading_can_be_sent_between_processes(tmp_path: Path) -> None:
+    path = tmp_path / "log.csv"
+    path.write_text(plain(TRUTH))
+    found = read_path(path, shown_name="bench/log.csv")
+    again = pickle.loads(pickle.dumps(found))
+    assert again == found
+    assert again.readings[0].file == "bench/log.csv"
+    np.testing.assert_array_equal(again.readings[0].trace.power_w, TRUTH.power_w)
