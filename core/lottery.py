@@ -18,6 +18,15 @@ from numpy.typing import NDArray
 from core.traces import Trace
 from core.units import J_PER_WH
 
+#: fewer rows than this say nothing of a cycle
+FEWEST_ROWS = 12
+#: a cycle of more whole intervals than this is met often enough
+MOST_MOMENTS = 6
+#: means at the moments of a locked cycle lie this many times further apart (in variance) than chance has
+#: them ...
+LOCKED = 6.0
+#: ... and by this part of the variance of the power
+LOCKED_PART = 0.03
 #: samples a cycle that a true cycle needs at least
 SAMPLES_A_CYCLE = 4
 #: longest cycle believed of a bed's heater, when samples are closer than SLOW_S, and when not [s]
@@ -72,14 +81,17 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
     """
     power = trace.power_w[first_row : last_row + 1]
     h_s = trace.median_s
-    if trace.kind != "sampled" or h_s < CLOSE_S or power.size < 12:
+    if trace.kind != "sampled" or h_s <= 0 or power.size < FEWEST_ROWS:
         return Lottery()
+    locked_wh = _locked_u_wh(trace, first_row, last_row)
+    if h_s < CLOSE_S:
+        return Lottery(locked_wh)
     low, high = np.percentile(power, 3), float(power.max())
     is_on = power > (low + high) / 2
     plateau = int(np.argmin(is_on)) if is_on[0] and not is_on.all() else 0
     rest, rest_on = power[plateau:], is_on[plateau:]
-    if rest.size < 6 or high - low < BED_STEP * max(low, 1.0):
-        return Lottery()
+    if rest.size < FEWEST_ROWS / 2 or high - low < BED_STEP * max(low, 1.0):
+        return Lottery(locked_wh)
     seconds = h_s * rest.size
     share = (float(np.count_nonzero(rest_on)) + 1) / (rest.size + 2)
     u_wh = 0.0
@@ -96,7 +108,7 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
         warm_up_s = plateau * h_s
         most = warm_up_s / (FASTEST_BED_S + warm_up_s / 2)
         hidden_u_wh = (high - low) * max(min(most, 1.0) - share, 0.0) * seconds / math.sqrt(3) / J_PER_WH
-    return Lottery(u_wh, hidden_u_wh)
+    return Lottery(max(u_wh, locked_wh), hidden_u_wh)
 
 
 def _is_resolved(is_on: NDArray[np.bool_], h_s: float) -> bool:
@@ -107,3 +119,31 @@ def _is_resolved(is_on: NDArray[np.bool_], h_s: float) -> bool:
     cycle_s = h_s * is_on.size / cycles
     longest_s = LONGEST_CYCLE_S[0] if h_s < SLOW_S else LONGEST_CYCLE_S[1]
     return SAMPLES_A_CYCLE * h_s <= cycle_s <= longest_s
+
+
+def _locked_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
+    """Standard uncertainty from a cycle that is a few whole intervals long. [Wh]
+
+    Then only k moments of the cycle are ever met. If the means of the samples taken at each of them stay
+    apart over the whole run (with no lock they drift through the cycle and even out), the share of a pulse
+    among k moments is off by up to one of them: variance f (1 - f) / k^2, 1 / (6 k^2) on average, of the
+    squared step.
+    """
+    time = trace.time_s[first_row : last_row + 1]
+    power = trace.power_w[first_row : last_row + 1]
+    # the start is left out: a warm-up is no cycle
+    time, power = time[time.size // 5 :], power[power.size // 5 :]
+    number = np.concatenate(([0], np.cumsum(np.round(np.diff(time) / trace.median_s)))).astype(np.int64)
+    variance = float(np.var(power))
+    u_w = 0.0
+    for moments in range(2, MOST_MOMENTS + 1):
+        moment = number % moments
+        counts = np.bincount(moment, minlength=moments)
+        if variance <= 0 or counts.min() < FEWEST_ROWS:
+            break
+        means = np.bincount(moment, power, minlength=moments) / counts
+        apart = float(np.var(means))
+        by_chance = variance * (moments - 1) / power.size
+        if apart > max(LOCKED * by_chance, LOCKED_PART * variance):
+            u_w = max(u_w, float(np.ptp(means)) / (moments * math.sqrt(6)))
+    return u_w * float(time[-1] - time[0]) / J_PER_WH

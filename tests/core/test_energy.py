@@ -79,7 +79,7 @@ def test_offset_and_gain_are_shared_by_the_meter() -> None:
 def test_a_gap_is_bridged_by_the_minutes_beside_it_and_doubted() -> None:
     trace = heated_part(2.0)
     keep = (trace.time_s < 2000) | (trace.time_s > 2100)
-    power = np.where((trace.time_s // 20) % 2 == 0, trace.power_w, np.minimum(trace.power_w, 60.0))
+    power = np.where(trace.time_s % 41.3 < 20, trace.power_w, np.minimum(trace.power_w, 60.0))
     gappy = Trace.of(trace.time_s[keep], power[keep], resolution_w=0.1)
     whole, holed = (
         between(Trace.of(trace.time_s, power, resolution_w=0.1), 600, 4200, METER),
