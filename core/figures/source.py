@@ -1,5 +1,6 @@
 """The numbers a picture was drawn from, as text to travel inside its file."""
 
+from core.figures.line_up_values import LineUpFigure
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
 from core.formatting import listed, number
 
@@ -8,6 +9,8 @@ def numbers_of(figure: Figure) -> str:
     """One clause a machine: its values with their intervals and units."""
     if isinstance(figure, ComparisonFigure):
         return "; ".join(_row(figure, i) for i in range(len(figure.rows)))
+    if isinstance(figure, LineUpFigure):
+        return "; ".join(figure.facts)
     return "; ".join(_mark(figure, i) for i in range(len(figure.marks)))
 
 

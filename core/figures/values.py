@@ -2,6 +2,7 @@
 
 from attrs import frozen
 
+from core.figures.line_up_values import LineUpFigure
 from core.figures.ticks import MOST_TICKS, tick_decimals, ticks
 from core.formatting import POINT, NumberLocale, number
 
@@ -187,4 +188,4 @@ class EnergyTimeFigure:
     lines: tuple[WattLine, ...]
 
 
-Figure = ComparisonFigure | EnergyTimeFigure
+Figure = ComparisonFigure | EnergyTimeFigure | LineUpFigure

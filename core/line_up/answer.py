@@ -9,7 +9,9 @@ from collections.abc import Sequence
 from attrs import frozen
 
 from core.formatting import POINT, NumberLocale, count, duration, listed, number, value_alone, with_interval
-from core.line_up.bands import LEAST_RUNS, Leave
+from core.line_up.bands import LEAST_RUNS, Leave, leaves
+from core.line_up.choices import LineUp
+from core.line_up.common_axis import judging_width_s, usual_width_s
 from core.line_up.spans import as_power, energy_within, mean_measured
 from core.line_up.strands import Anchor, Strand, by_machine
 from core.quantities import MEAN_W
@@ -21,6 +23,70 @@ _TOLD_S = 5.0
 _ALIKE = 0.02
 #: a part of a difference that is smaller than this is not told
 _SMALL = 0.1
+
+
+@frozen
+class Answer:
+    """What is said about the runs that are shown.
+
+    ``smooth_s`` is the width over which their power is smoothed where none was asked for, 0 where it is not;
+    ``facts`` has a clause a machine: its numbers, for a picture's description. [s]
+    """
+
+    headline: str
+    conditions: str
+    smooth_s: float
+    leaves: tuple[Leave, ...] = ()
+    facts: tuple[str, ...] = ()
+
+
+def answer(
+    given: Sequence[Strand],
+    comparison: Comparison,
+    choices: LineUp,
+    without_trace: int = 0,
+    locale: NumberLocale = POINT,
+) -> Answer:
+    """Everything that is said about runs lined up as chosen.
+
+    Parameters
+    ----------
+    given : sequence of Strand
+        Those that are shown; judged are those that count.
+    comparison : Comparison
+    choices : LineUp
+    without_trace : int
+        Runs that count but are only readings of a display.
+    locale : NumberLocale
+    """
+    smooth_s = usual_width_s(given) if choices.smooth_s is None else choices.smooth_s
+    counted = [s for s in given if s.included]
+    width_s = judging_width_s(counted)
+    return Answer(
+        headline=headline(counted or given, comparison, locale),
+        conditions=conditions(given, comparison, choices.anchor, smooth_s, without_trace),
+        smooth_s=smooth_s,
+        leaves=tuple(
+            leave
+            for members in by_machine(counted).values()
+            for leave in leaves(members, choices.anchor, width_s)
+        ),
+        facts=tuple(
+            _fact(found, locale)
+            for members in by_machine(given).values()
+            for found in [phases(members)]
+            if found is not None
+        ),
+    )
+
+
+def _fact(phase: "Phases", locale: NumberLocale) -> str:
+    watts = with_interval(phase.after_w.value, phase.after_w.u95, MEAN_W, locale)
+    return (
+        f"{phase.machine} ({count(phase.runs, 'run')}): warm-up {duration(_told(phase.warm_s))}, "
+        f"{number(phase.warm_wh, 1, locale)} Wh; then {watts} W for {duration(_told(phase.after_s))}, "
+        f"{number(phase.after_wh, 1, locale)} Wh"
+    )
 
 
 @frozen
@@ -201,13 +267,18 @@ def leave_told(leave: Leave, strand: Strand, anchor: Anchor, locale: NumberLocal
     --------
     A run that started warm: ``"Birch, run 3 leaves its band from 0 s to 3 min: 20 W less, 1.0 Wh less"``.
     """
-    watts = number(abs(leave.by_w), 0 if abs(leave.by_w) >= 10 else 1, locale)
     more = "more" if leave.by_w > 0 else "less"
     energy = number(abs(leave.energy_wh), 1 if abs(leave.energy_wh) >= 1 else 2, locale)
     return (
         f"{strand.label} leaves its band {span_told(leave.start, leave.end, anchor, locale)}: "
-        f"{watts} W {more}, {energy} Wh {more}"
+        f"{more_told(leave, locale)}, {energy} Wh {more}"
     )
+
+
+def more_told(leave: Leave, locale: NumberLocale = POINT) -> str:
+    """By how many watts a run lies above or below its machine's median."""
+    watts = number(abs(leave.by_w), 0 if abs(leave.by_w) >= 10 else 1, locale)
+    return f"{watts} W {'more' if leave.by_w > 0 else 'less'}"
 
 
 def span_told(low: float, high: float, anchor: Anchor, locale: NumberLocale = POINT) -> str:

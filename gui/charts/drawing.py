@@ -1,13 +1,15 @@
 """Painting a laid out chart: the one way for the window, for saved pictures and for the clipboard."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from functools import lru_cache
 
+import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from core.figures.placing import Box
-from gui.charts.scene import Fill, Item, Line, Marker, Scene, Text, font_of
+from gui.charts.scene import Area, Fill, Item, Line, Marker, Scene, Stroke, Text, font_of
 from gui.look import Look, MachineStyle, Size, marker_path
 
 
@@ -40,6 +42,8 @@ class _Brush:
             Line: self._line,
             Fill: self._fill,
             Marker: self._marker,
+            Stroke: self._stroke,
+            Area: self._area,
         }
 
     def paint(self, item: Item) -> None:
@@ -106,6 +110,56 @@ class _Brush:
             painter.drawEllipse(QPointF(item.x, item.y), item.size / 2, item.size / 2)
         else:
             painter.drawPath(_marker(style.marker, item.size).translated(item.x, item.y))
+
+    def _stroke(self, item: Stroke) -> None:
+        pen = QPen(self._pen(item.color, item.width, item.dash))
+        pen.setColor(self._color(item.color, item.alpha))
+        pen.setJoinStyle(Qt.PenJoinStyle.BevelJoin)
+        with self._clipped(item.clip):
+            self._painter.setRenderHint(QPainter.RenderHint.Antialiasing, not item.fine)
+            self._painter.strokePath(stroke_path(item), pen)
+            self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+
+    def _area(self, item: Area) -> None:
+        with self._clipped(item.clip):
+            # so faint an edge needs no smoothing, which would take ten times as long
+            self._painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+            self._painter.fillPath(area_path(item), self._color(item.color, item.alpha))
+            self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+
+    @contextmanager
+    def _clipped(self, box: Box | None) -> Iterator[None]:
+        if box is None:
+            yield
+            return
+        self._painter.save()
+        self._painter.setClipRect(_rect(box))
+        try:
+            yield
+        finally:
+            self._painter.restore()
+
+
+def stroke_path(item: Stroke) -> QPainterPath:
+    """The curve as a path."""
+    from pyqtgraph.functions import arrayToQPath
+
+    if item.xs.size < 2:
+        return QPainterPath()
+    path: QPainterPath = arrayToQPath(item.xs, item.ys, connect="finite")
+    return path
+
+
+def area_path(item: Area) -> QPainterPath:
+    """What lies between two curves as a closed path."""
+    from pyqtgraph.functions import arrayToQPath
+
+    if item.xs.size < 2:
+        return QPainterPath()
+    xs = np.concatenate((item.xs, item.xs[::-1]))
+    path: QPainterPath = arrayToQPath(xs, np.concatenate((item.tops, item.bottoms[::-1])), connect="all")
+    path.closeSubpath()
+    return path
 
 
 def _rect(box: Box) -> QRectF:

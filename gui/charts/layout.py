@@ -2,8 +2,10 @@
 
 from attrs import evolve, frozen
 
+from core.figures.line_up_values import LineUpFigure
 from core.figures.placing import Box
-from core.figures.values import ComparisonFigure, Figure
+from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
+from gui.charts.line_up import lay_out_line_up, line_up_height
 from gui.charts.plane import lay_out_plane
 from gui.charts.rows import lay_out_rows, most_height, wished_height
 from gui.charts.scene import Ruler, Scene, Text
@@ -37,6 +39,8 @@ def lay_out(figure: Figure, width: float, height: float, look: Look, frame: Fram
     area = Box(inner.x, top, inner.width, max(bottom - top, 1.0))
     if isinstance(figure, ComparisonFigure):
         scene = lay_out_rows(figure, area, look)
+    elif isinstance(figure, LineUpFigure):
+        scene = lay_out_line_up(figure, area, look)
     else:
         scene = lay_out_plane(figure, area, look)
     return evolve(scene, width=width, height=height, items=(*scene.items, *head, *foot))
@@ -71,6 +75,9 @@ def room_for(figure: Figure, look: Look) -> Room:
     if isinstance(figure, ComparisonFigure):
         wished = wished_height(figure, look) + margin
         return Room((look.px(420), wished), (look.px(760), wished), most_height(figure, look) + margin)
+    if isinstance(figure, LineUpFigure):
+        least, wished = (height + margin for height in line_up_height(figure, look))
+        return Room((look.px(420), least), (look.px(760), wished), max(look.px(1400), wished))
     return Room(
         (look.px(260), look.px(200) + margin), (look.px(480), look.px(260) + margin), look.px(900) + margin
     )
@@ -82,7 +89,7 @@ def fitting_scale(figure: Figure, width: float, height: float, look: Look, frame
     Values standing above their marks are worth smaller text, down to `_AIRY_DOWN_TO` of what was wished for;
     below that, rows with the value beside the mark are tried from the largest text on again. At least 1.
     """
-    if not isinstance(figure, ComparisonFigure):
+    if isinstance(figure, EnergyTimeFigure):
         return look.scale
     steps = round((look.scale - 1.0) / 0.1)
     scales = [look.scale - 0.1 * i for i in range(steps)] + [1.0]

@@ -2,10 +2,11 @@
 
 from typing import Literal
 
-from attrs import frozen
+from attrs import field, frozen
 from PySide6.QtGui import QFont, QFontMetricsF
 
 from core.figures.placing import Box
+from core.traces import F64
 from gui.look import Look, Size
 
 Align = Literal["left", "center", "right"]
@@ -62,7 +63,39 @@ class Marker:
     dot: bool = False
 
 
-Item = Text | Line | Fill | Marker
+@frozen
+class Stroke:
+    """A curve through many points; NaN lifts the pen.
+
+    ``run_id`` says whose it is, where it is a run's; ``fine``: a trace as it was logged, for which a line one
+    pixel wide is both the clearest and the only one that is painted fast.
+    """
+
+    xs: F64 = field(eq=False, repr=False)
+    ys: F64 = field(eq=False, repr=False)
+    color: str
+    width: float = 1.0
+    dash: tuple[float, ...] = ()
+    alpha: float = 1.0
+    run_id: str = ""
+    machine_id: str = ""
+    clip: Box | None = None
+    fine: bool = False
+
+
+@frozen
+class Area:
+    """What lies between two curves over the same places."""
+
+    xs: F64 = field(eq=False, repr=False)
+    tops: F64 = field(eq=False, repr=False)
+    bottoms: F64 = field(eq=False, repr=False)
+    color: str
+    alpha: float
+    clip: Box | None = None
+
+
+Item = Text | Line | Fill | Marker | Stroke | Area
 
 
 @frozen
@@ -94,11 +127,29 @@ class ValuePlace:
 
 
 @frozen
+class Plot:
+    """Where a plot lies and which values its borders have: for turning pixels into values and back."""
+
+    box: Box
+    low: float
+    high: float
+
+    def x(self, value: float) -> float:
+        """Where a value of the horizontal axis lies. [px]"""
+        return self.box.x + self.box.width * (value - self.low) / (self.high - self.low)
+
+    def value(self, x: float) -> float:
+        """The value of the horizontal axis at a place."""
+        return self.low + (self.high - self.low) * (x - self.box.x) / self.box.width
+
+
+@frozen
 class Scene:
     """A laid out chart.
 
     ``is_whole``: nothing had to be left away for want of room; ``is_airy``: and rows are tall enough for
-    values to stand above their marks.
+    values to stand above their marks. ``curves`` are those of the runs, also of runs that are not painted:
+    what can be pointed at in a chart of curves.
     """
 
     width: float
@@ -107,6 +158,8 @@ class Scene:
     targets: tuple[Target, ...] = ()
     hints: tuple[Hint, ...] = ()
     values: tuple[ValuePlace, ...] = ()
+    plots: tuple[Plot, ...] = ()
+    curves: tuple[Stroke, ...] = ()
     is_whole: bool = True
     is_airy: bool = True
 

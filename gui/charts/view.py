@@ -25,7 +25,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from core.figures.placing import Box
-from core.figures.values import ComparisonFigure, Figure
+from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
 from gui.charts.drawing import paint
 from gui.charts.layout import lay_out, room_for
 from gui.charts.readout import paint_readout
@@ -323,7 +323,7 @@ class ChartView(QWidget):
         if isinstance(figure, ComparisonFigure):
             for i in range(len(figure.rows)):
                 yield tuple(d.run_id for d in figure.measures[0].cells[i].dots)
-        elif figure is not None:
+        elif isinstance(figure, EnergyTimeFigure):
             for mark in figure.marks:
                 yield tuple(d.run_id for d in mark.dots)
 

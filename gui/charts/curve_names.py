@@ -1,0 +1,202 @@
+"""Names of curves, where they end or beside the plot, and of runs where they leave their machine's band."""
+
+from collections.abc import Sequence
+
+import numpy as np
+from attrs import evolve, frozen
+
+from core.figures.line_up_values import Curve, Panel
+from core.figures.placing import Anchor, Box, place
+from core.traces import F64
+from gui.charts.scene import Item, Line, Marker, Ruler, Text
+from gui.look import Look
+
+#: with more runs than this of machines without a median one name stands for each machine
+_EACH_RUN_NAMED = 6
+#: a curve that ends within this part of the axis before its border ends at the border
+_NEAR_BORDER = 0.08
+#: of so many points of a curve labels keep away
+_KEPT_CLEAR = 40
+#: a margin for names takes no more than this part of the chart
+_WIDEST_MARGIN = 0.25
+
+Spot = tuple[float, float]
+
+
+@frozen
+class PanelPlace:
+    """Where a panel's plot lies, with its scales; `left` is where the texts of its axis begin. [px]"""
+
+    panel: Panel
+    box: Box
+    left: float
+    low: float
+    high: float
+
+    def at(self, x: float, y: float) -> Spot:
+        """Where a point of the plot lies."""
+        return float(self.x(np.array(x))), float(self.y(np.array(y)))
+
+    def x(self, values: F64) -> F64:
+        """Where values of the horizontal axis lie."""
+        return np.asarray(self.box.x + self.box.width * (values - self.low) / (self.high - self.low))
+
+    def y(self, values: F64) -> F64:
+        """Where values of the vertical axis lie."""
+        scale = self.panel.y
+        return np.asarray(self.box.bottom - self.box.height * (values - scale.low) / (scale.high - scale.low))
+
+
+@frozen
+class _Wanted:
+    """A name at a point; `slot` is that of a machine's mark, None for a remark about a run."""
+
+    spot: Spot
+    name: str
+    slot: int | None = None
+
+
+def margin_for(panels: Sequence[Panel], low: float, high: float, width: float, look: Look) -> float:
+    """Width of a margin for names, where most curves end at the right border; else 0. [px]"""
+    ruler = Ruler(look)
+    names: list[str] = []
+    for panel in panels:
+        named = [] if panel.title else _to_name(panel)
+        ends = [last_inside(c, low, high) for c in named]
+        near = [end for end in ends if end is not None and end[0] > high - _NEAR_BORDER * (high - low)]
+        if len(near) > 1 and len(near) > len(named) / 2:
+            names += [c.name for c in named]
+    if not names:
+        return 0.0
+    widest = max(ruler.width(name, bold=True) for name in names)
+    return min(widest + look.px(20), _WIDEST_MARGIN * width)
+
+
+def names(at: PanelPlace, margin: float, look: Look) -> list[Item]:
+    """The names of a panel's curves and of runs that leave their bands; those without room are dropped."""
+    named = [] if at.panel.title else _to_name(at.panel)
+    ends = [(at.at(*end), c) for c in named for end in [last_inside(c, at.low, at.high)] if end is not None]
+    items: list[Item] = []
+    taken: tuple[Box, ...] = ()
+    wanted = _leaving(at)
+    if margin:
+        items += _beside(at, ends, margin, look)
+        reach = look.px(5)
+        taken = tuple(Box(x - reach, y - reach, 2 * reach, 2 * reach) for (x, y), _ in ends)
+    else:
+        wanted = [*(_Wanted(spot, c.name, c.slot) for spot, c in ends), *wanted]
+    return [*items, *_inside(at, wanted, taken, look)]
+
+
+def _inside(at: PanelPlace, wanted: Sequence[_Wanted], taken: tuple[Box, ...], look: Look) -> list[Item]:
+    """Names within the plot, each as near to its point as there is room."""
+    ruler, size = Ruler(look), look.px(10)
+    texts = [ruler.fitted(w.name, 0.4 * at.box.width, bold=w.slot is not None) for w in wanted]
+    anchors = tuple(
+        Anchor(
+            *w.spot,
+            0.75 * size if w.slot is not None else size / 3,
+            ruler.width(text, bold=w.slot is not None),
+            ruler.height(),
+        )
+        for w, text in zip(wanted, texts, strict=True)
+    )
+    curves = [c for c in at.panel.curves if not c.run_id] or list(at.panel.curves[:_EACH_RUN_NAMED])
+    clear = tuple(line for curve in curves for line in _segments(at, curve))
+    items: list[Item] = []
+    for each, text, put in zip(wanted, texts, place(anchors, at.box, taken, clear), strict=True):
+        if each.slot is not None:
+            items.append(Marker(*each.spot, size, each.slot))
+        if put is None:
+            continue
+        if put.leader is not None:
+            items.append(Line(*put.leader, "muted", 0.8))
+        is_bold = each.slot is not None
+        token = "ink" if is_bold else "caution"
+        items.append(Text(put.box, text, bold=is_bold, token=token, full=each.name, halo=True))
+    return items
+
+
+def _beside(at: PanelPlace, ends: list[tuple[Spot, Curve]], margin: float, look: Look) -> list[Item]:
+    """Names in the margin at the right, spread so that each has a line of its own."""
+    px, ruler = look.px, Ruler(look)
+    text = ruler.height()
+    spots = sorted(ends, key=lambda item: item[0][1])
+    apart = min(text, at.box.height / max(len(spots), 1))
+    ys = spread([y for (_, y), _ in spots], apart, at.box.y + text / 2, at.box.bottom - text / 2)
+    left = at.box.right + px(14)
+    items: list[Item] = []
+    for ((x, y), curve), label_y in zip(spots, ys, strict=True):
+        name = ruler.fitted(curve.name, margin - px(18), bold=True)
+        box = Box(left, label_y - text / 2, ruler.width(name, bold=True), text)
+        items += [
+            Line(x + px(5), y, left - px(2), label_y, "muted", 0.8),
+            Marker(x, y, px(9), curve.slot),
+            Text(box, name, bold=True, full=curve.name),
+        ]
+    return items
+
+
+def _leaving(at: PanelPlace) -> list[_Wanted]:
+    """Where runs leave their bands, with by how much; a single run's plot says it in its heading."""
+    runs = {c.run_id: c for c in at.panel.curves if c.run_id}
+    wanted = []
+    for excursion in at.panel.excursions if len(runs) > 1 else ():
+        curve = runs.get(excursion.run_id)
+        low, high = max(at.low, excursion.low), min(at.high, excursion.high)
+        end = None if curve is None else last_inside(curve, low, high)
+        if end is not None:
+            name = excursion.name.rpartition(", ")[2] if at.panel.title else excursion.name
+            wanted.append(_Wanted(at.at(*end), f"{name}: {excursion.by_text}"))
+    return wanted
+
+
+def _to_name(panel: Panel) -> list[Curve]:
+    """A curve a machine where there are medians or many runs, else every run."""
+    chosen = [c for c in panel.curves if not c.run_id]
+    named = {c.machine_id for c in chosen}
+    rest = [c for c in panel.curves if c.run_id and c.machine_id not in named]
+    of_machine: dict[str, list[Curve]] = {}
+    for curve in rest:
+        of_machine.setdefault(curve.machine_id, []).append(curve)
+    for members in of_machine.values():
+        if len(members) > 1 and len(rest) <= _EACH_RUN_NAMED:
+            chosen += members
+        else:
+            machine = members[0].name.rpartition(", ")[0]
+            chosen.append(evolve(members[0], name=machine or members[0].name))
+    return chosen
+
+
+def spread(places: list[float], apart: float, low: float, high: float) -> list[float]:
+    """Rising places moved as little as it takes to lie `apart` from each other, between `low` and `high`.
+
+    Examples
+    --------
+    >>> spread([1.0, 1.5, 9.0], 2.0, 0.0, 10.0)
+    [1.0, 3.0, 9.0]
+    """
+    found: list[float] = []
+    for at in places:
+        found.append(max(at, found[-1] + apart) if found else max(at, low))
+    limit = high
+    for i in range(len(found) - 1, -1, -1):
+        found[i] = min(found[i], limit)
+        limit = found[i] - apart
+    return found
+
+
+def last_inside(curve: Curve, low: float, high: float) -> Spot | None:
+    """The last point of a curve between two places of the axis, in its own units."""
+    inside = np.flatnonzero((curve.x >= low) & (curve.x <= high) & np.isfinite(curve.y))
+    return (float(curve.x[inside[-1]]), float(curve.y[inside[-1]])) if inside.size else None
+
+
+def _segments(at: PanelPlace, curve: Curve) -> list[tuple[float, float, float, float]]:
+    """A curve as a few straight lines from which labels keep away."""
+    known = np.flatnonzero(np.isfinite(curve.y))
+    if known.size < 2:
+        return []
+    rows = known[np.linspace(0, known.size - 1, min(known.size, _KEPT_CLEAR)).astype(int)]
+    xs, ys = at.x(curve.x[rows]).tolist(), at.y(curve.y[rows]).tolist()
+    return list(zip(xs[:-1], ys[:-1], xs[1:], ys[1:], strict=True))
