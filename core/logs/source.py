@@ -90,8 +90,8 @@ class OnDisk:
             buffer = bytearray(min(BLOCK, max(1, self._size - start)))
             at, kept = start, 0
             while at < self._size:
-                if kept == len(buffer):
-                    buffer.extend(bytes(len(buffer)))
+                if kept == len(buffer):  # a line longer than the buffer; others may still look at the old one
+                    buffer = buffer + bytes(len(buffer))
                 view = memoryview(buffer)
                 count = stream.readinto(view[kept : kept + self._size - at])
                 if not count:
@@ -103,7 +103,6 @@ class OnDisk:
                 if cut:
                     yield view[:cut]
                 self._wait()
-                del view
                 kept = filled - cut
                 buffer[:kept] = buffer[cut:filled]
             if kept:

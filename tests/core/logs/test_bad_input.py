@@ -244,3 +244,23 @@ def test_every_code_of_the_reader_has_a_sentence() -> None:
         if path.name != "sentences.py"
     }
     assert used == set(SENTENCES)
+
+
+def test_a_line_longer_than_a_block(streamed: Path) -> None:
+    text = streamed.read_text().splitlines()
+    streamed.write_text("\n".join([*text[:500], "9" * 50_000, *text[500:]]) + "\n")
+    (reading,) = read_path(streamed).readings
+    assert reading.rows_refused == 1
+    assert reading.refused[0].row == 501
+    assert reading.rows_read == 6000
+
+
+def test_lines_of_refused_rows_are_right_in_every_block(streamed: Path) -> None:
+    text = streamed.read_text().splitlines()
+    odd = {700: "broken", 2500: text[2500] + text[2501], 4800: text[4800].replace(",", ",x", 1)}
+    for i, line in odd.items():
+        text[i] = line
+    text.insert(3000, "")
+    streamed.write_text("\n".join(text) + "\n")
+    (reading,) = read_path(streamed).readings
+    assert {r.row: r.text for r in reading.refused} == {i + 1 + (i > 3000): line for i, line in odd.items()}
