@@ -137,7 +137,7 @@ class MainWindow(QMainWindow):
 
     @Slot()
     def _type_readings(self) -> None:
-        self._is_typing = True
+        self._is_typing, self._lands_after_import = True, False
         self.show_page("Logs")
         for page in self._pages:
             if isinstance(page, LogsPage):
@@ -217,6 +217,8 @@ class MainWindow(QMainWindow):
         self._queue_refresh()
 
     def _on_failure(self, failure: Failure) -> None:
+        self._lands_after_import = False
+        self._queue_refresh()
         notes.show_failure(self, failure)
 
     def _on_problems(self) -> None:
@@ -235,6 +237,8 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(f"{study.name} - Samepart")
         self._show_history()
         has_something = bool(study.logs or study.typed) or self._is_typing
+        if has_something and self._lands_after_import and self.page is None:
+            return  # the first page to be seen is the one to land on, once it is known
         self._stack.setCurrentWidget(self._pages[self._index] if has_something else self._welcome)
         page = self.page
         for each in self._pages:
