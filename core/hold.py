@@ -163,10 +163,13 @@ def _warm_up_end_s(trace: Trace, start_s: float, end_s: float) -> float:
     if not high.any() or not fall.size:
         return start_s
     let_go_s = float(time[begin + fall[0]])
+    later = high[begin + fall[0] :]
+    if not later.any():
+        return let_go_s
     # a pulse like those that hold the temperature is no warm-up
-    changes = int(np.count_nonzero(np.diff(high[begin:].astype(np.int8))))
     row_s = float(time[-1] - time[0]) / (time.size - 1)
-    pulse_s = float(high[begin + fall[0] :].sum()) * row_s / max(changes / 2, 1)
+    pulses = (1 + int(np.count_nonzero(np.diff(later.astype(np.int8))))) / 2
+    pulse_s = float(later.sum()) * row_s / pulses
     return let_go_s if let_go_s - float(time[begin]) > 2 * pulse_s + row_s else start_s
 
 

@@ -19,8 +19,10 @@ from core.study import Meter
 from core.traces import F64, Trace
 from core.units import J_PER_WH
 
-#: length of a window [s]; shorter where a test is too short for five of them
+#: length of a window [s]; shorter where a test is too short for so many of them
 WINDOW_S = 300.0
+USUAL_WINDOWS = 8
+#: fewest windows that can be called settled
 FEWEST_WINDOWS = 5
 SHORTEST_WINDOW_S = 60.0
 #: by this part a window may be shorter to begin with a cycle
@@ -78,7 +80,8 @@ def steady(trace: Trace, start_s: float, end_s: float, meter: Meter) -> Steady |
     Steady or None
         None where not even short windows fit in.
     """
-    window_s = min(WINDOW_S, (end_s - start_s) / FEWEST_WINDOWS)
+    window_s = min(WINDOW_S, max((end_s - start_s) / USUAL_WINDOWS, SHORTEST_WINDOW_S))
+    window_s = min(window_s, (end_s - start_s) / FEWEST_WINDOWS)
     if window_s < max(SHORTEST_WINDOW_S, 3 * trace.median_s):
         return None
     edges = _window_edges_s(trace, start_s, end_s, window_s)

@@ -215,3 +215,38 @@ def test_cooling() -> None:
 def test_too_few_temperatures() -> None:
     with pytest.raises(ValueError, match="more temperatures"):
         fit([Point(40, 50, 1), Point(40, 51, 1)])
+
+
+def _logged(trace: Trace, way: str) -> Trace:
+    """The trace as another meter logs it."""
+    if way == "on change":
+        kept = np.r_[True, np.diff(trace.power_w) != 0]
+        return Trace.of(trace.time_s[kept], trace.power_w[kept], "on_change", key=f"{trace.key} {way}")
+    kind, seconds = way.split()
+    size = int(seconds)
+    rows = trace.time_s.size // size * size
+    if kind == "sampled":
+        return Trace.of(trace.time_s[:rows:size], trace.power_w[:rows:size], key=f"{trace.key} {way}")
+    ends = trace.time_s[:rows].reshape(-1, size)[:, -1]
+    means = trace.power_w[:rows].reshape(-1, size).mean(axis=1)
+    return Trace.of(ends, means, "averaged", key=f"{trace.key} {way}")
+
+
+@pytest.mark.parametrize("fast", [False, True])
+@pytest.mark.parametrize(
+    "way", ["on change", "sampled 1", "sampled 10", "averaged 5", "averaged 10", "averaged 60"]
+)
+def test_however_the_meter_logs(way: str, fast: bool) -> None:
+    bed = Bed(fast=fast)
+    traces, means, warm_wh = simulated(bed, np.array([30.0, 40.0, 60.0]), 3600, seed=5, every=1)
+    for trace, mean, warm in zip(traces, means.tolist(), warm_wh.tolist(), strict=True):
+        logged = _logged(trace, way)
+        (hold,) = holds(logged, BEFORE_S - 1.0, min(BEFORE_S + 3590.0, logged.end_s), METER)
+        assert hold.base_w == pytest.approx(bed.base_w, abs=0.2)
+        assert hold.bed_w is not None
+        assert hold.bed_u_w is not None
+        wanted_w = bed.intercept_w + bed.slope_w_per_k * mean
+        assert abs(hold.bed_w - wanted_w) < max(4 * hold.bed_u_w, 0.02 * wanted_w)
+        assert hold.warm_up_wh is not None
+        # a fast-switched bed takes its time over the last kelvin; a slow log does not show where it ends
+        assert hold.warm_up_wh == pytest.approx(warm, abs=0.15 * warm + 0.7)
