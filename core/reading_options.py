@@ -51,7 +51,7 @@ def _clock_words(reading: Reading) -> str | None:
     if clock.kind == "relative":
         return "elapsed time only"
     if clock.kind == "local":
-        return "local clock, no zone stated"
+        return "local, no zone stated"
     hours, minutes = divmod(abs(round(clock.offset_s / 60)), 60)
     sign = "-" if clock.offset_s < 0 else "+"
     return clock.zone or f"UTC{sign}{hours:02d}:{minutes:02d}"

@@ -63,7 +63,7 @@ def test_every_option_says_what_was_found_and_takes_every_choice_it_offers():
     found = {option.name: option.found(reading()) for option in OPTIONS}
     assert found["decimal"] == "comma, as in 12,5"
     assert found["delimiter"] == "semicolon"
-    assert found["zone"] == "local clock, no zone stated"
+    assert found["zone"] == "local, no zone stated"
     assert found["sampling"] == "the instant"
     for option in OPTIONS:
         for _, value in option.entries:
