@@ -15,6 +15,7 @@ from core.hold_fit import Point, line_or_curve
 from core.plate import exponent, loss_ratio
 from core.results.values import Measured
 from core.uncertainty import NORMAL_95, coverage_factor
+from core.units import SECONDS_PER_HOUR
 
 #: taken for a room whose temperature nobody noted [degC], and the half-width of a rectangle around it [K]
 ORDINARY_ROOM_C, ROOM_DOUBT_K = 20.0, 3.0
@@ -114,8 +115,12 @@ def _point(held: HeldBed) -> Point:
     return Point(held.difference_k, hold.bed_w, hold.bed_u_w, hold.steady.df, DIFFERENCE_U_K)
 
 
-def warm_up_wh(held: Sequence[HeldBed], difference_k: float, above_standby_wh: float) -> Measured:
-    """The bed's part of a run's warm-up.
+def warm_up_wh(
+    held: Sequence[HeldBed], difference_k: float, held_w: float, seconds: float, above_standby_wh: float
+) -> Measured:
+    """The bed's part of a run's warm-up: that of a hold test, and held watts for what it took longer.
+
+    A run warms up longer where it soaks the bed, or waits for the hot end.
 
     Parameters
     ----------
@@ -123,6 +128,10 @@ def warm_up_wh(held: Sequence[HeldBed], difference_k: float, above_standby_wh: f
         Of one machine; the first of each test began cold and tells what a warm-up takes.
     difference_k : float
         Of the run's bed from the room. [K]
+    held_w : float
+        Watts of the bed at the run's temperature. [W]
+    seconds : float
+        Of the run's warm-up. [s]
     above_standby_wh : float
         What the run's warm-up drew above standby: the bed took no more, and little after a warm start. [Wh]
 
@@ -134,8 +143,10 @@ def warm_up_wh(held: Sequence[HeldBed], difference_k: float, above_standby_wh: f
     told = [h for h in held if h.hold.warm_up_wh is not None and h.hold.is_first and h.difference_k > 0]
     if told:
         nearest = min(told, key=lambda h: abs(h.difference_k - difference_k))
-        value_wh = (nearest.hold.warm_up_wh or 0.0) * difference_k / nearest.difference_k
-        value_wh = min(value_wh, above_standby_wh)
+        further = difference_k / nearest.difference_k
+        value_wh = (nearest.hold.warm_up_wh or 0.0) * further
+        longer_s = max(seconds - nearest.hold.warm_up_s * further, 0.0)
+        value_wh = min(value_wh + held_w * longer_s / SECONDS_PER_HOUR, above_standby_wh)
         u_wh = math.hypot(WARM_UP_DOUBT / math.sqrt(3) * value_wh, nearest.hold.warm_up_u_wh or 0.0)
     else:
         value_wh = (1 - HOT_END_PART) * above_standby_wh

@@ -282,7 +282,7 @@ def _by_hold(
         standby_wh = (one.seen.activity.standby_w or 0.0) * (warm_s[1] - warm_s[0]) / SECONDS_PER_HOUR
         above_wh = by_power_wh(one.seen.trace, *warm_s) - standby_wh
         difference_k = bed_c - (ORDINARY_ROOM_C if room_c is None else room_c)
-        warm_wh = warm_up_wh(held, difference_k, above_wh)
+        warm_wh = warm_up_wh(held, difference_k, watts.value, warm_s[1] - warm_s[0], above_wh)
     working_s = _span(measured, "processing")
     found = _share_by_hold(used, watts, working_s[1] - working_s[0], warm_wh)
     if found is None or found.share is None or one.result.energy_wh is None:

@@ -78,20 +78,28 @@ def test_nothing_to_tell() -> None:
 
 
 def test_warm_up_of_a_cold_run_is_that_of_the_hold() -> None:
-    found = warm_up_wh([held(60)], 30.0, 100.0)
+    found = warm_up_wh([held(60)], 30.0, 50.0, 200.0, 100.0)
     assert found.value == pytest.approx(0.0045 * 30 * 60)
 
 
 def test_warm_up_of_a_warm_start_is_no_more_than_it_drew() -> None:
-    assert warm_up_wh([held(60)], 40.0, 2.0).value == 2.0
+    assert warm_up_wh([held(60)], 40.0, 50.0, 60.0, 2.0).value == 2.0
+
+
+def test_a_soak_is_held_watts() -> None:
+    # 300 s of the hold test's warm-up, then 900 s at 50 W
+    soaked = warm_up_wh([held(60)], 40.0, 50.0, 1200.0, 100.0)
+    assert soaked.value == pytest.approx(0.0045 * 40 * 60 + 50 * 900 / 3600)
 
 
 def test_a_hold_that_began_warm_tells_no_warm_up() -> None:
-    alone = warm_up_wh([held(60, first=False)], 40.0, 10.0)
+    alone = warm_up_wh([held(60, first=False)], 40.0, 50.0, 300.0, 10.0)
     assert alone.value == pytest.approx(9.0)
     assert alone.u95 is not None
     assert alone.u95 == pytest.approx(NORMAL_95 * 1.0 / math.sqrt(3))
-    assert warm_up_wh([held(60, first=False), held(60)], 40.0, 100.0).value == pytest.approx(10.8)
+    assert warm_up_wh([held(60, first=False), held(60)], 40.0, 50.0, 300.0, 100.0).value == pytest.approx(
+        10.8
+    )
 
 
 def test_the_interval_holds_what_a_run_does_unlike_a_hold() -> None:
