@@ -2,6 +2,7 @@ import pytest
 from attrs import evolve
 
 from core import edits
+from core.store.values import decode, encode
 from core.study import Source, Study
 
 
@@ -96,3 +97,20 @@ def test_a_check_that_says_nothing(study: Study, change: dict[str, object], matc
     }
     with pytest.raises(ValueError, match=match):
         edits.add_load_check(study, **values)  # type: ignore[arg-type]  # wrong on purpose
+
+
+def test_a_study_saved_before_these_notes_existed_opens_with_none_of_them(study: Study) -> None:
+    one, other = study.meters
+    noted = edits.note_temperatures(edits.mark_bed_off(study, "r1").study, "r1", 60, 21).study
+    noted = edits.set_room_c(edits.mark_log_of_bed(noted, noted.logs[0].id).study, 21).study
+    noted = edits.add_load_check(noted, one.id, other.id, 60, 61, unit="W").study
+    data = encode(noted, Study)
+    assert decode(data, Study) == noted
+    for name in ("room_c", "checks"):
+        del data[name]
+    for run in data["runs"]:
+        for name in ("set_bed_off", "bed_c", "room_c"):
+            del run[name]
+    for log in data["logs"]:
+        del log["of_bed"]
+    assert decode(data, Study) == study
