@@ -58,8 +58,9 @@ def inspected(reading: Reading) -> dict[str, object]:
             "max_s": trace.max_s if trace is not None else None,
         },
         "gaps": [
-            {"start": trace.clock.iso(gap.start_s), "start_s": gap.start_s, "seconds": gap.seconds}
+            {"start": clock.iso(gap.start_s), "start_s": gap.start_s, "seconds": gap.seconds}
             for gap in (trace.gaps if trace is not None else ())
+            if clock is not None
         ],
         "energy_wh": {
             "by_power": reading.energy_by_power_wh,
