@@ -43,6 +43,9 @@ def judged(
             evolve(s, kind="run", part="A", sure=False) if s.why in BEGUN_UNSEEN and is_moving else _unmade(s)
             for s, is_moving in zip(stretches, moves, strict=True)
         )
+    if len(whole) == 1 and _is_outlasted(whole[0], stretches, moves):
+        short = evolve(whole[0], kind="broken off", why="run.shorter_than_one_cut", part="B", sure=False)
+        return tuple(short if s is whole[0] else _unmade(s) for s in stretches)
     main = grouped(whole)[0]
     # movement may be too faint to measure in one of several like runs
     whole += [
@@ -52,6 +55,17 @@ def judged(
     ]
     placed = {(s.start_s, s.end_s): s for s in with_parts(grouped(whole))}
     return tuple(placed.get((s.start_s, s.end_s)) or _unmade(s) for s in stretches)
+
+
+def _is_outlasted(run: Stretch, stretches: Sequence[Stretch], moves: Sequence[bool]) -> bool:
+    """Whether a later run that the log cuts was longer by then.
+
+    After a run that was broken off the part is made again, so the only whole run may have been broken off.
+    """
+    return any(
+        is_moving and s.why == "run.cut_at_end" and s.working_s > math.exp(SECONDS_APART) * run.working_s
+        for s, is_moving in zip(stretches, moves, strict=True)
+    )
 
 
 def _unmade(stretch: Stretch) -> Stretch:

@@ -16,9 +16,6 @@ from core.activity.values import Activity, Stretch
 SPEED_APART = 0.45
 #: and the length chosen has to be nearer than the next best by this much
 CLEARLY = 0.15
-#: both are stricter for a length that was made once less than another
-FEWER_APART = 0.25
-FEWER_CLEARLY = 0.4
 
 Groups = list[list[Stretch]]
 
@@ -55,7 +52,7 @@ def second_look(
     new: dict[int, Stretch] = {}
     for owner, of_machine in groups.items():
         others = [s for other, s in settled.items() if other != owner and s is not None]
-        is_open = len(of_machine) > 1 and len(of_machine[0]) - len(of_machine[1]) <= 1
+        is_open = bool(of_machine) and settled[owner] is None
         chosen = _chosen(of_machine, float(np.median(others))) if is_open and others else None
         if chosen or len(logs[owner]) > 1:
             new |= _placed(chosen or of_machine, logs[owner], is_chosen=chosen is not None)
@@ -97,15 +94,10 @@ def _settled_s(groups: Groups) -> float | None:
 
 def _chosen(groups: Groups, reference_s: float) -> Groups | None:
     """`groups` with the part's first; None where the reference does not say which it is."""
-    rivals = [group for group in groups if len(group) >= len(groups[0]) - 1]
+    rivals = [group for group in groups if len(group) == len(groups[0])]
     apart = [abs(np.log(np.median([s.working_s for s in group]) / reference_s)) for group in rivals]
     order = np.argsort(apart)
+    if apart[order[0]] > SPEED_APART or apart[order[1]] - apart[order[0]] < CLEARLY:
+        return None
     best = rivals[int(order[0])]
-    more = len(best) < len(
-        groups[0]
-    )  # against a length that was made once more the reference has to be clearer
-    if apart[order[0]] > (FEWER_APART if more else SPEED_APART):
-        return None
-    if len(order) > 1 and apart[order[1]] - apart[order[0]] < (FEWER_CLEARLY if more else CLEARLY):
-        return None
     return [best, *(group for group in groups if group is not best)]

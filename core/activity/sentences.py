@@ -10,6 +10,7 @@ SENTENCES: dict[str, str] = {
     "run.loads_one_by_one": "a switch-on test: loads were turned on one after another",
     "run.another_part": "another part: its duration or energy differs from the runs of the part",
     "run.shorter_than_the_part": "broken off, or another part: shorter than the runs of the part",
+    "run.shorter_than_one_cut": "broken off, or another part: shorter than the run under way as the log ends",
     "run.one_of_several_lengths": (
         "the log holds runs of several lengths, none made more often; the longest is taken for the part"
     ),

@@ -4,6 +4,7 @@ import pytest
 
 from core.activity import Activity, Stretch, find, second_look
 from core.activity.grouping import agree
+from core.traces import Trace
 from tests.core.simulated import MachineModel, MeterModel, Task, simulate
 from tests.core.test_activity import DAY
 
@@ -76,9 +77,15 @@ def test_a_run_whose_beginning_was_not_seen_counts_only_where_there_is_no_other(
     assert [s.kind for s in looked_at.stretches] == ["cut"]
 
 
-def test_other_machines_outweigh_a_length_made_once_more() -> None:
-    tasks = (Task("part", 500), Task("part", 500), Task("part", 1900))
-    many = found(*tasks)
+def test_a_length_made_more_often_is_the_part_whatever_other_machines_take() -> None:
+    many = found(Task("part", 700), Task("part", 700), Task("part", 1900))
     assert [s.kind for s in many.stretches] == ["run", "run", "other part"]
-    looked_at, _ = second_look([many, find(simulate(MachineModel(), MeterModel(), DAY).trace)])
-    assert [s.kind for s in looked_at.stretches] == ["other part", "other part", "run"]
+    assert second_look([many, find(simulate(MachineModel(), MeterModel(), DAY).trace)])[0] == many
+
+
+def test_a_whole_run_shorter_than_one_that_the_log_cuts_may_be_broken_off() -> None:
+    tasks = (Task("idle", 400), Task("part", 600), Task("idle", 600), Task("part", 3000))
+    trace = simulate(MachineModel(), MeterModel(), tasks).trace
+    kept = trace.time_s < 3200
+    stretches = find(Trace.of(trace.time_s[kept], trace.power_w[kept])).stretches
+    assert [(s.kind, s.sure) for s in stretches] == [("broken off", False), ("cut", True)]
