@@ -4,12 +4,12 @@ import statistics
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
 
-from core.formatting import count, listed, number
+from core.formatting import number
 from core.problems import Problem, Severity
+from core.results.fairness_meters import meters, named
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen
 from core.results.values import Finding, RunResult
-from core.study import Meter
 
 #: sampling intervals further apart than this factor are told
 SAMPLING_FACTOR = 3.0
@@ -17,8 +17,6 @@ SAMPLING_FACTOR = 3.0
 FAR_KELVIN = 3.0
 #: where nobody noted or logged the room [degC]
 ORDINARY_ROOM_C = 22.0
-#: so many names are written out in a sentence
-_NAMED = 4
 
 
 def between_machines(compared: Sequence[MachineInput]) -> tuple[Finding, ...]:
@@ -29,7 +27,7 @@ def between_machines(compared: Sequence[MachineInput]) -> tuple[Finding, ...]:
     compared : sequence of MachineInput
         Those with a value.
     """
-    return (*_meters(compared), *_sampling(compared), *_temperatures(compared))
+    return (*meters(compared), *_sampling(compared), *_temperatures(compared))
 
 
 def forget() -> None:
@@ -45,34 +43,6 @@ def logs_compared(given: MachineInput) -> list[Seen]:
     ]
 
 
-def _named(names: Sequence[str], what: str) -> str:
-    return listed(list(names)) if len(names) <= _NAMED else count(len(names), what)
-
-
-def _meters_of(given: MachineInput) -> tuple[Meter, ...]:
-    return (*(log.meter for log in given.logs), *(meter for _, meter in given.typed))
-
-
-def _meters(compared: Sequence[MachineInput]) -> Iterable[Finding]:
-    """Meters that differ between machines, and meters whose accuracy nobody stated."""
-    meters = {meter.id: meter for given in compared for meter in _meters_of(given)}
-    if len(compared) > 1 and len(meters) > 1:
-        errors_wh = [
-            energy.value * meter.gain_percent / 100
-            for given in compared
-            if (energy := machine_result(given).energy_wh) is not None
-            for meter in _meters_of(given)
-        ]
-        ids = tuple(given.machine.id for given in compared)
-        facts = {"count": len(meters)}
-        yield Finding("note", Problem("fair.meters", Severity.NOTE, facts=facts), ids, max(errors_wh))
-    unstated = sorted({meter.name for meter in meters.values() if not meter.stated})
-    if unstated:
-        ids = tuple(g.machine.id for g in compared if any(not m.stated for m in _meters_of(g)))
-        facts_told = {"meters": _named(unstated, "meter")}
-        yield Finding("note", Problem("fair.accuracy", Severity.NOTE, facts=facts_told), ids)
-
-
 def _sampling(compared: Sequence[MachineInput]) -> Iterable[Finding]:
     """Logs taken in different ways."""
     ways = {given.machine.id: _way(given) for given in compared if logs_compared(given)}
@@ -86,7 +56,7 @@ def _sampling(compared: Sequence[MachineInput]) -> Iterable[Finding]:
         digits = 0 if step == round(step) else 1
         text = "on change" if kind == "on_change" else f"{kind} every {number(step, digits)} s"
         told.setdefault(text, []).append(names[machine_id])
-    text = "; ".join(f"{_named(who, 'machine')} {way}" for way, who in told.items())
+    text = "; ".join(f"{named(who, 'machine')} {way}" for way, who in told.items())
     yield Finding("note", Problem("fair.sampling", Severity.NOTE, facts={"ways": text}), tuple(ways))
 
 

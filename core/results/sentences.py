@@ -82,6 +82,14 @@ SENTENCES: dict[str, str] = {
         "The machines count as measured with {count} meters, so the error of a meter does not cancel between "
         "them; if one meter measured them all, say so; if not, hold one steady load against each meter."
     ),
+    "fair.meters_checked": (
+        "The machines were measured with {count} meters that were held against each other on one load; "
+        "what the checks leave open is in the intervals."
+    ),
+    "fair.meter_beyond": (
+        "By the checks on one load {meter} most likely reads {error} too {way}, more than its accuracy of "
+        "±{limit} % allows; repeat the check, state the accuracy anew, or use another meter."
+    ),
     "fair.accuracy": (
         "Nobody stated the accuracy of {meters}: taken as ±1 % of reading and ±0.3 W; "
         "enter what the data sheet states."

@@ -131,6 +131,30 @@ def test_two_meters() -> None:
     assert "fair.meters" not in codes(compare(*bench(traces)).fairness)
 
 
+def test_meters_held_against_each_other() -> None:
+    traces = {"Alder": trace(alike()), "Rowan": trace(alike(level_w=90.0), seed=1)}
+    study, by_log = bench(traces, meters=True)
+    one, other = (log.meter_id for log in study.logs)
+
+    def checked(reading: float) -> tuple[Study, dict[str, Trace]]:
+        return edits.add_load_check(study, one, other, reading, 1000.0, seconds=36_000.0).study, by_log
+
+    close = compare(*checked(1004.0)).fairness
+    assert "fair.meters_checked" in codes(close)
+    assert codes(close).isdisjoint({"fair.meters", "fair.meter_beyond"})
+    # 6 % apart: each is 3 % off, and their accuracy allows 1 %
+    far = [f for f in compare(*checked(1060.0)).fairness if f.problem.code == "fair.meter_beyond"]
+    assert len(far) == 2
+    assert {f.level for f in far} == {"caution"}
+    said = {sentence(f.problem) for f in far}
+    assert any("too much" in text for text in said)
+    assert any("too little" in text for text in said)
+    # a third meter that no check knows
+    third = edits.add_meter(checked(1004.0)[0], "Third").study
+    third = edits.assign_meter(third, study.logs[0].id, third.meters[-1].id).study
+    assert "fair.meters" in codes(compare(third, by_log).fairness)
+
+
 def test_unlike_sampling() -> None:
     traces = {"Alder": trace(alike()), "Rowan": trace(alike(level_w=90.0), seed=1, step_s=10.0)}
     text = sentence(told(*bench(traces), "fair.sampling").problem)
