@@ -214,8 +214,13 @@ _DISPLAY_STEPS = tuple(m * 10.0**k for k in range(4, -7, -1) for m in (5.0, 2.0,
 
 
 def evenly(values: F64, enough: int = ENOUGH) -> F64:
-    """At least `enough` values spread evenly over a longer column (all of a shorter one)."""
-    return values if values.size < 2 * enough else values[:: values.size // enough]
+    """About `enough` values spread evenly over a longer column (all of a shorter one)."""
+    return values[:: _every(values.size, enough)]
+
+
+def _every(size: int, enough: int) -> int:
+    """An odd stride, so that columns that go up and down by turns are seen from both sides."""
+    return 1 if size < 2 * enough else (size // enough) | 1
 
 
 def step_extremes(values: F64) -> tuple[float, float]:
@@ -229,7 +234,7 @@ def step_extremes(values: F64) -> tuple[float, float]:
 
 def some_steps(values: F64, enough: int = ENOUGH) -> F64:
     """Steps between neighbours, evenly picked from a longer column."""
-    every = max(1, (values.size - 1) // enough) if values.size >= 2 * enough else 1
+    every = _every(values.size, enough)
     return values[1::every] - values[:-1:every]
 
 
