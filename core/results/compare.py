@@ -19,7 +19,7 @@ from core.results.checked_meters import calibration
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, seen
 from core.results.values import Comparison, MachineResult, Pair
-from core.study import Log, Run, Study
+from core.study import Log, Machine, Run, Study
 from core.traces import Trace
 
 if TYPE_CHECKING:
@@ -102,6 +102,11 @@ def machine_inputs(
         (bed_logs_of if log.of_bed else logs_of)[log.machine_id].append(log)
     meters = {meter.id: meter for meter in study.meters}
     known = calibration(study.meters, study.checks)
+    # temperatures matter only where a hold test is carried over to the runs
+    tested = {run.log_id for run in study.runs if run.kind == "hold test"}
+
+    def has_hold_test(machine: Machine) -> bool:
+        return any(log.id in tested for log in logs_of[machine.id])
 
     def seen_of(log: Log) -> Seen | None:
         trace = traces.get(log.id)
@@ -117,8 +122,8 @@ def machine_inputs(
         MachineInput(
             machine=each,
             boundary=study.boundary,
-            bed_c=study.bed_c,
-            room_c=study.room_c,
+            bed_c=study.bed_c if has_hold_test(each) else None,
+            room_c=study.room_c if has_hold_test(each) else None,
             calibration=known,
             bed_logs=tuple(
                 (found, meters[log.meter_id]) for log in bed_logs_of[each.id] if (found := seen_of(log))

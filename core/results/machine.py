@@ -36,7 +36,7 @@ class MachineInput:
     machine : Machine
     boundary : Boundary
     bed_c, room_c : float or None
-        Temperatures of the test, where a run has none of its own. [degC]
+        Temperatures of the test, where a run has none of its own and a hold test asks for them. [degC]
     calibration : Calibration or None
         What same-load checks tell of the meters.
     logs : tuple of LogInput

@@ -208,12 +208,17 @@ def test_the_better_ranked_of_two_that_disagree_is_told() -> None:
     assert choice([hold, refused]) == (hold, None)
 
 
-def test_a_note_on_another_machine_computes_nothing_here() -> None:
+def test_only_what_matters_computes_anything_again() -> None:
     made = day(Bed(fast=True), "rh")
     study, traces = study_of(made, "rh", "memo")
     before = compare(study, traces).machines[0]
     renamed = edits.rename_study(study, "another name").study
     assert compare(renamed, traces).machines[0] is before
+    # the temperature of the test matters to machines with a hold test only
+    assert compare(edits.set_bed_c(study, 61.0).study, traces).machines[0] is not before
+    bare = edits.set_kind(study, study.runs[1].id, "nothing").study
+    alone = compare(bare, traces).machines[0]
+    assert compare(edits.set_bed_c(bare, 61.0).study, traces).machines[0] is alone
 
 
 def test_how_it_was_found_puts_the_holds_watts_together() -> None:
