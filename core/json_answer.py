@@ -168,6 +168,9 @@ def _bed(bed: BedShare | None) -> dict[str, object] | None:
         "at_least": bed.at_least,
         "at_most": bed.at_most,
         "why_not": sentence(bed.why_not) if bed.why_not is not None else None,
+        "other_ways": [
+            {"method": way.method, "share": way.share, "share_u95": way.share_u95} for way in bed.others
+        ],
     }
 
 

@@ -23,8 +23,10 @@ from core.study import Boundary, Meter, Run
 from core.uncertainty import NORMAL_95
 from core.units import SECONDS_PER_HOUR
 
-#: name of the influence of runs of unlike length
-UNLIKE_LENGTH = "unlike length"
+#: names of influences of a run with the bed off: its length, and that it is not made quite alike
+UNLIKE_LENGTH, UNLIKE_RUN = "unlike length", "unlike run"
+#: half-width of a rectangle: how a part made without a warm bed may differ in all else; judgement, no source
+UNLIKE_WITHOUT = 0.02
 
 
 @frozen
@@ -199,11 +201,13 @@ def _by_run_without(one: Made, without: Energy, seconds: float) -> BedShare | No
     working_w = without.energy_wh * SECONDS_PER_HOUR / seconds
     half_w = max(working_w - standby_w, 0.0) / 2
     longer_h = (length_s - seconds) / SECONDS_PER_HOUR
-    doubt = Influence(UNLIKE_LENGTH, abs(longer_h) * half_w / math.sqrt(3))
-    value_wh = without.energy_wh + longer_h * (standby_w + half_w)
-    return _share_by_difference(
-        used, evolve(without, energy_wh=value_wh, influences=(*without.influences, doubt))
+    doubts = (
+        Influence(UNLIKE_LENGTH, abs(longer_h) * half_w / math.sqrt(3)),
+        Influence(UNLIKE_RUN, UNLIKE_WITHOUT / math.sqrt(3) * without.energy_wh),
     )
+    value_wh = without.energy_wh + longer_h * (standby_w + half_w)
+    rest = evolve(without, energy_wh=value_wh, influences=(*without.influences, *doubts))
+    return _share_by_difference(used, rest)
 
 
 @lru_cache(maxsize=4096)
