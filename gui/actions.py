@@ -41,6 +41,7 @@ ACTIONS: Final = (
     ActionSpec("larger", "&Larger text", "Ctrl++"),
     ActionSpec("smaller", "&Smaller text", "Ctrl+-"),
     ActionSpec("normal", "&Normal text", "Ctrl+0"),
+    ActionSpec("explain", "&How was this found?", "F1", "", "Method, uncertainty and sources of a number"),
     ActionSpec("keys", "&Keys", "Ctrl+/", "", "What the keyboard can do"),
     ActionSpec("cautions", "&Cautions", "", "", "Mains voltage, hot parts, and what the numbers are not"),
     ActionSpec("about", "&About Samepart"),
@@ -69,7 +70,7 @@ MENUS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     ),
     ("&Edit", ("undo", "redo")),
     ("&View", ("<pages>", SEPARATOR, "<theme>", SEPARATOR, "larger", "smaller", "normal")),
-    ("&Help", ("keys", "cautions", "about")),
+    ("&Help", ("explain", SEPARATOR, "keys", "cautions", "about")),
 )
 
 

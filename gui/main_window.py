@@ -166,6 +166,11 @@ class MainWindow(QMainWindow):
         self._appearance.set_theme(theme)
 
     @Slot()
+    def _explain(self) -> None:
+        if self.page is not None:
+            self.page.explain()
+
+    @Slot()
     def _show_keys(self) -> None:
         notes.show_note(self, "Keys", "keys")
 
@@ -289,6 +294,7 @@ class MainWindow(QMainWindow):
             "larger": self._larger,
             "smaller": self._smaller,
             "normal": self._normal,
+            "explain": self._explain,
             "keys": self._show_keys,
             "cautions": self._show_cautions,
             "about": self._show_about,

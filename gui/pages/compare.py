@@ -165,7 +165,6 @@ class ComparePage(Page):
         self.table.view.activated.connect(self._ask_of_cell)
         self.found.closed.connect(self._on_found_closed)
         self._how.clicked.connect(self._ask_of_answer)
-        self._frame.asked.connect(self._ask_of_answer)
         self.pictures.copying.connect(self._copy_rows)
         self.pictures.told.connect(self.message.setText)
 
@@ -194,6 +193,13 @@ class ComparePage(Page):
         self.fairness.show_findings(comparison.fairness, self._locale)
         self._on_selection(self._session.selected)
         self._arrange()
+
+    def explain(self) -> None:
+        selected = self._session.results.get(self._session.selected or "")
+        if selected is not None:
+            self._explaining.ask(selected.machine_id, selected.run_id, ENERGY.key)
+        else:
+            self._ask_of_answer()
 
     def menu(self) -> QMenu:
         """Saving pictures."""

@@ -6,14 +6,18 @@ from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QSplitter, QToolB
 
 from core.formatting import NumberLocale
 from core.lanes import headline, lanes
+from core.quantities import ENERGY
 from core.results.values import Comparison
 from core.study import Log, Study
+from gui.explaining import Explaining
 from gui.look import S4, S8, S16
 from gui.pages.log_edits import LogEdits
 from gui.pages.page import Page, SentenceTop
 from gui.pages.stretch_actions import StretchActions
 from gui.session import Session
 from gui.settings import Settings
+from gui.widgets.found_frame import FoundFrame
+from gui.widgets.found_panel import FoundPanel
 from gui.widgets.lane_list import LaneList
 from gui.widgets.reading_panel import ReadingPanel
 from gui.widgets.stretch_strip import StretchStrip
@@ -42,6 +46,8 @@ class LogsPage(Page):
         self._strip = StretchStrip()
         self._panel = ReadingPanel()
         self._typed = TypedForm()
+        self._found = FoundPanel()
+        self._explaining = Explaining(session, self._found, self._locale)
         self._stretch = StretchActions(session, self._lanes, self._strip, self)
         self._log_edits = LogEdits(session, self._lanes, self._panel, self._typed, self)
         self._lanes.run_picked.connect(session.select)
@@ -71,6 +77,13 @@ class LogsPage(Page):
         """Open the form for readings of a display."""
         self._typed_button.setChecked(True)
         self._typed.setFocus()
+
+    def explain(self) -> None:
+        result = self._session.results.get(self._session.selected or "")
+        if result is not None:
+            self._explaining.ask(result.machine_id, result.run_id, ENERGY.key)
+        else:
+            self._found.show_topic("runs")
 
     def menu(self) -> QMenu | None:
         return self._stretch.menu
@@ -174,7 +187,7 @@ class LogsPage(Page):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S8)
         layout.addWidget(self._top)
-        layout.addWidget(splitter, 1)
+        layout.addWidget(FoundFrame(splitter, self._found, may_stand_beside=False), 1)
 
     def _tool_row(self) -> QHBoxLayout:
         row = QHBoxLayout()

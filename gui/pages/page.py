@@ -18,6 +18,9 @@ class Page(QWidget):
         """Show a study and its newest comparison, which may still be that of a moment ago."""
         raise NotImplementedError
 
+    def explain(self) -> None:
+        """Say how the number was found that is selected on the page, or else what the page says first."""
+
     def menu(self) -> QMenu | None:
         """A menu for the menu bar while the page is visible."""
         return None

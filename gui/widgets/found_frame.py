@@ -1,6 +1,6 @@
 """Keeps the panel of how a number was found under what it explains, or beside it where there is room."""
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QWidget
 
@@ -18,8 +18,6 @@ _PART, _MOST = 0.46, 26.0
 class FoundFrame(QWidget):
     """A page's content and the panel that explains it."""
 
-    asked = Signal()  # F1 was pressed, and nothing on the page took it
-
     def __init__(
         self,
         content: QWidget,
@@ -31,8 +29,6 @@ class FoundFrame(QWidget):
         super().__init__(parent)
         self._panel = panel
         self._may_stand_beside = may_stand_beside
-        #: whether F1 asks here; else it is left to the window
-        self.takes_f1 = True
         self._layout = QBoxLayout(QBoxLayout.Direction.TopToBottom, self)
         self._layout.setContentsMargins(0, 0, 0, 0)
         self._layout.setSpacing(0)
@@ -56,19 +52,9 @@ class FoundFrame(QWidget):
             self._panel.setMaximumWidth(self.maximumWidth())
             self._panel.setFixedHeight(round(min(_PART * self.height(), _MOST * text)))
 
-    def event(self, event: QEvent) -> bool:
-        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.ShortcutOverride:
-            is_ours = event.key() == Qt.Key.Key_F1 and self.takes_f1
-            if is_ours:  # the window has a shortcut of the same key
-                event.accept()
-                return True
-        return super().event(event)
-
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """F1 asks; Esc puts the panel away too, once nothing on the page has a use for it."""
+        """Esc on the page puts the panel away too, once nothing on the page has a use for it."""
         if event.key() == Qt.Key.Key_Escape and self._panel.isVisible():
             self._panel.close_panel()
-        elif event.key() == Qt.Key.Key_F1 and self.takes_f1:
-            self.asked.emit()
         else:
             super().keyPressEvent(event)

@@ -97,6 +97,7 @@ class FoundPanel(QFrame):
         self._explanation, self._locale = explanation, locale
         self.title.setText(explanation.title)
         self.value.setText(explanation.value_text)
+        self._is_of_number(True)
         self.copy.setText(_COPY)
         self._announce()
         at = self.body.verticalScrollBar().value() if is_same_number else 0
@@ -104,6 +105,14 @@ class FoundPanel(QFrame):
         self.body.verticalScrollBar().setValue(at)
         if not is_same_number:
             self._show_number()
+
+    def show_topic(self, topic: str) -> None:
+        """Open at a page that belongs to no number."""
+        self._explanation = None
+        self.title.setText(TOPICS[topic].title)
+        self._is_of_number(False)
+        self._open(topic)
+        self.show()
 
     def set_beside(self, beside: bool) -> None:
         """Stand beside the page, in one column, or under it, in three."""
@@ -177,6 +186,10 @@ class FoundPanel(QFrame):
         """Tell a screen reader, because the focus stays where it was."""
         said = f"{self.title.text()}: {self.value.text()}"
         QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, said))
+
+    def _is_of_number(self, is_so: bool) -> None:
+        for widget in (self.title, self.value, self.more, self.copy):
+            widget.setVisible(is_so)
 
     def _on_source(self, link: str) -> None:
         self.run_wanted.emit(link)

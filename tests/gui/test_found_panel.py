@@ -21,6 +21,7 @@ from gui.widgets.budget_chart import BudgetChart
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from tests.comparisons import make
+from tests.gui.driver import opened, write_log
 from tests.gui.test_compare_page import Bench
 
 
@@ -201,7 +202,45 @@ def test_no_text_is_cut_off(panel: FoundPanel, qtbot: QtBot, width: int, key: st
         assert label.geometry().right() <= label.parentWidget().width()
 
 
-# through the page
+def test_a_page_that_belongs_to_no_number(panel: FoundPanel, qtbot: QtBot) -> None:
+    panel.show_topic("runs")
+    assert panel.page.isVisible()
+    assert panel.title.text() == "How runs are found"
+    assert not panel.more.isVisible()
+    panel.show_explanation(explanation())
+    assert panel.body.isVisible()
+    assert panel.more.isVisible()
+    panel.show_topic("runs")
+    qtbot.keyClick(panel.page, Qt.Key.Key_Escape)
+    assert not panel.isVisible()
+
+
+# through the pages
+
+
+def test_f1_on_the_logs_page(qtbot: QtBot, tmp_path: Path) -> None:
+    with opened(qtbot, tmp_path) as user:
+        user.drop(write_log(tmp_path / "Alder.csv"))
+        user.window.show_page("Logs")
+        user.settle()
+        user.press(Qt.Key.Key_F1, user.lane())
+        found = user.widget(FoundPanel, "found_panel")
+        assert found.title.text() == "How runs are found"
+        user.session.select(user.run(1).id)
+        user.press(Qt.Key.Key_F1, user.lane())
+        assert found.title.text() == "Alder, run 2: energy"
+        assert user.lane().isVisible()
+        assert user.window.minimumSizeHint().width() <= 1024
+        user.session.select(user.run(0).id)
+        user.settle()
+        assert found.title.text() == "Alder, run 1: energy"
+        user.do("stretch_action_leave_out")
+        assert "It does not count" in said(found)
+        user.press(Qt.Key.Key_Escape, found)
+        assert not found.isVisible()
+
+
+# through the Compare page
 
 
 def test_a_click_on_a_value_says_how_it_was_found(bench: Bench) -> None:
@@ -282,11 +321,15 @@ def test_the_sentence_on_top_can_be_asked_for(bench: Bench) -> None:
     assert found.title.text() == "Alder against Rowan: energy per part"
     assert "21.43 Wh ÷ 33.30 Wh = 0.6434" in said(found)
     bench.qtbot.keyClick(found, Qt.Key.Key_Escape)
-    bench.page.rows.setFocus()
-    bench.qtbot.keyClick(bench.page.rows, Qt.Key.Key_F1)
+    assert not found.isVisible()
+    bench.page.explain()
     bench.settle()
-    assert found.isVisible()
     assert found.title.text() == "Alder against Rowan: energy per part"
+    run = bench.comparison().machines[1].runs[0]
+    bench.session.select(run.run_id)
+    bench.page.explain()
+    bench.settle()
+    assert found.title.text() == f"Birch, {run.name}: energy"
 
 
 def test_the_panel_goes_with_what_it_explained(bench: Bench) -> None:
