@@ -1,5 +1,6 @@
 """The best way to each run's bed share: by holds, by a run with the bed off, by a meter on the bed."""
 
+import json
 import re
 
 import numpy as np
@@ -8,6 +9,7 @@ from attrs import evolve, frozen
 
 from core import edits
 from core.found import explain
+from core.json_answer import compared, dumps
 from core.quantities import BED_SHARE
 from core.results.bed_shares import choice
 from core.results.compare import compare
@@ -237,3 +239,14 @@ def test_how_it_was_found_puts_the_holds_watts_together() -> None:
     whole = explain(comparison, study, traces, comparison.machines[0].machine_id, BED_SHARE.key)
     assert whole is not None
     assert any("hold test" in line for line in whole.method)
+
+
+def test_the_answer_for_scripts_lists_the_other_ways() -> None:
+    made = day(Bed(), "rrh")
+    study, traces = study_of(made, "rrh", "agree")
+    answer = json.loads(dumps(compared(compare(study, traces), study, ())))
+    bed = answer["machines"][0]["runs"][0]["bed"]
+    assert bed["method"] == "heater switching"
+    (other,) = bed["other_ways"]
+    assert other["method"] == "hold test"
+    assert abs(other["share"] - bed["share"]) < other["share_u95"] + bed["share_u95"]
