@@ -21,6 +21,8 @@ from core.traces import F64, ClockKind, evenly
 #: years that a log can be of; the rest is a mistyped or an unset clock
 FIRST_YEAR, LAST_YEAR = 1990, 2100
 FIRST_S, LAST_S = 631152000.0, 4102444800.0
+#: 2010 to 2040: when two-digit fields could be anything, a log is rather from then [s]
+_RECENT_S = (1262304000.0, 2208988800.0)
 _EARLIEST_S, _LATEST_S = -2208988800.0, 7258118400.0
 _ORDERS = {"ymd": (0, 1, 2), "dmy": (2, 1, 0), "mdy": (2, 0, 1)}
 _ORDER_NAMES = {"ymd": "year, month, day", "dmy": "day first", "mdy": "month first"}
@@ -186,7 +188,8 @@ def _order(
         facts = {"taken": _ORDER_NAMES[left[0]]}
         why = f"{_ORDER_NAMES[left[0]]}: only so does time run forward in even steps"
         return left[0], why, (Problem("log.date_order_by_steps", Severity.NOTE, hints.file, facts=facts),)
-    order, why = _habit(left, open_groups, hints)
+    recent = [o for o in left if _RECENT_S[0] <= float(np.median(fits[o])) <= _RECENT_S[1]]
+    order, why = _habit(recent or left, open_groups, hints)
     sample = bytes(open_groups[0][0].matrix[0]).decode("utf-8", "replace").strip()
     facts = {"taken": _ORDER_NAMES[order], "sample": sample, "why": why}
     return (

@@ -326,7 +326,8 @@ def _machines(
                 name, raw.device or stem, raw.device, read.encoding, read.delimiter,
                 read.decimal, read.header_row,
                 raw.rows_read - made.missing if raw.rows is None else raw.rows_read,
-                count, _columns(read, raw), made.trace, made.by_power_wh, made.by_counter_wh, made.used_wh,
+                count, _columns(read, raw, made), made.trace,
+                made.by_power_wh, made.by_counter_wh, made.used_wh,
                 refused, _once(reasons), tuple(extra), choices,
             )
         )  # fmt: skip
@@ -381,7 +382,7 @@ def _as_text(column: object) -> object:
     return pa.array([None if np.isnan(v) else f"{v:.0f}" for v in column.tolist()], type=pa.string())
 
 
-def _columns(read: _Read, raw: machines.Raw) -> tuple[Column, ...]:
+def _columns(read: _Read, raw: machines.Raw, made: series.Made) -> tuple[Column, ...]:
     """Columns with what they were taken for and the unit their values are written in."""
     out = []
     for role in read.roles.all:
@@ -394,6 +395,7 @@ def _columns(read: _Read, raw: machines.Raw) -> tuple[Column, ...]:
             quantity = "value"
         elif role.position == read.roles.device:
             quantity = "device"
-        unit = read.table.units.get(role.position, "") or role.unit
+        inferred = {raw.power_name: made.power_unit, raw.counter_name: made.counter_unit}.get(role.name, "")
+        unit = read.table.units.get(role.position, "") or role.unit or inferred
         out.append(Column(role.name, quantity, unit))
     return tuple(out)

@@ -35,13 +35,15 @@ FINE_COUNTER = 0.005
 
 @frozen
 class Made:
-    """A trace with its energies and everything to be told about it. [Wh]"""
+    """A trace with its energies [Wh], the units its columns were read in, and all there is to tell."""
 
     trace: Trace | None
     by_power_wh: float | None = None
     by_counter_wh: float | None = None
     used_wh: float | None = None
     missing: int = 0
+    power_unit: str = ""
+    counter_unit: str = ""
     reasons: tuple[tuple[str, str], ...] = ()
     problems: tuple[Problem, ...] = ()
 
@@ -130,7 +132,12 @@ def make(
         counter_breaks_s=() if stitched is None else stitched.breaks_s, temperatures_c=temperatures,
     )  # fmt: skip
     progress(0.9, _DOING)
-    return _checked(Made(trace, missing=missing, reasons=tuple(reasons), problems=tuple(problems)), raw, file)
+    made = Made(
+        trace, missing=missing, power_unit=units.power if power is not None else "",
+        counter_unit=units.counter if total is not None else "", reasons=tuple(reasons),
+        problems=tuple(problems),
+    )  # fmt: skip
+    return _checked(made, raw, file)
 
 
 def _usable(seconds: F64, source: F64) -> tuple[NDArray[np.bool_], int]:

@@ -113,3 +113,17 @@ def test_a_reading_can_be_sent_between_processes(tmp_path: Path) -> None:
     assert again == found
     assert again.readings[0].file == "bench/log.csv"
     np.testing.assert_array_equal(again.readings[0].trace.power_w, TRUTH.power_w)
+
+
+def test_columns_say_the_unit_that_was_inferred() -> None:
+    w = Writer(TRUTH)
+    text = table(TRUTH, ("time", "power", "energy"), (w.time, w.milliwatts, w.kwh))
+    columns = {c.name: (c.quantity, c.unit) for c in reading(text).readings[0].columns}
+    assert columns == {"time": ("time", ""), "power": ("power", "mW"), "energy": ("energy", "kWh")}
+
+
+def test_two_digit_years_are_rather_recent() -> None:
+    assert (
+        start(reading(plain(TRUTH, form="%y-%m-%d %H:%M:%S").replace("25-06-23", "25-06-03")))
+        == "2025-06-03T09:36:00"
+    )
