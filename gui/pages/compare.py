@@ -196,7 +196,10 @@ class ComparePage(Page):
 
     def explain(self) -> None:
         selected = self._session.results.get(self._session.selected or "")
-        if selected is not None:
+        cell = self.table.view.currentIndex()
+        if self.table.view.hasFocus() and cell.isValid():
+            self._ask_of_cell(cell)
+        elif selected is not None:
             self._explaining.ask(selected.machine_id, selected.run_id, ENERGY.key)
         else:
             self._ask_of_answer()

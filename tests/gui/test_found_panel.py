@@ -310,6 +310,10 @@ def test_enter_in_the_table_says_how_a_number_was_found(bench: Bench) -> None:
     bench.qtbot.keyClick(view, Qt.Key.Key_Return)
     bench.settle()
     assert bench.page.found.title.text() == "Rowan: duration"
+    view.setCurrentIndex(bench.page.table.model.index(0, keys.index("mean_w")))
+    bench.page.explain()
+    bench.settle()
+    assert bench.page.found.title.text() == "Alder: mean power"
 
 
 def test_the_sentence_on_top_can_be_asked_for(bench: Bench) -> None:
