@@ -6,7 +6,7 @@ known, the wall clock read as if it were UTC where it is not, and elapsed time o
 
 import re
 from collections.abc import Sequence
-from typing import Any
+from typing import Any, Literal
 
 import numpy as np
 from attrs import evolve, frozen
@@ -114,7 +114,7 @@ def from_text(column: Any, hints: Hints) -> Clocked:
     return zoned(Clocked(seconds, "local", text, tick, problems=problems), hints)
 
 
-def settled_order(cells: Sequence[str], hints: Hints) -> str | None:
+def settled_order(cells: Sequence[str], hints: Hints) -> Literal["dmy", "mdy", "ymd"] | None:
     """Order of day and month when a sample of stamps leaves no doubt about it; None when it does.
 
     Needed to turn a long column into seconds block by block, before all of it has been seen.
@@ -126,7 +126,9 @@ def settled_order(cells: Sequence[str], hints: Hints) -> str | None:
     if not found or any(not s.date for _, s in found):
         return None
     order, _, doubt = _order(found, len(column), hints)
-    return None if doubt else order
+    if doubt:
+        return None
+    return "dmy" if order == "dmy" else "mdy" if order == "mdy" else "ymd"
 
 
 def _dated(group: Group, shape: Shape, order: str) -> F64:

@@ -6,7 +6,7 @@ Rules: pure; bad input becomes a problem, never an exception; only `Cancelled` p
 import hashlib
 from collections.abc import Callable
 from pathlib import Path, PurePath
-from typing import Literal, TypeVar
+from typing import TypeVar
 
 import numpy as np
 from attrs import evolve, frozen
@@ -224,7 +224,7 @@ def _from_source(
         order = clock.settled_order(columns[told.time[0]], hints)
         if order is not None:
             kinds[told.time[0]] = "dated text"
-    block_hints = NO_HINTS if order is None else evolve(NO_HINTS, choices=Choices(date_order=_narrow(order)))
+    block_hints = NO_HINTS if order is None else evolve(NO_HINTS, choices=Choices(date_order=order))
     table = body.read_body(source, form, kinds, part(progress, 0.05, 0.85), block_hints)
     offset = body.first_offset(columns[told.time[0]])
     return _Read(
@@ -233,10 +233,6 @@ def _from_source(
         kinds[told.time[0]], source,
         (("encoding", f"{encoding}: {why}"), *form.reasons, *told.reasons), problems,
     )  # fmt: skip
-
-
-def _narrow(order: str) -> Literal["dmy", "mdy", "ymd"]:
-    return "dmy" if order == "dmy" else "mdy" if order == "mdy" else "ymd"
 
 
 def _from_table(item: containers.Item, name: str, choices: Choices) -> _Read | Problem:
