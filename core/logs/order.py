@@ -92,11 +92,18 @@ def _usual(steps: F64) -> float:
     return float(np.median(ahead)) if ahead.size else 1.0
 
 
+def _long(steps: F64) -> float:
+    """A long but ordinary interval: a log on change is silent for up to its heartbeat. [s]"""
+    ordinary = np.abs(evenly(steps))
+    ordinary = ordinary[ordinary < 0.25 * _HOUR]
+    return float(np.percentile(ordinary, 99)) if ordinary.size else 0.0
+
+
 def _put_back(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
     """Undo a wall clock put back by an hour: a step back of about an hour, once in a season."""
     steps = np.diff(seconds)
     usual = _usual(steps)
-    slack = max(8 * usual, 120.0)
+    slack = max(8 * usual, 120.0, 1.2 * _long(steps))
     back = np.flatnonzero(steps < -usual)
     hours = [int(i) for i in back if abs(steps[i] + _HOUR) <= slack]
     if len(hours) != back.size or not hours:
@@ -118,7 +125,7 @@ def _put_forward(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
     """
     steps = np.diff(seconds)
     usual = _usual(steps)
-    slack = max(3 * usual, 5.0)
+    slack = max(3 * usual, 5.0, 1.2 * _long(steps))
     shifts = []
     out = seconds
     for i in np.flatnonzero(np.abs(steps - _HOUR - usual) <= slack)[:50].tolist():

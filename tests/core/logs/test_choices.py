@@ -1,6 +1,7 @@
 """What the user chooses is followed, and every choice comes with its reason."""
 
 import pickle
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import numpy as np
@@ -8,7 +9,7 @@ import pytest
 
 from core.logs import FileReading, read_bytes, read_path
 from core.study import Choices
-from tests.core.logs.corpus import Writer, load, plain, table
+from tests.core.logs.corpus import Writer, load, moment, plain, table
 
 TRUTH = load()
 
@@ -55,6 +56,27 @@ def test_zone_through_the_hour_that_happens_twice() -> None:
     trace = reading("\n".join(rows), zone="Europe/Berlin").readings[0].trace
     assert trace is not None
     np.testing.assert_allclose(np.diff(trace.time_s), 60.0)
+
+
+@pytest.mark.parametrize(
+    ("begin", "edge", "put_s"),
+    [
+        (moment(2025, 3, 30, 0, 30), moment(2025, 3, 30, 2), 3600),
+        (moment(2025, 10, 26, 1, 30), moment(2025, 10, 26, 3), -3600),
+    ],
+)
+def test_a_log_on_change_runs_on_through_summer_time(begin: datetime, edge: datetime, put_s: int) -> None:
+    steps = np.random.default_rng(4).choice([1, 1, 2, 3, 7, 60], 900)
+    time_s = np.cumsum(steps)
+    rows = ["Zeit;W"]
+    for i, t in enumerate(time_s.tolist()):
+        at = begin + timedelta(seconds=t)
+        at = at + timedelta(seconds=put_s) if at >= edge else at
+        rows.append(f"{at:%d.%m.%Y %H:%M:%S};{5 + i % 9},0")
+    trace = reading("\n".join(rows)).readings[0].trace
+    assert trace is not None
+    np.testing.assert_allclose(trace.time_s, time_s - time_s[0])
+    assert [by for _, by in trace.clock.shifts] == [put_s]
 
 
 def test_sampling() -> None:
