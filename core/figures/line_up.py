@@ -35,6 +35,8 @@ _LEAST_COLUMNS = 160
 _BAND_COLUMNS = 200
 #: with more runs over each other than this the states are drawn once a machine
 _MOST_STATE_ROWS = 8
+#: of more machines over each other only the bands and the odd runs are drawn
+_MOST_MACHINES = 6
 #: longest view in seconds, in minutes [s]
 _IN_SECONDS, _IN_MINUTES = 240.0, 5 * 3600.0
 #: a moving mean still holds some of the warm-up for so long [s]
@@ -148,7 +150,8 @@ class _Maker:
         is_second = not title and quantity != self.quantities[0]
         bands = () if is_difference else self._bands(shown, quantity)
         drawn = shown
-        if self.choices.repeats == "bands" and not is_difference and len(shown) > 1:
+        is_crowded = not title and len({s.machine_id for s in shown}) > _MOST_MACHINES
+        if (self.choices.repeats == "bands" or (is_crowded and bands)) and len(shown) > 1:
             with_band = {b.machine_id for b in bands}
             odd = {leave.run_id for leave in self.answer.leaves}
             drawn = tuple(s for s in shown if s.machine_id not in with_band or s.run_id in odd)

@@ -23,6 +23,8 @@ _TOLD_S = 5.0
 _ALIKE = 0.02
 #: a part of a difference that is smaller than this is not told
 _SMALL = 0.1
+#: lengths of time between these are told in minutes [s]
+_IN_MINUTES_FROM, _IN_MINUTES_TO = 300.0, 5 * 3600.0
 
 
 @frozen
@@ -165,19 +167,15 @@ def _two(least: Phases, most: Phases, pair: Pair | None, locale: NumberLocale) -
     """The machine that needs most against the one that needs least, by watts and time."""
     warm = _warm(least, most)
     watts = [value_alone(p.after_w.value, p.after_w.u95, MEAN_W, locale) for p in (most, least)]
-    times = [duration(_minute(p.after_s)) for p in (most, least)]
-    more_power, longer = (
-        _against(most.after_w.value, least.after_w.value),
-        _against(most.after_s, least.after_s),
-    )
+    more_power = _against(most.after_w.value, least.after_w.value)
+    longer = _against(most.after_s, least.after_s)
     draws = {1: "draws more", 0: "draws about as much", -1: "draws less"}[more_power]
     lasts = {1: "longer", 0: "about as long", -1: "a shorter time"}[longer]
     joined = "but for" if more_power * longer < 0 else "and for" if more_power and longer else "for"
-    start = f"{warm}; from then on " if warm else "Once warm, "
-    what = f"{start}{most.machine} {draws} than {least.machine}"
-    if more_power == 0:
-        what = f"{start}{most.machine} {draws} as {least.machine}"
-    what += f" ({watts[0]} against {watts[1]} W) {joined} {lasts} ({times[0]} against {times[1]})"
+    who = f"{warm}; {most.machine} then" if warm else f"Once warm, {most.machine}"
+    than = "" if warm else f" {'than' if more_power else 'as'} {least.machine}"
+    times = _lengths(most.after_s, least.after_s)
+    what = f"{who} {draws}{than} ({watts[0]} against {watts[1]} W) {joined} {lasts} ({times})"
     return what + _makes(least, most, pair, locale) + "."
 
 
@@ -188,6 +186,13 @@ def _warm(least: Phases, most: Phases) -> str:
     if times[0] == times[1]:
         return f"{least.machine} and {most.machine} have done with warm-up after {times[0]}"
     return f"{least.machine} has done with warm-up after {times[0]}, {most.machine} after {times[1]}"
+
+
+def _lengths(one_s: float, other_s: float) -> str:
+    """Two lengths of time against each other, in minutes where these are easy to compare."""
+    if _IN_MINUTES_FROM < min(one_s, other_s) and max(one_s, other_s) < _IN_MINUTES_TO:
+        return f"{number(one_s / 60, 0)} against {number(other_s / 60, 0)} min"
+    return f"{duration(_minute(one_s))} against {duration(_minute(other_s))}"
 
 
 def _makes(least: Phases, most: Phases, pair: Pair | None, locale: NumberLocale) -> str:
@@ -295,11 +300,11 @@ def span_told(low: float, high: float, anchor: Anchor, locale: NumberLocale = PO
 
 
 def total_told(leaving: int, given: Sequence[Strand]) -> str:
-    """How many runs leave their bands, of those that can be judged."""
+    """How many runs leave the band of their own machine, of those that can be judged."""
     judged = sum(len(m) for m in by_machine(given).values() if len(m) >= LEAST_RUNS)
     if not judged:
         return ""
     if not leaving:
-        return f"No run leaves the band of its own machine ({count(judged, 'run')} judged)."
-    leaves = "leaves the band of its" if leaving == 1 else "leave the band of their"
-    return f"{count(leaving, 'run')} of {judged} {leaves} own machine."
+        return f"None of {count(judged, 'run')} leaves its band"
+    leaves = "leaves its band" if leaving == 1 else "leave their band"
+    return f"{leaving} of {count(judged, 'run')} {leaves}"

@@ -13,7 +13,7 @@ from core.traces import F64
 WIDTHS_S = (10.0, 20.0, 30.0, 60.0, 120.0, 180.0, 300.0, 600.0, 1200.0, 1800.0, 3600.0)
 #: the usual width is at least this part of the longest run: fine enough for a shape, wide enough for a bed's
 #: heater that switches each minute to be seen as its mean
-_PART_OF_RUN = 1 / 60
+_PART_OF_RUN = 1 / 45
 #: a bed held by a thermostat switches about once a minute (common practice, no source) [s]
 _LEAST_JUDGING_S = 180.0
 #: a bin that a run fills to less than this has no value

@@ -194,7 +194,8 @@ class _LineUp:
         for ribbon in at.panel.ribbons:
             fill = self._look.machine(ribbon.slot).fill
             xs = at.x(ribbon.x)
-            self._items.append(Area(xs, at.y(ribbon.high), at.y(ribbon.low), fill, 0.2, at.box))
+            alpha = 0.2 if len(at.panel.ribbons) <= _MANY_CURVES // 2 else 0.1
+            self._items.append(Area(xs, at.y(ribbon.high), at.y(ribbon.low), fill, alpha, at.box))
         self._lines(at)
         self._strips(at)
 

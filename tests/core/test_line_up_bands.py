@@ -161,7 +161,7 @@ def test_slow_logs_are_judged_too() -> None:
 
 def test_how_many_leave_is_said_of_those_that_can_be_judged() -> None:
     runs = [*repeats(37, 3), *repeats(38, 2, machine="Rowan", slot=1)]
-    assert total_told(0, runs) == "No run leaves the band of its own machine (3 runs judged)."
-    assert total_told(1, runs) == "1 run of 3 leaves the band of its own machine."
-    assert total_told(2, runs) == "2 runs of 3 leave the band of their own machine."
+    assert total_told(0, runs) == "None of 3 runs leaves its band"
+    assert total_told(1, runs) == "1 of 3 runs leaves its band"
+    assert total_told(2, runs) == "2 of 3 runs leave their band"
     assert total_told(0, runs[3:]) == ""
