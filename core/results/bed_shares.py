@@ -66,12 +66,15 @@ def best(
     tests = [m for m in made if m.run.kind == "hold test" and m.seen is not None]
     if not (without or tests or bed_logs):
         return [m.result for m in made]
-    held, faults = _all_held(tests, conditions)
+    held, faults = all_held([(m.run, m.seen, m.meter) for m in tests if m.seen is not None], conditions)
     meters = tuple(dict.fromkeys(m.meter for m in tests))
 
     def with_best(one: Made) -> RunResult:
-        used, measured = one.result.energy, _measured(one, conditions)
-        if used is None or measured is None or one.result.bed is None or used.energy_wh <= 0:
+        used = one.result.energy
+        if used is None or one.result.bed is None or used.energy_wh <= 0:
+            return one.result
+        measured = _measured(one, conditions)
+        if measured is None:
             return one.result
         if one.run.set_bed_off:
             return evolve(one.result, bed=None)
@@ -94,17 +97,15 @@ def best(
     return [with_best(one) if one.run.kind in MAKING else one.result for one in made]
 
 
-def _all_held(
-    tests: Sequence[Made], conditions: Conditions
+def all_held(
+    tests: Sequence[tuple[Run, Seen, Meter]], conditions: Conditions
 ) -> tuple[tuple[HeldBed, ...], tuple[Problem, ...]]:
-    """What was held in all hold tests, and what went wrong."""
+    """What was held in all hold tests of a machine, and what went wrong."""
     held: list[HeldBed] = []
     faults: list[Problem] = []
-    for test in tests:
-        if test.seen is None:
-            continue
+    for run, seen, meter in tests:
         try:
-            held += held_in(test.run, test.seen, test.meter, conditions)
+            held += held_in(run, seen, meter, conditions)
         except Exception as error:  # noqa: BLE001  # a fault of ours in one test must not cost the machine
             faults.append(Problem("bed.fault", Severity.ERROR, facts=facts_of(error)))
     return tuple(held), tuple(faults)

@@ -10,7 +10,7 @@ from core.bed_area import bed_area_dm2
 from core.bed_from_holds import ORDINARY_ROOM_C, HeldBed
 from core.plate import METHOD, Plate, loss
 from core.problems import Problem, Severity
-from core.results.bed_shares import Conditions, held_in
+from core.results.bed_shares import Conditions, all_held
 from core.results.machine import MachineInput
 from core.results.values import Finding, MachineResult
 
@@ -58,12 +58,14 @@ def _outside(
     yield Finding("note", Problem(code, Severity.NOTE, facts=told), (result.machine_id,))
 
 
-def _held(given: MachineInput) -> Iterable[HeldBed]:
-    conditions = Conditions(given.boundary, given.bed_c, given.room_c)
-    for log in given.logs:
-        for run in log.runs:
-            if run.kind == "hold test" and log.seen is not None:
-                yield from held_in(run, log.seen, log.meter, conditions)
+def _held(given: MachineInput) -> tuple[HeldBed, ...]:
+    tests = [
+        (run, log.seen, log.meter)
+        for log in given.logs
+        for run in log.runs
+        if run.kind == "hold test" and log.seen is not None
+    ]
+    return all_held(tests, Conditions(given.boundary, given.bed_c, given.room_c))[0]
 
 
 def _held_bed(result: MachineResult, held: HeldBed, area_dm2: float) -> Iterable[Finding]:

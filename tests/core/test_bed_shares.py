@@ -8,6 +8,7 @@ import pytest
 from attrs import evolve, frozen
 
 from core import edits
+from core.bed_area import BED_AREA
 from core.found import explain
 from core.json_answer import compared, dumps
 from core.quantities import BED_SHARE
@@ -16,6 +17,7 @@ from core.results.compare import compare
 from core.results.values import BedShare, Comparison, RunResult
 from core.study import Source, Study
 from core.traces import F64, Clock, Trace
+from core.wording import sentence
 from tests.core.held_beds import Bed
 
 STANDBY_W, IDLE_S, PROCESSING_S = 5.0, 600, 3000
@@ -183,6 +185,27 @@ def test_a_meter_on_the_bed_is_best() -> None:
     assert bed_of(runs(compare(study, {**traces, log.id: cut}))[0]).method == "run with the bed off"
     timeless = evolve(short, key="timeless", clock=Clock("relative"))
     assert bed_of(runs(compare(study, {**traces, log.id: timeless}))[0]).method == "run with the bed off"
+
+
+def test_a_fault_in_a_hold_test_does_not_cost_the_machine(monkeypatch: pytest.MonkeyPatch) -> None:
+    from core.results import bed_shares
+
+    def failing(*_: object) -> None:
+        raise RuntimeError("made to fail")
+
+    made = day(Bed(), "rh")
+    study, traces = study_of(made, "rh", "fault")
+    study = edits.set_property(study, study.machines[0].id, BED_AREA, 5.5).study
+    monkeypatch.setattr(bed_shares, "_holds", failing)
+    run = runs(compare(study, traces))[0]
+    assert run.included
+    assert bed_of(run).method == "heater switching"
+    (fault,) = (p for p in run.problems if p.code == "bed.fault")
+    assert "made to fail" in sentence(fault)
+    monkeypatch.undo()
+    monkeypatch.setattr(bed_shares, "by_hold", failing)
+    study = edits.set_bed_c(study, 61.0).study
+    assert "bed.fault" in {p.code for p in runs(compare(study, traces))[0].problems}
 
 
 def test_ways_that_agree_are_kept_beside_the_surest() -> None:
