@@ -28,11 +28,11 @@ _SLOW_TO_LOAD = ("pyarrow.csv", "tsdownsample", "pandas", "scipy.stats", "statsm
 def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) -> tuple[MainWindow, Session]:
     """Make the window and its session; nothing is opened yet."""
     from gui.pages.compare import ComparePage
+    from gui.pages.line_up import LineUpPage
 
     session = Session(jobs, folder)
-    window = MainWindow(
-        session, jobs, settings, appearance, (LogsPage(session, settings), ComparePage(session))
-    )
+    pages = (LogsPage(session, settings), LineUpPage(session), ComparePage(session))
+    window = MainWindow(session, jobs, settings, appearance, pages)
     session.setParent(window)
     return window, session
 
