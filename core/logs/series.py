@@ -255,9 +255,16 @@ def _held(trace: Trace) -> int:
     A meter that holds its values changes them only every so many rows, whatever the load does.
     """
     power = trace.power_w[:_HELD_ROWS]
-    if trace.kind == "on_change":
+    change = np.abs(np.diff(power))
+    changes = np.flatnonzero(change)
+    # a load at rest that flips by a digit now and then says nothing about the meter
+    if (
+        trace.kind == "on_change"
+        or not changes.size
+        or float(np.median(change[changes])) < 3 * trace.resolution_w
+    ):
         return 1
-    between = np.diff(np.flatnonzero(np.diff(power) != 0))
+    between = np.diff(changes)
     between = between[between <= 3 * _HELD_MOST]
     if between.size < 30:
         return 1
