@@ -9,6 +9,8 @@ from typing import Literal
 
 from attrs import field, frozen
 
+from core.costs import Costs, PriceList
+
 Kind = Literal["run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test", "nothing"]
 Boundary = Literal["warm-up and processing", "processing only", "until cooled"]
 BOUNDARIES: tuple[Boundary, ...] = ("warm-up and processing", "processing only", "until cooled")
@@ -217,8 +219,35 @@ class TypedReading:
 
 
 @frozen
+class CoolerPlan:
+    """A print whose bed is made cooler once the first layers hold, as the user imagines it.
+
+    Parameters
+    ----------
+    first_c, later_c : float or None
+        Bed temperatures; None for that of the test, and for ten kelvin less. [degC]
+    first_layers_s : float
+        From the end of the warm-up until the bed is made cooler. [s]
+    print_s : float
+        From the end of the warm-up to the end. [s]
+    least_c : float
+        The user's own limit: below it the part may come loose. [degC]
+    """
+
+    first_c: float | None = None
+    later_c: float | None = None
+    first_layers_s: float = 600.0
+    print_s: float = 36_000.0
+    least_c: float = 40.0
+
+
+@frozen
 class Study:
-    """The whole document. ``bed_c`` and ``room_c`` are those of the test where a run has none of its own."""
+    """The whole document.
+
+    ``bed_c`` and ``room_c`` are those of the test where a run has none of its own; ``emissivity`` is that of
+    the beds' faces, for the heat they must lose.
+    """
 
     id: str
     name: str = "Untitled study"
@@ -233,6 +262,10 @@ class Study:
     invented: bool = field(default=False)
     room_c: float | None = None
     checks: tuple[LoadCheck, ...] = ()
+    costs: Costs = Costs()
+    price_lists: tuple[PriceList, ...] = ()
+    cooler: CoolerPlan = CoolerPlan()
+    emissivity: float = 0.9
 
     def machine(self, machine_id: str) -> Machine:
         """The machine with this id."""

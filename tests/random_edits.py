@@ -8,7 +8,7 @@ from random import Random
 from core import edits
 from core.edits import Edit, FoundRun, NewLog
 from core.history import History
-from core.study import BOUNDARIES, KINDS, Choices, Source, Study
+from core.study import BOUNDARIES, KINDS, Choices, CoolerPlan, Source, Study
 
 _NAMES = ("Alder", "Birch", "Cedar", "Hazel", "Rowan", "Weide Ä", "樺", 'a "quoted" name', "x" * 200)
 
@@ -135,6 +135,10 @@ _WHOLE: _Makers = [
     lambda s, r: edits.set_boundary(s, r.choice(BOUNDARIES)),
     lambda s, r: edits.set_bed_c(s, r.choice([None, 45, 60.0, 80.5])),
     lambda s, r: edits.set_room_c(s, r.choice([None, 20, 21.5])),
+    lambda s, r: edits.set_cooler_plan(
+        s, CoolerPlan(None, r.choice([None, 45.0]), 60.0, r.choice([7e3, 4e4]))
+    ),
+    lambda s, r: edits.set_emissivity(s, r.choice([0.1, 0.9, 1])),
     _check,
     lambda s, r: edits.add_machine(s, r.choice(_NAMES)),
     lambda s, r: edits.add_meter(s, r.choice(_NAMES)),

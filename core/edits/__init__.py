@@ -4,6 +4,7 @@ They are the only makers of a new study. Each takes the study first; asking for 
 unknown identifier, an empty stretch) raises `ValueError`.
 """
 
+from core.edits.beds import set_cooler_plan, set_emissivity
 from core.edits.checks import add_load_check, remove_load_check, set_load_check
 from core.edits.conditions import mark_bed_off, mark_log_of_bed, note_temperatures, set_room_c
 from core.edits.edit import Edit, title
@@ -35,6 +36,19 @@ from core.edits.machines import (
     set_slot,
 )
 from core.edits.matching import FoundRun
+from core.edits.prices import (
+    add_price_list,
+    remove_price_list,
+    set_bands,
+    set_co2_source,
+    set_cost,
+    set_currency,
+    set_machine_cost,
+    set_price,
+    set_price_zone,
+    set_priced_by,
+    set_standing_charge,
+)
 from core.edits.runs import (
     can_join,
     draw_run,
@@ -59,6 +73,7 @@ __all__ = [
     "add_load_check",
     "add_machine",
     "add_meter",
+    "add_price_list",
     "add_typed",
     "assign_meter",
     "can_join",
@@ -87,21 +102,33 @@ __all__ = [
     "remove_log",
     "remove_machine",
     "remove_meter",
+    "remove_price_list",
     "remove_run",
     "remove_typed",
     "rename_machine",
     "rename_part",
     "rename_run",
     "rename_study",
+    "set_bands",
     "set_bed_c",
     "set_boundary",
     "set_choices",
+    "set_co2_source",
+    "set_cooler_plan",
+    "set_cost",
+    "set_currency",
+    "set_emissivity",
     "set_kind",
     "set_load_check",
+    "set_machine_cost",
     "set_meter",
+    "set_price",
+    "set_price_zone",
+    "set_priced_by",
     "set_property",
     "set_room_c",
     "set_slot",
+    "set_standing_charge",
     "split_run",
     "title",
 ]

@@ -1,0 +1,40 @@
+import pytest
+from attrs import evolve
+
+from core import edits
+from core.study import CoolerPlan, Study
+
+STUDY = edits.new_study("s").study
+
+
+def test_a_cooler_bed_is_kept_and_moving_a_slider_is_one_step() -> None:
+    plan = CoolerPlan(60.0, 50.0, 900.0, 7200.0, least_c=45.0)
+    edit = edits.set_cooler_plan(STUDY, plan)
+    assert edit.study.cooler == plan
+    assert edit.merge_key == edits.set_cooler_plan(edit.study, evolve(plan, later_c=47.0)).merge_key
+
+
+@pytest.mark.parametrize(
+    "plan",
+    [
+        CoolerPlan(first_c=float("nan")),
+        CoolerPlan(later_c=-300.0),
+        CoolerPlan(print_s=-1.0),
+        CoolerPlan(first_layers_s=7200.0, print_s=3600.0),
+    ],
+)
+def test_no_such_print(plan: CoolerPlan) -> None:
+    with pytest.raises(ValueError):  # noqa: PT011  # each says its own thing
+        edits.set_cooler_plan(STUDY, plan)
+
+
+def test_how_faces_radiate() -> None:
+    assert edits.set_emissivity(STUDY, 0.3).study.emissivity == 0.3
+    for wrong in (-0.1, 1.1):
+        with pytest.raises(ValueError, match="emissivity"):
+            edits.set_emissivity(STUDY, wrong)
+
+
+def test_an_older_study_has_the_defaults() -> None:
+    assert Study("s").cooler == CoolerPlan()
+    assert Study("s").emissivity == 0.9
