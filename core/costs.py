@@ -6,7 +6,7 @@ free. Amounts are in the tariff's own currency, whichever that is.
 
 from typing import Literal
 
-from attrs import frozen
+from attrs import field, frozen
 
 PricedBy = Literal["single", "bands", "list"]
 MINUTES_PER_DAY = 1440
@@ -146,7 +146,7 @@ class Costs:
         Where that factor is from.
     """
 
-    tariff: Tariff = Tariff()
+    tariff: Tariff = field(factory=Tariff)
     machines: tuple[MachineCosts, ...] = ()
     off_after_min: float = 30.0
     print_hours: float = 10.0

@@ -262,7 +262,7 @@ class Study:
     invented: bool = field(default=False)
     room_c: float | None = None
     checks: tuple[LoadCheck, ...] = ()
-    costs: Costs = Costs()
+    costs: Costs = field(factory=Costs)
     price_lists: tuple[PriceList, ...] = ()
     cooler: CoolerPlan = CoolerPlan()
     emissivity: float = 0.9

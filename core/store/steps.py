@@ -7,6 +7,7 @@ from typing import Any
 
 from attrs import evolve, frozen
 
+from core.costs import PriceList
 from core.history import History, Step
 from core.store.values import Unreadable, decode, encode, from_json, to_json
 from core.study import Log, Machine, Meter, Run, Study, TypedReading
@@ -18,6 +19,7 @@ _COLLECTIONS: dict[str, type[Any]] = {
     "logs": Log,
     "runs": Run,
     "typed": TypedReading,
+    "price_lists": PriceList,
 }
 
 
@@ -127,7 +129,7 @@ class Steps:
         return History(tuple(steps[:at]), steps[at], tuple(steps[at + 1 :]))
 
     def _study(self, study: Study) -> int:
-        bare = evolve(study, machines=(), meters=(), logs=(), runs=(), typed=())
+        bare = evolve(study, machines=(), meters=(), logs=(), runs=(), typed=(), price_lists=())
         data: dict[str, Any] = encode(bare, Study)
         for name, kind in _COLLECTIONS.items():
             data[name] = self._list(getattr(study, name), kind)
