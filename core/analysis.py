@@ -16,7 +16,7 @@ from core import edits
 from core.activity import Activity, find, second_look
 from core.logs import FileReading, Reading, find_files, join, join_readings, read_bytes, read_path
 from core.problems import Problem, Severity
-from core.progress import Progress, silent
+from core.progress import Progress, part, silent
 from core.study import Log, Meter, Source, Study
 from core.traces import Trace
 
@@ -197,12 +197,15 @@ def add_to_study(
     after = _without_idle_meters(_with_meters(edit.study, before), study.meters)
     if known:
         fresh = {log_id: log.activity for log_id, log in by_log(after, logs).items()}
-        after = _seen_together(after, {**known, **fresh})
+        after = seen_together(after, {**known, **fresh})
     return evolve(edit, study=after)
 
 
-def _seen_together(study: Study, activities: Mapping[str, Activity]) -> Study:
-    """The study with the runs of its logs found again in the light of all of them."""
+def seen_together(study: Study, activities: Mapping[str, Activity]) -> Study:
+    """The study with the runs of its logs found again in the light of all of them.
+
+    Logs that are not among `activities` stay as they are, and so does what the user decided.
+    """
     logs = [log for log in study.logs if log.id in activities]
     settled = second_look([activities[log.id] for log in logs], [log.machine_id for log in logs])
     for log, activity in zip(logs, settled, strict=True):
@@ -251,7 +254,7 @@ def _identity(sources: Sequence[Source]) -> tuple[tuple[str, str | None], ...]:
 
 
 def read_log(
-    log: Log, blob: Callable[[str], bytes]
+    log: Log, blob: Callable[[str], bytes], progress: Progress = silent
 ) -> tuple[Trace | None, tuple[Reading, ...], tuple[Problem, ...]]:
     """Read a log of a study again from its kept bytes.
 
@@ -261,6 +264,8 @@ def read_log(
     blob : callable
         Bytes of a digest. Raises `KeyError` where they are not to be had; that file is passed over, and the
         caller knows why.
+    progress : Progress
+        May raise `Cancelled`.
 
     Returns
     -------
@@ -269,12 +274,13 @@ def read_log(
     """
     readings: list[Reading] = []
     problems: list[Problem] = []
-    for source in log.sources:
+    for i, source in enumerate(log.sources):
         try:
             data = blob(source.digest)
         except KeyError:
             continue
-        read = read_bytes(data, source.file_name, source.choices)
+        here = part(progress, i / len(log.sources), (i + 1) / len(log.sources))
+        read = read_bytes(data, source.file_name, source.choices, here)
         problems += read.problems
         readings += (r for r in read.readings if r.device == source.device and r.trace is not None)
     if not readings:

@@ -12,13 +12,15 @@ from core.envelope import envelope
 from core.logs import find_files, read_path
 from core.logs.reading import Reading
 from core.problems import Problem, Severity
-from core.progress import Progress, part
+from core.progress import Progress, part, silent
 from core.store.file import StudyFile
 from core.study import Choices, Log
 from core.traces import Trace
 
 #: share of the progress strip that reading takes; keeping the bytes takes the rest
 _READING = 0.8
+#: and of reading, what comes before the runs are looked for
+_LOOKING = 0.6
 
 
 @frozen
@@ -43,6 +45,7 @@ class FilesRead:
 
     logs: tuple[tuple[FoundLog, LogData], ...]
     problems: tuple[Problem, ...]
+    places: tuple[tuple[str, Path], ...] = ()  # digest of the bytes, and where they were read
 
 
 def read_files(paths: Sequence[Path], file: StudyFile, progress: Progress) -> FilesRead:
@@ -56,10 +59,10 @@ def read_files(paths: Sequence[Path], file: StudyFile, progress: Progress) -> Fi
         count = max(len(places), 1)
         here = part(progress, _READING * done / count, _READING * (done + 1) / count)
         here(0.0, f"reading {shown}")
-        reading = read_path(path, shown_name=shown, progress=here)
+        reading = read_path(path, shown_name=shown, progress=part(here, 0.0, _LOOKING))
         done += 1
-        here(1.0, f"finding runs in {shown}")
-        activities = tuple(None if r.trace is None else found_in(r.trace) for r in reading.readings)
+        looking = _saying(part(here, _LOOKING, 1.0), f"finding runs in {shown}")
+        activities = tuple(None if r.trace is None else found_in(r.trace, looking) for r in reading.readings)
         return FileAnalysis(reading, activities)
 
     found = find_logs(paths, analyse=analyse)
@@ -79,14 +82,24 @@ def read_files(paths: Sequence[Path], file: StudyFile, progress: Progress) -> Fi
         for log in found.logs
         if all(source.digest in kept for source in log.sources)
     )
-    return FilesRead(logs, tuple(problems))
+    where = tuple((f.digest, places[f.file]) for f in found.files if f.digest in kept)
+    return FilesRead(logs, tuple(problems), where)
 
 
-def found_in(trace: Trace) -> Activity:
+def found_in(trace: Trace, progress: Progress = silent) -> Activity:
     """What happened in a trace; what drawing it takes is loaded here, not in the window."""
     if trace.time_s.size > 1:
         envelope(trace, 0.0, trace.end_s, 1)
-    return find(trace)
+    return find(trace, progress)
+
+
+def _saying(progress: Progress, text: str) -> Progress:
+    """A progress callable that always says the same."""
+
+    def told(fraction: float, _: str) -> None:
+        progress(fraction, text)
+
+    return told
 
 
 def read_logs(
@@ -95,8 +108,9 @@ def read_logs(
     """Read logs of a study from the bytes it keeps."""
     read = []
     for i, log in enumerate(logs):
-        progress(i / len(logs), f"reading {log.sources[0].file_name}")
-        read.append((log, _read(log, blob)))
+        here = part(progress, i / len(logs), (i + 1) / len(logs))
+        here(0.0, f"reading {log.sources[0].file_name}")
+        read.append((log, read_kept(log, blob, here)))
     return tuple(read)
 
 
@@ -106,10 +120,11 @@ def read_with(
     """Read a log as it would be with other choices for one of its files."""
     progress(0.0, f"reading {log.sources[index].file_name} again")
     sources = tuple(evolve(s, choices=choices) if i == index else s for i, s in enumerate(log.sources))
-    return _read(evolve(log, sources=sources), blob)
+    return read_kept(evolve(log, sources=sources), blob, progress)
 
 
-def _read(log: Log, blob: Callable[[str], bytes | Problem]) -> LogData:
+def read_kept(log: Log, blob: Callable[[str], bytes | Problem], progress: Progress) -> LogData:
+    """Read a log of a study from the bytes it keeps, and find what happened in it."""
     refused: list[Problem] = []
 
     def bytes_of(digest: str) -> bytes:
@@ -119,8 +134,9 @@ def _read(log: Log, blob: Callable[[str], bytes | Problem]) -> LogData:
             raise KeyError(digest)
         return data
 
-    trace, readings, problems = read_log(log, bytes_of)
-    activity = None if trace is None else found_in(trace)
+    trace, readings, problems = read_log(log, bytes_of, part(progress, 0.0, _LOOKING))
+    looking = _saying(part(progress, _LOOKING, 1.0), f"finding runs in {log.sources[0].file_name}")
+    activity = None if trace is None else found_in(trace, looking)
     return LogData(trace, readings, activity, (*refused, *problems))
 
 

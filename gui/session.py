@@ -4,7 +4,7 @@ Rules: every edit goes through `apply`, is saved before anybody hears of it, and
 Reading and computing happen in the pool; a result that belongs to an older study is dropped.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 
 from attrs import frozen
@@ -21,9 +21,10 @@ from core.results.values import Comparison, RunResult
 from core.store.file import StudyFile, new_untitled_path, untitled_path
 from core.study import Choices, Log, Source, Study
 from core.traces import Trace
-from gui import reading
+from gui import growing, reading
 from gui.jobs import Jobs
 from gui.reading import LogData
+from gui.reading_on import ReadingOn
 
 #: keys of the jobs
 READ_FILES, READ_LOGS, COMPARE, COPY = "read files", "read logs", "compare", "copy"
@@ -62,6 +63,7 @@ class Session(QObject):
         self._selected: str | None = None
         self._problems: tuple[Problem, ...] = ()
         self._to_read: tuple[Path, ...] = ()
+        self.reading_on = ReadingOn(self)
 
     # what there is
 
@@ -99,6 +101,11 @@ class Session(QObject):
     def path(self) -> Path | None:
         """The study file."""
         return self._file.path if self._file else None
+
+    @property
+    def file(self) -> StudyFile | None:
+        """The study file, open; None before the first one."""
+        return self._file
 
     @property
     def is_untitled(self) -> bool:
@@ -156,6 +163,13 @@ class Session(QObject):
         """Add to the list of what went wrong."""
         if problems:
             self._problems = (*self._problems, *problems)
+            self.problems_changed.emit()
+
+    def untell(self, codes: Sequence[str], file: str) -> None:
+        """Take back what was told of a file and is so no longer."""
+        left = tuple(p for p in self._problems if p.file != file or p.code not in codes)
+        if len(left) < len(self._problems):
+            self._problems = left
             self.problems_changed.emit()
 
     def put_problems_away(self) -> None:
@@ -219,17 +233,17 @@ class Session(QObject):
             self.tell(Problem("session.no_file", Severity.ERROR))
         elif self.jobs.is_running(READ_FILES):
             self._to_read = (*self._to_read, *paths)  # what is being read now goes on first
-        elif not self._refuse_if_read_only():
-            wanted = tuple(paths)
+        elif not self.refuse_if_read_only():
+            wanted, study = tuple(paths), self.study
 
-            def work(progress: Progress) -> reading.FilesRead:
-                return reading.read_files(wanted, file, progress)
+            def work(progress: Progress) -> growing.TakenIn:
+                return growing.take_in(wanted, study, file, progress)
 
             self.jobs.start(READ_FILES, work, self._on_files, self._on_files_cancelled)
 
     def read_again(self, log_id: str, index: int, choices: Choices) -> None:
         """Read a file of a log with other choices; the study changes once that has worked."""
-        if self._file is None or self._refuse_if_read_only():
+        if self._file is None or self.refuse_if_read_only():
             return
         blob, log = self._file.blob, self.study.log(log_id)
 
@@ -238,9 +252,17 @@ class Session(QObject):
 
         self.jobs.start(f"{READ_LOGS} {log_id}", work, self._on_choices)
 
+    def take_in(self, edit: Edit, read: Iterable[tuple[tuple[Source, ...], LogData]]) -> None:
+        """Apply an edit that comes with logs as they were read."""
+        for sources, data in read:
+            self._data[sources] = data
+        self.apply(edit)
+        self.logs_read.emit()
+
     def close(self) -> None:
         """Stop all work and close the file."""
         self._to_read = ()
+        self.reading_on.close()
         self.jobs.cancel_all()
         if self._file is not None:
             self._file.close()
@@ -249,14 +271,15 @@ class Session(QObject):
 
     # how it comes about
 
-    def _refuse_if_read_only(self) -> bool:
+    def refuse_if_read_only(self) -> bool:
+        """Say so if the study can only be looked at."""
         if self.is_read_only and self._file is not None:
             self.tell(Problem("session.read_only", Severity.ERROR, file=self._file.path.name))
         return self.is_read_only
 
     def _go_to(self, new: History) -> None:
         old = self._history
-        if new is old or (new.study is not old.study and self._refuse_if_read_only()):
+        if new is old or (new.study is not old.study and self.refuse_if_read_only()):
             return
         if self._file is not None and not self._file.read_only:
             problem = self._file.write(old, new)
@@ -265,7 +288,8 @@ class Session(QObject):
         self._history = new
         if new.study is old.study:
             return
-        if self._selected is not None and all(run.id != self._selected for run in new.study.runs):
+        known = {run.id for run in new.study.runs} | {typed.id for typed in new.study.typed}
+        if self._selected is not None and self._selected not in known:
             self._selected = None
             self.selection_changed.emit(None)
         self.changed.emit(old.study, new.study)
@@ -299,16 +323,19 @@ class Session(QObject):
             self._on_comparison,
         )
 
-    def _on_files(self, found: reading.FilesRead) -> None:
+    def _on_files(self, found: growing.TakenIn) -> None:
         from core.analysis import add_to_study
 
-        before = len(self.study.logs)
-        for log, data in found.logs:
-            self._data[log.sources] = data
-        self.tell(*found.problems)
-        self.apply(add_to_study(self.study, [log for log, _ in found.logs]))
-        self.seal()
-        self.logs_read.emit()
+        for path, grown in found.grown:
+            self.reading_on.take_in(path, grown)
+        before, new = len(self.study.logs), found.new
+        self.reading_on.remember(new.places)
+        self.tell(*new.problems)
+        added = [log for log, _ in new.logs if not edits.is_imported(self.study, log.sources)]
+        if added:
+            edit = add_to_study(self.study, added, self.activities)
+            self.take_in(edit, ((log.sources, data) for log, data in new.logs))
+            self.seal()
         self.imported.emit(len(self.study.logs) - before)
         waiting, self._to_read = self._to_read, ()
         if waiting:
@@ -333,10 +360,8 @@ class Session(QObject):
             self.tell(*data.problems)
             return
         edit = edits.set_choices(self.study, log_id, index, choices, data.runs)
-        self._data[edit.study.log(log_id).sources] = data
-        self.apply(edit)
+        self.take_in(edit, [(edit.study.log(log_id).sources, data)])
         self.seal()
-        self.logs_read.emit()
 
     def _on_comparison(self, found: tuple[_Asked, Comparison]) -> None:
         asked, comparison = found

@@ -1,9 +1,11 @@
 """What can be done with a whole log, its machine and its meter; every one is an edit of the study."""
 
+from pathlib import Path
+
 from attrs import evolve
 from PySide6.QtCore import QObject, QPoint, Slot
 from PySide6.QtGui import QAction, QIcon, QPainter, QPixmap
-from PySide6.QtWidgets import QMenu, QWidget
+from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from core import edits
 from gui import look
@@ -25,7 +27,7 @@ class LogEdits(QObject):
         self, session: Session, lanes: LaneList, panel: ReadingPanel, typed: TypedForm, page: QWidget
     ) -> None:
         super().__init__(page)
-        self._session, self._lanes, self._panel = session, lanes, panel
+        self._session, self._lanes, self._panel, self._page = session, lanes, panel, page
         self._log_id = ""
         self._menu = QMenu(page)
         self._menu.setObjectName("log_menu")
@@ -33,6 +35,9 @@ class LogEdits(QObject):
         self._rename.triggered.connect(self._edit_name)
         self._markers = self._menu.addMenu("Colour and marker")
         self._markers.triggered.connect(self._set_slot)
+        self._read_on = self._menu.addAction("Read the file again")
+        self._read_on.setToolTip("Take in what was added to the log's file, keeping what you decided")
+        self._read_on.triggered.connect(self._read_file_on)
         self._again = self._menu.addAction("Find its runs again")
         self._again.triggered.connect(self._find_again)
         self._away = self._menu.addAction("Remove this log")
@@ -86,6 +91,23 @@ class LogEdits(QObject):
         study = self._session.study
         self._session.apply(edits.set_slot(study, study.log(self._log_id).machine_id, int(action.data())))
         self._session.seal()
+
+    def _read_file_on(self) -> None:
+        path = self._session.reading_on.path_of(self._log_id)
+        if path is not None and path.is_file():
+            self._session.reading_on.ask(self._log_id, path)
+            return
+        name = self._session.study.log(self._log_id).sources[-1].file_name
+        dialog = QFileDialog(self._page, f"Where is {name} now?")
+        dialog.setObjectName("file_dialog")
+        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
+        dialog.selectFile(name)
+        dialog.fileSelected.connect(self._read_chosen_on)
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()
+
+    def _read_chosen_on(self, name: str) -> None:
+        self._session.reading_on.ask(self._log_id, Path(name))
 
     def _find_again(self) -> None:
         data = self._session.data(self._log_id)

@@ -1,0 +1,192 @@
+"""What the pool does for logs whose files have changed since they were read. No Qt."""
+
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+
+from attrs import evolve, frozen
+
+from core import edits
+from core.activity import Activity
+from core.analysis import seen_together
+from core.edits import Edit
+from core.growth import known_start, shift_between
+from core.logs import find_files
+from core.problems import Problem, Severity
+from core.progress import Progress, part
+from core.store.file import StudyFile
+from core.store.sizes import kept_sizes
+from core.study import Log, Source, Study
+from core.traces import Trace
+from gui.reading import FilesRead, LogData, read_files, read_kept
+
+#: share of the progress strip that keeping the bytes takes; reading them takes the rest
+_KEEPING = 0.3
+
+
+@frozen
+class GrownLog:
+    """A log of the study and what is read from it now."""
+
+    log: Log
+    sources: tuple[Source, ...]
+    data: LogData
+
+
+@frozen
+class GrownFile:
+    """A file of the study as it is now: its digests before and now, and the logs it is in."""
+
+    name: str
+    before: str
+    now: str
+    logs: tuple[GrownLog, ...] = ()
+    problems: tuple[Problem, ...] = ()
+    continues: bool = True
+
+
+def read_on(
+    path: Path, digest: str, study: Study, file: StudyFile, progress: Progress, *, anew: bool = False
+) -> GrownFile:
+    """Read a file of the study again if it has grown.
+
+    Parameters
+    ----------
+    path : Path
+    digest : str
+        What was read from it.
+    study : Study
+    file : StudyFile
+        Where the bytes are kept.
+    progress : Progress
+    anew : bool
+        Take the file even if it no longer begins with what was read from it.
+    """
+    name = path.name
+    logs = [log for log in study.logs if any(s.digest == digest for s in log.sources)]
+    progress(0.0, f"reading {name} on")
+    try:
+        data = path.read_bytes()
+    except OSError as error:
+        gone = Problem("session.gone", Severity.ERROR, name, facts={"why": error.strerror or str(error)})
+        return GrownFile(name, digest, digest, problems=(gone,))
+    sizes = kept_sizes(file.path)
+    continues = known_start(data, {digest: sizes.get(digest, 0)}) == digest
+    if continues and len(data) == sizes.get(digest):
+        return GrownFile(name, digest, digest)
+    if not continues and not anew:
+        otherwise = Problem("session.changed_otherwise", Severity.CAUTION, name)
+        return GrownFile(name, digest, digest, problems=(otherwise,), continues=False)
+    added = file.add_blob(data, part(progress, 0.0, _KEEPING))
+    if isinstance(added, Problem):
+        return GrownFile(name, digest, digest, problems=(evolve(added, file=name),))
+    read: list[GrownLog] = []
+    for i, log in enumerate(logs):
+        here = part(progress, _KEEPING + (1 - _KEEPING) * i / len(logs), 1.0)
+        sources = tuple(
+            evolve(s, digest=added, file_name=name) if s.digest == digest else s for s in log.sources
+        )
+        data_now = read_kept(evolve(log, sources=sources), file.blob, here)
+        if data_now.trace is None or len(data_now.readings) < len(sources):
+            facts = {"machine": study.machine(log.machine_id).name}
+            lost = Problem("session.not_in_file", Severity.ERROR, name, facts=facts)
+            return GrownFile(name, digest, digest, problems=(lost,), continues=continues)
+        read.append(GrownLog(log, sources, data_now))
+    return GrownFile(name, digest, added, tuple(read), continues=continues)
+
+
+@frozen
+class TakenIn:
+    """What dropped files hold: logs of their own, and more of logs that are in the study."""
+
+    new: FilesRead
+    grown: tuple[tuple[Path, GrownFile], ...] = ()
+
+
+def take_in(paths: Sequence[Path], study: Study, file: StudyFile, progress: Progress) -> TakenIn:
+    """Read files and folders, telling logs of the study that have grown from new ones."""
+    places, problems = find_files(paths)
+    begun = _continued(places, study, file, progress)
+    if not begun:
+        return TakenIn(read_files(paths, file, progress))
+    grown = []
+    for i, (path, digest) in enumerate(begun.items()):
+        here = part(progress, i / len(begun), (i + 1) / len(begun))
+        grown.append((path, read_on(path, digest, study, file, here)))
+    rest = [path for path, _ in places if path not in begun]
+    new = read_files(rest, file, progress) if rest else FilesRead((), ())
+    return TakenIn(evolve(new, problems=(*problems, *new.problems)), tuple(grown))
+
+
+def _continued(
+    places: Sequence[tuple[Path, str]], study: Study, file: StudyFile, progress: Progress
+) -> dict[Path, str]:
+    """Files that begin with what was read of another log of the study, by the digest of that.
+
+    A file whose own bytes are in the study is not among them.
+    """
+    used = {source.digest for log in study.logs for source in log.sources}
+    known = {digest: size for digest, size in kept_sizes(file.path).items() if digest in used}
+    found: dict[Path, str] = {}
+    if not known:
+        return found
+    for i, (path, shown) in enumerate(places):
+        progress(i / len(places), f"looking into {shown}")
+        try:
+            size = path.stat().st_size
+            shorter = {digest: length for digest, length in known.items() if length < size}
+            start = known_start(path.read_bytes(), shorter) if shorter else None
+        except OSError:
+            continue  # told when it is read
+        if start is not None:
+            found[path] = start
+    return found
+
+
+def growth_edit(study: Study, grown: GrownFile, before: Mapping[str, LogData | None]) -> Edit:
+    """The edit that takes a file as it is now into the study.
+
+    Parameters
+    ----------
+    study : Study
+    grown : GrownFile
+    before : mapping of log id to LogData
+        What was known of every log of the study.
+    """
+    label, activities = "", dict[str, Activity]()
+    for log_id, data in before.items():
+        if data is not None and data.activity is not None:
+            activities[log_id] = data.activity
+    for one in grown.logs:
+        old = before.get(one.log.id)
+        shift_s = _shift_s(None if old is None else old.trace, one.data.trace)
+        edit = edits.read_again(study, one.log.id, one.sources, one.data.runs, shift_s)
+        study, label = edit.study, edit.label
+        if one.data.activity is not None:
+            activities[one.log.id] = one.data.activity
+    # readings of one growing file that follow each other are one step of the history
+    return Edit(seen_together(study, activities), label, f"grown {grown.name}")
+
+
+def told(grown: GrownFile, before: Mapping[str, LogData | None]) -> tuple[Problem, ...]:
+    """What is worth saying about a file that was read on."""
+    if not grown.logs:
+        return grown.problems
+    if not grown.continues:
+        return (Problem("session.read_anew", Severity.NOTE, grown.name),)
+    rows = 0
+    for one in grown.logs:
+        old = before.get(one.log.id)
+        rows += _rows(one.data) - (0 if old is None else _rows(old))
+    return (Problem("session.grown", Severity.NOTE, grown.name, facts={"rows": _row_words(rows)}),)
+
+
+def _shift_s(old: Trace | None, new: Trace | None) -> float:
+    return 0.0 if old is None or new is None else shift_between(old, new)
+
+
+def _rows(data: LogData) -> int:
+    return sum(reading.rows_read for reading in data.readings)
+
+
+def _row_words(rows: int) -> str:
+    return "1 row" if rows == 1 else f"{rows} rows"
