@@ -22,10 +22,10 @@ def calibration(meters: tuple[Meter, ...], checks: tuple[LoadCheck, ...]) -> Cal
     known = [c for c in checks if c.meter_id in by_id and c.other_id in by_id]
     if not known:
         return None
-    return calibrate(meters, [_same_load(c, by_id[c.meter_id], by_id[c.other_id]) for c in known])
+    return calibrate(meters, [same_load(c, by_id[c.meter_id], by_id[c.other_id]) for c in known])
 
 
-def _same_load(check: LoadCheck, meter: Meter, other: Meter) -> SameLoad:
+def same_load(check: LoadCheck, meter: Meter, other: Meter) -> SameLoad:
     """A check with what its two readings are unsure by: the displays' steps and the meters' offsets.
 
     An energy is the difference of two readings of a display, a power a single one: the latter is unsure by
