@@ -18,6 +18,7 @@ _TABLES = (
     "core.store.sentences",
     "core.session_sentences",
     "core.bed_sentences",
+    "core.cost_sentences",
 )
 
 
