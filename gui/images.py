@@ -1,7 +1,7 @@
 """Pictures of figures: PNG, SVG with real text, the clipboard; each carries where its numbers are from."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from html import escape
 from pathlib import Path
 from typing import Final, Literal
@@ -13,10 +13,15 @@ from PySide6.QtSvg import QSvgGenerator
 
 from core.figures.compare import comparison_figure
 from core.figures.energy_time import energy_time_figure
+from core.figures.line_up import line_up_figure
 from core.figures.source import numbers_of
 from core.figures.values import Figure
+from core.line_up.answer import answer
+from core.line_up.choices import LineUp
+from core.line_up.strands import strands
 from core.results.values import Comparison
 from core.study import Study
+from core.traces import Trace
 from gui.charts.drawing import paint
 from gui.charts.layout import NO_FRAME, Frame, fitting_scale, lay_out
 from gui.look import Look
@@ -143,16 +148,37 @@ def save(path: Path, figure: Figure, size: Size, look: Look, frame: Frame, ratio
         raise ValueError(f"no way to write a picture as {ending or 'a file without ending'}")
 
 
-def figures_of(comparison: Comparison, study: Study) -> dict[str, Figure]:
-    """The figures of a comparison by file name; those with nothing to show are left out."""
+def figures_of(
+    comparison: Comparison, study: Study, traces: Mapping[str, Trace] | None = None
+) -> dict[str, Figure]:
+    """The figures of a comparison by file name; those with nothing to show are left out.
+
+    Parameters
+    ----------
+    comparison : Comparison
+    study : Study
+    traces : mapping of log id to Trace, optional
+        With them the runs that count are lined up, too.
+    """
     figures: dict[str, Figure] = {"comparison": comparison_figure(comparison, study)}
     plane = energy_time_figure(comparison, study)
     if plane.marks:
         figures["energy-against-time"] = plane
+    lined_up = strands(study, comparison, traces or {})
+    if lined_up:
+        usual = LineUp()
+        said = answer(lined_up, comparison, usual)
+        figures["line-up"] = line_up_figure(lined_up, usual, said, study)
     return figures if comparison.machines else {}
 
 
-def write_images(comparison: Comparison, study: Study, folder: Path, style: Style = "light") -> list[Path]:
+def write_images(
+    comparison: Comparison,
+    study: Study,
+    folder: Path,
+    style: Style = "light",
+    traces: Mapping[str, Trace] | None = None,
+) -> list[Path]:
     """Write each figure of the comparison as PNG and SVG, 1920 x 1080.
 
     Needs a running QGuiApplication (without a screen: on the offscreen platform).
@@ -164,7 +190,7 @@ def write_images(comparison: Comparison, study: Study, folder: Path, style: Styl
     """
     look = Look.of(dark=style == "dark")
     written = []
-    for name, figure in figures_of(comparison, study).items():
+    for name, figure in figures_of(comparison, study, traces).items():
         for ending in (".png", ".svg"):
             path = folder / f"{name}{ending}"
             save(path, figure, SIZES["wide"], look, Frame())

@@ -201,15 +201,23 @@ class _Maker:
             for row in rows
         )
 
-    def _calm_top(self) -> float:
-        """The greatest smoothed power once no moving mean holds any warm-up. [W]"""
-        tops = []
+    def _calm_top(self) -> float | None:
+        """The greatest power that is drawn once no moving mean holds any warm-up. [W]
+
+        None where warm-up fills most of what is drawn: then it is what one wants to see.
+        """
+        calm: list[float] = []
+        drawn = 0
         for strand in self.strands:
-            bins = self._power(strand)
-            moments = strand.moment_s(bins.places, self.choices.anchor)
-            after = bins.values[moments > strand.warm_s + max(self.answer.smooth_s, _SETTLED_S)]
-            tops += [float(np.nanmax(after))] if np.isfinite(after).any() else []
-        return _AIR * max(tops, default=1.0)
+            x, power_w = (
+                self._as_logged(strand) if self.answer.smooth_s <= 0 else self._inside(self._power(strand))
+            )
+            warm = strand.warm_s + max(self.answer.smooth_s, _SETTLED_S)
+            known = np.isfinite(power_w)
+            drawn += int(known.sum())
+            moments = strand.moment_s(x / self.factor, self.choices.anchor)
+            calm += power_w[known & (moments > warm)].tolist()
+        return _AIR * max(calm) if 2 * len(calm) > drawn else None
 
     def _x_ends(self) -> tuple[float, float]:
         return self.low * self.factor, self.high * self.factor

@@ -43,6 +43,6 @@ class LineUp:
     repeats: Repeats = "runs and bands"
     smooth_s: float | None = None
     reference: str = ""
-    fit_processing: bool = False
+    fit_processing: bool = True
     view: tuple[float, float] | None = None
     span: tuple[float, float] | None = None

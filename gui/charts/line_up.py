@@ -149,15 +149,17 @@ class _LineUp:
         for row in places[:1] if places[0][0].panel.title else places:
             for at in row:
                 title = f"{at.panel.y.title} ({at.panel.y.unit})"
-                box = Box(at.left, at.box.y - px(6) - self._text, at.box.right - at.left, self._text)
-                shown = self._ruler.fitted(title, box.width, bold=True)
+                shown = self._ruler.fitted(title, at.box.right - at.left, bold=True)
+                width = self._ruler.width(shown, bold=True)
+                box = Box(at.left, at.box.y - px(6) - self._text, width, self._text)
                 self._front.append(Text(box, shown, bold=True, full=title))
                 if at.panel.beyond is not None:
                     locale = self._figure.x.locale
                     beyond = f"warm-up goes up to {number(at.panel.beyond, 0, locale)} {at.panel.y.unit}"
-                    used = self._ruler.width(shown, bold=True) + px(10)
-                    place = Box(box.x + used, box.y, self._ruler.width(beyond), self._text)
-                    if place.right <= box.right:
+                    place = Box(box.right + px(10), box.y, self._ruler.width(beyond), self._text)
+                    # rows that are missing matter more
+                    room = at.box.right - (self._ruler.width(note) + px(16) if note else 0.0)
+                    if place.right <= room:
                         self._front.append(Text(place, beyond, token="muted", full=beyond))
         first = places[0][0]
         line = [t for t in self._front if isinstance(t, Text) and t.box.y == first.box.y - px(6) - self._text]
@@ -176,7 +178,7 @@ class _LineUp:
         if any(panel.ribbons for panel in panels):
             parts.append("band: spread of the repeats")
         if any(panel.state_rows for panel in panels):
-            parts.append("strip: warm-up hatched, processing filled")
+            parts.append("strip: warm-up hatched")
         while parts and self._ruler.width("; ".join(parts)) > box.width:
             parts.pop()
         if parts:
@@ -227,8 +229,10 @@ class _LineUp:
             is_zero = abs(value) < 1e-12
             self._behind.append(Line(box.x - px(3), y, box.right, y, "muted" if is_zero else "rule"))
             width = self._ruler.width(label)
+            # what stands above the plot must not be written over
+            top = max(y - text / 2, box.y - px(2))
             self._front.append(
-                Text(Box(box.x - px(6) - width, y - text / 2, width, text), label, token="muted", full=label)
+                Text(Box(box.x - px(6) - width, top, width, text), label, token="muted", full=label)
             )
         for value, _ in self._figure.x.ticks(self._x_ticks(box)):
             x = at.at(value, 0.0)[0]

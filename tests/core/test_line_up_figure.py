@@ -87,7 +87,9 @@ def test_no_spike_of_a_trace_as_logged_is_lost() -> None:
     watts = RUNS[0].trace.power_w.copy()
     watts[int(STANDBY_S) + 777] = 900.0
     run = strand(watts, RUNS[0].warm_s - RUNS[0].start_s)
-    made = figure(LineUp(smooth_s=0.0), (run,))
+    made = figure(
+        LineUp(smooth_s=0.0), (run,)
+    )  # the height is given to processing, of which the spike is part
     curve = made.rows[0][0].curves[0]
     assert float(np.nanmax(curve.y)) == 900.0
     assert made.rows[0][0].y.high > 900
@@ -145,11 +147,14 @@ def test_a_view_sets_the_axis_and_its_unit() -> None:
 
 
 def test_the_height_can_be_given_to_processing() -> None:
-    whole, fitted = figure(LineUp()), figure(LineUp(fit_processing=True))
+    whole, fitted = figure(LineUp(fit_processing=False)), figure(LineUp())
     assert fitted.rows[0][0].y.high < 0.7 * whole.rows[0][0].y.high
     assert fitted.rows[0][0].beyond == pytest.approx(whole.rows[0][0].y.high / 1.06, rel=0.05)
     assert whole.rows[0][0].beyond is None
     assert fitted.rows[1][0].y == whole.rows[1][0].y
+    warm_up = figure(LineUp(view=(0.0, 150.0))).rows[0][0]
+    assert warm_up.beyond is None  # looked at closely, it is what one wants to see
+    assert warm_up.y.high == pytest.approx(whole.rows[0][0].y.high, rel=0.05)
 
 
 @pytest.mark.parametrize(("repeats_shown", "runs", "bands"), [("runs", 8, 0), ("bands", 0, 2)])

@@ -4,6 +4,7 @@ from itertools import combinations
 from pathlib import Path
 from xml.etree import ElementTree as ET
 
+import numpy as np
 import pytest
 from attrs import evolve
 from PySide6.QtGui import QImage, QPixmap
@@ -13,6 +14,7 @@ from core.figures.compare import comparison_figure
 from core.figures.energy_time import energy_time_figure
 from core.figures.placing import Box
 from core.figures.values import Figure
+from core.traces import Trace
 from gui.charts.layout import NO_FRAME, Frame, fitting_scale, frame_height, lay_out
 from gui.charts.scene import Marker, Ruler, Scene, Text
 from gui.charts.view import ChartView
@@ -212,6 +214,14 @@ def test_each_chart_is_written_as_png_and_svg(tmp_path: Path) -> None:
         "energy-against-time.svg",
     ]
     assert QPixmap(str(tmp_path / "comparison.png")).width() == 1920
+
+
+def test_runs_with_a_trace_are_drawn_lined_up(tmp_path: Path) -> None:
+    study, comparison = make(3, 2)
+    traces = {log.id: Trace.of(np.arange(0.0, 9000, 10), np.full(900, 60.0)) for log in study.logs}
+    written = write_images(comparison, study, tmp_path, "light", traces)
+    assert {p.name for p in written} >= {"line-up.png", "line-up.svg"}
+    assert "Alder" in QImage(str(tmp_path / "line-up.png")).text("Source")
 
 
 def test_an_empty_comparison_writes_no_picture(tmp_path: Path) -> None:
