@@ -15,6 +15,7 @@ from attrs import evolve, frozen
 from core import edits
 from core.activity import Activity, find, second_look
 from core.logs import FileReading, Reading, find_files, join, join_readings, read_bytes, read_path
+from core.owners import free_name, owner
 from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
 from core.study import Log, Meter, Source, Study
@@ -180,7 +181,10 @@ def _named_apart(logs: Sequence[FoundLog]) -> tuple[FoundLog, ...]:
 
 
 def add_to_study(
-    study: Study, logs: Sequence[FoundLog], known: Mapping[str, Activity] | None = None
+    study: Study,
+    logs: Sequence[FoundLog],
+    known: Mapping[str, Activity] | None = None,
+    traces: Mapping[str, Trace] | None = None,
 ) -> edits.Edit:
     """Put found logs into a study.
 
@@ -191,14 +195,31 @@ def add_to_study(
     known : mapping of log id to Activity, optional
         What was found in logs that the study has already. With it, old and new logs settle together which
         runs are of the part, as if all had been added at once; what the user decided stays.
+    traces : mapping of log id to Trace, optional
+        Of logs that the study has already: they help to tell machines of one name apart.
     """
-    edit = edits.import_logs(study, [edits.NewLog(log.sources, log.machine_name, log.runs) for log in logs])
     before = {log.id for log in study.logs}
-    after = _without_idle_meters(_with_meters(edit.study, before), study.meters)
+    after = _with_meters(_with_logs(study, logs, traces or {}), before)
+    after = _without_idle_meters(after, study.meters)
     if known:
         fresh = {log_id: log.activity for log_id, log in by_log(after, logs).items()}
         after = seen_together(after, {**known, **fresh})
-    return evolve(edit, study=after)
+    return edits.Edit(after, edits.import_label(len(after.logs) - len(before)))
+
+
+def _with_logs(study: Study, logs: Sequence[FoundLog], traces: Mapping[str, Trace]) -> Study:
+    """The study with each log at the machine it is of."""
+    known = dict(traces)
+    for log in logs:
+        if edits.is_imported(study, log.sources):
+            continue
+        device = log.readings[0].device
+        machine_id = owner(study, log.machine_name, device, log.trace, known)
+        name = log.machine_name if machine_id is not None else free_name(study, log.machine_name)
+        new = edits.NewLog(log.sources, name, log.runs, machine_id)
+        study = edits.import_logs(study, [new]).study
+        known[study.logs[-1].id] = log.trace
+    return study
 
 
 def seen_together(study: Study, activities: Mapping[str, Activity]) -> Study:

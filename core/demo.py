@@ -1,14 +1,42 @@
-"""The demo study before its logs are read into it."""
+"""The demo study: what is known of it besides its logs."""
+
+from typing import Final
 
 from core import edits
 from core.study import Study
 
-PART = "hose clip"
-BED_C = 60.0
+STUDY_ID: Final = "demo"
+PART: Final = "hose clip"
+BED_C: Final = 60.0
+#: the two invented meters and the machines they were lent out with
+METERS: Final = {"Meter 1": ("Alder", "Birch", "Cedar"), "Meter 2": ("Hazel", "Rowan")}
+#: what both are stated to be good for: half-widths of a rectangular distribution [%], [W]
+STATED_PERCENT: Final = 1.0
+STATED_W: Final = 0.3
 
 
-def demo_study(study_id: str = "demo") -> Study:
+def demo_study(study_id: str = STUDY_ID) -> Study:
     """An empty study with the demo's name, part and bed temperature, marked as invented."""
     study = edits.new_study(study_id, name="Hose clip study", invented=True).study
     study = edits.rename_part(study, PART).study
     return edits.set_bed_c(study, BED_C).study
+
+
+def with_stated_meters(study: Study) -> Study:
+    """The demo study with its logs at the two meters that wrote them, and no other meter."""
+    for name, machines in METERS.items():
+        owners = [machine.id for machine in study.machines if machine.name in machines]
+        logs = [log for log in study.logs if log.machine_id in owners]
+        if not logs:
+            continue
+        study = edits.add_meter(study, name).study
+        meter_id = study.meters[-1].id
+        stated = edits.set_meter(study, meter_id, gain_percent=STATED_PERCENT, offset_w=STATED_W)
+        study = stated.study
+        for log in logs:
+            study = edits.assign_meter(study, log.id, meter_id).study
+    used = {log.meter_id for log in study.logs} | {typed.meter_id for typed in study.typed}
+    for meter in study.meters:
+        if meter.id not in used:
+            study = edits.remove_meter(study, meter.id).study
+    return study

@@ -4,9 +4,8 @@ import tempfile
 from collections.abc import Sequence
 from pathlib import Path
 
-from core import edits
 from core.command import UNREADABLE, Images, comparison_text, run, say, write
-from core.demo import demo_study
+from core.demo import demo_study, with_stated_meters
 from core.places import demo_folder
 
 NO_SCREEN = "No screen was found, so the comparison is printed here."
@@ -18,9 +17,7 @@ def show_demo(images: Images) -> int:
     from core.comparing import gather
 
     gathered = gather([demo_folder() / "logs"], start=demo_study())
-    study = gathered.study
-    for machine in study.machines:
-        study = edits.rename_machine(study, machine.id, machine.name[:1].upper() + machine.name[1:]).study
+    study = with_stated_meters(gathered.study)
     comparison = gathered.comparison_of(study)
     say(NO_SCREEN)
     say("All numbers of this demonstration are invented.\n")

@@ -4,16 +4,19 @@ Rules: every edit goes through `apply`, is saved before anybody hears of it, and
 Reading and computing happen in the pool; a result that belongs to an older study is dropped.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from functools import partial
 from pathlib import Path
 
-from attrs import frozen
+from attrs import evolve, frozen
 from PySide6.QtCore import QObject, Signal
 
 from core import edits
 from core.activity import Activity
+from core.demo import demo_study, with_stated_meters
 from core.edits import Edit
 from core.history import History
+from core.places import demo_folder
 from core.problems import Problem, Severity
 from core.progress import Progress
 from core.results.compare import compare, forget
@@ -202,20 +205,16 @@ class Session(QObject):
 
     def open_demo(self) -> bool:
         """Open the demo study, reading its logs if this is the first time."""
-        from core.places import demo_folder
-
         path = self._folder / DEMO_NAME
         if path.exists() and self.open(path):
             if not self.study.logs:
-                self.add_logs([demo_folder() / "logs"])
+                self.add_logs([demo_folder() / "logs"], with_stated_meters)
             return True
         if path.exists():  # what cannot be opened is kept
             path = new_untitled_path(self._folder)
-        start = edits.new_study("demo", name="Hose clip study", invented=True)
-        named = edits.rename_part(start.study, "hose clip")
-        if not self._adopt(StudyFile.create(path, History.start(named))):
+        if not self._adopt(StudyFile.create(path, History.start(Edit(demo_study(), "Open the demo")))):
             return False
-        self.add_logs([demo_folder() / "logs"])
+        self.add_logs([demo_folder() / "logs"], with_stated_meters)
         return True
 
     def save_as(self, path: Path) -> None:
@@ -226,8 +225,8 @@ class Session(QObject):
         """Copy the study to another place."""
         self._copy(path, go_on_there=False)
 
-    def add_logs(self, paths: Sequence[Path]) -> None:
-        """Read logs, keep their bytes in the study file, and take what was found in them into the study."""
+    def add_logs(self, paths: Sequence[Path], finish: Callable[[Study], Study] | None = None) -> None:
+        """Read logs, keep their bytes, and take them into the study; `finish` adds what is known besides."""
         file = self._file
         if file is None:
             self.tell(Problem("session.no_file", Severity.ERROR))
@@ -239,7 +238,7 @@ class Session(QObject):
             def work(progress: Progress) -> growing.TakenIn:
                 return growing.take_in(wanted, study, file, progress)
 
-            self.jobs.start(READ_FILES, work, self._on_files, self._on_files_cancelled)
+            self.jobs.start(READ_FILES, work, partial(self._on_files, finish), self._on_files_cancelled)
 
     def read_again(self, log_id: str, index: int, choices: Choices) -> None:
         """Read a file of a log with other choices; the study changes once that has worked."""
@@ -288,7 +287,7 @@ class Session(QObject):
         self._history = new
         if new.study is old.study:
             return
-        known = {run.id for run in new.study.runs} | {typed.id for typed in new.study.typed}
+        known = {made.id for made in (*new.study.runs, *new.study.typed)}
         if self._selected is not None and self._selected not in known:
             self._selected = None
             self.selection_changed.emit(None)
@@ -323,7 +322,7 @@ class Session(QObject):
             self._on_comparison,
         )
 
-    def _on_files(self, found: growing.TakenIn) -> None:
+    def _on_files(self, finish: Callable[[Study], Study] | None, found: growing.TakenIn) -> None:
         from core.analysis import add_to_study
 
         for path, grown in found.grown:
@@ -333,7 +332,8 @@ class Session(QObject):
         self.tell(*new.problems)
         added = [log for log, _ in new.logs if not edits.is_imported(self.study, log.sources)]
         if added:
-            edit = add_to_study(self.study, added, self.activities)
+            edit = add_to_study(self.study, added, self.activities, self.traces)
+            edit = edit if finish is None else evolve(edit, study=finish(edit.study))
             self.take_in(edit, ((log.sources, data) for log, data in new.logs))
             self.seal()
         self.imported.emit(len(self.study.logs) - before)

@@ -11,6 +11,7 @@ from core.edits.edit import Edit, title
 from core.edits.logs import (
     NewLog,
     find_again,
+    import_label,
     import_logs,
     is_imported,
     move_log,
@@ -80,6 +81,7 @@ __all__ = [
     "draw_run",
     "find_again",
     "hand_back",
+    "import_label",
     "import_logs",
     "include",
     "include_typed",

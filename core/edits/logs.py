@@ -59,8 +59,12 @@ def import_logs(study: Study, logs: Sequence[NewLog]) -> Edit:
             raise ValueError("a log needs at least one source")
         if not is_imported(study, new.sources):
             study = _with_log(study, new)
-    count = len(study.logs) - before
-    return Edit(study, "Import a log" if count == 1 else f"Import {count} logs")
+    return Edit(study, import_label(len(study.logs) - before))
+
+
+def import_label(logs: int) -> str:
+    """What an edit is called that adds this many logs."""
+    return "Import a log" if logs == 1 else f"Import {logs} logs"
 
 
 def read_again(

@@ -7,6 +7,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit, QTextBrowser, QTreeWidget
 
+from core import edits
 from gui.widgets.welcome import Welcome
 from tests.gui.driver import Driver, opened, write_log
 from tests.random_edits import random_edit
@@ -224,3 +225,37 @@ def test_forty_edits_are_undone_and_done_again_under_either_page(qtbot, tmp_path
         assert user.study == end
     with opened(qtbot, tmp_path) as user:
         assert user.study == end
+
+
+def test_the_demo_opens_with_its_part_its_bed_and_its_two_meters(user: Driver):
+    user.do("action_demo")
+    assert user.study.invented
+    assert (user.study.part, user.study.bed_c) == ("hose clip", 60.0)
+    assert sorted(m.name for m in user.study.machines) == ["Alder", "Birch", "Cedar", "Hazel", "Rowan"]
+    meters = {user.study.meter(log.meter_id).name for log in user.study.logs}
+    assert meters == {"Meter 1", "Meter 2"}
+    assert all(meter.stated for meter in user.study.meters)
+    assert user.window.page is not None
+    assert user.window.page.title == "Compare"
+
+
+def test_a_selected_typed_reading_stays_selected_after_an_edit(user: Driver):
+    study = edits.add_machine(user.study, "Alder").study
+    user.session.apply(edits.add_typed(study, study.machines[0].id, 20.0))
+    typed = user.study.typed[0].id
+    user.session.select(typed)
+    user.session.apply(edits.rename_part(user.study, "clip"))
+    assert user.session.selected == typed
+    user.session.apply(edits.remove_typed(user.study, typed))
+    assert user.session.selected is None
+
+
+def test_logs_dropped_one_after_another_give_the_answer_of_both_at_once(qtbot, tmp_path: Path):
+    first, second = write_log(tmp_path / "alder.csv"), write_log(tmp_path / "birch.csv", runs=1, seed=2)
+    kinds = []
+    for place, drops in enumerate((((first,), (second,)), ((first, second),))):
+        with opened(qtbot, tmp_path / str(place)) as user:
+            for paths in drops:
+                user.drop(*paths)
+            kinds.append([(run.found_kind, run.found_part, run.found_why) for run in user.study.runs])
+    assert kinds[0] == kinds[1]

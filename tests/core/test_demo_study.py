@@ -1,0 +1,30 @@
+"""The demo study says of its meters what the generator of its logs knows."""
+
+import json
+
+from core.comparing import gather
+from core.demo import BED_C, METERS, PART, STATED_PERCENT, STATED_W, demo_study, with_stated_meters
+from core.places import demo_folder
+
+TRUTH = json.loads((demo_folder() / "truth.json").read_text(encoding="utf-8"))
+
+
+def test_the_demo_s_constants_are_those_of_its_generator():
+    assert (TRUTH["part"], TRUTH["bed_c"]) == (PART, BED_C)
+    stated = {(m["name"], m["stated_percent"], m["stated_w"]) for m in TRUTH["meters"]}
+    assert stated == {(name, STATED_PERCENT, STATED_W) for name in METERS}
+    used = {(log["meter"], log["machine"]) for log in TRUTH["logs"]}
+    assert used == {(name, machine) for name, machines in METERS.items() for machine in machines}
+
+
+def test_the_demo_has_five_machines_and_two_stated_meters():
+    gathered = gather([demo_folder() / "logs"], start=demo_study())
+    study = with_stated_meters(gathered.study)
+    assert len(study.machines) == 5
+    assert len(study.logs) == len(TRUTH["logs"])
+    assert [(m.name, m.stated) for m in study.meters] == [("Meter 1", True), ("Meter 2", True)]
+    files = {log["file"]: log["meter"] for log in TRUTH["logs"]}
+    for log in study.logs:
+        names = {s.file_name.rsplit("/", 1)[-1] for s in log.sources}
+        assert {files[name] for name in names} == {study.meter(log.meter_id).name}
+    assert study.bed_c == BED_C
