@@ -1,0 +1,30 @@
+"""How a machine's bed is fed, as the user noted it among the machine's properties."""
+
+import re
+from typing import Final, Literal
+
+from core.study import Machine
+
+Supply = Literal["mains", "low voltage"]
+SUPPLIES: Final[tuple[Supply, ...]] = ("mains", "low voltage")
+#: how the property is called where the program itself offers it
+BED_SUPPLY: Final = "Bed supply"
+_NAME: Final = re.compile(r"\bbed\b.*\bsupply\b|\bsupply\b.*\bbed\b", re.IGNORECASE)
+
+
+def bed_supply(machine: Machine) -> Supply | None:
+    """Whether the bed is fed from the mains or through a supply of low voltage; None where nobody said.
+
+    Examples
+    --------
+    >>> bed_supply(Machine("a1", "Alder", 0, (("Bed supply", "24 V, low voltage"),)))
+    'low voltage'
+    """
+    for name, value in machine.properties:
+        if isinstance(value, str) and _NAME.search(name):
+            words = value.lower()
+            if "mains" in words:
+                return "mains"
+            if "low" in words:
+                return "low voltage"
+    return None

@@ -1,0 +1,379 @@
+"""The hold tests of a study: what each machine's bed takes to stay warm, and how that compares.
+
+Theory of operation: each hold test is cut into the temperatures it held (`core.hold`); those whose
+temperatures are known make the machine's bed (`core.bed_model`), and all beds are read at one temperature and
+one room, because watts held at different temperatures cannot be compared.
+"""
+
+import math
+import statistics
+from collections.abc import Mapping, Sequence
+from functools import lru_cache
+from typing import Literal
+
+import numpy as np
+from attrs import evolve, frozen
+
+from core.activity import Activity
+from core.bed_area import bed_area_dm2
+from core.bed_from_holds import DIFFERENCE_U_K, ORDINARY_ROOM_C
+from core.bed_heat import heat_capacity_j_per_k
+from core.bed_model import BedModel, Watts
+from core.bed_supply import Supply, bed_supply
+from core.hold import Hold, holds, logged_c
+from core.hold_fit import Point
+from core.plate import Plate, loss
+from core.results.runs import Seen, seen
+from core.results.values import Measured
+from core.study import Log, Machine, Meter, Run, Study
+from core.traces import Trace
+from core.uncertainty import NORMAL_95, coverage_factor
+
+Known = Literal["noted", "logged", "other log", "of the test", "ordinary", "unknown"]
+#: a bed temperature nobody chose, for comparing beds [degC]
+ORDINARY_BED_C = 60.0
+#: the bed's temperature at the start is read over this time before it [s]
+_BEFORE_S = 60.0
+#: a heater that has let go still lifts the bed for so long [s]
+_OVERSHOOT_S = 120.0
+#: standard uncertainties of a rise of temperature: logged, and told by room and held temperature; judgement,
+#: no source [K]
+_LOGGED_RISE_U_K, _TYPED_RISE_U_K = 0.7, 2.0
+
+
+@frozen
+class Held:
+    """One temperature held, with all that is known of it.
+
+    Parameters
+    ----------
+    run_id : str
+        The hold test.
+    number : int
+        Place in the test, from 0.
+    hold : Hold
+    bed_c, room_c : float or None
+        [degC]
+    bed_known, room_known : str
+        From where: noted by the user, logged beside the power, logged by another log of the machine at the
+        same time, the test's own, an ordinary room, or not at all.
+    bed_w : Measured or None
+        Watts of the bed alone, held; None where the log does not show what else the machine draws. [W]
+    w_per_dm2 : Measured or None
+    floor_w : float or None
+        What a plate of the bed's size must lose. [W]
+    heat_capacity : Measured or None
+        As drawn at the plug. [J/K]
+    """
+
+    run_id: str
+    number: int
+    hold: Hold
+    bed_c: float | None
+    room_c: float | None
+    bed_known: Known
+    room_known: Known
+    bed_w: Measured | None
+    w_per_dm2: Measured | None
+    floor_w: float | None
+    heat_capacity: Measured | None
+
+    @property
+    def difference_k(self) -> float | None:
+        """Bed minus room; None where the bed's temperature is not known. [K]"""
+        if self.bed_c is None:
+            return None
+        return self.bed_c - (ORDINARY_ROOM_C if self.room_c is None else self.room_c)
+
+    @property
+    def times_floor(self) -> float | None:
+        """Watts over the heat that the plate must lose. [1]"""
+        return None if self.bed_w is None or not self.floor_w else self.bed_w.value / self.floor_w
+
+
+@frozen
+class MachineBed:
+    """The bed of one machine.
+
+    Parameters
+    ----------
+    tests : int
+        Hold tests, also those that were too short to tell anything.
+    held : tuple of Held
+    model : BedModel or None
+        None without a hold whose temperature and watts are known.
+    reference : Watts or None
+        At the temperature and room of the comparison.
+    meter_ids : frozenset of str
+        Meters of the holds.
+    heat_capacity : Measured or None
+        Of the longest rise. [J/K]
+    floor_w : float or None
+        At the temperature and room of the comparison. [W]
+    """
+
+    machine_id: str
+    name: str
+    slot: int
+    area_dm2: float | None
+    supply: Supply | None
+    tests: int
+    held: tuple[Held, ...]
+    model: BedModel | None
+    reference: Watts | None
+    meter_ids: frozenset[str]
+    heat_capacity: Measured | None
+    floor_w: float | None
+
+    @property
+    def w_per_dm2(self) -> Measured | None:
+        """Reference watts over the area of one face. [W/dm2]"""
+        if self.reference is None or self.area_dm2 is None:
+            return None
+        return Measured(self.reference.power_w / self.area_dm2, self.reference.u95_w / self.area_dm2)
+
+
+@frozen
+class Beds:
+    """All beds of a study, read at `bed_c` in a room of `room_c`. [degC]"""
+
+    machines: tuple[MachineBed, ...]
+    bed_c: float
+    room_c: float
+    emissivity: float
+
+    @property
+    def known(self) -> tuple[MachineBed, ...]:
+        """Those whose watts are known."""
+        return tuple(m for m in self.machines if m.reference is not None)
+
+    def of(self, machine_id: str) -> MachineBed | None:
+        """The bed of a machine; None where there is no such machine."""
+        return next((m for m in self.machines if m.machine_id == machine_id), None)
+
+
+def beds(study: Study, traces: Mapping[str, Trace], activities: Mapping[str, Activity] | None = None) -> Beds:
+    """The beds of a study's machines.
+
+    Parameters
+    ----------
+    study : Study
+    traces : mapping of log id to Trace
+        Logs that have been read; the others are as if they held no test.
+    activities : mapping of log id to Activity, optional
+
+    Returns
+    -------
+    Beds
+        Machines in the order of the study.
+    """
+    found = {m.id: _held_by(m, study, traces, activities or {}) for m in study.machines}
+    everything = [h for held in found.values() for h in held]
+    bed_c = study.bed_c if study.bed_c is not None else _usual_c(everything)
+    rooms = [h.room_c for h in everything if h.room_c is not None]
+    room_c = study.room_c if study.room_c is not None else _middle(rooms, ORDINARY_ROOM_C)
+    machines = tuple(_bed(m, study, found[m.id], bed_c, room_c) for m in study.machines)
+    return Beds(machines, bed_c, room_c, study.emissivity)
+
+
+def forget() -> None:
+    """Let go of everything remembered."""
+    _holds.cache_clear()
+
+
+@lru_cache(maxsize=1024)
+def _holds(log: Seen, start_s: float, end_s: float, meter: Meter) -> tuple[Hold, ...]:
+    return holds(log.trace, start_s, end_s, meter)
+
+
+def tests_of(study: Study, machine_id: str) -> tuple[tuple[Run, Log], ...]:
+    """The hold tests of a machine, each with its log; logs of the bed alone hold none."""
+    return tuple(
+        (run, log)
+        for log in study.logs_of(machine_id)
+        if not log.of_bed
+        for run in study.runs_of(log.id)
+        if run.kind == "hold test" and run.set_included is not False
+    )
+
+
+def _held_by(
+    machine: Machine, study: Study, traces: Mapping[str, Trace], activities: Mapping[str, Activity]
+) -> tuple[Held, ...]:
+    found: list[Held] = []
+    for run, log in tests_of(study, machine.id):
+        trace = traces.get(log.id)
+        if trace is None:
+            continue
+        meter = study.meter(log.meter_id)
+        others = [traces[g.id] for g in study.logs_of(machine.id) if g.id != log.id and g.id in traces]
+        start_s, end_s = max(run.start_s, 0.0), min(run.end_s, trace.end_s)
+        if end_s > start_s:
+            parts = _holds(seen(trace, activities.get(log.id)), start_s, end_s, meter)
+            alone = len(parts) == 1
+            for number, hold in enumerate(parts):
+                found.append(_held(hold, number, run, alone, trace, others, meter, machine, study))
+    return tuple(found)
+
+
+def _held(
+    hold: Hold,
+    number: int,
+    run: Run,
+    alone: bool,
+    trace: Trace,
+    others: Sequence[Trace],
+    meter: Meter,
+    machine: Machine,
+    study: Study,
+) -> Held:
+    elsewhere = [_elsewhere_c(other, trace, hold, "bed") for other in others]
+    bed_c, bed_known = _first(
+        (run.bed_c if alone else None, "noted"),
+        (hold.bed_c, "logged"),
+        *((c, "other log") for c in elsewhere),
+        (study.bed_c if alone else None, "of the test"),
+    )
+    rooms = [_elsewhere_c(other, trace, hold, "room") for other in others]
+    room_c, room_known = _first(
+        (run.room_c, "noted"),
+        (hold.room_c, "logged"),
+        *((c, "other log") for c in rooms),
+        (study.room_c, "of the test"),
+    )
+    if room_c is None:
+        room_known = "ordinary"
+    ambient_c = ORDINARY_ROOM_C if room_c is None else room_c
+    area_dm2 = bed_area_dm2(machine)
+    bed_w = _bed_w(hold, meter)
+    is_warm = bed_c is not None and bed_c > ambient_c
+    floor_w = None
+    if area_dm2 is not None and bed_c is not None and is_warm:
+        floor_w = loss(Plate.square(area_dm2), bed_c, ambient_c, emissivity=study.emissivity).total_w
+    per_dm2 = None
+    if bed_w is not None and area_dm2 is not None:
+        per_dm2 = Measured(bed_w.value / area_dm2, None if bed_w.u95 is None else bed_w.u95 / area_dm2)
+    return Held(
+        run_id=run.id,
+        number=number,
+        hold=hold,
+        bed_c=bed_c,
+        room_c=room_c,
+        bed_known=bed_known,
+        room_known=room_known,
+        bed_w=bed_w,
+        w_per_dm2=per_dm2,
+        floor_w=floor_w,
+        heat_capacity=_heat_capacity(hold, bed_c, ambient_c, trace, meter) if is_warm else None,
+    )
+
+
+def _elsewhere_c(other: Trace, trace: Trace, hold: Hold, place: str) -> float | None:
+    """Temperature that another log of the machine, or of its bed, has of the same time. [degC]"""
+    here, there = trace.clock, other.clock
+    if place not in other.temperatures_c or here.start_s is None or there.start_s is None:
+        return None
+    if here.kind != there.kind:
+        return None
+    shift_s = here.start_s - there.start_s
+    start_s, end_s = hold.steady.start_s + shift_s, hold.end_s + shift_s
+    return logged_c(other, place, start_s, end_s) if start_s >= 0 and end_s <= other.end_s else None
+
+
+def gain_u(meter: Meter) -> float:
+    """Relative standard uncertainty of a meter's gain. [1]"""
+    return meter.gain_percent / 100 / math.sqrt(3)
+
+
+def _bed_w(hold: Hold, meter: Meter) -> Measured | None:
+    """Watts of the bed with the interval that holds the meter's gain too; its offset cancels."""
+    if hold.bed_w is None or hold.bed_u_w is None:
+        return None
+    u_w = math.hypot(hold.bed_u_w, gain_u(meter) * hold.bed_w)
+    df = hold.steady.df * (u_w / hold.bed_u_w) ** 4 if hold.bed_u_w > 0 else math.inf
+    return Measured(hold.bed_w, coverage_factor(df) * u_w)
+
+
+def _heat_capacity(
+    hold: Hold, bed_c: float | None, room_c: float, trace: Trace, meter: Meter
+) -> Measured | None:
+    """From the warm-up: logged temperatures tell the rise, overshoot and all.
+
+    Where they are not logged, the first temperature of a test rose from the room's to the held one, give or
+    take some kelvin; of the others the rise is not known.
+    """
+    before_c = logged_c(trace, "bed", hold.start_s - _BEFORE_S, hold.start_s)
+    top_c = _highest_c(trace, hold.warm_end_s, hold.warm_end_s + _OVERSHOOT_S)
+    rise_u = _LOGGED_RISE_U_K
+    if before_c is None or top_c is None:
+        if not hold.is_first or bed_c is None:
+            return None
+        before_c, top_c, rise_u = room_c, bed_c, _TYPED_RISE_U_K
+    found = heat_capacity_j_per_k(evolve(hold, bed_c=top_c), before_c, room_c)
+    if found is None or found[0] <= 0:
+        return None
+    value, u = found
+    return Measured(
+        value, NORMAL_95 * math.hypot(u, gain_u(meter) * value, rise_u / (top_c - before_c) * value)
+    )
+
+
+def _highest_c(trace: Trace, start_s: float, end_s: float) -> float | None:
+    """Highest logged bed temperature of an interval. [degC]"""
+    column = trace.temperatures_c.get("bed")
+    if column is None:
+        return None
+    first, last = np.searchsorted(trace.time_s, (start_s, end_s))
+    values = column[first:last][np.isfinite(column[first:last])]
+    return float(values.max()) if values.size else None
+
+
+def _bed(machine: Machine, study: Study, held: tuple[Held, ...], bed_c: float, room_c: float) -> MachineBed:
+    meters = {log.meter_id for run, log in tests_of(study, machine.id) if run.id in {h.run_id for h in held}}
+    points = [p for h in held for p in [_point(h)] if p is not None]
+    model = None
+    if points:
+        model = BedModel.of(points, max(gain_u(study.meter(meter_id)) for meter_id in meters))
+    area_dm2 = bed_area_dm2(machine)
+    is_warm = bed_c > room_c
+    warmed = [h for h in held if h.heat_capacity is not None]
+    longest = max(warmed, key=lambda h: h.hold.warm_up_wh or 0.0, default=None)
+    floor_w = None
+    if area_dm2 is not None and is_warm:
+        floor_w = loss(Plate.square(area_dm2), bed_c, room_c, emissivity=study.emissivity).total_w
+    return MachineBed(
+        machine_id=machine.id,
+        name=machine.name,
+        slot=machine.slot,
+        area_dm2=area_dm2,
+        supply=bed_supply(machine),
+        tests=len(tests_of(study, machine.id)),
+        held=held,
+        model=model,
+        reference=model.at(bed_c - room_c) if model is not None and is_warm else None,
+        meter_ids=frozenset(meters),
+        heat_capacity=None if longest is None else longest.heat_capacity,
+        floor_w=floor_w,
+    )
+
+
+def _point(held: Held) -> Point | None:
+    if held.difference_k is None or held.difference_k <= 0 or held.hold.bed_w is None:
+        return None
+    if held.hold.bed_w <= 0:
+        return None
+    return Point(held.difference_k, held.hold.bed_w, held.hold.bed_u_w, held.hold.steady.df, DIFFERENCE_U_K)
+
+
+def _usual_c(held: Sequence[Held]) -> float:
+    """The temperature that most holds are near; the warmest of several. [degC]"""
+    near = [5.0 * round(h.bed_c / 5) for h in held if h.bed_c is not None]
+    return max(statistics.multimode(near), default=ORDINARY_BED_C)
+
+
+def _middle(values: Sequence[float], otherwise: float) -> float:
+    return statistics.median(values) if values else otherwise
+
+
+def _first(*told: tuple[float | None, Known]) -> tuple[float | None, Known]:
+    return next(((value, how) for value, how in told if value is not None), (None, "unknown"))
