@@ -12,11 +12,18 @@ _COLDEST_C = -273.15
 def mark_bed_off(study: Study, run_id: str, bed_off: bool = True) -> Edit:
     """Say that a run of the part was made with the bed off, or take it back.
 
-    Such a run tells the bed's part of the machine's other runs; it is not compared itself.
+    Such a run tells the bed's part of the machine's other runs; it is not compared itself. For want of the
+    bed's energy the program may well have taken it for another part, or for a hold test: then it becomes a
+    run with this, and taking it back hands that back too.
     """
     run = found(study.runs, run_id, "run")
     label = f"Say that the bed was {'off' if bed_off else 'on'} in {title(study, run)}"
-    return Edit(evolve(study, runs=replaced(study.runs, evolve(run, set_bed_off=bed_off))), label)
+    changed = evolve(run, set_bed_off=bed_off)
+    if bed_off and run.kind != "run":
+        changed = evolve(changed, set_kind="run")
+    elif not bed_off and run.found_kind != "run" and run.set_kind == "run":
+        changed = evolve(changed, set_kind=None)
+    return Edit(evolve(study, runs=replaced(study.runs, changed)), label)
 
 
 def note_temperatures(study: Study, run_id: str, bed_c: float | None, room_c: float | None) -> Edit:

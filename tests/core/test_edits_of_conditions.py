@@ -3,7 +3,7 @@ from attrs import evolve
 
 from core import edits
 from core.store.values import decode, encode
-from core.study import Source, Study
+from core.study import Kind, Source, Study
 
 
 @pytest.fixture
@@ -26,6 +26,16 @@ def test_a_run_with_the_bed_off_is_not_compared_until_the_user_says_so(study: St
     assert edits.include(edit.study, "r1").study.run("r1").included
     assert edits.mark_bed_off(edit.study, "r1", False).study == study
     assert edits.hand_back(edit.study, "r1").study == study
+
+
+@pytest.mark.parametrize("kind", ["other part", "hold test"])
+def test_what_was_taken_for_something_else_becomes_a_run_with_the_bed_off(study: Study, kind: Kind) -> None:
+    taken = evolve(study, runs=(evolve(study.runs[0], found_kind=kind),))
+    marked = edits.mark_bed_off(taken, "r1").study
+    assert marked.run("r1").kind == "run"
+    assert marked.run("r1").set_bed_off
+    assert edits.mark_bed_off(marked, "r1", False).study == taken
+    assert edits.hand_back(marked, "r1").study == taken
 
 
 def test_temperatures_are_notes_that_stay(study: Study) -> None:
