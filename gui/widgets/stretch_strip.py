@@ -15,10 +15,12 @@ from PySide6.QtWidgets import (
 from core.edits import is_decided, title
 from core.formatting import NumberLocale, duration, with_interval, with_unit
 from core.quantities import ENERGY, MEAN_W
+from core.results.temperatures import Temperature
 from core.results.values import RunResult, StateSpan
 from core.study import KINDS, Run, Study
 from core.wording import reason
 from gui.look import S4, S8, S16
+from gui.widgets.condition_row import ConditionRow
 
 KIND_WORDS = {
     "run": "run of the part",
@@ -80,6 +82,7 @@ class StretchStrip(QWidget):
         self._what = QLabel()
         self._what.setObjectName("stretch_facts")
         self._what.setWordWrap(True)
+        self.conditions = ConditionRow()
         self._hint = QLabel(_HINT)
         self._hint.setProperty("role", "muted")
         self._hint.setWordWrap(True)
@@ -95,14 +98,21 @@ class StretchStrip(QWidget):
         layout.setSpacing(S4)
         layout.addLayout(row)
         layout.addWidget(self._what)
+        layout.addWidget(self.conditions)
         layout.addWidget(self._hint)
         self.show_stretch(None, None, None, NumberLocale())
 
     def show_stretch(
-        self, study: Study | None, run: Run | None, result: RunResult | None, locale: NumberLocale
+        self,
+        study: Study | None,
+        run: Run | None,
+        result: RunResult | None,
+        locale: NumberLocale,
+        told: tuple[Temperature, Temperature] | None = None,
     ) -> None:
-        """Show one stretch, or how to select one."""
+        """Show one stretch with the temperatures of its bed and room, or how to select one."""
         self._run = run
+        self.conditions.show_run(run, told, locale)
         for widget in (self._name, self._kind, self._include, self._why, self._back, self._what):
             widget.setVisible(run is not None)
         self._hint.setVisible(run is None)

@@ -1,0 +1,36 @@
+"""What the user says of the conditions of a stretch; every one is an edit of the study."""
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QWidget
+
+from core import edits
+from core.results.runs import seen
+from core.results.temperatures import Temperature, temperatures
+from core.study import Run
+from gui.session import Session
+from gui.widgets.condition_row import ConditionRow
+
+
+class ConditionEdits(QObject):
+    """Turns what the user notes of the selected stretch into edits."""
+
+    def __init__(self, session: Session, row: ConditionRow, page: QWidget) -> None:
+        super().__init__(page)
+        self._session = session
+        row.temperatures_noted.connect(self._note)
+        row.bed_turned.connect(self._turn_bed)
+        row.field_left.connect(session.seal)
+
+    def told(self, run: Run | None) -> tuple[Temperature, Temperature] | None:
+        """At which temperatures a stretch is taken to have been made."""
+        if run is None:
+            return None
+        trace = self._session.traces.get(run.log_id)
+        log = None if trace is None else seen(trace, self._session.activities.get(run.log_id))
+        return temperatures(self._session.study, run, log, self._session.results.get(run.id))
+
+    def _note(self, run_id: str, bed_c: float | None, room_c: float | None) -> None:
+        self._session.apply(edits.note_temperatures(self._session.study, run_id, bed_c, room_c))
+
+    def _turn_bed(self, run_id: str, is_off: bool) -> None:
+        self._session.apply(edits.mark_bed_off(self._session.study, run_id, is_off))

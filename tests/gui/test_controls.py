@@ -1,0 +1,143 @@
+"""Conditions of a run, logs of a bed and checks of meters, by what a user does in the window."""
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QCheckBox, QLabel
+
+from core.figures.readout import readout
+from core.quantities import BED_SHARE
+from core.results.values import MachineResult
+from gui.widgets.number_field import NumberField
+from tests.gui.driver import Driver, opened
+
+#: watts of the made-up machine: idle, at work without the bed, and its bed while it is on
+IDLE_W, WORK_W, BED_W = 4.0, 60.0, 150.0
+
+
+def write_bed_log(path: Path, beds: str, *, of_bed: bool = False, celsius: bool = True) -> Path:
+    """A log each 2 s of runs with the bed on (1), with it off (0), and of hold tests (h), each after a rest.
+
+    The bed is switched so fast that no run's own trace shows it: its watts are what it needs on average.
+    """
+    random = np.random.default_rng(3)
+    parts: list[np.ndarray] = []
+    bed_parts: list[np.ndarray] = []
+    for bed in beds:
+        held = 0.0 if bed == "0" else 50.0
+        warm = np.full(60, 0.0 if bed == "0" else BED_W)
+        layers = 20.0 * np.sin(np.arange(660) / 7.0) + random.normal(0, 6.0, 660)
+        work = np.zeros(660) if bed == "h" else WORK_W + layers
+        bed_w = np.concatenate((np.zeros(300), warm, held + np.zeros(600)))
+        rest = np.concatenate((np.zeros(300), work))
+        wander = np.where(bed_w > 0, random.normal(0, 3.0, bed_w.size), 0.0)
+        bed_parts.append(bed_w + wander)
+        parts.append(IDLE_W + rest + random.normal(0, 0.3, rest.size))
+    bed_w = np.concatenate((*bed_parts, np.zeros(300)))
+    power = bed_w + np.concatenate((*parts, np.full(300, IDLE_W)))
+    rows = np.maximum(bed_w if of_bed else power, 0.0)
+    start = np.datetime64("2026-03-02T08:00:00")
+    stamps = start + 2 * np.arange(power.size).astype("timedelta64[s]")
+    bed_c = np.where(bed_w > 0, 60.0, 25.0)
+    head = "time,power (W)" + (",bed temperature (C)" if celsius else "")
+    lines = [
+        f"{t}Z,{p:.1f}" + (f",{c:.1f}" if celsius else "")
+        for t, p, c in zip(stamps, rows.tolist(), bed_c.tolist(), strict=True)
+    ]
+    path.write_text("\n".join((head, *lines)) + "\n", encoding="utf-8")
+    return path
+
+
+@pytest.fixture
+def user(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path) as driver:
+        driver.window.activateWindow()
+        yield driver
+
+
+def choose(user: Driver, place: int) -> str:
+    user.window.show_page("Logs")
+    user.session.select(user.run(place).id)
+    user.settle()
+    return user.run(place).id
+
+
+def machine(user: Driver, place: int = 0) -> MachineResult:
+    comparison = user.session.comparison
+    assert comparison is not None
+    machine_id = user.study.machines[place].id
+    return next(m for m in comparison.machines if m.machine_id == machine_id)
+
+
+def test_a_run_with_the_bed_off_tells_the_bed_of_the_others(user: Driver, tmp_path: Path):
+    user.drop(write_bed_log(tmp_path / "alder.csv", "1110", celsius=False))
+    assert machine(user).bed_share is None
+    last = choose(user, 3)
+    box = user.widget(QCheckBox, "stretch_bed_off")
+    assert not box.isChecked()
+    user.click("stretch_bed_off")
+    assert user.study.run(last).set_bed_off
+    told = machine(user)
+    assert [run.bed.method for run in told.included if run.bed] == ["run with the bed off"] * 3
+    assert told.bed_share is not None
+    first = told.included[0]
+    without = user.session.results[last]
+    assert not without.included
+    assert first.energy_wh is not None
+    assert without.energy_wh is not None
+    assert told.bed_share.value == pytest.approx(1 - without.energy_wh / first.energy_wh, abs=0.02)
+    user.window.show_page("Compare")
+    user.settle()
+    comparison = user.session.comparison
+    assert comparison is not None
+    assert "found by: run with the bed off" in readout(comparison, first.run_id, BED_SHARE)
+    user.do("action_undo")
+    assert not user.study.run(last).set_bed_off
+    assert machine(user).bed_share is None
+    user.do("action_redo")
+    assert machine(user).bed_share is not None
+    choose(user, 3)
+    user.click("stretch_hand_back")
+    assert not user.study.run(last).set_bed_off
+
+
+def test_the_temperature_of_the_log_stands_behind_the_field(user: Driver, tmp_path: Path):
+    user.drop(write_bed_log(tmp_path / "alder.csv", "11"))
+    run_id = choose(user, 0)
+    bed, room = (user.widget(NumberField, f"stretch_{name}_c") for name in ("bed", "room"))
+    assert (bed.text(), bed.placeholderText()) == ("", "60 by the log")
+    assert (room.text(), room.placeholderText()) == ("", "not known")
+    steps = len(user.session.history.past)
+    user.write("stretch_bed_c", "62,5")
+    user.write("stretch_room_c", "21")
+    assert (user.study.run(run_id).bed_c, user.study.run(run_id).room_c) == (62.5, 21.0)
+    assert len(user.session.history.past) == steps + 2
+    assert bed.text() == "62.5"
+    assert bed.toolTip().startswith("Set by you")
+    user.do("action_undo")
+    assert (user.study.run(run_id).bed_c, user.study.run(run_id).room_c) == (62.5, None)
+    assert room.text() == ""
+    bed.selectAll()
+    user.press(Qt.Key.Key_Delete, bed)
+    user.press(Qt.Key.Key_Return, bed)
+    assert user.study.run(run_id).bed_c is None
+    assert bed.placeholderText() == "60 by the log"
+
+
+def test_what_is_no_temperature_is_refused_with_the_reason(user: Driver, tmp_path: Path):
+    user.drop(write_bed_log(tmp_path / "alder.csv", "11"))
+    run_id = choose(user, 0)
+    before = user.study
+    for text in ("warm", "nan", "1e3", "900"):
+        user.write("stretch_bed_c", text)
+        assert user.study is before
+        assert text in user.text("stretch_why_not")
+    user.press(Qt.Key.Key_Escape, user.widget(NumberField, "stretch_bed_c"))
+    assert user.widget(NumberField, "stretch_bed_c").text() == ""
+    assert not user.window.findChild(QLabel, "stretch_why_not").isVisible()
+    user.write("stretch_bed_c", "61")
+    assert user.study.run(run_id).bed_c == 61.0
+    choose(user, 1)
+    assert user.widget(NumberField, "stretch_bed_c").text() == ""
