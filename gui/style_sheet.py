@@ -45,6 +45,7 @@ QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{ width: 0px; border: no
 QComboBox::drop-down {{ border: none; width: {s24}px; }}
 QComboBox::down-arrow {{ image: url("{chevron}"); width: {line}px; height: {line}px; }}
 QComboBox QAbstractItemView {{ background: {card}; border: 1px solid {rule}; color: {ink}; }}
+QLineEdit[wrong="true"] {{ border-color: {problem}; }}
 QLineEdit#study_name {{
     background: transparent; border: 2px solid transparent; padding: {s4}px;
     font-size: {large}px; font-weight: 600;

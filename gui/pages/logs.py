@@ -11,6 +11,7 @@ from core.results.values import Comparison
 from core.study import Log, Study
 from gui.explaining import Explaining
 from gui.look import S4, S8, S16
+from gui.pages.condition_edits import ConditionEdits
 from gui.pages.log_edits import LogEdits
 from gui.pages.page import Page, SentenceTop
 from gui.pages.stretch_actions import StretchActions
@@ -49,6 +50,7 @@ class LogsPage(Page):
         self._found = FoundPanel()
         self._explaining = Explaining(session, self._found, self._locale)
         self._stretch = StretchActions(session, self._lanes, self._strip, self)
+        self._conditions = ConditionEdits(session, self._strip.conditions, self)
         self._log_edits = LogEdits(session, self._lanes, self._panel, self._typed, self)
         self._lanes.run_picked.connect(session.select)
         self._lanes.menu_wanted.connect(self._open_menu)
@@ -135,7 +137,8 @@ class LogsPage(Page):
     def _show_stretch(self) -> None:
         run = self._stretch.selected
         result = self._session.results.get(run.id) if run is not None else None
-        self._strip.show_stretch(self._session.study, run, result, self._locale)
+        told = self._conditions.told(run)
+        self._strip.show_stretch(self._session.study, run, result, self._locale, told)
         self._stretch.set_log(self._log.id if self._log is not None else None)
         self._stretch.refresh()
 
