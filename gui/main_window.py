@@ -108,7 +108,8 @@ class MainWindow(QMainWindow):
             self._session.add_logs(logs)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        if event.mimeData().hasUrls() and any(url.isLocalFile() for url in event.mimeData().urls()):
+        is_ours = event.source() is not None  # a picture on its way out
+        if not is_ours and any(url.isLocalFile() for url in event.mimeData().urls()):
             event.acceptProposedAction()
             self._drop_hint.show_over(self._stack)
 
@@ -198,6 +199,10 @@ class MainWindow(QMainWindow):
     @Slot(object)
     def _set_bed(self, bed_c: float | None) -> None:
         self._session.apply(edits.set_bed_c(self._session.study, bed_c))
+
+    @Slot(object)
+    def _set_room(self, room_c: float | None) -> None:
+        self._session.apply(edits.set_room_c(self._session.study, room_c))
 
     # what happens
 
@@ -351,6 +356,7 @@ class MainWindow(QMainWindow):
         self._side.study_renamed.connect(self._rename_study)
         self._side.part_renamed.connect(self._rename_part)
         self._side.bed_set.connect(self._set_bed)
+        self._side.room_set.connect(self._set_room)
         self._side.field_left.connect(session.seal)
         self._welcome.add_wanted.connect(self._files.add_logs)
         self._files.logs_chosen.connect(self.add_paths)

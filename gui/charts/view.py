@@ -1,6 +1,7 @@
 """A widget that shows a figure: hover reads out the nearest run, click and arrow keys select, Ctrl+C copies.
 
-A click on a value, a double click on a run, or F1 asks how it was found.
+A click on a value, a double click on a run, or F1 asks how it was found. Pulled with the left button, the
+picture goes out of the window.
 
 Theory of operation, in three cached stages: a figure (given), its scene at the widget's size (dropped when
 figure, size or look change) and the painted scene (dropped with the scene or another device ratio). Hover and
@@ -22,7 +23,7 @@ from PySide6.QtGui import (
     QPixmap,
     QResizeEvent,
 )
-from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
+from PySide6.QtWidgets import QApplication, QSizePolicy, QToolTip, QWidget
 
 from core.figures.placing import Box
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
@@ -46,6 +47,7 @@ class ChartView(QWidget):
     leaving_out = Signal(str)  # Delete was pressed on a run
     asked = Signal(str, str, str)  # how was it found: machine id, run id or nothing, key of the measure
     copying = Signal()
+    pulled = Signal()  # the pointer has been moved with the button held: the picture is to go elsewhere
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -60,6 +62,7 @@ class ChartView(QWidget):
         self._painted: QPixmap | None = None
         self._hovered: Target | None = None
         self._selected: str | None = None
+        self._pressed: QPointF | None = None
 
     @property
     def figure(self) -> Figure | None:
@@ -217,10 +220,16 @@ class ChartView(QWidget):
         return next((v for v in values if v.box.x <= x <= v.box.right and v.box.y <= y <= v.box.bottom), None)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        x, y = event.position().x(), event.position().y()
-        is_value = self.value_at(x, y) is not None
+        at = event.position()
+        if self._pressed is not None:
+            if (at - self._pressed).manhattanLength() >= QApplication.startDragDistance():
+                self._pressed = None
+                self._hover(None)
+                self.pulled.emit()
+            return
+        is_value = self.value_at(at.x(), at.y()) is not None
         self.setCursor(Qt.CursorShape.PointingHandCursor if is_value else Qt.CursorShape.ArrowCursor)
-        self._hover(None if is_value else self.target_at(x, y))
+        self._hover(None if is_value else self.target_at(at.x(), at.y()))
 
     def leaveEvent(self, event: QEvent) -> None:
         self._hover(None)
@@ -232,14 +241,22 @@ class ChartView(QWidget):
             self.update()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        if event.button() != Qt.MouseButton.LeftButton:
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._pressed = event.position()
+        else:
             super().mousePressEvent(event)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        pressed = self._pressed
+        if event.button() != Qt.MouseButton.LeftButton or pressed is None:
+            super().mouseReleaseEvent(event)
             return
-        value = self.value_at(event.position().x(), event.position().y())
+        self._pressed = None
+        value = self.value_at(pressed.x(), pressed.y())
         if value is not None:
             self.asked.emit(value.machine_id, "", value.key)
         else:
-            target = self.target_at(event.position().x(), event.position().y())
+            target = self.target_at(pressed.x(), pressed.y())
             self._pick(None if target is None else target.run_id)
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:

@@ -33,6 +33,7 @@ from gui.explaining import Explaining
 from gui.images import clipboard_data, render
 from gui.look import S4, S8, S12, S16, current
 from gui.pages.page import Page, SentenceTop
+from gui.picture_drag import PictureDrag
 from gui.session import Session
 from gui.widgets.fairness_list import FairnessList
 from gui.widgets.found_frame import FoundFrame
@@ -76,6 +77,7 @@ class ComparePage(Page):
         self.found = FoundPanel()
         self._explaining = Explaining(session, self.found, self._locale)
         self.pictures = PictureMenu({"Comparison": self.rows, "Energy against time": self.plane}, self)
+        self.drag = PictureDrag(self.pictures, self)
         self.boundary = QComboBox()
         self.message = QLabel()
         self._lay_out()
@@ -133,7 +135,7 @@ class ComparePage(Page):
         self._save.setMenu(self.pictures.menu)
         self._copy = QPushButton("Cop&y")
         self._copy.setObjectName("copy")
-        self._copy.setToolTip("Copy the comparison's picture and its numbers (Ctrl+C on a chart)")
+        self._copy.setToolTip("Copy the picture and its numbers (Ctrl+C on a chart), or drag a chart into another program")
         self._how = QPushButton("&How was this found?")
         self._how.setObjectName("how_found")
         self._how.setProperty("role", "link")
@@ -152,6 +154,7 @@ class ComparePage(Page):
             view.picked.connect(self._session.select)
             view.leaving_out.connect(self._leave_out)
             view.asked.connect(self._explaining.ask)
+            view.pulled.connect(self._drag_out)
             view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
             view.customContextMenuRequested.connect(self._on_context_menu)
         self.rows.copying.connect(self._copy_rows)
@@ -302,6 +305,11 @@ class ComparePage(Page):
 
     def _on_context_menu(self) -> None:
         self.pictures.menu.popup(QCursor.pos())
+
+    def _drag_out(self) -> None:
+        view = self.sender()
+        if isinstance(view, ChartView):
+            self.drag.start(view)
 
     def _copy_rows(self) -> None:
         self._copy_picture(self.rows)

@@ -3,6 +3,7 @@
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QMouseEvent
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -168,3 +169,32 @@ def test_a_chart_without_a_figure_is_calm(qtbot: QtBot) -> None:
     qtbot.keyClick(view, Qt.Key.Key_Right)
     assert view.selected is None
     assert view.scene() is None
+
+
+def _drag(view: ChartView, by: QPoint) -> list[str]:
+    """Press in the middle of a run, move and let go; what was told in which order."""
+    told: list[str] = []
+    view.pulled.connect(lambda: told.append("pulled"))
+    view.picked.connect(told.append)
+    run_id = next(t.run_id for t in view.scene().targets if t.run_id)  # type: ignore[union-attr]
+    at = point_of(view, run_id)
+    QTest.mousePress(view, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, at)
+    for share in (0.5, 1.0):
+        QTest.mouseMove(view, at + by * share)
+        QApplication.processEvents()
+    QTest.mouseRelease(view, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, at + by)
+    return told
+
+
+def test_pulling_the_picture_takes_it_out_and_selects_nothing(qtbot: QtBot) -> None:
+    view, _ = shown(qtbot)
+    far = QApplication.startDragDistance()
+    assert _drag(view, QPoint(3 * far, far)) == ["pulled"]
+    assert view.selected is None
+
+
+def test_a_hand_that_trembles_still_clicks(qtbot: QtBot) -> None:
+    view, comparison = shown(qtbot)
+    (picked,) = _drag(view, QPoint(QApplication.startDragDistance() // 3, 0))
+    assert picked == view.selected
+    assert picked in {run.run_id for m in comparison.machines for run in m.runs}

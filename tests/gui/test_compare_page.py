@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QAction, QGuiApplication, QImage
+from PySide6.QtCore import QMimeData, QObject, QPoint, Qt, QUrl
+from PySide6.QtGui import QAction, QDragEnterEvent, QGuiApplication, QImage
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -16,6 +16,7 @@ from gui.jobs import Jobs
 from gui.pages.compare import ComparePage
 from gui.session import Session
 from tests.comparisons import make
+from tests.gui.driver import opened
 
 ENERGIES = {"Alder": (21.2, 21.6, 21.4, 21.5), "Birch": (25.0, 25.3, 24.9, 25.2), "Rowan": (33.1, 33.6, 33.2)}
 
@@ -292,3 +293,42 @@ def test_every_control_has_a_name_for_a_screen_reader(bench: Bench) -> None:
         if widget.focusPolicy() & Qt.FocusPolicy.TabFocus and widget.isVisible():
             text = widget.text() if isinstance(widget, QAbstractButton) else ""
             assert widget.accessibleName() or text, widget
+
+
+def test_a_chart_is_dragged_out_as_pixels_a_drawing_and_a_file(bench: Bench) -> None:
+    page = bench.page
+    assert page.rows.figure is not None
+    data = page.drag.data(page.rows, page.rows.figure)
+    (url,) = data.urls()
+    assert url.toLocalFile().endswith("/comparison.png")
+    written, given = QImage(url.toLocalFile()), QImage(data.imageData())
+    assert written.size() == given.size()
+    assert written.convertToFormat(given.format()) == given
+    assert bench.comparison().headline in written.text("Title")
+    drawing = bytes(data.data("image/svg+xml").data()).decode()
+    assert all(machine.name in drawing for machine in bench.comparison().machines)
+
+
+class _FromHere(QDragEnterEvent):
+    """A drag that began in this program: Qt knows where only while the window system drags."""
+
+    def source(self) -> QObject:
+        return self._source
+
+    def of(self, source: QObject) -> "_FromHere":
+        self._source = source
+        return self
+
+
+def test_a_picture_on_its_way_out_is_not_taken_for_a_log(qtbot: QtBot, tmp_path: Path) -> None:
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(tmp_path / "comparison.png"))])
+    given = (QPoint(9, 9), Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton)
+    with opened(qtbot, tmp_path) as user:
+        from_elsewhere = QDragEnterEvent(*given, Qt.KeyboardModifier.NoModifier)
+        from_here = _FromHere(*given, Qt.KeyboardModifier.NoModifier).of(user.window)
+        for event in (from_elsewhere, from_here):
+            event.ignore()
+            user.window.dragEnterEvent(event)
+        assert from_elsewhere.isAccepted()
+        assert not from_here.isAccepted()
