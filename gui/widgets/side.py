@@ -2,9 +2,8 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QLocale, QSize, Qt, Signal, SignalInstance
 from PySide6.QtWidgets import (
-    QDoubleSpinBox,
     QFormLayout,
     QLabel,
     QLineEdit,
@@ -13,13 +12,15 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from core.formatting import count
+from core.formatting import NumberLocale, count
+from core.results.temperatures import degrees
 from core.study import Study
 from gui.look import S4, S8, S16
+from gui.widgets.condition_row import LIMITS_C
+from gui.widgets.number_field import NumberField
 
 _WIDTH_IN_LINES = 12
-#: below every bed: stands for "not stated"
-_NO_BED_C = 0.0
+_UNKNOWN = "not stated"
 
 
 class Side(QWidget):
@@ -29,12 +30,14 @@ class Side(QWidget):
     study_renamed = Signal(str)
     part_renamed = Signal(str)
     bed_set = Signal(object)  # degC, or None where it is not known
+    room_set = Signal(object)
     field_left = Signal()
 
     def __init__(self, titles: Sequence[str], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("side")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._locale = NumberLocale(QLocale().decimalPoint())
         self._name = QLineEdit()
         self._name.setObjectName("study_name")
         self._name.setAccessibleName("Name of the study")
@@ -45,18 +48,15 @@ class Side(QWidget):
         self._part.setAccessibleName("Name of the test part")
         self._part.setToolTip("The part that is made on every machine")
         self._part.editingFinished.connect(self._rename_part)
-        self._bed = QDoubleSpinBox()
-        self._bed.setObjectName("bed_c")
-        self._bed.setAccessibleName("Bed temperature of the test")
-        self._bed.setToolTip("Bed temperature of the test, printed with the comparison")
-        self._bed.setRange(_NO_BED_C, 300.0)
-        self._bed.setDecimals(0)
-        self._bed.setSingleStep(5.0)
-        self._bed.setSuffix(" °C")
-        self._bed.setSpecialValueText("not stated")
-        self._bed.setKeyboardTracking(False)
-        self._bed.valueChanged.connect(self._set_bed)
-        self._bed.editingFinished.connect(self.field_left)
+        self._bed = self._temperature("bed_c", "bed", self.bed_set)
+        self._room = self._temperature("room_c", "room", self.room_set)
+        self._study_id = ""
+        self._why_not = QLabel()
+        self._why_not.setObjectName("side_why_not")
+        self._why_not.setProperty("role", "problem")
+        self._why_not.setWordWrap(True)
+        self._why_not.setIndent(S8)
+        self._why_not.hide()
         self._facts = QLabel()
         self._facts.setObjectName("study_facts")
         self._facts.setProperty("role", "muted")
@@ -84,8 +84,10 @@ class Side(QWidget):
         form.setContentsMargins(S8, 0, 0, S16)
         form.setSpacing(S4)
         form.addRow(_muted("Part"), self._part)
-        form.addRow(_muted("Bed"), self._bed)
+        form.addRow(_muted("Bed °C"), self._bed)
+        form.addRow(_muted("Room °C"), self._room)
         layout.addLayout(form)
+        layout.addWidget(self._why_not)
         layout.addWidget(hint)
 
     def show_study(self, study: Study, is_read_only: bool, saved_as: str) -> None:
@@ -95,13 +97,12 @@ class Side(QWidget):
             self._name.setCursorPosition(0)
         if self._part.text() != study.part and not self._part.hasFocus():
             self._part.setText(study.part)
-        bed_c = _NO_BED_C if study.bed_c is None else study.bed_c
-        if self._bed.value() != bed_c:
-            self._bed.blockSignals(True)
-            self._bed.setValue(bed_c)
-            self._bed.blockSignals(False)
-        for field in (self._name, self._part, self._bed):
-            field.setReadOnly(is_read_only)
+        for field, value_c in ((self._bed, study.bed_c), (self._room, study.room_c)):
+            text = "" if value_c is None else degrees(value_c, self._locale)
+            field.show_text(text, _UNKNOWN, of_other=study.id != self._study_id)
+        self._study_id = study.id
+        for each in (self._name, self._part, self._bed, self._room):
+            each.setReadOnly(is_read_only)
         runs = sum(run.kind == "run" for run in study.runs) + len(study.typed)
         facts = f"{count(len(study.machines), 'machine')}, {count(runs, 'run')}"
         if study.invented:
@@ -137,8 +138,17 @@ class Side(QWidget):
             self._part.setModified(False)
             self.part_renamed.emit(self._part.text())
 
-    def _set_bed(self, value: float) -> None:
-        self.bed_set.emit(None if value == _NO_BED_C else value)
+    def _temperature(self, name: str, place: str, said: SignalInstance) -> NumberField:
+        field = NumberField(name, f"Temperature of the {place} in the test, in °C", LIMITS_C)
+        field.setToolTip(f"Temperature of the {place} in the test, where a run has none of its own")
+        field.entered.connect(said)
+        field.refused.connect(self._refuse)
+        field.editingFinished.connect(self.field_left)
+        return field
+
+    def _refuse(self, why_not: str) -> None:
+        self._why_not.setText(why_not)
+        self._why_not.setVisible(bool(why_not))
 
     def _rename(self) -> None:
         if self._name.isModified():

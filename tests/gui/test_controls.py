@@ -141,3 +141,21 @@ def test_what_is_no_temperature_is_refused_with_the_reason(user: Driver, tmp_pat
     assert user.study.run(run_id).bed_c == 61.0
     choose(user, 1)
     assert user.widget(NumberField, "stretch_bed_c").text() == ""
+
+
+def test_the_temperatures_of_the_test_count_where_a_run_has_none(user: Driver, tmp_path: Path):
+    user.drop(write_bed_log(tmp_path / "alder.csv", "11", celsius=False))
+    choose(user, 0)
+    user.write("bed_c", "65")
+    user.write("room_c", "19,5")
+    assert (user.study.bed_c, user.study.room_c) == (65.0, 19.5)
+    assert user.widget(NumberField, "stretch_bed_c").placeholderText() == "65 of the test"
+    assert user.widget(NumberField, "stretch_room_c").placeholderText() == "19.5 of the test"
+    user.window.show_page("Compare")
+    user.settle()
+    assert "room at 20 °C" in user.text("conditions")
+    user.write("room_c", "mild")
+    assert "mild" in user.text("side_why_not")
+    assert user.study.room_c == 19.5
+    user.do("action_undo")
+    assert (user.study.bed_c, user.study.room_c) == (65.0, None)
