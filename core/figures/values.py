@@ -2,6 +2,7 @@
 
 from attrs import frozen
 
+from core.figures.curve_values import CurvesFigure
 from core.figures.line_up_values import LineUpFigure
 from core.figures.ticks import MOST_TICKS, tick_decimals, ticks
 from core.formatting import POINT, NumberLocale, number
@@ -68,8 +69,9 @@ class Cell:
     """One machine in one measure: a mark with its runs, or a note saying why there is no value.
 
     ``inner`` is a part of the value drawn inside its bar (the bed's watts in the mean watts);
-    ``inner_least`` is what it amounts to at least where no more is known. ``note`` is
-    short, for the chart; ``reason`` says the same at length.
+    ``inner_least`` is what it amounts to at least where no more is known. ``against`` is a value of another
+    kind to hold it against, drawn as a dashed line. ``note`` is short, for the chart; ``reason`` says the
+    same at length.
     """
 
     mark: Mark | None = None
@@ -79,6 +81,7 @@ class Cell:
     bound: Bound | None = None
     note: str = ""
     reason: str = ""
+    against: float | None = None
 
 
 @frozen
@@ -188,4 +191,4 @@ class EnergyTimeFigure:
     lines: tuple[WattLine, ...]
 
 
-Figure = ComparisonFigure | EnergyTimeFigure | LineUpFigure
+Figure = ComparisonFigure | EnergyTimeFigure | LineUpFigure | CurvesFigure

@@ -2,9 +2,11 @@
 
 from attrs import evolve, frozen
 
+from core.figures.curve_values import CurvesFigure
 from core.figures.line_up_values import LineUpFigure
 from core.figures.placing import Box
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
+from gui.charts.curves import lay_out_curves
 from gui.charts.line_up import lay_out_line_up, line_up_height
 from gui.charts.plane import lay_out_plane
 from gui.charts.rows import lay_out_rows, most_height, wished_height
@@ -41,6 +43,8 @@ def lay_out(figure: Figure, width: float, height: float, look: Look, frame: Fram
         scene = lay_out_rows(figure, area, look)
     elif isinstance(figure, LineUpFigure):
         scene = lay_out_line_up(figure, area, look)
+    elif isinstance(figure, CurvesFigure):
+        scene = lay_out_curves(figure, area, look)
     else:
         scene = lay_out_plane(figure, area, look)
     return evolve(scene, width=width, height=height, items=(*scene.items, *head, *foot))
@@ -89,7 +93,7 @@ def fitting_scale(figure: Figure, width: float, height: float, look: Look, frame
     Values standing above their marks are worth smaller text, down to `_AIRY_DOWN_TO` of what was wished for;
     below that, rows with the value beside the mark are tried from the largest text on again. At least 1.
     """
-    if isinstance(figure, EnergyTimeFigure):
+    if isinstance(figure, EnergyTimeFigure | CurvesFigure):
         return look.scale
     steps = round((look.scale - 1.0) / 0.1)
     scales = [look.scale - 0.1 * i for i in range(steps)] + [1.0]

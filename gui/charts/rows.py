@@ -309,6 +309,10 @@ class _Rows:
                 self._items.append(Fill(span, style.fill, 0.32))
                 for x in (span.x, span.right):
                     self._items.append(Line(x, span.y, x, span.bottom, style.line, 1.6))
+        if cell.against is not None:
+            x = self._x(measure, box, cell.against)
+            reach = 1.5 * half
+            self._front.append(Line(x, middle - reach, x, middle + reach, "ink", 1.6, (2.0, 1.5)))
         self._dots(measure, cell, row, Box(box.x, dots_top, box.width, dots_bottom - dots_top))
         if mark is not None:
             self._front.append(Marker(end, middle, size, row.slot))

@@ -1,0 +1,352 @@
+"""The Bed page's charts as figures: beds side by side, watts against the difference, a cooler bed in time."""
+
+import numpy as np
+
+from core.bed_quantities import (
+    HEAT_CAPACITY,
+    HELD_W,
+    SLOPE,
+    TIMES_FLOOR,
+    W_PER_DM2,
+    WARM_UP_S,
+    WARM_UP_WH,
+)
+from core.figures.compare import source_of
+from core.figures.curve_values import Between, CurvesFigure, Rest, Spot, Trend
+from core.figures.line_up_values import Scale
+from core.figures.ticks import axis_end
+from core.figures.values import Axis, Cell, ComparisonFigure, Dot, Mark, Measure, Row
+from core.formatting import POINT, NumberLocale, count, number, with_interval, with_unit
+from core.plate import Plate, loss
+from core.quantities import Quantity
+from core.results.bed_answer import conditions, headline, saving_note, saving_sentence
+from core.results.bed_compared import by_area
+from core.results.cooler_beds import Saving, Savings, course
+from core.results.holds import Beds, Held, MachineBed
+from core.results.values import Measured
+from core.study import Study
+from core.units import SECONDS_PER_HOUR, SECONDS_PER_MINUTE
+
+#: points of a curve: enough for any screen
+_POINTS = 41
+#: prints shorter than this are drawn in minutes [s]
+_IN_MINUTES_S = 2.5 * SECONDS_PER_HOUR
+_NO_TEST = "no hold test"
+
+
+def beds_figure(beds: Beds, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:
+    """One row a machine, one column a measure; those that lose most for their size first."""
+    first = by_area(beds)
+    rest = [m for m in beds.machines if m not in first]
+    rest.sort(key=lambda m: -(m.reference.power_w if m.reference else -1.0))
+    machines = (*first, *(m for m in rest if m.held), *(m for m in rest if not m.held))
+    given = (
+        (W_PER_DM2, 0, _per_area, "dashed: what a plate must lose", "dashed: floor"),
+        (HELD_W, 1, _held_w, "", ""),
+        (TIMES_FLOOR, 2, _times_floor, "", ""),
+        (WARM_UP_WH, 3, _warm_up_wh, "", ""),
+        (WARM_UP_S, 4, _warm_up_s, "", ""),
+        (HEAT_CAPACITY, 5, _heat_capacity, "", ""),
+    )
+    measures = []
+    for quantity, rank, of, legend, short in given:
+        values = [of(m) for m in machines]
+        if any(v is not None for v in values):
+            with_floor = quantity is W_PER_DM2 and any(m.floor_w for m in machines)
+            words = (legend, short) if with_floor else ("", "")
+            measures.append(_measure(quantity, rank, machines, values, words, locale))
+    return ComparisonFigure(
+        headline=headline(beds, locale),
+        conditions=conditions(beds, study, locale),
+        source=source_of(study),
+        rows=tuple(Row(m.machine_id, m.name, m.slot, _row_text(m)) for m in machines),
+        measures=tuple(measures),
+    )
+
+
+def _row_text(machine: MachineBed) -> str:
+    supply = f", {machine.supply}" if machine.supply else ""
+    return f"{count(machine.tests, 'test')}{supply}"
+
+
+def _measure(
+    quantity: Quantity,
+    rank: int,
+    machines: tuple[MachineBed, ...],
+    values: list[Measured | None],
+    words: tuple[str, str],
+    locale: NumberLocale,
+) -> Measure:
+    floors = [_floor_per_dm2(m) if quantity is W_PER_DM2 else None for m in machines]
+    ends = [(v.value + (v.u95 or 0.0)) * quantity.factor for v in values if v is not None]
+    top = axis_end((*ends, *(f for f in floors if f is not None)))
+    cells = []
+    for machine, value, floor in zip(machines, values, floors, strict=True):
+        if value is None:
+            note, reason = _lacking(machine, quantity)
+            cells.append(Cell(note=note, reason=reason))
+            continue
+        u95 = None if value.u95 is None else value.u95 * quantity.factor
+        text = with_interval(value.value, value.u95, quantity, locale)
+        dots = tuple(
+            Dot(h.run_id, v * quantity.factor, included=True, beyond=v * quantity.factor > top)
+            for h in machine.held
+            for v in [_of_hold(h, quantity)]
+            if v is not None
+        )
+        cells.append(Cell(mark=Mark(value.value * quantity.factor, u95, text), dots=dots, against=floor))
+    return Measure(
+        quantity.key,
+        Axis(quantity.name, quantity.unit, top, locale),
+        tuple(cells),
+        bars=quantity is W_PER_DM2,
+        rank=rank,
+        legend=words[0],
+        legend_short=words[1],
+    )
+
+
+def _lacking(machine: MachineBed, quantity: Quantity) -> tuple[str, str]:
+    """Why a machine has no value, in short and at length."""
+    if not machine.tests:
+        short = _NO_TEST if quantity in (W_PER_DM2, HELD_W) else ""
+        return short, f"{machine.name}: no hold test was found or marked."
+    if machine.area_dm2 is None and quantity in (W_PER_DM2, TIMES_FLOOR):
+        return "area?", f"{machine.name}: type the area of its bed below."
+    if machine.model is None:
+        return "not known", f"{machine.name}: note the bed's temperature during the test, below."
+    return "not seen", f"{machine.name}: the test began warm, or its warm-up is not in the log."
+
+
+def _of_hold(held: Held, quantity: Quantity) -> float | None:
+    """A single hold's own value, where it means the same as the machine's."""
+    if quantity is TIMES_FLOOR:
+        return held.times_floor
+    if quantity is HEAT_CAPACITY:
+        return None if held.heat_capacity is None else held.heat_capacity.value
+    return None
+
+
+def _per_area(machine: MachineBed) -> Measured | None:
+    return machine.w_per_dm2
+
+
+def _held_w(machine: MachineBed) -> Measured | None:
+    watts = machine.reference
+    return None if watts is None else Measured(watts.power_w, watts.u95_w)
+
+
+def _times_floor(machine: MachineBed) -> Measured | None:
+    if machine.reference is None or not machine.floor_w:
+        return None
+    return Measured(machine.reference.power_w / machine.floor_w, machine.reference.u95_w / machine.floor_w)
+
+
+def _warm_up(machine: MachineBed) -> Held | None:
+    """The hold that began cold, the warmest of several."""
+    cold = [h for h in machine.held if h.hold.is_first and h.hold.warm_up_wh is not None]
+    return max(cold, key=lambda h: h.difference_k or 0.0, default=None)
+
+
+def _warm_up_wh(machine: MachineBed) -> Measured | None:
+    held = _warm_up(machine)
+    if held is None or held.hold.warm_up_wh is None:
+        return None
+    return Measured(held.hold.warm_up_wh, None)
+
+
+def _warm_up_s(machine: MachineBed) -> Measured | None:
+    held = _warm_up(machine)
+    return None if held is None else Measured(held.hold.warm_up_s, None)
+
+
+def _heat_capacity(machine: MachineBed) -> Measured | None:
+    return machine.heat_capacity
+
+
+def _floor_per_dm2(machine: MachineBed) -> float | None:
+    return machine.floor_w / machine.area_dm2 if machine.floor_w and machine.area_dm2 else None
+
+
+def watts_figure(
+    beds: Beds, study: Study, machine_id: str, locale: NumberLocale = POINT
+) -> CurvesFigure | None:
+    """Watts against the difference of the bed from the room; one machine's floor and residuals with it.
+
+    Parameters
+    ----------
+    beds : Beds
+    study : Study
+    machine_id : str
+        Whose floor and residuals are shown.
+    locale : NumberLocale
+
+    Returns
+    -------
+    CurvesFigure or None
+        None where no hold has both watts and a temperature. x in K, y in W.
+    """
+    known = [m for m in beds.machines if m.model is not None]
+    if not known:
+        return None
+    spots = tuple(s for m in known for s in _spots(m))
+    chosen = next((m for m in known if m.machine_id == machine_id), known[0])
+    trends = [t for m in known for t in [_line(m)] if t is not None]
+    far = 1.08 * max(s.x for s in spots)
+    floor = _floor(chosen, beds, far)
+    if floor is not None:
+        trends.append(floor)
+    tops = [s.y + (s.u95 or 0.0) for s in spots] + [v for t in trends for v in (t.high or t.y)]
+    return CurvesFigure(
+        headline=_fit_text(chosen, locale),
+        conditions=conditions(beds, study, locale),
+        source=source_of(study),
+        x=Scale("Bed above room", "K", 0.0, far, locale),
+        y=Scale("Watts of the bed", "W", 0.0, axis_end(tuple(tops), margin=0.08), locale),
+        trends=tuple(trends),
+        spots=spots,
+        rest=_rest(chosen, locale),
+        note="band: 95 % of the line" if any(t.low for t in trends) else "",
+        facts=tuple(_fit_text(m, locale) for m in known),
+    )
+
+
+def _spots(machine: MachineBed) -> list[Spot]:
+    shown = [h for h in machine.held if h.bed_w is not None and (h.difference_k or 0.0) > 0]
+    warmest = max((h.difference_k or 0.0 for h in shown), default=0.0)
+    named = machine.model is None or machine.model.fit is None
+    return [
+        Spot(
+            h.difference_k or 0.0,
+            h.bed_w.value if h.bed_w else 0.0,
+            None if h.bed_w is None else h.bed_w.u95,
+            machine.slot,
+            h.run_id,
+            machine.machine_id,
+            str(h.number),
+            machine.name if named and h.difference_k == warmest else "",
+        )
+        for h in shown
+    ]
+
+
+def _line(machine: MachineBed) -> Trend | None:
+    """The fitted line with its band, over the held temperatures only."""
+    fit = machine.model.fit if machine.model is not None else None
+    if fit is None:
+        return None
+    x = np.linspace(fit.lowest_k, fit.highest_k, _POINTS)
+    at = [fit.at(k) for k in x.tolist()]
+    return Trend(
+        tuple(x.tolist()),
+        tuple(p.power_w for p in at),
+        machine.slot,
+        machine.name,
+        tuple(p.low_w for p in at),
+        tuple(p.high_w for p in at),
+    )
+
+
+def _floor(machine: MachineBed, beds: Beds, far_k: float) -> Trend | None:
+    if machine.area_dm2 is None:
+        return None
+    plate = Plate.square(machine.area_dm2)
+    x = np.linspace(0.0, far_k, _POINTS).tolist()
+    y = [
+        loss(plate, beds.room_c + k, beds.room_c, emissivity=beds.emissivity).total_w if k > 0 else 0.0
+        for k in x
+    ]
+    return Trend(tuple(x), tuple(y), None, f"floor of {machine.name}", is_dashed=True)
+
+
+def _rest(machine: MachineBed, locale: NumberLocale) -> Rest | None:
+    """What the fit leaves of each point."""
+    fit = machine.model.fit if machine.model is not None else None
+    if fit is None or fit.df == 0:
+        return None
+    spots = []
+    for spot in _spots(machine):
+        over_w = spot.y - fit.at(spot.x).power_w
+        spots.append(Spot(spot.x, over_w, spot.u95, spot.slot, spot.run_id, spot.machine_id, spot.key))
+    reach = 1.15 * max(abs(s.y) + (s.u95 or 0.0) for s in spots)
+    return Rest(Scale(f"Watts over the line, {machine.name}", "W", -reach, reach, locale), tuple(spots))
+
+
+def _fit_text(machine: MachineBed, locale: NumberLocale) -> str:
+    """A machine's line in words, with what it says of its slope."""
+    model = machine.model
+    if model is None:
+        return f"{machine.name}: not known"
+    if model.fit is None:
+        points = model.points
+        k, w = number(points[0].difference_k, 1, locale), number(points[0].power_w, 1, locale)
+        return f"{machine.name}: one temperature held, {w} W at {k} K above the room; a line needs two."
+    fit = model.fit
+    middle_k = (fit.lowest_k + fit.highest_k) / 2
+    slope = fit.coefficients[1] + (2 * fit.coefficients[2] * middle_k if fit.is_curve else 0.0)
+    u95 = None if fit.is_curve else fit.u95(1)
+    each = with_unit(with_interval(slope, u95, SLOPE, locale), SLOPE)
+    span = f"{number(fit.lowest_k, 0, locale)} to {number(fit.highest_k, 0, locale)} K above the room"
+    kind = "a curve: in its middle" if fit.is_curve else "a line of"
+    lies = "" if fit.is_consistent or fit.df == 0 else "; the points lie off it, so the band was widened"
+    return f"{machine.name}: {kind} {each} from {span}{lies}."
+
+
+def cooler_figure(
+    savings: Savings, study: Study, machine_id: str, locale: NumberLocale = POINT
+) -> CurvesFigure | None:
+    """Watts of one machine's bed over a print, held and made cooler; None where its bed is not known."""
+    saving, plan = savings.of(machine_id), savings.plan
+    if saving is None:
+        return None
+    times_s, watts = course(saving.first.power_w, saving.later.power_w, plan, saving.tau_s)
+    in_minutes = plan.print_s < _IN_MINUTES_S
+    unit_s = SECONDS_PER_MINUTE if in_minutes else SECONDS_PER_HOUR
+    x = tuple(t / unit_s for t in times_s)
+    held = (saving.first.power_w,) * len(x)
+    top = axis_end((saving.first.power_w, saving.later.power_w), margin=0.22)
+    price, currency = study.costs.tariff.price_per_kwh, study.costs.tariff.currency
+    return CurvesFigure(
+        headline=saving_sentence(savings, machine_id, locale, price, currency),
+        conditions=_cooler_conditions(savings, saving, locale),
+        source=source_of(study),
+        x=Scale("Time from the end of warm-up", "min" if in_minutes else "h", 0.0, x[-1] or 1.0, locale),
+        y=Scale("Watts of the bed", "W", 0.0, top, locale),
+        trends=(
+            Trend(
+                (x[0], x[-1]),
+                (held[0], held[0]),
+                saving.slot,
+                _held_text(savings, True, locale),
+                is_dashed=True,
+            ),
+            Trend(x, watts, saving.slot, _held_text(savings, False, locale)),
+        ),
+        between=Between(x, held, watts, saving.slot, _saved_text(saving, locale)),
+        facts=(saving_sentence(savings, machine_id, locale, price, currency),),
+    )
+
+
+def _held_text(savings: Savings, is_first: bool, locale: NumberLocale) -> str:
+    celsius = savings.plan.first_c if is_first else savings.plan.later_c
+    return f"{number(celsius, 0, locale)} °C"
+
+
+def _saved_text(saving: Saving, locale: NumberLocale) -> str:
+    from core.bed_quantities import SAVED_WH
+
+    if saving.saved_wh.value <= 0:
+        return ""
+    text = with_interval(saving.saved_wh.value, saving.saved_wh.u95, SAVED_WH, locale)
+    return f"saved: {with_unit(text, SAVED_WH)}"
+
+
+def _cooler_conditions(savings: Savings, saving: Saving, locale: NumberLocale) -> str:
+    """Room, cooling time, and how far the watts rest on holds."""
+    parts = [
+        f"room {number(savings.plan.room_c, 1, locale)} °C",
+        f"{number(saving.bed.cooling_s / SECONDS_PER_MINUTE, 1, locale)} min of cooling without heat",
+        "warm-up not counted",
+    ]
+    note = saving_note(savings, saving.machine_id)
+    return f"{saving.name}: {'; '.join(parts)}.{' ' + note if note else ''}"
