@@ -185,7 +185,7 @@ class _Maker:
                 margin = 0.06 * max(top - bottom, 1e-9)
                 ends[unit] = (min(bottom - margin, -margin), max(top + margin, margin))
                 continue
-            calm = self._calm_top() if unit == "W" and self.choices.fit_processing else None
+            calm = self._calm_top(panels) if unit == "W" and self.choices.fit_processing else None
             ends[unit] = (0.0, axis_end((top if calm is None else min(top, calm),)))
             if top > ends[unit][1]:
                 beyond[unit] = top
@@ -201,23 +201,23 @@ class _Maker:
             for row in rows
         )
 
-    def _calm_top(self) -> float | None:
+    def _calm_top(self, panels: Sequence[Panel]) -> float | None:
         """The greatest power that is drawn once no moving mean holds any warm-up. [W]
 
         None where warm-up fills most of what is drawn: then it is what one wants to see.
         """
-        calm: list[float] = []
-        drawn = 0
-        for strand in self.strands:
-            x, power_w = (
-                self._as_logged(strand) if self.answer.smooth_s <= 0 else self._inside(self._power(strand))
-            )
-            warm = strand.warm_s + max(self.answer.smooth_s, _SETTLED_S)
-            known = np.isfinite(power_w)
+        by_id = {s.run_id: s for s in self.strands}
+        settling_s = max(self.answer.smooth_s, _SETTLED_S)
+        top, calm, drawn = 0.0, 0, 0
+        for curve in (c for panel in panels for c in (*panel.curves, *panel.hidden) if c.run_id):
+            strand = by_id[curve.run_id]
+            known = np.isfinite(curve.y)
+            warm = float(strand.place(np.array(strand.warm_s + settling_s), self.choices.anchor))
+            values = curve.y[known & (curve.x > warm * self.factor)]
             drawn += int(known.sum())
-            moments = strand.moment_s(x / self.factor, self.choices.anchor)
-            calm += power_w[known & (moments > warm)].tolist()
-        return _AIR * max(calm) if 2 * len(calm) > drawn else None
+            calm += values.size
+            top = max(top, float(values.max(initial=0.0)))
+        return _AIR * top if 2 * calm > drawn else None
 
     def _x_ends(self) -> tuple[float, float]:
         return self.low * self.factor, self.high * self.factor

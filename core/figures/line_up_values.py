@@ -1,5 +1,7 @@
 """What a line-up shows, as frozen values in the units shown."""
 
+from functools import lru_cache
+
 from attrs import field, frozen
 
 from core.figures.ticks import tick_decimals
@@ -36,16 +38,20 @@ class Scale:
         >>> [text for _, text in Scale("Time", "min", -3.0, 40.0).ticks(5)]
         ['0', '10', '20', '30', '40']
         """
-        steps = (*(s for s in _DECIMAL_STEPS if s < 1.0), *_STEPS.get(self.unit, ()), *_DECIMAL_STEPS)
-        for step in steps:
-            first, last = -int(-self.low // step), int(self.high // step)
-            if last - first + 1 <= max(most, 1):
-                decimals = tick_decimals(step)
-                return tuple(
-                    (round(i * step, decimals), number(round(i * step, decimals), decimals, self.locale))
-                    for i in range(first, last + 1)
-                )
-        return ()
+        return _ticks(self, most)
+
+
+@lru_cache(maxsize=512)
+def _ticks(scale: Scale, most: int) -> tuple[tuple[float, str], ...]:
+    """Remembered, because a chart of many plots asks for the same ticks again and again."""
+    steps = (*(s for s in _DECIMAL_STEPS if s < 1.0), *_STEPS.get(scale.unit, ()), *_DECIMAL_STEPS)
+    for step in steps:
+        first, last = -int(-scale.low // step), int(scale.high // step)
+        if last - first + 1 <= max(most, 1):
+            decimals = tick_decimals(step)
+            places = [round(i * step, decimals) for i in range(first, last + 1)]
+            return tuple((at, number(at, decimals, scale.locale)) for at in places)
+    return ()
 
 
 @frozen

@@ -46,8 +46,10 @@ def answer(
     given: Sequence[Strand],
     comparison: Comparison,
     choices: LineUp,
-    without_trace: int = 0,
     locale: NumberLocale = POINT,
+    *,
+    without_trace: int = 0,
+    not_shown: int = 0,
 ) -> Answer:
     """Everything that is said about runs lined up as chosen.
 
@@ -57,16 +59,20 @@ def answer(
         Those that are shown; judged are those that count.
     comparison : Comparison
     choices : LineUp
+    locale : NumberLocale
     without_trace : int
         Runs that count but are only readings of a display.
-    locale : NumberLocale
+    not_shown : int
+        Runs that count and are not shown because they are too many.
     """
     smooth_s = usual_width_s(given) if choices.smooth_s is None else choices.smooth_s
     counted = [s for s in given if s.included]
     width_s = judging_width_s(counted)
     return Answer(
         headline=headline(counted or given, comparison, locale),
-        conditions=conditions(given, comparison, choices.anchor, smooth_s, without_trace),
+        conditions=conditions(
+            given, comparison, choices.anchor, smooth_s, without_trace=without_trace, not_shown=not_shown
+        ),
         smooth_s=smooth_s,
         leaves=tuple(
             leave
@@ -190,7 +196,7 @@ def _warm(least: Phases, most: Phases) -> str:
 
 def _lengths(one_s: float, other_s: float) -> str:
     """Two lengths of time against each other, in minutes where these are easy to compare."""
-    if _IN_MINUTES_FROM < min(one_s, other_s) and max(one_s, other_s) < _IN_MINUTES_TO:
+    if min(one_s, other_s) > _IN_MINUTES_FROM and max(one_s, other_s) < _IN_MINUTES_TO:
         return f"{number(one_s / 60, 0)} against {number(other_s / 60, 0)} min"
     return f"{duration(_minute(one_s))} against {duration(_minute(other_s))}"
 
@@ -234,7 +240,13 @@ def _pair(comparison: Comparison, one: str, other: str) -> Pair | None:
 
 
 def conditions(
-    given: Sequence[Strand], comparison: Comparison, anchor: Anchor, smooth_s: float, without_trace: int = 0
+    given: Sequence[Strand],
+    comparison: Comparison,
+    anchor: Anchor,
+    smooth_s: float,
+    *,
+    without_trace: int = 0,
+    not_shown: int = 0,
 ) -> str:
     """How the runs are lined up and what was done to them, in one line.
 
@@ -248,6 +260,8 @@ def conditions(
         0 for the power as it was logged. [s]
     without_trace : int
         Runs that count but are only readings of a display.
+    not_shown : int
+        Runs that count and are not shown because they are too many.
     """
     if not given:
         return ""
@@ -260,6 +274,8 @@ def conditions(
     few = [members[0].machine for members in groups.values() if len(members) < LEAST_RUNS]
     if few and len(few) < len(groups):
         told.append(f"{listed(few)}: too few runs here to say which one is odd.")
+    if not_shown:
+        told.append(f"{count(not_shown, 'more run')} can be ticked in the list.")
     if without_trace:
         told.append(f"{count(without_trace, 'typed reading')} without a trace cannot be lined up.")
     return " ".join(told)

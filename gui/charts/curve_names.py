@@ -35,7 +35,10 @@ class PanelPlace:
 
     def at(self, x: float, y: float) -> Spot:
         """Where a point of the plot lies."""
-        return float(self.x(np.array(x))), float(self.y(np.array(y)))
+        box, scale = self.box, self.panel.y
+        across = (x - self.low) / (self.high - self.low)
+        up = (y - scale.low) / (scale.high - scale.low)
+        return box.x + box.width * across, box.bottom - box.height * up
 
     def x(self, values: F64) -> F64:
         """Where values of the horizontal axis lie."""
@@ -90,6 +93,8 @@ def names(at: PanelPlace, margin: float, look: Look) -> list[Item]:
 
 def _inside(at: PanelPlace, wanted: Sequence[_Wanted], taken: tuple[Box, ...], look: Look) -> list[Item]:
     """Names within the plot, each as near to its point as there is room."""
+    if not wanted:
+        return []
     ruler, size = Ruler(look), look.px(10)
     texts = [ruler.fitted(w.name, 0.4 * at.box.width, bold=w.slot is not None) for w in wanted]
     anchors = tuple(

@@ -31,6 +31,8 @@ from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.run_picker import RunPicker
 from gui.widgets.table_card import TableCard
 
+#: of a farm only so many runs are shown until a person chooses
+MOST_SHOWN = 120
 #: keys of the jobs
 ANSWER, SPAN = "line up", "read a span"
 _EMPTY = (
@@ -74,6 +76,7 @@ class LineUpPage(Page):
         self._comparison: Comparison | None = None
         self._strands: tuple[Strand, ...] = ()
         self._typed = 0
+        self._more = 0
         self._said: _Said | None = None
         self.top = SentenceTop()
         self.bar = LineUpBar(self._locale)
@@ -97,7 +100,7 @@ class LineUpPage(Page):
         self._copy = QPushButton("Cop&y")
         self._copy.setObjectName("copy")
         self._copy.setToolTip("Copy the picture and its numbers (Ctrl+C on the chart)")
-        self._explain = QPushButton("How it is &read")
+        self._explain = QPushButton("How &it is read")
         self._explain.setObjectName("explain_line_up")
         self._explain.setProperty("role", "link")
         self.bar.add(self.leaves.button, self._save, self._copy, self._explain)
@@ -172,7 +175,9 @@ class LineUpPage(Page):
             else:
                 self._show_nothing(*(_NO_RUNS if study.logs else _NO_TRACES))
             return
-        self._strands = counted if self._chosen is None else strands(study, comparison, traces, self._chosen)
+        self._more = max(0, len(counted) - MOST_SHOWN) if self._chosen is None else 0
+        given = counted[:MOST_SHOWN]
+        self._strands = given if self._chosen is None else strands(study, comparison, traces, self._chosen)
         self._ask()
 
     def menu(self) -> QMenu:
@@ -197,11 +202,13 @@ class LineUpPage(Page):
         if self._said is not None and (self._said.strands, self._said.choices) == (given, asked):
             self._show_figure()
             return
-        typed, locale = self._typed, self._locale
+        typed, more, locale = self._typed, self._more, self._locale
 
         def work(progress: Progress) -> _Said:
             progress(0.0, "lining up runs")
-            return _Said(given, asked, answer(given, comparison, asked, typed, locale))
+            return _Said(
+                given, asked, answer(given, comparison, asked, locale, without_trace=typed, not_shown=more)
+            )
 
         self._session.jobs.start(ANSWER, work, self._on_answer)
 
@@ -217,7 +224,7 @@ class LineUpPage(Page):
         self.bar.show()
         self._body.show()
         self._blank.hide()
-        self.picker.show_runs(self._comparison, self._chosen, self._remarks())
+        self.picker.show_runs(self._comparison, self._ticked(), self._remarks())
         self.picker.select(self._session.selected)
 
     def _show_figure(self) -> None:
@@ -240,7 +247,11 @@ class LineUpPage(Page):
         counted = [s for s in said.strands if s.included]
         self.leaves.show_leaves(total_told(len({x.run_id for x in leaving}), counted), lines)
         if self._comparison is not None:
-            self.picker.show_runs(self._comparison, self._chosen, self._remarks())
+            self.picker.show_runs(self._comparison, self._ticked(), self._remarks())
+
+    def _ticked(self) -> frozenset[str] | None:
+        """What is ticked in the list; None for all that counts."""
+        return frozenset(s.run_id for s in self._strands) if self._more else self._chosen
 
     def _remarks(self) -> dict[str, str]:
         if self._said is None:

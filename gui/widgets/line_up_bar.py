@@ -30,6 +30,9 @@ _ARRANGEMENTS = {
 _REPEATS = {"runs and bands": "Runs and bands", "bands": "Bands alone", "runs": "Runs alone"}
 
 
+_HOW_TO_READ = "Drag over the chart to read a span"
+
+
 class LineUpBar(QWidget):
     """Tells what a person wants to see as a `LineUp`."""
 
@@ -46,7 +49,7 @@ class LineUpBar(QWidget):
         self.reference = _combo("reference", [])
         self.smooth = _combo("smooth", [])
         self.repeats = _combo("repeats", [(_REPEATS[r], r) for r in REPEATS])
-        self.fit = QCheckBox("&Height for processing")
+        self.fit = QCheckBox("Height for pr&ocessing")
         self.fit.setObjectName("fit_processing")
         self.fit.setToolTip(
             "Give the height to what follows warm-up; the warm-up then leaves the chart at the top"
@@ -75,13 +78,13 @@ class LineUpBar(QWidget):
         row = QHBoxLayout(span)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(S8)
-        label = QLabel("Sp&an")
+        label = QLabel("Spa&n")
         label.setBuddy(self.span_from)
         parts: tuple[QWidget, ...] = (label, self.span_from, QLabel("to"), self.span_to, self.clear)
         for part in parts:
             row.addWidget(part)
         for widget in (
-            _labelled("Line up &at", self.anchor),
+            _labelled("Line up a&t", self.anchor),
             _labelled("Sho&w", self.shown),
             _labelled("A&rrange", self.arrangement),
             self._against,
@@ -98,7 +101,7 @@ class LineUpBar(QWidget):
         for widget in widgets:
             self._flow.addWidget(widget)
         self._flow.addWidget(self.message)
-        self.message.hide()
+        self.say(_HOW_TO_READ)
 
     def say(self, text: str) -> None:
         """Say what has been done."""

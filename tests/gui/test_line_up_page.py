@@ -8,7 +8,16 @@ import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QGuiApplication, QImage, QWheelEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QComboBox, QDialog, QDoubleSpinBox, QPushButton, QTreeWidgetItem
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QComboBox,
+    QDialog,
+    QDoubleSpinBox,
+    QLabel,
+    QPushButton,
+    QTreeWidgetItem,
+)
 from pytestqt.qtbot import QtBot
 
 from core import edits
@@ -365,6 +374,33 @@ def test_an_odd_run_is_pointed_out_where_it_leaves(qtbot: QtBot, tmp_path: Path,
         assert excursion.low < 200 * 2 / 60 + 2 < excursion.high
         qtbot.mouseClick(bench.page.leaves._lines[0], Qt.MouseButton.LeftButton)
         assert driver.session.selected == bench.runs[2]
+
+
+def test_of_a_farm_only_some_runs_are_shown_until_others_are_ticked(
+    bench: Bench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("gui.pages.line_up.MOST_SHOWN", 3)
+    bench.driver.window.show_page("Compare")
+    bench.settle()
+    bench.driver.window.show_page("Line-up")
+    bench.settle()
+    assert list(bench.figure.run_ids) == bench.runs[:3]
+    assert "4 more runs can be ticked in the list." in bench.page.top.conditions.text()
+    assert bench.page.picker.ticked == set(bench.runs[:3])
+    bench.tick(bench.runs[5], ON)
+    assert set(bench.figure.run_ids) == {*bench.runs[:3], bench.runs[5]}
+    bench.page._on_chosen(None)
+    bench.settle()
+    assert list(bench.figure.run_ids) == bench.runs[:3]
+
+
+def test_no_two_controls_share_a_key(bench: Bench) -> None:
+    texts = [label.text() for label in bench.page.bar.findChildren(QLabel)]
+    texts += [button.text() for button in bench.page.bar.findChildren(QAbstractButton)]
+    texts += [action.text() for action in bench.driver.window.menuBar().actions() if action.isVisible()]
+    keys = [text[text.index("&") + 1].lower() for text in texts if "&" in text]
+    assert len(keys) > 10
+    assert sorted(keys) == sorted(set(keys))
 
 
 def test_without_a_run_the_page_says_what_to_do(qtbot: QtBot, tmp_path: Path) -> None:
