@@ -129,7 +129,7 @@ class _Gathered:
     def block(self, block: bytes | memoryview) -> None:
         table = None
         self.seen += len(block)
-        if self.form.delimiter != " ":
+        if self.form.delimiter != " " and not self.form.is_wrapped:
             table = self._arrow(block, self.kinds)
         if table is not None and not min((c.null_count for c in table.columns), default=0):
             self.blocks.append((self.rows, table.num_rows, len(block)))

@@ -2,7 +2,7 @@
 
 from attrs import frozen
 
-from core.logs.sniff import LONGEST_LINE, Form, split
+from core.logs.sniff import LONGEST_LINE, Form, split, unwrapped
 from core.logs.table import Broken
 
 _SHOWN = 300
@@ -39,6 +39,8 @@ def regular_rows(block: bytes, form: Form) -> Rows:
         text = text.rstrip(b"\r")
         if not text.strip():
             continue
+        if form.is_wrapped:
+            text = unwrapped(text.decode("utf-8", "replace")).encode()
         if len(text) > LONGEST_LINE:
             broken.append(_broken(i, text, "row.too_long", bytes=len(text)))
             continue

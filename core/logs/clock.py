@@ -7,6 +7,7 @@ known, the wall clock read as if it were UTC where it is not, and elapsed time o
 import re
 from collections.abc import Sequence
 from typing import Any, Literal
+from zoneinfo import ZoneInfo
 
 import numpy as np
 from attrs import evolve, frozen
@@ -24,6 +25,8 @@ FIRST_S, LAST_S = 631152000.0, 4102444800.0
 #: 2010 to 2040: when two-digit fields could be anything, a log is rather from then [s]
 _RECENT_S = (1262304000.0, 2208988800.0)
 _EARLIEST_S, _LATEST_S = -2208988800.0, 7258118400.0
+#: a heading that says what the fields of a clock are
+_MINUTES = re.compile(r"\bm{1,3}(?:in)?:s{1,3}", re.IGNORECASE)
 _ORDERS = {"ymd": (0, 1, 2), "dmy": (2, 1, 0), "mdy": (2, 0, 1)}
 _ORDER_NAMES = {"ymd": "year, month, day", "dmy": "day first", "mdy": "month first"}
 
@@ -57,6 +60,7 @@ class Hints:
     zone: str | None = None
     is_1904: bool = False
     preamble_date_s: float | None = None
+    heading: str = ""
     choices: Choices = NO_CHOICES
 
 
@@ -74,7 +78,9 @@ def from_timestamps(column: Any, hints: Hints, offset_s: float | None = None) ->
     seconds = sane(np.asarray(values, dtype=np.float64) / factor)
     if zone is None and offset_s is None:
         return zoned(Clocked(seconds, "local", "date and time of no stated zone", tick_of(seconds)), hints)
-    named = zone if zone not in (None, "UTC", "+00:00") and not str(zone).startswith(("+", "-")) else None
+    from core.logs.zones import is_zone
+
+    named = zone if zone not in (None, "UTC") and is_zone(str(zone)) else None
     return Clocked(
         seconds, "absolute", "instants with their offset from UTC", tick_of(seconds), offset_s or 0.0, named
     )
@@ -230,6 +236,10 @@ def _undated(found: Sequence[tuple[Group, Shape]], seconds: F64, hints: Hints) -
         return Clocked(seconds, "relative", "elapsed time as a duration", tick)
     starts_at_zero = bool(finite.size) and finite[0] < 2.0 and any(s.half < 0 for _, s in found)
     beyond = bool(finite.size) and float(finite.max()) >= 86400
+    if _MINUTES.search(hints.heading):
+        return Clocked(
+            seconds / 60, "relative", "elapsed minutes and seconds, as the heading says", tick / 60
+        )
     if hints.quantity == "elapsed" or beyond or (starts_at_zero and not _wraps(finite)):
         if found[0][1].second is None and hints.quantity == "elapsed" and _rather_minutes(finite):
             return Clocked(seconds / 60, "relative", "elapsed minutes and seconds", tick / 60)
@@ -266,16 +276,17 @@ def zoned(clocked: Clocked, hints: Hints) -> Clocked:
     zone = hints.choices.zone or hints.zone
     if zone is None or clocked.kind != "local":
         return clocked
-    from zoneinfo import ZoneInfo
+    from core.logs.zones import fixed_offset_s, is_zone, utc_of
 
-    try:
-        info = ZoneInfo(zone)
-    except (KeyError, ValueError, OSError):
+    offset_s = fixed_offset_s(zone)
+    if offset_s is not None:
+        seconds = clocked.seconds - offset_s
+        reason = f"{clocked.reason}, {zone} stated"
+        return evolve(clocked, seconds=seconds, kind="absolute", offset_s=offset_s, reason=reason)
+    if not is_zone(zone):
         problem = Problem("log.zone_unknown", Severity.CAUTION, hints.file, facts={"zone": zone})
         return evolve(clocked, problems=(*clocked.problems, problem))
-    from core.logs.zones import utc_of
-
-    seconds = utc_of(clocked.seconds, info)
+    seconds = utc_of(clocked.seconds, ZoneInfo(zone))
     return evolve(
         clocked, seconds=seconds, kind="absolute", zone=zone, reason=f"{clocked.reason}, zone {zone} stated"
     )

@@ -4,6 +4,7 @@ Rules: Arrow reads regular lines; odd lines are looked at one by one and set asi
 """
 
 import json
+from itertools import pairwise
 from typing import Any
 
 from attrs import evolve
@@ -11,11 +12,16 @@ from attrs import evolve
 from core.logs import text
 from core.logs.containers import Item, refused, table_of_arrow
 from core.logs.reading import REFUSED_KEPT
+from core.logs.sniff import cell_kind
 from core.logs.table import Broken, Table
 from core.problems import Problem
 
 #: deeper nesting than this is no log
 DEEPEST = 40
+#: keys of an object that are looked at, and fewer than this are no times
+_KEYS, _FEWEST_KEYS = 200, 8
+#: lines from whose values it is told which of them are times
+_FIRST_LINES = 1 << 16
 #: most bytes of an array of objects, which has to be read whole
 MOST_ARRAY = 1 << 28
 
@@ -51,16 +57,35 @@ def _lines_by_arrow(body: bytes) -> Table | None:
     from pyarrow import json as arrow_json
 
     try:
+        first = body[: body.find(b"\n", _FIRST_LINES) + 1] or body
+        told = arrow_json.read_json(pa.BufferReader(first), arrow_json.ReadOptions(use_threads=False))
         arrow = arrow_json.read_json(
             pa.BufferReader(body),
             read_options=arrow_json.ReadOptions(block_size=1 << 22, use_threads=len(body) > 1 << 20),
-            parse_options=arrow_json.ParseOptions(newlines_in_values=False),
+            parse_options=arrow_json.ParseOptions(
+                newlines_in_values=False, explicit_schema=_with_stamps_as_text(told.schema)
+            ),
         )
     except (pa.ArrowInvalid, pa.ArrowNotImplementedError):
         return None
     if arrow.num_rows != body.count(b"\n") + 1:
         return None
     return table_of_arrow(arrow)
+
+
+def _with_stamps_as_text(schema: Any) -> Any:
+    """The time columns of a schema as text: Arrow would drop the offset from UTC that stamps state."""
+    import pyarrow as pa
+
+    def plain(kind: Any) -> Any:
+        if pa.types.is_timestamp(kind):
+            return pa.string()
+        if pa.types.is_struct(kind):
+            return pa.struct([pa.field(f.name, plain(f.type)) for f in kind])
+        return kind
+
+    fields = [(f.name, f.type, plain(f.type)) for f in schema]
+    return pa.schema([(name, kind) for name, was, kind in fields if kind != was])
 
 
 def _lines(body: bytes, name: str) -> Table | Problem:
@@ -110,7 +135,12 @@ def _rows_of(value: Any, depth: int) -> list[dict[str, Any]]:
     if isinstance(value, list):
         rows = [_flat(v) for v in value if isinstance(v, dict)]
         if len(rows) > 0.5 * len(value):
-            return rows
+            inner = [
+                {**told, **row}
+                for told, v in zip(rows, (v for v in value if isinstance(v, dict)), strict=True)
+                for row in _longest(v, depth)
+            ]
+            return inner if len(inner) > 2 * len(rows) else rows
         lists = [v for v in value if isinstance(v, list)]
         if lists and len(lists) == len(value):
             width = max(len(v) for v in lists)
@@ -123,11 +153,30 @@ def _rows_of(value: Any, depth: int) -> list[dict[str, Any]]:
         plain = {k: v for k, v in columns.items() if v and not isinstance(v[0], dict | list)}
         if len(plain) >= 2 and len({len(v) for v in plain.values()}) == 1:
             return [dict(zip(plain, row, strict=True)) for row in zip(*plain.values(), strict=True)]
-        for v in sorted(value.values(), key=lambda v: -len(v) if isinstance(v, list) else 0):
-            found = _rows_of(v, depth + 1) if isinstance(v, list | dict) else []
-            if found:
-                return found
+        return _keyed(value) or _longest(value, depth)
     return []
+
+
+def _longest(value: dict[str, Any], depth: int) -> list[dict[str, Any]]:
+    """The rows of the longest list inside an object."""
+    for v in sorted(value.values(), key=lambda v: -len(v) if isinstance(v, list) else 0):
+        found = _rows_of(v, depth + 1) if isinstance(v, list | dict) else []
+        if found:
+            return found
+    return []
+
+
+def _keyed(value: dict[str, Any]) -> list[dict[str, Any]]:
+    """An object whose keys are times, as rows; empty when they are none."""
+    kinds = {cell_kind(k) for k in list(value)[:_KEYS]}
+    if len(value) < _FEWEST_KEYS or not (kinds == {"stamp"} or (kinds == {"number"} and _rise(value))):
+        return []
+    return [{"time": k, **(_flat(v) if isinstance(v, dict) else {"value": v})} for k, v in value.items()]
+
+
+def _rise(value: dict[str, Any]) -> bool:
+    keys = [float(k) for k in list(value)[:_KEYS] if k.replace(".", "", 1).isdigit()]
+    return len(keys) > 2 and all(b > a for a, b in pairwise(keys))
 
 
 def _array(body: bytes, name: str) -> Table | Problem:

@@ -3,6 +3,7 @@
 Rules: columns keep the units they were written in; nothing is put in order or repaired here.
 """
 
+import re
 from collections.abc import Mapping
 from typing import Any
 
@@ -57,8 +58,9 @@ def sort_out(table: Table, roles: Roles, seconds: F64, decimal: str) -> list[Raw
 
 
 def _columns(table: Table, roles: Roles, seconds: F64) -> list[Raw]:
-    powers = _preferred([r for r in roles.of("power") if table.numbers(r.position) is not None])
-    energies = [r for r in roles.of("energy") if table.numbers(r.position) is not None]
+    powers = _without_parts([r for r in roles.of("power") if table.numbers(r.position) is not None])
+    powers = _preferred(powers)
+    energies = _without_parts([r for r in roles.of("energy") if table.numbers(r.position) is not None])
     energies = [r for r in energies if r.meaning.period not in PAST] or energies
     named = {plain(r.meaning.rest) for r in powers}
     wide = len(powers) > 1 and len(named) == len(powers)
@@ -133,6 +135,15 @@ def _preferred(powers: list[Role]) -> list[Role]:
             seen.add(key)
             out.append(r)
     return sorted(out, key=lambda r: r.position)
+
+
+_PHASE = re.compile(r"\b(?:l[123]|(?:phase|ph) ?[abc123])\b")
+
+
+def _without_parts(columns: list[Role]) -> list[Role]:
+    """Without the phases of one supply where their total stands beside them."""
+    whole = [r for r in columns if not _PHASE.search(plain(r.name))]
+    return whole if whole and len(columns) - len(whole) > 1 else columns
 
 
 def _best_counter(energies: list[Role]) -> Role | None:

@@ -7,6 +7,7 @@ import numpy as np
 
 from core.logs import stamps
 from core.logs.clock import FIRST_S, FIRST_YEAR, LAST_S, LAST_YEAR, Clocked, Hints, sane, tick_of, zoned
+from core.logs.zones import is_zone
 from core.traces import F64
 
 _UNIX_FORMS = (
@@ -37,6 +38,7 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
         return zoned(
             Clocked(compact, "local", "digits of year, month, day, hour, minute", tick_of(compact)), hints
         )
+    zone = hints.choices.zone
     for factor, name in _UNIX_FORMS:
         if FIRST_S * factor <= middle <= LAST_S * factor:
             seconds = values / factor
@@ -44,7 +46,7 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
                 np.where((seconds > FIRST_S) & (seconds < LAST_S), seconds, np.nan),
                 "absolute", f"{name}: the middle value {middle:.0f} is a moment of our time so",
                 tick_of(seconds),
-                zone=hints.choices.zone,
+                zone=zone if zone and is_zone(zone) else None,
             )  # fmt: skip
     if _is_serial(finite, hints):
         origin = _SERIAL_1904 if hints.is_1904 else _SERIAL_1900

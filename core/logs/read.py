@@ -242,12 +242,14 @@ def _from_table(item: containers.Item, name: str, choices: Choices) -> _Read | P
         return Problem(
             "log.no_rows", Severity.ERROR, name, facts={"first_line": ", ".join(table.names)[:120]}
         )
-    told = roles.assign(table.names, sample_of(table), ".", choices)
+    cells = sample_of(table)
+    told = roles.assign(table.names, cells, ".", choices)
     if told is None:
         return _no_time(table.names, name, 0)
     if not told.has_load():
         return _no_load(table.names, name)
-    table, decimal = containers.with_numbers(table, [w == "number" for w in told.wanted()])
+    kinds = body.kinds_of(cells, told.wanted(), ".")
+    table, decimal = containers.with_numbers(table, [k == "number" for k in kinds])
     zone = zone_named_in(" ".join(table.names[p] for p in told.time))
     hints = evolve(_hints(told, name, decimal, choices, zone, ()), is_1904=item.is_1904)
     return _Read(
@@ -261,7 +263,7 @@ def _hints(
 ) -> Hints:
     first = told.all[told.time[0]]
     date = clock.date_in(preamble)
-    return Hints(name, first.quantity, first.unit, decimal, zone, False, date, choices)
+    return Hints(name, first.quantity, first.unit, decimal, zone, False, date, first.name, choices)
 
 
 def _no_time(names: tuple[str, ...], name: str, row: int) -> Problem:

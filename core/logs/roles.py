@@ -155,7 +155,7 @@ def _propose(position: int, name: str, cells: Sequence[str], decimal: str) -> Ro
         from core.logs.words import unit_of
 
         by_cell = unit_of(cell_unit)[0]
-        if not quantity or quantity == "channel":
+        if not quantity or quantity == "channel" or by_cell == "share":
             quantity = by_cell
     return Role(position, name, evolve(said, quantity=quantity), kind, cell_unit)
 

@@ -36,12 +36,16 @@ _DATE = (
 )
 _HALF = r"(?:\s?(?:[AaPp]\.?\s?[Mm]\.?|午前|午後))?"
 _CLOCK = rf"\d{{1,6}}[:.h時]\s?\d\d(?:[:.m分]\s?\d\d(?:[.,]\d{{1,9}})?[秒s]?|分)?{_HALF}"
-_ZONE = r"(?:\s?(?:Z|[A-Z]{2,5}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?))?"
+_ZONE = r"(?:\s?(?:Z|Uhr|[A-Z]{2,5}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?))?"
+#: a weekday in brackets, or "at" in some language, between date and clock time
+_BETWEEN = r"(?:,?\s\(?[^\W\d_]{1,10}\.?\)?,?(?=\s))?"
 _STAMP = re.compile(
-    rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:(?:T|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
-    r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?:\d+D)?(?:T[\dHMS.,]+)?$"
+    rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:T|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
+    r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?=\d|T\d)(?:\d+D)?(?:T[\dHMS.,]+)?$"
     r"|^\d+(?: days?,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
 )
+#: what a second line of headings may say besides a unit
+_AGGREGATES = frozenset({"last", "first", "smp", "sum", "count", "instantaneous", "letzter", "dernier"})
 _COMMENT = re.compile(r"^\s*(?:#|//|;|%|--|\*|!)")
 
 
@@ -62,6 +66,8 @@ class Form:
         One heading a column; ``"column 2"`` where there is none.
     sample : tuple of tuple of str
         Rows of values, for deciding what columns mean.
+    is_wrapped : bool
+        Every line stands in quotes as a whole, as a spreadsheet leaves lines that it took for one cell.
     preamble : tuple of str
         Lines before the headings.
     reasons : tuple of (choice, text)
@@ -75,6 +81,7 @@ class Form:
     sample: tuple[tuple[str, ...], ...]
     preamble: tuple[str, ...] = ()
     reasons: tuple[tuple[str, str], ...] = ()
+    is_wrapped: bool = False
 
 
 def cell_kind(cell: str) -> str:
@@ -115,6 +122,9 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     Form or None
         None when no delimiter gives rows of values.
     """
+    is_wrapped = _are_wrapped(lines)
+    if is_wrapped:
+        lines, later = [unwrapped(x) for x in lines], [unwrapped(x) for x in later]
     tried = [choices.delimiter] if choices.delimiter else list(DELIMITERS)
     best: tuple[float, int, str, int, float] | None = None
     picked = [x for x in (*lines, *later) if x.strip()]
@@ -156,7 +166,23 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
         ("decimal", why),
         *form.reasons,
     )
-    return evolve(form, decimal=sign, sample=tuple(tuple(r) for r in body), reasons=reasons)
+    sample = tuple(tuple(r) for r in body)
+    return evolve(form, decimal=sign, sample=sample, reasons=reasons, is_wrapped=is_wrapped)
+
+
+def unwrapped(line: str) -> str:
+    """A line without the quotes around the whole of it; quotes doubled inside become single."""
+    bare = line.strip()
+    if len(bare) > 1 and bare[0] == bare[-1] == '"':
+        return bare[1:-1].replace('""', '"')
+    return line
+
+
+def _are_wrapped(lines: list[str]) -> bool:
+    full = [x.strip() for x in lines if x.strip()]
+    quoted = sum(len(x) > 1 and x[0] == x[-1] == '"' and '"' not in x[1:-1].replace('""', "") for x in full)
+    parted = sum(any(d in x for d in DELIMITERS) for x in full)
+    return len(full) > 2 and quoted > 0.9 * len(full) and parted > 0.9 * len(full)
 
 
 def _judge(picked: list[str], delimiter: str) -> tuple[int, float, float, int]:
@@ -203,6 +229,7 @@ def _with_headings(
 ) -> Form:
     header: int | None = None
     units: list[str] | None = None
+    said: list[str] = []
     if choices.header_row is not None:
         header = choices.header_row - 1 if choices.header_row > 0 else None
         first = max(first, (header or 0) + 1) if header is not None else first
@@ -214,6 +241,9 @@ def _with_headings(
             if _is_units(row) and units is None and _heading_above(rows, i, width):
                 units = row
                 continue
+            if _is_qualifying(row) and _heading_above(rows, i, width):
+                said = [c.strip().strip('"') for c in row]
+                continue
             header = i
             break
     names = [f"column {i + 1}" for i in range(width)]
@@ -224,6 +254,7 @@ def _with_headings(
             found[0] = found[0].lstrip("# ")
         for i, name in enumerate(found[:width]):
             unit = units[i].strip(" []()") if units else ""
+            name = f"{name} {said[i]}".strip() if said else name
             names[i] = (f"{name} [{unit}]" if unit and unit != "-" else name) or names[i]
         why = f"line {header + 1} is the last line of words before the values" + (
             ", units below it" if units else ""
@@ -258,6 +289,18 @@ def _is_units(row: list[str]) -> bool:
     return bool(full) and len(known) >= max(1, len(full) - 1) and any(unit_of(c)[1] for c in full)
 
 
+def _is_qualifying(row: list[str]) -> bool:
+    """Whether a row only says of each heading that it is a mean, a maximum or the like."""
+    full = [c.strip().strip('"').strip(" []()") for c in row if c.strip()]
+    return bool(full) and all(c in _AGGREGATES or meaning(c).statistic for c in map(str.casefold, full))
+
+
 def _heading_above(rows: list[list[str]], i: int, width: int) -> bool:
-    above = _fit(rows[i - 1], width) if i else None
-    return above is not None and any(meaning(c.strip('"')).quantity for c in above) and not _is_values(above)
+    """Whether one of the two rows above is a row of headings."""
+    for j in range(i - 1, max(-1, i - 3), -1):
+        above = _fit(rows[j], width)
+        if above is not None and not _is_values(above):
+            told = [meaning(c.strip('"')).quantity for c in above if unit_of(c.strip(" []()"))[1] == ""]
+            if any(told):
+                return True
+    return False

@@ -206,6 +206,8 @@ def _shape(
         widths = [4, 2, 2]
     if hour is None and not month and len(runs) != 3:
         return None
+    if month and len(runs) == 3 and hour is not None:  # not a month but a weekday that is written like one
+        month = 0
     if month and len(runs) >= 2:
         return Shape(tuple(runs[:2]), month, hour, minute, second, fraction, None, half, offset, zone_s)
     if len(runs) == 3 and all(w in (1, 2, 4) for w in widths) and widths.count(4) <= 1:
@@ -258,8 +260,10 @@ def seconds_of_day(group: Group, shape: Shape) -> F64:
     wrong = np.zeros(total.shape, dtype=bool)
     if not shape.is_duration:
         wrong = (minute > 59) | (second > 59)
-    if shape.date:
-        wrong |= hour > 23
+    if (
+        shape.date
+    ):  # midnight at the end of a day may be written as 24:00:00 (ISO 8601:2004, 4.2.3, from memory)
+        wrong |= (hour > 23) & ((hour != 24) | (minute > 0) | (second > 0))
     if wrong.any():
         total[wrong] = np.nan
     return total

@@ -60,6 +60,9 @@ UNITS: dict[str, tuple[str, str]] = {
     "°f": ("temperature", "degF"),
     "degf": ("temperature", "degF"),
     "hz": ("frequency", "Hz"),
+    "%": ("share", "%"),
+    "percent": ("share", "%"),
+    "prozent": ("share", "%"),
     "s": ("time", "s"),
     "sec": ("time", "s"),
     "secs": ("time", "s"),
@@ -256,7 +259,7 @@ _BRACKET = re.compile(r"[\[(<{]\s*([^\[\](){}<>]{1,12}?)\s*[\])>}]")
 _SLASH = re.compile(r"/\s*(°?[A-Za-zµ·.]{1,5})\s*$")
 _IN = re.compile(r"\bin\s+(°?[A-Za-zµ·.]{1,8})\s*$")
 _CAMEL = re.compile(r"(?<=[a-z][a-z])([kK]?[Ww]h|[kKm]?W)\s*$")
-_TAIL = re.compile(r"(?:^|[\s_.,:\-])(°?[A-Za-zµ·]{1,12}|℃)\s*$")
+_TAIL = re.compile(r"(?:^|[\s_.,:\-])(°?[A-Za-zµ·]{1,12}|℃|%)\s*$")
 
 
 def unit_of(text: str) -> tuple[str, str]:
@@ -343,6 +346,7 @@ def _settle(by_word: str, by_unit: str, unit: str, place: str) -> str:
         "voltage",
         "temperature",
         "frequency",
+        "share",
     }:
         if by_unit == "power" and by_word in {"apparent power", "reactive power"}:
             return by_word
@@ -378,14 +382,15 @@ def _rest(bare: str, used: str) -> str:
 
 
 def zone_named_in(text: str) -> str | None:
-    """A time zone named in a heading or in the lines above it: ``"UTC"`` or an IANA name."""
-    from zoneinfo import ZoneInfo
+    """A time zone named in a heading or in the lines above it: ``"UTC+02:00"``, ``"UTC"`` or an IANA name."""
+    from core.logs.zones import is_zone
 
     for match in re.finditer(
         r"\b(?:Africa|America|Asia|Atlantic|Australia|Europe|Indian|Pacific)/[A-Za-z_/+-]+", text
     ):
-        try:
-            return str(ZoneInfo(match.group(0)))
-        except (KeyError, ValueError, OSError):
-            continue
-    return "UTC" if re.search(r"\b(?:UTC|GMT|Zulu)\b(?!\s*[+-]\s*\d)", text) else None
+        if is_zone(match.group(0)):
+            return match.group(0)
+    offset = re.search(r"\b(?:UTC|GMT)\s?[+\-−]\s?\d{1,2}(?::?\d\d)?\b", text)
+    if offset:
+        return offset.group(0)
+    return "UTC" if re.search(r"\b(?:UTC|GMT|Zulu)\b", text) else None

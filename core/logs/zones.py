@@ -1,5 +1,6 @@
 """Wall clocks of a known zone turned into instants, through both changes of the year."""
 
+import re
 from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
@@ -8,6 +9,31 @@ import numpy as np
 from core.traces import F64
 
 _HOUR = 3600
+_FIXED = re.compile(r"^(?:UTC|GMT)\s?([+\-−])\s?(\d{1,2})(?::?(\d\d))?$", re.IGNORECASE)
+
+
+def is_zone(name: str) -> bool:
+    """Whether there is a zone of this (IANA) name."""
+    try:
+        ZoneInfo(name)
+    except (KeyError, ValueError, OSError):
+        return False
+    return True
+
+
+def fixed_offset_s(name: str) -> float | None:
+    """Offset from UTC of a name such as ``"UTC+02:00"``, None when it is none. [s]
+
+    Examples
+    --------
+    >>> fixed_offset_s("GMT-3:30")
+    -12600.0
+    """
+    match = _FIXED.match(name.strip())
+    if match is None:
+        return None
+    sign = 1.0 if match.group(1) == "+" else -1.0
+    return sign * (int(match.group(2)) * 3600.0 + int(match.group(3) or 0) * 60.0)
 
 
 def utc_of(wall_s: F64, zone: ZoneInfo) -> F64:

@@ -4,7 +4,13 @@ import numpy as np
 import pytest
 
 from core.logs import Reading, read_bytes
-from tests.core.logs import shapes_of_clocks, shapes_of_columns, shapes_of_files, shapes_of_text
+from tests.core.logs import (
+    shapes_from_life,
+    shapes_of_clocks,
+    shapes_of_columns,
+    shapes_of_files,
+    shapes_of_text,
+)
 from tests.core.logs.corpus import Case, Machine
 
 CASES = [
@@ -12,6 +18,7 @@ CASES = [
     *shapes_of_clocks.cases(),
     *shapes_of_columns.cases(),
     *shapes_of_files.cases(),
+    *shapes_from_life.cases(),
 ]
 
 
