@@ -20,10 +20,11 @@ _MAX_DECIMALS = 6
 
 @frozen
 class NumberLocale:
-    """How numbers are written: the decimal mark and what parts thousands."""
+    """How numbers are written: the decimal mark, what parts thousands, and where a currency's sign stands."""
 
     decimal: str = "."
     group: str = ""
+    money_first: bool = False
 
 
 POINT = NumberLocale()

@@ -38,6 +38,16 @@ DURATION = Quantity("seconds", "Duration", "min", factor=1 / 60, decimals=1, hig
 BED_SHARE = Quantity("bed_share", "Bed share", "%", factor=100.0, decimals=0)
 STANDBY_W = Quantity("standby_w", "Standby power", "W", decimals=1, higher_is_better=False)
 
+#: quantities of the page on standby and cost
+STANDBY_MEAN_W = Quantity("standby_mean_w", "Standby power", "W", decimals=2, higher_is_better=False)
+STANDBY_KWH = Quantity("standby_kwh", "Standby of a year", "kWh", decimals=0, higher_is_better=False)
+STANDBY_COST = Quantity("standby_cost", "Cost of a year", "", decimals=2, higher_is_better=False)
+PRINT_KWH = Quantity("print_kwh", "Energy of the print", "kWh", decimals=2, higher_is_better=False)
+PRINT_COST = Quantity("print_cost", "Its electricity", "", decimals=2, higher_is_better=False)
+PRINT_PRICE = Quantity("print_price", "Price of the print", "", decimals=2, higher_is_better=False)
+PRINT_CO2 = Quantity("print_co2", "CO2 of the print", "g", decimals=0, higher_is_better=False)
+PART_COST = Quantity("part_cost", "Electricity of a part", "", decimals=4, higher_is_better=False)
+
 #: in the order of the comparison's columns
 QUANTITIES: tuple[Quantity, ...] = (ENERGY, PARTS_PER_KWH, MEAN_W, DURATION, BED_SHARE, STANDBY_W)
 

@@ -262,10 +262,10 @@ def _clock_times(zone: tzinfo, minutes: frozenset[int], start_s: float, end_s: f
             # a time that comes twice, or never, has two meanings; a needless edge costs nothing
             found.update((wall.timestamp(), wall.replace(fold=1).timestamp()))
         day += timedelta(days=1)
-    return np.array(sorted(found | set(_turns(zone, start_s, end_s))))
+    return np.array(sorted(found | set(turns_between(zone, start_s, end_s))))
 
 
-def _turns(zone: tzinfo, start_s: float, end_s: float) -> list[float]:
+def turns_between(zone: tzinfo, start_s: float, end_s: float) -> list[float]:
     """Moments at which the clock of a zone is put, to the second. [s]"""
 
     def offset(at_s: float) -> timedelta | None:
