@@ -1,5 +1,6 @@
 """What a line-up shows, as frozen values in the units shown."""
 
+import math
 from functools import lru_cache
 
 from attrs import field, frozen
@@ -50,6 +51,11 @@ def _ticks(scale: Scale, most: int) -> tuple[tuple[float, str], ...]:
         if last - first + 1 <= max(most, 1):
             decimals = tick_decimals(step)
             places = [round(i * step, decimals) for i in range(first, last + 1)]
+            if places == [0.0] and most > 1 and scale.high > 0:
+                # zero alone is no scale: the largest number of one digit goes with it
+                unit = 10.0 ** math.floor(math.log10(scale.high))
+                places.append(math.floor(scale.high / unit) * unit)
+                decimals = tick_decimals(unit)
             return tuple((at, number(at, decimals, scale.locale)) for at in places)
     return ()
 

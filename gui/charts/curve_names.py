@@ -19,6 +19,8 @@ _NEAR_BORDER = 0.08
 _KEPT_CLEAR = 40
 #: a margin for names takes no more than this part of the chart
 _WIDEST_MARGIN = 0.25
+#: and a name within a plot no more than this part of its width
+_WIDEST_NAME = 0.55
 
 Spot = tuple[float, float]
 
@@ -96,7 +98,7 @@ def _inside(at: PanelPlace, wanted: Sequence[_Wanted], taken: tuple[Box, ...], l
     if not wanted:
         return []
     ruler, size = Ruler(look), look.px(10)
-    texts = [ruler.fitted(w.name, 0.4 * at.box.width, bold=w.slot is not None) for w in wanted]
+    texts = [ruler.fitted(w.name, _WIDEST_NAME * at.box.width, bold=w.slot is not None) for w in wanted]
     anchors = tuple(
         Anchor(
             *w.spot,

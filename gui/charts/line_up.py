@@ -10,7 +10,7 @@ from gui.look import Look
 #: heights of one plot: below the first nothing is seen, the second is wished for [text heights]
 _LEAST_PLOT, _WISHED_PLOT = 2.4, 4.4
 #: a single row of plots is higher than one of many [text heights]
-_LEAST_ALONE, _WISHED_ALONE = 11.0, 20.0
+_LEAST_ALONE, _WISHED_ALONE = 7.5, 11.0
 #: one tick label along the axes needs this much room [text heights]
 _X_TICK_ROOM, _Y_TICK_ROOM = 4.2, 2.0
 #: strips of the operating states, one under the other [px at scale 1]

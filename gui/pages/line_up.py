@@ -105,7 +105,7 @@ class LineUpPage(Page):
         self._explain.setProperty("role", "link")
         self.bar.add(self.leaves.button, self._save, self._copy, self._explain)
         inner = QWidget()
-        content = self._content = QVBoxLayout(inner)
+        content = QVBoxLayout(inner)
         content.setContentsMargins(S16, S4, S8, S12)
         content.setSpacing(S12)
         content.addWidget(self.leaves)
@@ -319,8 +319,6 @@ class LineUpPage(Page):
         table = span_table(readings, told, self._locale)
         note = f"Read {told}. 95 % intervals; the mean of a machine's runs holds their spread."
         self.table.show_table(table, note, self._locale.decimal)
-        self._content.activate()
-        self._scroll.ensureWidgetVisible(self.table, 0, S8)
 
     # leaving out, copying
 

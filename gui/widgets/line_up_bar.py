@@ -130,6 +130,8 @@ class LineUpBar(QWidget):
         with QSignalBlocker(self.fit):
             self.fit.setChecked(choices.fit_processing)
         self.fit.setVisible(not is_difference and choices.shown != "running energy")
+        if choices.span is not None and self.message.text() == _HOW_TO_READ:
+            self.say("")
         self._show_span()
 
     def _show_span(self) -> None:
