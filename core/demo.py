@@ -3,6 +3,7 @@
 from typing import Final
 
 from core import edits
+from core.bed_supply import Supply
 from core.study import Study
 
 STUDY_ID: Final = "demo"
@@ -13,6 +14,14 @@ METERS: Final = {"Meter 1": ("Alder", "Birch", "Cedar"), "Meter 2": ("Hazel", "R
 #: what both are stated to be good for: half-widths of a rectangular distribution [%], [W]
 STATED_PERCENT: Final = 1.0
 STATED_W: Final = 0.3
+#: what is known of the beds: area of one face [dm2], and what feeds it
+BEDS: Final[dict[str, tuple[float, Supply]]] = {
+    "Alder": (1.2, "low voltage"),
+    "Birch": (1.1, "low voltage"),
+    "Cedar": (0.8, "low voltage"),
+    "Hazel": (1.4, "mains"),
+    "Rowan": (1.2, "low voltage"),
+}
 
 
 def demo_study(study_id: str = STUDY_ID) -> Study:
@@ -40,3 +49,18 @@ def with_stated_meters(study: Study) -> Study:
         if meter.id not in used:
             study = edits.remove_meter(study, meter.id).study
     return study
+
+
+def with_known_beds(study: Study) -> Study:
+    """The demo study with the areas of its beds, and what feeds them."""
+    for machine in study.machines:
+        if machine.name in BEDS:
+            area_dm2, supply = BEDS[machine.name]
+            study = edits.set_bed_area(study, machine.id, area_dm2).study
+            study = edits.set_bed_supply(study, machine.id, supply).study
+    return study
+
+
+def with_what_is_known(study: Study) -> Study:
+    """The demo study with everything that its logs do not say: meters, beds."""
+    return with_known_beds(with_stated_meters(study))

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from core.command import UNREADABLE, Images, comparison_text, run, say, write
-from core.demo import demo_study, with_stated_meters
+from core.demo import demo_study, with_what_is_known
 from core.places import demo_folder
 
 NO_SCREEN = "No screen was found, so the comparison is printed here."
@@ -17,7 +17,7 @@ def show_demo(images: Images) -> int:
     from core.comparing import gather
 
     gathered = gather([demo_folder() / "logs"], start=demo_study())
-    study = with_stated_meters(gathered.study)
+    study = with_what_is_known(gathered.study)
     comparison = gathered.comparison_of(study)
     say(NO_SCREEN)
     say("All numbers of this demonstration are invented.\n")

@@ -13,7 +13,7 @@ from PySide6.QtCore import QObject, Signal
 
 from core import edits
 from core.activity import Activity
-from core.demo import demo_study, with_stated_meters
+from core.demo import demo_study, with_what_is_known
 from core.edits import Edit
 from core.history import History
 from core.places import demo_folder
@@ -208,13 +208,13 @@ class Session(QObject):
         path = self._folder / DEMO_NAME
         if path.exists() and self.open(path):
             if not self.study.logs:
-                self.add_logs([demo_folder() / "logs"], with_stated_meters)
+                self.add_logs([demo_folder() / "logs"], with_what_is_known)
             return True
         if path.exists():  # what cannot be opened is kept
             path = new_untitled_path(self._folder)
         if not self._adopt(StudyFile.create(path, History.start(Edit(demo_study(), "Open the demo")))):
             return False
-        self.add_logs([demo_folder() / "logs"], with_stated_meters)
+        self.add_logs([demo_folder() / "logs"], with_what_is_known)
         return True
 
     def save_as(self, path: Path) -> None:

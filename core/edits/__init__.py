@@ -4,8 +4,8 @@ They are the only makers of a new study. Each takes the study first; asking for 
 unknown identifier, an empty stretch) raises `ValueError`.
 """
 
-from core.edits.beds import set_cooler_plan, set_emissivity
-from core.edits.checks import add_load_check, remove_load_check, set_load_check
+from core.edits.beds import set_bed_area, set_bed_supply, set_cooler_plan, set_emissivity
+from core.edits.checks import add_load_check, is_one_load, remove_load_check, set_load_check
 from core.edits.conditions import mark_bed_off, mark_log_of_bed, note_temperatures, set_room_c
 from core.edits.edit import Edit, title
 from core.edits.logs import (
@@ -88,6 +88,7 @@ __all__ = [
     "is_decided",
     "is_drawn",
     "is_imported",
+    "is_one_load",
     "join_runs",
     "leave_out",
     "leave_out_typed",
@@ -112,7 +113,9 @@ __all__ = [
     "rename_run",
     "rename_study",
     "set_bands",
+    "set_bed_area",
     "set_bed_c",
+    "set_bed_supply",
     "set_boundary",
     "set_choices",
     "set_co2_source",

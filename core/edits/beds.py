@@ -1,9 +1,13 @@
 """Edits of what the study supposes of beds: one made cooler after the first layers, and how they radiate."""
 
+from collections.abc import Callable
+
 from attrs import evolve
 
-from core.edits.edit import Edit, checked_number
-from core.study import CoolerPlan, Study
+from core.bed_area import BED_AREA, bed_area_dm2
+from core.bed_supply import BED_SUPPLY, Supply, bed_supply
+from core.edits.edit import Edit, checked_number, found, replaced
+from core.study import CoolerPlan, Machine, Study
 
 #: no colder than absolute zero [degC]
 _COLDEST_C = -273.15
@@ -39,3 +43,36 @@ def set_emissivity(study: Study, emissivity: float) -> Edit:
     if checked_number(emissivity, "emissivity", 0.0) > 1:
         raise ValueError(f"emissivity is {emissivity}; no surface has more than 1")
     return Edit(evolve(study, emissivity=emissivity), "Set the emissivity of beds", "emissivity")
+
+
+def set_bed_area(study: Study, machine_id: str, area_dm2: float | None) -> Edit:
+    """Note the area of one face of a machine's bed; None where it is not known. [dm2]
+
+    It takes the place of any property that said it before, in whichever unit.
+
+    Raises
+    ------
+    ValueError
+        If it is not above 0.
+    """
+    if area_dm2 is not None and checked_number(area_dm2, "area_dm2", 0.0) == 0:
+        raise ValueError("a bed has some area")
+    return _in_place_of(study, machine_id, BED_AREA, area_dm2, bed_area_dm2)
+
+
+def set_bed_supply(study: Study, machine_id: str, supply: Supply | None) -> Edit:
+    """Note what feeds a machine's bed; None where it is not known."""
+    return _in_place_of(study, machine_id, BED_SUPPLY, supply, bed_supply)
+
+
+def _in_place_of(
+    study: Study, machine_id: str, key: str, value: str | float | None, says: Callable[[Machine], object]
+) -> Edit:
+    """The property under its usual name, and none that says the same under another."""
+    machine = found(study.machines, machine_id, "machine")
+    kept = tuple(p for p in machine.properties if says(evolve(machine, properties=(p,))) is None)
+    if value is not None:
+        kept = (*((name, other) for name, other in kept if name != key), (key, value))
+    changed = evolve(machine, properties=kept)
+    machines = replaced(study.machines, changed)
+    return Edit(evolve(study, machines=machines), f"Set {key} of {machine.name}", f"{key} {machine_id}")

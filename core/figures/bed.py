@@ -3,6 +3,7 @@
 import numpy as np
 
 from core.bed_quantities import (
+    HALF_HOUR,
     HEAT_CAPACITY,
     HELD_W,
     SLOPE,
@@ -46,15 +47,16 @@ def beds_figure(beds: Beds, study: Study, locale: NumberLocale = POINT) -> Compa
         (TIMES_FLOOR, 2, _times_floor, "", ""),
         (WARM_UP_WH, 3, _warm_up_wh, "", ""),
         (WARM_UP_S, 4, _warm_up_s, "", ""),
-        (HEAT_CAPACITY, 5, _heat_capacity, "", ""),
+        (HEAT_CAPACITY, 6, _heat_capacity, "", ""),
+        (HALF_HOUR, 5, _half_hour, "", ""),
     )
-    measures = []
+    measures: list[Measure] = []
     for quantity, rank, of, legend, short in given:
         values = [of(m) for m in machines]
         if any(v is not None for v in values):
             with_floor = quantity is W_PER_DM2 and any(m.floor_w for m in machines)
             words = (legend, short) if with_floor else ("", "")
-            measures.append(_measure(quantity, rank, machines, values, words, locale))
+            measures.append(_measure(quantity, rank, machines, values, words, locale, not measures))
     return ComparisonFigure(
         headline=headline(beds, locale),
         conditions=conditions(beds, study, locale),
@@ -76,6 +78,7 @@ def _measure(
     values: list[Measured | None],
     words: tuple[str, str],
     locale: NumberLocale,
+    is_first: bool,
 ) -> Measure:
     floors = [_floor_per_dm2(m) if quantity is W_PER_DM2 else None for m in machines]
     ends = [(v.value + (v.u95 or 0.0)) * quantity.factor for v in values if v is not None]
@@ -83,7 +86,7 @@ def _measure(
     cells = []
     for machine, value, floor in zip(machines, values, floors, strict=True):
         if value is None:
-            note, reason = _lacking(machine, quantity)
+            note, reason = _lacking(machine, quantity, is_first)
             cells.append(Cell(note=note, reason=reason))
             continue
         u95 = None if value.u95 is None else value.u95 * quantity.factor
@@ -106,10 +109,10 @@ def _measure(
     )
 
 
-def _lacking(machine: MachineBed, quantity: Quantity) -> tuple[str, str]:
+def _lacking(machine: MachineBed, quantity: Quantity, is_first: bool) -> tuple[str, str]:
     """Why a machine has no value, in short and at length."""
     if not machine.tests:
-        short = _NO_TEST if quantity in (W_PER_DM2, HELD_W) else ""
+        short = _NO_TEST if is_first else ""
         return short, f"{machine.name}: no hold test was found or marked."
     if machine.area_dm2 is None and quantity in (W_PER_DM2, TIMES_FLOOR):
         return "area?", f"{machine.name}: type the area of its bed below."
@@ -144,20 +147,24 @@ def _times_floor(machine: MachineBed) -> Measured | None:
 
 def _warm_up(machine: MachineBed) -> Held | None:
     """The hold that began cold, the warmest of several."""
-    cold = [h for h in machine.held if h.hold.is_first and h.hold.warm_up_wh is not None]
+    cold = [h for h in machine.held if h.hold.is_first and h.warm_up_wh is not None]
     return max(cold, key=lambda h: h.difference_k or 0.0, default=None)
 
 
 def _warm_up_wh(machine: MachineBed) -> Measured | None:
     held = _warm_up(machine)
-    if held is None or held.hold.warm_up_wh is None:
-        return None
-    return Measured(held.hold.warm_up_wh, None)
+    return None if held is None else held.warm_up_wh
 
 
 def _warm_up_s(machine: MachineBed) -> Measured | None:
     held = _warm_up(machine)
     return None if held is None else Measured(held.hold.warm_up_s, None)
+
+
+def _half_hour(machine: MachineBed) -> Measured | None:
+    """Of the first tests that lasted an hour."""
+    first = next((h for h in machine.held if h.hold.is_first and h.half_over_full is not None), None)
+    return None if first is None else Measured(first.half_over_full or 0.0, None)
 
 
 def _heat_capacity(machine: MachineBed) -> Measured | None:

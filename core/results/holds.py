@@ -62,6 +62,8 @@ class Held:
     w_per_dm2 : Measured or None
     floor_w : float or None
         What a plate of the bed's size must lose. [W]
+    warm_up_wh : Measured or None
+        What the bed took in its warm-up. [Wh]
     heat_capacity : Measured or None
         As drawn at the plug. [J/K]
     """
@@ -76,7 +78,14 @@ class Held:
     bed_w: Measured | None
     w_per_dm2: Measured | None
     floor_w: float | None
+    warm_up_wh: Measured | None
     heat_capacity: Measured | None
+
+    @property
+    def half_over_full(self) -> float | None:
+        """Mean power of the first half hour over that of the first hour, warm-up and all. [1]"""
+        half_w, full_w = self.hold.half_hour_w, self.hold.full_hour_w
+        return None if half_w is None or not full_w else half_w / full_w
 
     @property
     def difference_k(self) -> float | None:
@@ -264,6 +273,7 @@ def _held(
         bed_w=bed_w,
         w_per_dm2=per_dm2,
         floor_w=floor_w,
+        warm_up_wh=_warm_up_wh(hold, meter),
         heat_capacity=_heat_capacity(hold, bed_c, ambient_c, trace, meter) if is_warm else None,
     )
 
@@ -292,6 +302,14 @@ def _bed_w(hold: Hold, meter: Meter) -> Measured | None:
     u_w = math.hypot(hold.bed_u_w, gain_u(meter) * hold.bed_w)
     df = hold.steady.df * (u_w / hold.bed_u_w) ** 4 if hold.bed_u_w > 0 else math.inf
     return Measured(hold.bed_w, coverage_factor(df) * u_w)
+
+
+def _warm_up_wh(hold: Hold, meter: Meter) -> Measured | None:
+    if hold.warm_up_wh is None or hold.warm_up_u_wh is None:
+        return None
+    return Measured(
+        hold.warm_up_wh, NORMAL_95 * math.hypot(hold.warm_up_u_wh, gain_u(meter) * hold.warm_up_wh)
+    )
 
 
 def _heat_capacity(

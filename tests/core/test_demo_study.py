@@ -2,8 +2,21 @@
 
 import json
 
+from core import edits
+from core.bed_area import bed_area_dm2
+from core.bed_supply import bed_supply
 from core.comparing import gather
-from core.demo import BED_C, METERS, PART, STATED_PERCENT, STATED_W, demo_study, with_stated_meters
+from core.demo import (
+    BED_C,
+    BEDS,
+    METERS,
+    PART,
+    STATED_PERCENT,
+    STATED_W,
+    demo_study,
+    with_known_beds,
+    with_stated_meters,
+)
 from core.places import demo_folder
 
 TRUTH = json.loads((demo_folder() / "truth.json").read_text(encoding="utf-8"))
@@ -28,3 +41,13 @@ def test_the_demo_has_five_machines_and_two_stated_meters():
         names = {s.file_name.rsplit("/", 1)[-1] for s in log.sources}
         assert {files[name] for name in names} == {study.meter(log.meter_id).name}
     assert study.bed_c == BED_C
+
+
+def test_what_is_known_of_the_beds_is_what_they_are() -> None:
+    study = demo_study()
+    for name in BEDS:
+        study = edits.add_machine(study, name).study
+    known = with_known_beds(study)
+    truth = json.loads((demo_folder() / "truth.json").read_text(encoding="utf-8"))
+    beds = {m["name"]: (m["bed_dm2"], m["bed_supply"]) for m in truth["machines"]}
+    assert {m.name: (bed_area_dm2(m), bed_supply(m)) for m in known.machines} == beds

@@ -2,6 +2,8 @@ import pytest
 from attrs import evolve
 
 from core import edits
+from core.bed_area import BED_AREA, bed_area_dm2
+from core.bed_supply import BED_SUPPLY, bed_supply
 from core.study import CoolerPlan, Study
 
 STUDY = edits.new_study("s").study
@@ -38,3 +40,19 @@ def test_how_faces_radiate() -> None:
 def test_an_older_study_has_the_defaults() -> None:
     assert Study("s").cooler == CoolerPlan()
     assert Study("s").emissivity == 0.9
+
+
+def test_area_and_supply_take_the_place_of_what_said_them() -> None:
+    study = edits.add_machine(STUDY, "Alder").study
+    machine_id = study.machines[0].id
+    for name, value in (("Bed area (cm2)", 552.25), ("Noise", 40.0), ("supply of the bed", "mains")):
+        study = edits.set_property(study, machine_id, name, value).study
+    study = edits.set_bed_area(study, machine_id, 4).study
+    study = edits.set_bed_supply(study, machine_id, "low voltage").study
+    machine = study.machines[0]
+    assert machine.properties == (("Noise", 40.0), (BED_AREA, 4.0), (BED_SUPPLY, "low voltage"))
+    assert (bed_area_dm2(machine), bed_supply(machine)) == (4.0, "low voltage")
+    gone = edits.set_bed_area(edits.set_bed_supply(study, machine_id, None).study, machine_id, None).study
+    assert gone.machines[0].properties == (("Noise", 40.0),)
+    with pytest.raises(ValueError, match="area"):
+        edits.set_bed_area(study, machine_id, 0.0)

@@ -1,0 +1,151 @@
+"""Every temperature that was held as a row, and what a cooler bed saves on every machine, as tables."""
+
+from collections.abc import Sequence
+
+from core.bed_quantities import (
+    HEAT_CAPACITY,
+    HELD_W,
+    SAVED_SHARE,
+    SAVED_WH,
+    TIMES_FLOOR,
+    W_PER_DM2,
+    WARM_UP_WH,
+)
+from core.formatting import POINT, UNKNOWN, NumberLocale, duration, number, with_interval
+from core.quantities import Quantity
+from core.results.bed_answer import money_text
+from core.results.cooler_beds import Savings
+from core.results.holds import Beds, Held, MachineBed
+from core.results.values import Measured
+from core.tables import Cell, Column, Table
+from core.units import SECONDS_PER_MINUTE, WH_PER_KWH
+
+#: signs after a temperature that nobody logged or noted for this test
+_SIGNS = {"of the test": " (test)", "ordinary": " (taken)", "other log": " (other log)"}
+
+_HOLDS = (
+    Column("machine", "Machine", "left"),
+    Column("bed_c", "Bed [°C]"),
+    Column("room_c", "Room [°C]"),
+    Column("bed_w", "Bed held [W]"),
+    Column("w_per_dm2", "Per area [W/dm²]"),
+    Column("of_floor_percent", "Of the floor [%]"),
+    Column("half_hour_w", "First half hour [W]"),
+    Column("full_hour_w", "First hour [W]"),
+    Column("settled_w", "Settled, all [W]"),
+    Column("warm_up_wh", "Warm-up [Wh]"),
+    Column("warm_up_min", "Warm-up [min]"),
+    Column("heat_capacity_j_per_k", "Heat capacity [J/K]"),
+)
+_SAVINGS = (
+    Column("machine", "Machine", "left"),
+    Column("saved_wh", "Saved [Wh]"),
+    Column("saved_percent", "Of the bed [%]"),
+)
+_MONEY = Column("saved_money", "Saved")
+
+
+def rows_of(beds: Beds) -> tuple[tuple[MachineBed, Held], ...]:
+    """The holds in the order of the table's rows."""
+    return tuple((m, h) for m in beds.machines for h in m.held)
+
+
+def holds_table(beds: Beds, locale: NumberLocale = POINT) -> Table:
+    """Every held temperature with what it tells, as people read it.
+
+    A temperature says in brackets where it is from if it was neither logged nor noted for this test.
+    """
+    rows = tuple(_row(machine, held, locale) for machine, held in rows_of(beds))
+    return Table("Held temperatures", _HOLDS, rows)
+
+
+def _row(machine: MachineBed, held: Held, locale: NumberLocale) -> tuple[Cell, ...]:
+    hold = held.hold
+    return (
+        machine.name,
+        _temperature(held.bed_c, held.bed_known, locale),
+        _temperature(held.room_c, held.room_known, locale),
+        _value(held.bed_w, HELD_W, locale),
+        _value(held.w_per_dm2, W_PER_DM2, locale),
+        _alone(held.times_floor, TIMES_FLOOR, locale),
+        _alone(hold.half_hour_w, HELD_W, locale),
+        _alone(hold.full_hour_w, HELD_W, locale),
+        _alone(hold.steady.mean_w, HELD_W, locale) + ("" if hold.steady.is_settled else " (restless)"),
+        _value(held.warm_up_wh, WARM_UP_WH, locale),
+        number(hold.warm_up_s / SECONDS_PER_MINUTE, 1, locale) if hold.warm_up_s > 0 else UNKNOWN,
+        _value(held.heat_capacity, HEAT_CAPACITY, locale),
+    )
+
+
+def _temperature(celsius: float | None, known: str, locale: NumberLocale) -> str:
+    if celsius is None:
+        return UNKNOWN
+    return number(celsius, 1, locale) + _SIGNS.get(known, "")
+
+
+def _value(measured: Measured | None, quantity: Quantity, locale: NumberLocale) -> str:
+    if measured is None:
+        return UNKNOWN
+    return with_interval(measured.value, measured.u95, quantity, locale)
+
+
+def _alone(value: float | None, quantity: Quantity, locale: NumberLocale) -> str:
+    return with_interval(value, None, quantity, locale)
+
+
+def half_hour_note(beds: Beds, locale: NumberLocale = POINT) -> str:
+    """Whether the warm-up matters: half an hour against the full hour, and against the settled watts."""
+    told: list[str] = []
+    for machine, held in rows_of(beds):
+        half, full_w = held.half_over_full, held.hold.full_hour_w
+        settled_w = held.hold.steady.mean_w
+        if not held.hold.is_first or half is None or full_w is None or settled_w <= 0:
+            continue
+        told.append(
+            f"{machine.name}: the first half hour reads {_apart(half, locale)} than the first hour, and that "
+            f"{_apart(full_w / settled_w, locale)} than settled."
+        )
+    return " ".join(told) or "No test from cold lasted an hour: whether the warm-up matters cannot be told."
+
+
+def _apart(ratio: float, locale: NumberLocale) -> str:
+    percent = 100 * abs(ratio - 1)
+    return f"{number(percent, 0 if percent >= 10 else 1, locale)} % {'more' if ratio >= 1 else 'less'}"
+
+
+def savings_table(
+    savings: Savings, locale: NumberLocale = POINT, price_per_kwh: float | None = None, currency: str = ""
+) -> Table:
+    """What every machine would save, and the sum of one print on each."""
+    is_priced = price_per_kwh is not None
+    columns: Sequence[Column] = (*_SAVINGS, *((_MONEY,) if is_priced else ()))
+    rows: list[tuple[Cell, ...]] = []
+    for saving in savings.machines:
+        money = (
+            (money_text(saving.saved_price(price_per_kwh), locale, currency),)
+            if price_per_kwh is not None
+            else ()
+        )
+        rows.append(
+            (
+                saving.name,
+                _value(saving.saved_wh, SAVED_WH, locale),
+                _value(saving.saved_share, SAVED_SHARE, locale),
+                *money,
+            )
+        )
+    if len(rows) > 1 and savings.total_wh is not None:
+        total = (
+            (_total_money(savings.total_wh, price_per_kwh, locale, currency),)
+            if price_per_kwh is not None
+            else ()
+        )
+        rows.append(("One print on each", _value(savings.total_wh, SAVED_WH, locale), UNKNOWN, *total))
+    title = f"Saved in a print of {duration(savings.plan.print_s)}"
+    return Table(title, tuple(columns), tuple(rows))
+
+
+def _total_money(total_wh: Measured, price_per_kwh: float, locale: NumberLocale, currency: str) -> str:
+    per_wh = price_per_kwh / WH_PER_KWH
+    amount = Measured(total_wh.value * per_wh, (total_wh.u95 or 0.0) * per_wh)
+    return money_text(amount, locale, currency)
