@@ -142,11 +142,13 @@ def _dated(group: Group, shape: Shape, order: str) -> F64:
     fields = [stamps.digits(group.matrix, span) for span in shape.date]
     if shape.month_word:
         wide = [b - a for a, b in shape.date]
-        year, day = (fields[0], fields[1]) if wide[0] == 4 else (fields[1], fields[0])
-        month = np.full(year.shape, shape.month_word, dtype=np.int64)
+        at, day = (0, fields[1]) if wide[0] == 4 else (1, fields[0])
+        month = np.full(day.shape, shape.month_word, dtype=np.int64)
     else:
-        y, m, d = _ORDERS["ymd" if _is_year_first(shape) else order]
-        year, month, day = fields[y], fields[m], fields[d]
+        at, m, d = _ORDERS["ymd" if _is_year_first(shape) else order]
+        month, day = fields[m], fields[d]
+    is_short = shape.date[at][1] - shape.date[at][0] <= 2
+    year = stamps.of_century(fields[at]) if is_short else fields[at]
     same = year * 10000 + month * 100 + day
     changes = np.flatnonzero(np.diff(same)) + 1
     if changes.size < same.size // 8:  # a date stands for many rows: work it out once each

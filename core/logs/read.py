@@ -14,7 +14,7 @@ from attrs import evolve, frozen
 from core.logs import body, clock, containers, files, machines, number_clock, roles, series, sniff, text
 from core.logs.clock import NO_HINTS, Clocked, Hints
 from core.logs.reading import NO_CHOICES, Column, FileReading, Reading
-from core.logs.refusals import refused_rows
+from core.logs.refusals import no_time_usable, refused_rows
 from core.logs.roles import Roles
 from core.logs.source import InMemory, OnDisk, Source
 from core.logs.table import Table, sample_of
@@ -329,7 +329,9 @@ def _machines(
                 refused, _once(reasons), tuple(extra), choices,
             )
         )  # fmt: skip
-    if not out and not problems:
+    if not out and refused and not np.isfinite(clocked.seconds).any():
+        problems = [no_time_usable(refused, name)]
+    elif not out and not problems:
         problems.append(_no_load(read.table.names, name))
     if not out and shared:
         problems += shared

@@ -1,7 +1,7 @@
 """A sentence for every problem that reading a log can meet: what, why, and what would mend it.
 
-Rules: fields in braces are facts of the problem; file and row are put before the sentence by whoever
-shows it.
+Rules: fields in braces are facts of the problem, ``{count:row|rows}`` with the word for one or many; file
+and row are put before the sentence by whoever shows it.
 """
 
 SENTENCES: dict[str, str] = {
@@ -22,7 +22,15 @@ SENTENCES: dict[str, str] = {
     "file.changed": "The file changed while it was read; rows may be missing. Read it again.",
     "log.empty": "The file is empty. Save the log again on the meter's side.",
     "log.no_rows": "There are headings but no row of values below them ({first_line}). Save the log again.",
-    "log.too_few_rows": "Only {count} rows could be used, and a trace needs two. Save a longer log.",
+    "log.too_few_rows": "Only {count:row|rows} could be used, and a trace needs two. Save a longer log.",
+    "log.times_outside": (
+        "No row could be used: the first time is {text}, and a log can only be from {first} to {last}. "
+        "Set the meter's clock, or name another time column in the Reading panel."
+    ),
+    "log.times_unreadable": (
+        "No row could be used: the first time could not be read in: {text}. Name the time column, or its "
+        "order of day and month, in the Reading panel."
+    ),
     "log.no_table": (
         "No rows of values were found; it begins with: {first_line}. Save the log as comma-separated text."
     ),
@@ -59,14 +67,20 @@ SENTENCES: dict[str, str] = {
     "log.encoding_doubtful": (
         "Some characters do not fit the encoding {encoding}. Choose another in the Reading panel."
     ),
-    "log.nul_bytes": "{count} zero bytes were taken out, as a logger leaves them when its power fails.",
+    "log.nul_bytes": (
+        "{count:zero byte was|zero bytes were} taken out, as a logger leaves them when its power fails."
+    ),
     "log.refused_rows": (
-        "{count} rows could not be used, the first at line {first}. They are listed in the Reading panel."
+        "{count:row|rows} could not be used, the first at line {first}. The Reading panel lists "
+        "{count:~it|them}."
     ),
     "log.repeated_headings": (
-        "The headings are repeated {count} times in the file; those lines were passed over."
+        "The headings are repeated {count:time|times} in the file; {count:~that line was|those lines were} "
+        "passed over."
     ),
-    "log.missing_values": "{count} rows have no value for the power and were passed over.",
+    "log.missing_values": (
+        "{count:row has|rows have} no value for the power and {count:~was|were} passed over."
+    ),
     "log.date_order_by_steps": (
         "Day and month could be either; taken as {taken}, because only so time runs on evenly."
     ),
@@ -79,19 +93,27 @@ SENTENCES: dict[str, str] = {
     ),
     "log.zone_unknown": "There is no time zone called {zone}. Choose one such as Europe/Berlin.",
     "log.newest_first": "The log has its newest row first and was turned round.",
-    "log.unsorted": "{count} rows were out of order in time and were sorted.",
+    "log.unsorted": "{count:row was|rows were} out of order in time and {count:~was|were} sorted in.",
     "log.clock_restarts": (
-        "The elapsed time starts again {count} times; how long the pauses were is not known."
+        "The elapsed time starts again {count:time|times}; how long the "
+        "{count:~pause was|pauses were} is not known."
     ),
     "log.clock_put": (
         "The clock was put by {hours} h at {at} (summer time); the trace runs on evenly over it."
     ),
-    "log.repeated_rows": "{count} rows repeat the one before exactly and were counted once.",
-    "log.two_values_one_time": "{count} stamps have two different values; the later one was taken.",
-    "log.stamps_cut": "Stamps are cut to {tick_s} s, up to {most} rows share one; they were spread evenly.",
-    "log.counter_reset": "The energy counter starts again {count} times; it was made to run on.",
+    "log.repeated_rows": (
+        "{count:row repeats|rows repeat} the one before exactly and {count:~was|were} counted once."
+    ),
+    "log.two_values_one_time": (
+        "{count:stamp has|stamps have} two different values; the later one was taken."
+    ),
+    "log.stamps_cut": (
+        "Stamps are cut to {tick_s} s, up to {most:row has|rows have} the same; they were spread evenly."
+    ),
+    "log.counter_reset": "The energy counter starts again {count:time|times}; it was made to run on.",
     "log.counter_leap": (
-        "The energy counter leaps {count} times by more than any load could draw; the leaps were taken out."
+        "The energy counter leaps {count:time|times} by more than any load could draw; "
+        "{count:~the leap was|the leaps were} taken out."
     ),
     "log.energy_per_interval": (
         "The energy column falls again and again: it was taken as the energy of each interval."
@@ -116,19 +138,24 @@ SENTENCES: dict[str, str] = {
         "the real power ({column})."
     ),
     "log.negative_power": (
-        "{count} rows show a negative power. The meter may be plugged in the wrong way round."
+        "{count:row shows|rows show} a negative power. The meter may be plugged in the wrong way round."
     ),
     "log.energies_differ": (
         "The power adds up to {by_power_wh} Wh, the counter to {by_counter_wh} Wh. Check the kind"
         " of sampling and the units."
     ),
-    "log.gaps": "{count} gaps of together {seconds} s, {percent} % of the log.",
+    "log.gaps": "{count:gap of|gaps of together} {seconds} s, {percent} % of the log.",
     "log.values_held": "Each value is held for {rows} rows: the meter measures less often than it writes.",
     "log.joined": "{count} files continue one log and were joined: {files}.",
-    "row.cells": "The row has {cells} cells where {usual} are usual. It may be cut or run into another one.",
+    "row.cells": (
+        "The row has {cells:cell|cells} where {usual:is|are} usual. It may be cut or run into another."
+    ),
     "row.too_long": "The row has {bytes} characters and is no row of a log.",
     "row.unreadable": "The row could not be taken apart.",
     "row.time": "The time in this row could not be read: {text}.",
+    "row.time_outside": (
+        "The time in this row is of a year that no log can be from (before {first} or after {last}): {text}."
+    ),
     "row.number": "A cell of this row is no number: {text}.",
     "row.json": "The line is no JSON object.",
 }

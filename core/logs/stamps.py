@@ -279,9 +279,13 @@ def offset_seconds(group: Group, shape: Shape) -> F64 | None:
     return None
 
 
+def of_century(year: I64) -> I64:
+    """Years written with two digits as years from 1970 to 2069."""
+    return np.where(year < 70, year + 2000, year + 1900)
+
+
 def midnight(year: I64, month: I64, day: I64) -> F64:
     """Seconds from 1970-01-01 to midnight of a date; NaN where there is no such date. [s]"""
-    year = np.where(year < 100, np.where(year < 70, year + 2000, year + 1900), year)
     good = (month >= 1) & (month <= 12) & (day >= 1) & (day <= 31) & (year >= 1) & (year <= 9999)
     safe_year, safe_month = np.where(good, year, 1970), np.where(good, month, 1)
     months = (safe_year - 1970) * 12 + safe_month - 1

@@ -26,6 +26,15 @@ def test_one_line_whatever_the_facts_hold() -> None:
     assert "\n" not in placed(Problem("fair.no_run", file="a\nb.csv", facts={"machine": "A\nB\tC"}))
 
 
+@pytest.mark.parametrize(
+    ("count", "said"), [(0, "0 rows repeat"), (1, "1 row repeats"), (2, "2 rows repeat")]
+)
+def test_words_follow_their_number(count: int, said: str) -> None:
+    text = reason("log.repeated_rows", count=count)
+    assert text.startswith(said)
+    assert text.endswith("was counted once." if count == 1 else "were counted once.")
+
+
 @pytest.mark.parametrize("facts", [{}, {"share": "much"}, {"other": 1}])
 def test_missing_or_odd_facts_never_fail(facts: dict[str, object]) -> None:
     assert reason("stretch.gaps", **facts)

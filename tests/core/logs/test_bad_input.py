@@ -13,13 +13,10 @@ import pytest
 
 from core.logs import FileReading, find_files, read_bytes, read_path
 from core.logs.sentences import SENTENCES
-from core.problems import Problem, Severity
+from core.problems import Severity
 from core.progress import Cancelled
+from core.wording import placed, sentence
 from tests.core.logs.corpus import load, plain
-
-
-def sentence(problem: Problem) -> str:
-    return SENTENCES[problem.code].format(**dict(problem.facts))
 
 
 def refused(found: FileReading) -> str:
@@ -97,7 +94,15 @@ BAD = {
         b"time,bed temperature [degC]\n2025-06-23 09:36:00,50\n2025-06-23 09:36:10,51\n",
         "log.no_power",
     ),
-    "years that are none": (HEAD + b"0001-01-01 00:00:00,5\n0001-01-01 00:00:10,6\n" * 9, "log.too_few_rows"),
+    "years that are none": (
+        HEAD + b"0001-01-01 00:00:00,5\n0001-01-01 00:00:10,6\n" * 9,
+        "log.times_outside",
+    ),
+    "years that will never be": (
+        HEAD + b"31.12.9999 23:00:00,5\n31.12.9999 23:00:10,6\n" * 9,
+        "log.times_outside",
+    ),
+    "no such hours": (HEAD + b"2025-06-23 25:61:61,5\n2025-06-23 25:61:62,6\n" * 9, "log.times_unreadable"),
     "all missing": (
         HEAD + b"".join(b"2025-06-23 09:36:%02d,NaN\n" % i for i in range(60)),
         "log.too_few_rows",
@@ -112,6 +117,29 @@ def test_refused_with_its_reason(name: str) -> None:
     found = read_bytes(data, "thing.csv")
     assert refused(found) == code, [(p.code, sentence(p)) for p in found.problems]
     assert time.perf_counter() - started < 30
+
+
+@pytest.mark.parametrize("stamp", ["0001-01-01 00:00:00", "9999-12-31 23:59:59", "01.01.0001 00:00:00"])
+def test_times_of_no_possible_year_are_named(stamp: str) -> None:
+    data = HEAD + f"{stamp},5\n".encode() * 30
+    found = read_bytes(data, "Alder.csv")
+    refused(found)
+    said = next(placed(p) for p in found.problems if p.severity is Severity.ERROR)
+    assert said.startswith("Alder.csv, row 2: ")
+    assert stamp in said
+    assert "1990 to 2100" in said
+
+
+def test_one_row_is_said_in_the_singular() -> None:
+    (only,) = read_bytes(HEAD + b"2025-06-23 09:36:00,5.0\n", "log.csv").problems
+    assert sentence(only).startswith("Only 1 row could be used")
+    text = plain(load()).replace("2025-06-23 09:37:00", "never")
+    (reading,) = read_bytes(text.encode(), "log.csv").readings
+    said = [sentence(p) for p in reading.problems]
+    assert said == ["1 row could not be used, the first at line 8. The Reading panel lists it."]
+    twice = text.replace("2025-06-23 09:38:00", "never")
+    (reading,) = read_bytes(twice.encode(), "log.csv").readings
+    assert sentence(reading.problems[0]).startswith("2 rows could not be used")
 
 
 def test_a_year_9999_among_good_rows_is_only_that_row() -> None:
