@@ -9,6 +9,14 @@ from core.study import LoadCheck, Study
 
 #: an energy takes time [s]
 _SHORTEST_S = 1.0
+#: readings further apart than this ratio are a slip, such as Wh for kWh: no meter errs so much
+_FARTHEST = 2.0
+
+
+def is_one_load(reading: float, other_reading: float) -> bool:
+    """Whether two readings are near enough to each other to be of one load."""
+    low, high = sorted((reading, other_reading))
+    return low > 0 and high <= _FARTHEST * low
 
 
 def add_load_check(
@@ -44,7 +52,8 @@ def add_load_check(
     Raises
     ------
     ValueError
-        If the meters are one, a reading is not more than 0, or an energy has no duration.
+        If the meters are one, a reading is not more than 0, the readings are too far apart for one load, or
+        an energy has no duration.
     """
     check = _checked(
         study,
@@ -93,6 +102,8 @@ def _checked(study: Study, check: LoadCheck) -> LoadCheck:
     readings = [checked_number(value, "reading", 0.0) for value in (check.reading, check.other_reading)]
     if 0 in readings:
         raise ValueError("a load check needs a load")
+    if not is_one_load(*readings):
+        raise ValueError(f"{readings[0]} and {readings[1]} are no readings of one load")
     seconds = None
     if check.unit == "Wh":
         if check.seconds is None:

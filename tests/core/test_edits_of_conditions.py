@@ -91,6 +91,7 @@ def test_a_load_check(study: Study) -> None:
         ({"other_id": "none"}, "no meter"),
         ({"reading": 0.0}, "needs a load"),
         ({"reading": float("inf")}, "finite"),
+        ({"reading": 0.1}, "one load"),
         ({"seconds": None}, "the time"),
         ({"step": -1.0}, "step"),
     ],
