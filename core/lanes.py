@@ -28,7 +28,7 @@ class Block:
 
 @frozen
 class LaneContent:
-    """One log: whose it is, what it was read from, and its stretches by start."""
+    """One log: whose it is, what it was read from, and its stretches by start; none of a bed alone."""
 
     log_id: str
     machine_id: str
@@ -36,10 +36,13 @@ class LaneContent:
     slot: int
     files: tuple[str, ...]
     blocks: tuple[Block, ...]
+    of_bed: bool = False
 
     @property
     def summary(self) -> str:
         """How many runs and other stretches, in words."""
+        if self.of_bed:
+            return "the bed alone"
         runs = sum(b.kind == "run" for b in self.blocks)
         others = len(self.blocks) - runs
         return count(runs, "run") + (f", {count(others, 'other')}" if others else "")
@@ -74,8 +77,9 @@ def lanes(study: Study, results: Mapping[str, RunResult]) -> tuple[LaneContent, 
             blocks=tuple(
                 _block(run, place, results.get(run.id))
                 for place, run in enumerate(by_log.get(log.id, []), start=1)
-                if run.kind != "nothing" or is_decided(run)
+                if not log.of_bed and (run.kind != "nothing" or is_decided(run))
             ),
+            of_bed=log.of_bed,
         )
         for machine in study.machines
         for log in by_machine.get(machine.id, [])
@@ -125,9 +129,11 @@ def headline(study: Study) -> str:
     """
     if not study.logs and not study.typed:
         return "No logs yet."
-    runs = [run for run in study.runs if run.kind == "run"]
+    beds = {log.id for log in study.logs if log.of_bed}
+    stretches = [run for run in study.runs if run.log_id not in beds]
+    runs = [run for run in stretches if run.kind == "run"]
     out = sum(not run.included for run in runs)
-    others = sum(run.kind not in ("run", "nothing") for run in study.runs)
+    others = sum(run.kind not in ("run", "nothing") for run in stretches)
     if not study.logs:
         text = f"{count(len(study.typed), 'run')} of the {study.part} typed in"
     else:
@@ -136,6 +142,8 @@ def headline(study: Study) -> str:
     said = []
     if out:
         said.append(f"{out} of them left out")
+    if beds:
+        said.append("1 log is of a bed alone" if len(beds) == 1 else f"{len(beds)} logs are of a bed alone")
     if others:
         said.append(
             "1 stretch is something else" if others == 1 else f"{others} stretches are something else"

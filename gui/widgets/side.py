@@ -103,7 +103,8 @@ class Side(QWidget):
         self._study_id = study.id
         for each in (self._name, self._part, self._bed, self._room):
             each.setReadOnly(is_read_only)
-        runs = sum(run.kind == "run" for run in study.runs) + len(study.typed)
+        beds = {log.id for log in study.logs if log.of_bed}
+        runs = sum(run.kind == "run" and run.log_id not in beds for run in study.runs) + len(study.typed)
         facts = f"{count(len(study.machines), 'machine')}, {count(runs, 'run')}"
         if study.invented:
             facts += "\nInvented data"

@@ -59,3 +59,16 @@ def test_lanes_follow_the_order_of_the_machines():
     turned = evolve(study, machines=study.machines[::-1])
     assert [lane.machine for lane in lanes(study, {})] == ["Alder", "Alder", "Birch"]
     assert [lane.machine for lane in lanes(turned, {})] == ["Birch", "Alder", "Alder"]
+
+
+def test_the_log_of_a_bed_has_no_runs():
+    study = study_with("run", "hold test")
+    beside = edits.NewLog((Source("b" * 64, "bed.csv"),), "Alder", (edits.FoundRun(0.0, 500.0),))
+    study = edits.import_logs(study, [beside]).study
+    marked = edits.mark_log_of_bed(study, study.logs[1].id).study
+    assert headline(marked) == (
+        "1 run of the clip found in 2 logs; 1 log is of a bed alone; 1 stretch is something else."
+    )
+    whole, bed = lanes(marked, {})
+    assert len(whole.blocks) == 2
+    assert (bed.blocks, bed.summary) == ((), "the bed alone")
