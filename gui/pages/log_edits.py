@@ -2,16 +2,19 @@
 
 from pathlib import Path
 
-from attrs import evolve
+from attrs import asdict, evolve
 from PySide6.QtCore import QObject, QPoint, Slot
 from PySide6.QtGui import QAction, QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from core import edits
+from core.study import LoadCheck
 from gui import look
 from gui.look import marker_path
 from gui.session import Session
 from gui.widgets.lane_list import LaneList
+from gui.widgets.load_checks import CheckTyped
+from gui.widgets.meter_form import BED_ALONE_TIP, NO_WHOLE_TIP
 from gui.widgets.reading_panel import ReadingPanel
 from gui.widgets.typed_form import TypedForm
 
@@ -38,6 +41,11 @@ class LogEdits(QObject):
         self._read_on = self._menu.addAction("Read the file again")
         self._read_on.setToolTip("Take in what was added to the log's file, keeping what you decided")
         self._read_on.triggered.connect(self._read_file_on)
+        self._menu.setToolTipsVisible(True)
+        self._of_bed = self._menu.addAction("This log is of the bed alone")
+        self._of_bed.setObjectName("log_of_bed")
+        self._of_bed.setCheckable(True)
+        self._of_bed.triggered.connect(self._turn_bed_alone)
         self._again = self._menu.addAction("Find its runs again")
         self._again.triggered.connect(self._find_again)
         self._away = self._menu.addAction("Remove this log")
@@ -51,6 +59,9 @@ class LogEdits(QObject):
         panel.meter.renamed.connect(self._rename_meter)
         panel.meter.accuracy_stated.connect(self._state_accuracy)
         panel.meter.field_left.connect(session.seal)
+        panel.meter.bed_alone_turned.connect(self._turn_shown_bed_alone)
+        panel.meter.checks.typed.connect(self._note_check)
+        panel.meter.checks.removed.connect(self._remove_check)
         typed.added.connect(self._add_typed)
         typed.removed.connect(self._remove_typed)
         typed.turned.connect(self._turn_typed)
@@ -73,6 +84,11 @@ class LogEdits(QObject):
             action.setData(slot)
             action.setCheckable(True)
             action.setChecked(slot == mine)
+        log = study.log(log_id)
+        whole = [g for g in study.logs_of(log.machine_id) if g.id != log_id and not g.of_bed]
+        self._of_bed.setChecked(log.of_bed)
+        self._of_bed.setEnabled(log.of_bed or bool(whole))
+        self._of_bed.setToolTip(BED_ALONE_TIP if self._of_bed.isEnabled() else NO_WHOLE_TIP)
         self._menu.popup(at)
 
     def _edit_name(self) -> None:
@@ -137,6 +153,27 @@ class LogEdits(QObject):
     def _state_accuracy(self, meter_id: str, gain_percent: float, offset_w: float) -> None:
         study = self._session.study
         self._session.apply(edits.set_meter(study, meter_id, gain_percent=gain_percent, offset_w=offset_w))
+
+    def _turn_bed_alone(self, of_bed: bool) -> None:
+        self._session.apply(edits.mark_log_of_bed(self._session.study, self._log_id, of_bed))
+
+    def _turn_shown_bed_alone(self, of_bed: bool) -> None:
+        if self._panel.log_id is not None:
+            self._session.apply(edits.mark_log_of_bed(self._session.study, self._panel.log_id, of_bed))
+
+    @Slot(object)
+    def _note_check(self, typed: CheckTyped) -> None:
+        study = self._session.study
+        said = asdict(typed)
+        check_id = said.pop("check_id")
+        if check_id:
+            self._session.apply(edits.set_load_check(study, LoadCheck(id=check_id, **said)))
+            self._session.seal()
+        else:
+            self._session.apply(edits.add_load_check(study, **said))
+
+    def _remove_check(self, check_id: str) -> None:
+        self._session.apply(edits.remove_load_check(self._session.study, check_id))
 
     def _add_typed(
         self, name: str, energy_wh: float, seconds: float | None, step_wh: float, note: str

@@ -1,20 +1,37 @@
-"""Which meter a log was taken with, and how good that meter is."""
+"""Which meter a log was taken with, what it measured, how good it is, and how it compares with another."""
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QDoubleSpinBox, QGridLayout, QLabel, QLineEdit, QPushButton, QWidget
+from PySide6.QtCore import QLocale, Qt, Signal
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QDoubleSpinBox,
+    QGridLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QWidget,
+)
 
+from core.formatting import NumberLocale, count
 from core.study import Log, Meter, Study
 from gui.look import S4, S8
 from gui.widgets.choice import Choice
+from gui.widgets.load_checks import LoadChecks
+
+BED_ALONE_TIP = "A second meter, or a channel of its own, measured the heated bed and nothing else"
+NO_WHOLE_TIP = (
+    "A log of the bed alone stands beside one of the whole machine: choose this log's machine first, if it "
+    "was taken for another"
+)
 
 
 class MeterForm(QWidget):
-    """Chooses a meter and states its accuracy."""
+    """Chooses a meter, says what it measured, states its accuracy, and holds it against another."""
 
     meter_chosen = Signal(str)  # meter id
     meter_added = Signal()
     renamed = Signal(str, str)  # meter id, name
     accuracy_stated = Signal(str, float, float)  # meter id, % of reading, W
+    bed_alone_turned = Signal(bool)  # whether the log is of the bed alone
     field_left = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -38,6 +55,17 @@ class MeterForm(QWidget):
         self._note = QLabel()
         self._note.setProperty("role", "muted")
         self._note.setWordWrap(True)
+        self._of_bed = QCheckBox("This log is of the bed alone")
+        self._of_bed.setObjectName("meter_of_bed")
+        self._of_bed.clicked.connect(self.bed_alone_turned)
+        self.checks = LoadChecks()
+        self.checks.hide()
+        self._checks_button = QPushButton()
+        self._checks_button.setObjectName("checks_button")
+        self._checks_button.setProperty("role", "link")
+        self._checks_button.setCheckable(True)
+        self._checks_button.toggled.connect(self._turn_checks)
+        self._count = 0
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(S8)
@@ -48,6 +76,9 @@ class MeterForm(QWidget):
         grid.addWidget(self._gain, 2, 0, 1, 2)
         grid.addWidget(self._offset, 3, 0, 1, 2)
         grid.addWidget(self._note, 4, 0, 1, 2)
+        grid.addWidget(self._of_bed, 5, 0, 1, 2)
+        grid.addWidget(self._checks_button, 6, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
+        grid.addWidget(self.checks, 7, 0, 1, 2)
         grid.setColumnStretch(0, 1)
 
     def show_meter(self, study: Study, log: Log) -> None:
@@ -63,6 +94,24 @@ class MeterForm(QWidget):
                 spin.blockSignals(False)
         self._note.setText("" if meter.stated else "Assumed: nobody has stated this meter's accuracy yet")
         self._note.setVisible(not meter.stated)
+
+        beside = [g for g in study.logs_of(log.machine_id) if g.id != log.id and not g.of_bed]
+        self._of_bed.setChecked(log.of_bed)
+        self._of_bed.setEnabled(log.of_bed or bool(beside))
+        self._of_bed.setToolTip(BED_ALONE_TIP if beside or log.of_bed else NO_WHOLE_TIP)
+        self._count = len(study.checks)
+        self._name_button()
+        self.checks.show_checks(study, NumberLocale(QLocale().decimalPoint()))
+
+    def _turn_checks(self, is_open: bool) -> None:
+        self.checks.setVisible(is_open)
+        self._name_button()
+
+    def _name_button(self) -> None:
+        is_open = self._checks_button.isChecked()
+        what = "Same-load check of two meters" if not self._count else count(self._count, "same-load check")
+        self._checks_button.setText(f"{what} {'▴' if is_open else '▾'}")
+        self._checks_button.setAccessibleName(f"{what}, {'shown' if is_open else 'show'}")
 
     def _choose(self) -> None:
         if self._meter is not None and self._choice.currentData() != self._meter.id:

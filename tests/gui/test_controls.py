@@ -4,14 +4,15 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QLabel
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QCheckBox, QLabel, QListWidget, QMenu, QPushButton
 
 from core.figures.readout import readout
 from core.quantities import BED_SHARE
 from core.results.values import MachineResult
+from gui.widgets.choice import Choice
 from gui.widgets.number_field import NumberField
-from tests.gui.driver import Driver, opened
+from tests.gui.driver import Driver, opened, write_log
 
 #: watts of the made-up machine: idle, at work without the bed, and its bed while it is on
 IDLE_W, WORK_W, BED_W = 4.0, 60.0, 150.0
@@ -159,3 +160,148 @@ def test_the_temperatures_of_the_test_count_where_a_run_has_none(user: Driver, t
     assert user.study.room_c == 19.5
     user.do("action_undo")
     assert (user.study.bed_c, user.study.room_c) == (65.0, None)
+
+
+def with_two_meters(user: Driver, folder: Path) -> None:
+    """Two machines, each with a meter of its own, as is taken where nobody says otherwise."""
+    user.drop(write_log(folder / "alder.csv"), write_log(folder / "birch.csv", seed=2, processing_w=90.0))
+    user.window.show_page("Logs")
+    user.settle()
+    assert len(user.study.meters) == 2
+
+
+def half_width(user: Driver) -> float:
+    comparison = user.session.comparison
+    assert comparison is not None
+    (pair,) = comparison.pairs
+    assert pair.ratio_low is not None
+    assert pair.ratio_high is not None
+    return (pair.ratio_high - pair.ratio_low) / 2
+
+
+def type_check(user: Driver, first: str, second: str, minutes: str, note: str = "") -> None:
+    user.write("check_reading", first)
+    user.write("check_other_reading", second)
+    user.write("check_minutes", minutes)
+    if note:
+        user.write("check_note", note)
+    user.click("check_add")
+
+
+def test_a_load_check_narrows_the_ratio_and_says_what_it_tells(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path) as user:
+        with_two_meters(user, tmp_path)
+        user.click("checks_button")
+        assert "approved" in user.text("check_caution")
+        plain = half_width(user)
+        type_check(user, "412,30", "410.10", "180", "an old lamp")
+        (check,) = user.study.checks
+        assert (check.reading, check.other_reading, check.seconds) == (412.3, 410.1, 10_800.0)
+        assert (check.step, check.note) == (0.01, "an old lamp")
+        assert half_width(user) < 0.7 * plain
+        listed = user.widget(QListWidget, "checks_list")
+        assert "412.30 Wh" in listed.item(0).text()
+        listed.setCurrentRow(0)
+        user.settle()
+        assert "On one load" in user.text("check_says")
+        assert "without a check" in user.text("check_says")
+        # a coarse display tells less
+        user.write("check_reading", "412")
+        user.write("check_other_reading", "410")
+        narrow = half_width(user)
+        user.click("check_add")
+        assert user.study.checks[0].step == 1.0
+        assert len(user.study.checks) == 1
+        assert narrow < half_width(user) < plain
+        user.do("action_undo")
+        assert user.study.checks == (check,)
+        assert half_width(user) == pytest.approx(narrow)
+    with opened(qtbot, tmp_path) as user:
+        assert user.study.checks == (check,)
+        assert half_width(user) == pytest.approx(narrow)
+        user.window.show_page("Logs")
+        user.settle()
+        user.click("checks_button")
+        user.widget(QListWidget, "checks_list").setCurrentRow(0)
+        user.settle()
+        user.click("check_remove")
+        assert user.study.checks == ()
+        assert half_width(user) == pytest.approx(plain)
+
+
+def test_a_check_that_cannot_be_is_refused_with_the_reason(user: Driver, tmp_path: Path):
+    with_two_meters(user, tmp_path)
+    user.click("checks_button")
+    before = user.study
+    for first, second, minutes, why in (
+        ("0", "410", "180", "more than 0"),
+        ("412", "", "180", "more than 0"),
+        ("412", "0.410", "180", "too far apart"),
+        ("412", "410", "", "how many minutes"),
+    ):
+        for name in ("check_reading", "check_other_reading", "check_minutes"):
+            user.widget(NumberField, name).clear()
+        type_check(user, first, second, minutes)
+        assert why in user.text("check_why_not")
+    other = user.widget(Choice, "check_other")
+    other.setCurrentIndex(0)
+    type_check(user, "412", "410", "180")
+    assert "two different meters" in user.text("check_why_not")
+    assert user.study is before
+
+
+def test_powers_take_no_time(user: Driver, tmp_path: Path):
+    with_two_meters(user, tmp_path)
+    user.click("checks_button")
+    unit = user.widget(Choice, "check_unit")
+    unit.setCurrentIndex(unit.findData("W"))
+    unit.activated.emit(unit.currentIndex())
+    user.settle()
+    user.write("check_reading", "60.2")
+    user.write("check_other_reading", "60.0")
+    user.click("check_add")
+    (check,) = user.study.checks
+    assert (check.unit, check.seconds, check.step) == ("W", None, 0.1)
+
+
+def test_one_meter_cannot_be_checked_and_that_is_said(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "alder.csv"))
+    user.click("checks_button")
+    assert "one meter" in user.text("check_one_meter")
+    assert not any(b.isVisible() for b in user.window.findChildren(QPushButton, "check_add"))
+
+
+def test_a_log_of_the_bed_alone_tells_the_bed_of_the_runs(user: Driver, tmp_path: Path):
+    user.drop(
+        write_bed_log(tmp_path / "alder.csv", "111", celsius=False),
+        write_bed_log(tmp_path / "bed.csv", "111", of_bed=True, celsius=False),
+    )
+    user.window.show_page("Logs")
+    user.session.select(user.study.runs_of(user.study.logs[1].id)[0].id)
+    user.settle()
+    assert not user.widget(QCheckBox, "meter_of_bed").isEnabled()
+    machine_of = user.widget(Choice, "reading_machine")
+    machine_of.setCurrentIndex(machine_of.findData(user.study.machines[0].id))
+    machine_of.activated.emit(machine_of.currentIndex())
+    user.settle()
+    assert len(user.study.machines) == 1
+    user.click("meter_of_bed")
+    assert user.study.logs[1].of_bed
+    told = machine(user)
+    assert [run.bed.method for run in told.included if run.bed] == ["own meter"] * 3
+    content = user.lane(1).content
+    assert content is not None
+    assert (content.blocks, content.summary) == ((), "the bed alone")
+    assert "1 log is of a bed alone" in user.text("sentence")
+    log = user.study.logs[1]
+    user.lane(1).head_menu_wanted.emit(log.id, QPoint(10, 10))
+    menu = user.window.findChild(QMenu, "log_menu")
+    assert menu is not None
+    action = next(a for a in menu.actions() if a.objectName() == "log_of_bed")
+    assert action.isChecked()
+    action.trigger()
+    menu.close()
+    user.settle()
+    assert not user.study.logs[1].of_bed
+    user.do("action_undo")
+    assert user.study.logs[1].of_bed
