@@ -73,6 +73,10 @@ class Anchor:
     height: float
 
 
+#: among more labels than this nobody could follow the lines to those that lie far off
+_MOST_LED = 60
+
+
 @frozen
 class Placed:
     """Where a label lies, and from where to where a line leads to its point, if one is needed."""
@@ -119,7 +123,8 @@ def place(
         others = np.delete(points, i, axis=0)
         space = _Space(bounds, np.vstack([taken, points]), np.vstack([taken, others]))
         found = _first_free(anchor, space, np.vstack([leaders, near_lines]), _REACHES[:2])
-        found = found or _first_free(anchor, space, leaders, _REACHES)
+        if found is None and len(anchors) <= _MOST_LED:
+            found = _first_free(anchor, space, leaders, _REACHES)
         placed.append(found)
         if found is not None:
             taken = np.vstack([taken, _array([found.box.grown(1.0)])])

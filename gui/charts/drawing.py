@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from functools import lru_cache
+from typing import Final
 
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -12,14 +13,33 @@ from core.figures.placing import Box
 from gui.charts.scene import Area, Fill, Item, Line, Marker, Scene, Stroke, Text, font_of
 from gui.look import Look, MachineStyle, Size, marker_path
 
+#: lines and halos reach this far beyond their places [px at scale 1]
+_EDGE = 4.0
 
-def paint(painter: QPainter, scene: Scene, look: Look) -> None:
-    """Paint a scene with its top left at the painter's origin. The background is the caller's."""
+
+def paint(painter: QPainter, scene: Scene, look: Look, within: Box | None = None) -> None:
+    """Paint a scene with its top left at the painter's origin. The background is the caller's.
+
+    Of a scene that is much higher than what is visible, only what reaches into `within` need be painted.
+    """
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
     brush = _Brush(painter, look)
+    edge = look.px(_EDGE)
     for item in scene.items:
-        brush.paint(item)
+        if within is None or _reaches(item, within.y - edge, within.bottom + edge):
+            brush.paint(item)
+
+
+def _reaches(item: Item, top: float, bottom: float) -> bool:
+    """Whether any of an item is between two heights; of what has no simple outline it is taken to be."""
+    if isinstance(item, Text | Fill):
+        return item.box.y <= bottom and item.box.bottom >= top
+    if isinstance(item, Marker):
+        return item.y - item.size <= bottom and item.y + item.size >= top
+    if isinstance(item, Line):
+        return min(item.y1, item.y2) <= bottom and max(item.y1, item.y2) >= top
+    return True
 
 
 @lru_cache(maxsize=256)
@@ -37,17 +57,9 @@ class _Brush:
         self._colors: dict[tuple[str, float], QColor] = {}
         self._fonts: dict[tuple[Size, bool], tuple[QFont, QFontMetricsF]] = {}
         self._styles: dict[int, MachineStyle] = {}
-        self._ways: dict[type, Callable[..., None]] = {
-            Text: self._text,
-            Line: self._line,
-            Fill: self._fill,
-            Marker: self._marker,
-            Stroke: self._stroke,
-            Area: self._area,
-        }
 
     def paint(self, item: Item) -> None:
-        self._ways[type(item)](item)
+        _WAYS[type(item)](self, item)
 
     def _pen(self, color: str, width: float, dash: tuple[float, ...] = ()) -> QPen:
         key = (color, width, dash)
@@ -138,6 +150,17 @@ class _Brush:
             yield
         finally:
             self._painter.restore()
+
+
+# In a table of bound methods the brush would hold itself, and with itself the painter, beyond its time.
+_WAYS: Final[dict[type, Callable[..., None]]] = {
+    Text: _Brush._text,
+    Line: _Brush._line,
+    Fill: _Brush._fill,
+    Marker: _Brush._marker,
+    Stroke: _Brush._stroke,
+    Area: _Brush._area,
+}
 
 
 def stroke_path(item: Stroke) -> QPainterPath:

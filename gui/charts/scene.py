@@ -175,6 +175,8 @@ class Ruler:
     def __init__(self, look: Look) -> None:
         self._look = look
         self._metrics: dict[tuple[Size, bool], QFontMetricsF] = {}
+        self._widths: dict[tuple[str, Size, bool], float] = {}
+        self._beyond = look.px(1)
 
     def metrics(self, size: Size, bold: bool) -> QFontMetricsF:
         """The metrics of one font."""
@@ -185,7 +187,11 @@ class Ruler:
 
     def width(self, text: str, size: Size = Size.TEXT, bold: bool = False) -> float:
         """Width of a line of text, with the room that slanted or bold letters take beyond their advance."""
-        return self.metrics(size, bold).horizontalAdvance(text) + self._look.px(1)
+        key = (text, size, bold)
+        width = self._widths.get(key)
+        if width is None:
+            width = self._widths[key] = self.metrics(size, bold).horizontalAdvance(text) + self._beyond
+        return width
 
     def height(self, size: Size = Size.TEXT, bold: bool = False) -> float:
         """Height of a line of text."""

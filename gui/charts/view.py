@@ -10,7 +10,7 @@ selection are painted over the last stage and belong to no saved picture.
 
 from collections.abc import Callable, Iterator
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleEvent,
@@ -35,6 +35,8 @@ from gui.look import Look, current
 
 #: how near the pointer must be to a run to read it out [px at scale 1]
 _REACH = 22.0
+#: a higher chart is never seen whole: what is visible of it is painted each time, and nothing is kept [px]
+_MOST_KEPT = 2400
 _ASKING_KEYS = (Qt.Key.Key_F1, Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
 Readout = Callable[[str, str], tuple[str, ...]]
@@ -152,11 +154,22 @@ class ChartView(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
+        try:
+            self._paint(painter, event.rect())
+        finally:
+            painter.end()
+
+    def _paint(self, painter: QPainter, seen: QRect) -> None:
         scene = self.scene()
         if scene is None:
             painter.fillRect(self.rect(), self._look.color("card"))
             return
-        painter.drawPixmap(0, 0, self._pixmap(scene))
+        if self.height() > _MOST_KEPT:
+            self._painted = None
+            painter.fillRect(seen, self._look.color("card"))
+            paint(painter, scene, self._look, Box(seen.x(), seen.y(), seen.width(), seen.height()))
+        else:
+            painter.drawPixmap(0, 0, self._pixmap(scene))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._paint_states(painter, scene)
 
@@ -194,8 +207,10 @@ class ChartView(QWidget):
     def _shown_target(self) -> Target | None:
         if self._hovered is not None:
             return self._hovered
+        if not self._selected or not self.hasFocus():
+            return None  # before the scene is asked for: it costs, and may be wanted at another size soon
         scene = self.scene()
-        if scene is None or not self._selected or not self.hasFocus():
+        if scene is None:
             return None
         return next((t for t in scene.targets if t.run_id == self._selected), None)
 

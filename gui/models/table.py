@@ -3,6 +3,7 @@
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtGui import QFontMetrics
 
 from core.formatting import PLUS_MINUS
 from core.tables import Table, shown
@@ -50,6 +51,12 @@ class TableModel(QAbstractTableModel):
         ]
         self._lined_up = list(zip(*by_column, strict=True))
         self.endResetModel()
+
+    def widest(self, column: int, metrics: QFontMetrics) -> QModelIndex:
+        """The cell of a column with the widest text; a view would ask for every role of each."""
+        texts = {row[column]: place for place, row in enumerate(self._lined_up)}
+        found = max(texts, key=metrics.horizontalAdvance, default=None)
+        return QModelIndex() if found is None else self.index(texts[found], column)
 
     def rowCount(self, parent: Index | None = None) -> int:
         return 0 if parent is not None and parent.isValid() else len(self._texts)

@@ -135,7 +135,9 @@ class ComparePage(Page):
         self._save.setMenu(self.pictures.menu)
         self._copy = QPushButton("Cop&y")
         self._copy.setObjectName("copy")
-        self._copy.setToolTip("Copy the picture and its numbers (Ctrl+C on a chart), or drag a chart into another program")
+        self._copy.setToolTip(
+            "Copy the picture and its numbers (Ctrl+C on a chart); or drag a chart into another program"
+        )
         self._how = QPushButton("&How was this found?")
         self._how.setObjectName("how_found")
         self._how.setProperty("role", "link")

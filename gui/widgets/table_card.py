@@ -80,7 +80,8 @@ class TableCard(QFrame):
         longest = round(_LONGEST_NAME * current().text_px)
         widths = []
         for column in range(self.model.columnCount()):
-            content = self.view.sizeHintForColumn(column)
+            widest = self.model.widest(column, self.view.fontMetrics())
+            content = self.view.sizeHintForIndex(widest).width() + 1 if widest.isValid() else 0
             if self._is_text(column):
                 content = min(content, longest)
             widths.append(max(content, header.sectionSizeHint(column)))

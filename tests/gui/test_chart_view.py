@@ -1,7 +1,7 @@
 """A chart in the window: pointing, selecting, keys, and what a screen reader is told."""
 
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRect, Qt
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -198,3 +198,14 @@ def test_a_hand_that_trembles_still_clicks(qtbot: QtBot) -> None:
     (picked,) = _drag(view, QPoint(QApplication.startDragDistance() // 3, 0))
     assert picked == view.selected
     assert picked in {run.run_id for m in comparison.machines for run in m.runs}
+
+
+def test_a_very_high_chart_looks_the_same_painted_in_pieces(qtbot: QtBot) -> None:
+    view, _ = shown(qtbot, machines=5)
+    view.setMaximumHeight(2600)
+    view.resize(1000, 2600)
+    whole = view.grab().toImage()
+    for top in (0, 700, 2300):
+        piece = view.grab(QRect(0, top, 1000, 300)).toImage()
+        is_same = piece == whole.copy(0, top, 1000, 300)
+        assert is_same
