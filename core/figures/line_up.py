@@ -243,7 +243,7 @@ class _Maker:
         return self._of(strand, *self._inside(bins))
 
     def _of(self, strand: Strand, x: F64, y: F64) -> Curve:
-        return Curve(strand.run_id, strand.machine_id, strand.label, strand.slot, x, y)
+        return Curve(strand.run_id, strand.machine_id, strand.label, strand.slot, x, y, strand.included)
 
     def _power(self, strand: Strand) -> Bins:
         bins = power(strand, self.choices.anchor, self.step, self.answer.smooth_s)

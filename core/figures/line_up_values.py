@@ -62,7 +62,10 @@ def _ticks(scale: Scale, most: int) -> tuple[tuple[float, str], ...]:
 
 @frozen
 class Curve:
-    """A line: one run, or with an empty `run_id` the median of a machine's runs. NaN lifts the pen."""
+    """A line: one run, or with an empty `run_id` the median of a machine's runs. NaN lifts the pen.
+
+    ``included`` says whether the run counts.
+    """
 
     run_id: str
     machine_id: str
@@ -70,6 +73,7 @@ class Curve:
     slot: int
     x: F64 = field(eq=False, repr=False)
     y: F64 = field(eq=False, repr=False)
+    included: bool = True
 
 
 @frozen

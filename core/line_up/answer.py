@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from attrs import frozen
 
-from core.formatting import POINT, NumberLocale, count, duration, listed, number, value_alone, with_interval
+from core.formatting import POINT, NumberLocale, count, duration, listed, number, with_interval
 from core.line_up.bands import LEAST_RUNS, Leave, leaves
 from core.line_up.choices import LineUp
 from core.line_up.common_axis import judging_width_s, usual_width_s
@@ -172,7 +172,7 @@ def _one(phase: Phases, locale: NumberLocale) -> str:
 def _two(least: Phases, most: Phases, pair: Pair | None, locale: NumberLocale) -> str:
     """The machine that needs most against the one that needs least, by watts and time."""
     warm = _warm(least, most)
-    watts = [value_alone(p.after_w.value, p.after_w.u95, MEAN_W, locale) for p in (most, least)]
+    watts = [with_interval(p.after_w.value, p.after_w.u95, MEAN_W, locale) for p in (most, least)]
     more_power = _against(most.after_w.value, least.after_w.value)
     longer = _against(most.after_s, least.after_s)
     draws = {1: "draws more", 0: "draws about as much", -1: "draws less"}[more_power]

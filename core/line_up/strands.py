@@ -56,8 +56,8 @@ class Strand:
 
     @property
     def label(self) -> str:
-        """The machine's and the run's name."""
-        return f"{self.machine}, {self.name}"
+        """The machine's and the run's name, and whether it does not count."""
+        return f"{self.machine}, {self.name}{'' if self.included else ' (not counted)'}"
 
     @cached_property
     def course(self) -> Course:

@@ -21,6 +21,8 @@ _KEPT_CLEAR = 40
 _WIDEST_MARGIN = 0.25
 #: and a name within a plot no more than this part of its width
 _WIDEST_NAME = 0.55
+#: height of a plot for each remark about a run [text heights]
+_ROOM_FOR_REMARK = 3.0
 
 Spot = tuple[float, float]
 
@@ -83,7 +85,7 @@ def names(at: PanelPlace, margin: float, look: Look) -> list[Item]:
     ends = [(at.at(*end), c) for c in named for end in [last_inside(c, at.low, at.high)] if end is not None]
     items: list[Item] = []
     taken: tuple[Box, ...] = ()
-    wanted = _leaving(at)
+    wanted = _leaving(at, Ruler(look).height())
     if margin:
         items += _beside(at, ends, margin, look)
         reach = look.px(5)
@@ -144,11 +146,13 @@ def _beside(at: PanelPlace, ends: list[tuple[Spot, Curve]], margin: float, look:
     return items
 
 
-def _leaving(at: PanelPlace) -> list[_Wanted]:
+def _leaving(at: PanelPlace, text_height: float) -> list[_Wanted]:
     """Where runs leave their bands, with by how much; a single run's plot says it in its heading."""
     runs = {c.run_id: c for c in at.panel.curves if c.run_id}
     wanted = []
-    for excursion in at.panel.excursions if len(runs) > 1 else ():
+    # in a low plot names would hide the curves; all of them are told beside the chart
+    most = max(1, int(at.box.height / (_ROOM_FOR_REMARK * text_height)))
+    for excursion in at.panel.excursions[:most] if len(runs) > 1 else ():
         curve = runs.get(excursion.run_id)
         low, high = max(at.low, excursion.low), min(at.high, excursion.high)
         end = None if curve is None else last_inside(curve, low, high)

@@ -16,6 +16,8 @@ _X_TICK_ROOM, _Y_TICK_ROOM = 4.2, 2.0
 #: strips of the operating states, one under the other [px at scale 1]
 _STRIP, _STRIP_GAP = 5.0, 2.0
 _COLUMN_GAP = 22.0
+#: how a run that does not count is dashed, as its mark is hollow elsewhere
+_NOT_COUNTED = (1.5, 2.5)
 #: with more curves or rows lines are thin: those underneath are seen, and thin lines are painted far faster
 _MANY_CURVES = 12
 
@@ -278,6 +280,8 @@ class _LineUp:
             faint = bool(medians)
             width = 1.0 if self._is_fine else 1.0 if many or faint or self._are_many_rows else 1.6
             dash = () if width <= 1.0 else style.dash
+            if not curve.included:
+                width, dash = max(width, 1.2), _NOT_COUNTED
             stroke = self._stroke(at, curve, width, dash, 0.5 if faint else 0.9)
             self._items.append(stroke)
             self._curves.append(stroke)

@@ -324,6 +324,9 @@ def test_a_run_is_left_out_from_here_with_its_reason(bench: Bench) -> None:
     assert "(not counted)" in bench.item(run_id).text(0)
     bench.tick(run_id, ON)
     assert run_id in bench.figure.run_ids
+    curve = next(c for c in bench.figure.rows[0][0].curves if c.run_id == run_id)
+    assert not curve.included
+    assert curve.name == "Alder, run 2 (not counted)"
     bench.driver.do("action_undo")
     bench.settle()
     assert bench.driver.study.run(run_id).included
