@@ -13,7 +13,7 @@ from attrs import evolve, frozen
 
 from core.logs import body, clock, containers, files, machines, number_clock, roles, series, sniff, text
 from core.logs.clock import NO_HINTS, Clocked, Hints
-from core.logs.reading import NO_CHOICES, Column, FileReading, Reading
+from core.logs.reading import NO_CHOICES, Column, FileReading, Reading, first_rows
 from core.logs.refusals import no_time_usable, refused_rows
 from core.logs.roles import Roles
 from core.logs.source import InMemory, OnDisk, Source
@@ -44,6 +44,7 @@ class _Read:
     source: Source | None = None
     reasons: tuple[tuple[str, str], ...] = ()
     problems: tuple[Problem, ...] = ()
+    first_rows: tuple[tuple[str, ...], ...] = ()
 
 
 def read_bytes(
@@ -232,6 +233,7 @@ def _from_source(
         None if form.header_line is None else form.header_line + 1, hints, offset,
         kinds[told.time[0]], source,
         (("encoding", f"{encoding}: {why}"), *form.reasons, *told.reasons), problems,
+        first_rows(form.sample),
     )  # fmt: skip
 
 
@@ -254,7 +256,7 @@ def _from_table(item: containers.Item, name: str, choices: Choices) -> _Read | P
     hints = evolve(_hints(told, name, decimal, choices, zone, ()), is_1904=item.is_1904)
     return _Read(
         table, told, decimal, item.encoding, None, item.header_row, hints, None, "", None,
-        (*item.reasons, *told.reasons), item.problems,
+        (*item.reasons, *told.reasons), item.problems, first_rows(zip(*cells, strict=True)),
     )  # fmt: skip
 
 
@@ -326,7 +328,7 @@ def _machines(
                 raw.rows_read - made.missing if raw.rows is None else raw.rows_read,
                 count, _columns(read, raw, made), made.trace,
                 made.by_power_wh, made.by_counter_wh, made.used_wh,
-                refused, _once(reasons), tuple(extra), choices,
+                refused, tuple(dict.fromkeys(reasons)), tuple(extra), choices, read.first_rows,
             )
         )  # fmt: skip
     if not out and refused and not np.isfinite(clocked.seconds).any():
@@ -336,10 +338,6 @@ def _machines(
     if not out and shared:
         problems += shared
     return out, problems
-
-
-def _once(reasons: tuple[tuple[str, str], ...]) -> tuple[tuple[str, str], ...]:
-    return tuple(dict.fromkeys(reasons))
 
 
 def _clock(read: _Read) -> Clocked:

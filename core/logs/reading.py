@@ -1,5 +1,8 @@
 """How a log was read, as values: nothing here reads, and everything can be sent between processes."""
 
+from collections.abc import Iterable, Sequence
+from itertools import islice
+
 from attrs import frozen
 
 from core.problems import Problem, Severity
@@ -10,6 +13,9 @@ from core.traces import Trace
 NO_CHOICES = Choices()
 #: refused rows kept with their text; all are counted
 REFUSED_KEPT = 100
+#: first rows kept with their text, and characters kept of each of their cells
+ROWS_KEPT = 8
+CELL_KEPT = 40
 
 
 @frozen
@@ -60,6 +66,8 @@ class Reading:
     problems : tuple of Problem
     choices : Choices
         What the user had decided.
+    first_rows : tuple of tuple of str
+        The first rows of values as they stand in the file, cut into cells; for all machines of the file.
     """
 
     file: str
@@ -80,6 +88,12 @@ class Reading:
     reasons: tuple[tuple[str, str], ...] = ()
     problems: tuple[Problem, ...] = ()
     choices: Choices = NO_CHOICES
+    first_rows: tuple[tuple[str, ...], ...] = ()
+
+
+def first_rows(rows: Iterable[Sequence[str]]) -> tuple[tuple[str, ...], ...]:
+    """The first rows of a file's values as they are kept: few, and no cell longer than a line."""
+    return tuple(tuple(cell[:CELL_KEPT] for cell in row) for row in islice(rows, ROWS_KEPT))
 
 
 @frozen
