@@ -1,5 +1,6 @@
 """The numbers a picture was drawn from, as text to travel inside its file."""
 
+from core.figures.calendar_values import CalendarFigure
 from core.figures.curve_values import CurvesFigure
 from core.figures.line_up_values import LineUpFigure
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
@@ -10,7 +11,7 @@ def numbers_of(figure: Figure) -> str:
     """One clause a machine: its values with their intervals and units."""
     if isinstance(figure, ComparisonFigure):
         return "; ".join(_row(figure, i) for i in range(len(figure.rows)))
-    if isinstance(figure, LineUpFigure | CurvesFigure):
+    if isinstance(figure, LineUpFigure | CurvesFigure | CalendarFigure):
         return "; ".join(figure.facts)
     return "; ".join(_mark(figure, i) for i in range(len(figure.marks)))
 

@@ -2,6 +2,7 @@
 
 from attrs import frozen
 
+from core.figures.calendar_values import CalendarFigure
 from core.figures.curve_values import CurvesFigure
 from core.figures.line_up_values import LineUpFigure
 from core.figures.ticks import MOST_TICKS, tick_decimals, ticks
@@ -95,6 +96,14 @@ class Row:
 
 
 @frozen
+class RefLine:
+    """A value that is no measurement, to be read beside them; ``text`` says what it is."""
+
+    value: float
+    text: str
+
+
+@frozen
 class Measure:
     """One measure of the comparison: a column of cells, in the order of the rows.
 
@@ -112,6 +121,8 @@ class Measure:
         What a sign in the column means (the bar's filled part, the brackets); may be empty.
     legend_short : str
         The same for narrow columns.
+    lines : tuple of RefLine
+        Drawn dashed through the column.
     """
 
     key: str
@@ -121,6 +132,7 @@ class Measure:
     rank: int = 0
     legend: str = ""
     legend_short: str = ""
+    lines: tuple[RefLine, ...] = ()
 
 
 @frozen
@@ -191,4 +203,4 @@ class EnergyTimeFigure:
     lines: tuple[WattLine, ...]
 
 
-Figure = ComparisonFigure | EnergyTimeFigure | LineUpFigure | CurvesFigure
+Figure = ComparisonFigure | EnergyTimeFigure | LineUpFigure | CurvesFigure | CalendarFigure

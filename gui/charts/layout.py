@@ -2,10 +2,12 @@
 
 from attrs import evolve, frozen
 
+from core.figures.calendar_values import CalendarFigure
 from core.figures.curve_values import CurvesFigure
 from core.figures.line_up_values import LineUpFigure
 from core.figures.placing import Box
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
+from gui.charts.calendar import calendar_height, lay_out_calendar
 from gui.charts.curves import lay_out_curves
 from gui.charts.line_up import lay_out_line_up, line_up_height
 from gui.charts.plane import lay_out_plane
@@ -45,6 +47,8 @@ def lay_out(figure: Figure, width: float, height: float, look: Look, frame: Fram
         scene = lay_out_line_up(figure, area, look)
     elif isinstance(figure, CurvesFigure):
         scene = lay_out_curves(figure, area, look)
+    elif isinstance(figure, CalendarFigure):
+        scene = lay_out_calendar(figure, area, look)
     else:
         scene = lay_out_plane(figure, area, look)
     return evolve(scene, width=width, height=height, items=(*scene.items, *head, *foot))
@@ -79,6 +83,9 @@ def room_for(figure: Figure, look: Look) -> Room:
     if isinstance(figure, ComparisonFigure):
         wished = wished_height(figure, look) + margin
         return Room((look.px(420), wished), (look.px(760), wished), most_height(figure, look) + margin)
+    if isinstance(figure, CalendarFigure):
+        wished = calendar_height(figure, look) + margin
+        return Room((look.px(300), wished), (look.px(560), wished), wished)
     if isinstance(figure, LineUpFigure):
         least, wished = (height + margin for height in line_up_height(figure, look))
         return Room((look.px(420), least), (look.px(760), wished), max(look.px(1400), wished))
@@ -93,7 +100,7 @@ def fitting_scale(figure: Figure, width: float, height: float, look: Look, frame
     Values standing above their marks are worth smaller text, down to `_AIRY_DOWN_TO` of what was wished for;
     below that, rows with the value beside the mark are tried from the largest text on again. At least 1.
     """
-    if isinstance(figure, EnergyTimeFigure | CurvesFigure):
+    if isinstance(figure, EnergyTimeFigure | CurvesFigure | CalendarFigure):
         return look.scale
     steps = round((look.scale - 1.0) / 0.1)
     scales = [look.scale - 0.1 * i for i in range(steps)] + [1.0]

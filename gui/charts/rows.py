@@ -261,6 +261,11 @@ class _Rows:
             box = Box(left, plot.bottom + self._look.px(5), width, self._text)
             self._front.append(Text(box, text, token="muted", full=text))
             right = box.right
+        for line in measure.lines:
+            x = self._x(measure, plot, line.value)
+            self._items.append(Line(x, plot.y, x, plot.bottom, "muted", 1.0, (4.0, 3.0)))
+            reach = self._look.px(3)
+            self._hints.append(Hint(Box(x - reach, plot.y, 2 * reach, plot.height), line.text))
 
     def _x(self, measure: Measure, plot: Box, value: float) -> float:
         return plot.x + plot.width * min(max(value / measure.axis.top, 0.0), 1.0)

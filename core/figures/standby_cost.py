@@ -1,0 +1,352 @@
+"""Standby, switching off, the calendar, and what a print costs, as figures."""
+
+from datetime import date
+
+from core.figures.calendar_values import CalendarFigure, CalendarRow
+from core.figures.compare import source_of
+from core.figures.curve_values import CurvesFigure, Spot, Trend
+from core.figures.line_up_values import Scale
+from core.figures.ticks import axis_end
+from core.figures.values import Axis, Cell, ComparisonFigure, Mark, Measure, RefLine, Row
+from core.formatting import POINT, NumberLocale, count, number, percent, with_interval
+from core.money import money
+from core.quantities import (
+    PART_COST,
+    PRINT_COST,
+    PRINT_KWH,
+    PRINT_PRICE,
+    STANDBY_COST,
+    STANDBY_KWH,
+    STANDBY_MEAN_W,
+    Quantity,
+)
+from core.results.cost_values import MachineCost, StandbyCost
+from core.results.values import Measured, State
+from core.study import Study
+from core.units import SECONDS_PER_HOUR, WH_PER_KWH
+
+#: so many weeks are shown at once
+MOST_WEEKS = 16
+#: minutes that the chart of switching off shows at least, and at most [min]
+_LEAST_MIN, _MOST_MIN = 120.0, 720.0
+#: room right of the chosen moment
+_BEYOND = 1.25
+_STATES: tuple[tuple[State, str], ...] = (
+    ("off", "off"),
+    ("standby", "standby"),
+    ("cooling", "cooling"),
+    ("warm-up", "warm-up"),
+    ("processing", "processing"),
+)
+
+
+def standby_figure(result: StandbyCost, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:
+    """Standby watts with published limits as lines, and a year of it in kWh and in money."""
+    watts = [m.standby for m in result.machines]
+    top = axis_end(tuple(s.power_w + s.u95_w for s in watts if s is not None))
+    shown = [limit for limit in result.limits if limit.power_w <= top]
+    power = Measure(
+        key=STANDBY_MEAN_W.key,
+        axis=Axis(STANDBY_MEAN_W.name, "W", top, locale),
+        cells=tuple(_standby_cell(m, locale) for m in result.machines),
+        rank=0,
+        legend="dashed: published limits" if shown else "",
+        legend_short="dashed: limits" if shown else "",
+        lines=tuple(RefLine(limit.power_w, f"{limit.power_w:g} W: {limit.words}") for limit in shown),
+    )
+    kwh = _measured(STANDBY_KWH, "kWh", [m.year_kwh for m in result.machines], locale, rank=1)
+    measures = [power, kwh]
+    if result.total_cost is not None:
+        costs = [m.year_cost for m in result.machines]
+        measures.append(_money(STANDBY_COST, costs, result.currency, locale, rank=2))
+    return ComparisonFigure(
+        headline=result.headline,
+        conditions=result.conditions,
+        source=source_of(study),
+        rows=tuple(_row(m, _idle_words(m, result, locale)) for m in result.machines),
+        measures=tuple(measures),
+    )
+
+
+def print_figure(result: StandbyCost, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:
+    """A print of some hours: its energy, its electricity, and electricity's part in its price."""
+    machines = result.machines
+    energies = [
+        None
+        if m.printed is None
+        else Measured(m.printed.energy.value / WH_PER_KWH, _per_kwh(m.printed.energy.u95))
+        for m in machines
+    ]
+    measures = [_measured(PRINT_KWH, "kWh", energies, locale, rank=0)]
+    if result.mean_per_kwh is not None:
+        costs = [m.print_cost for m in machines]
+        measures.append(_money(PRINT_COST, costs, result.currency, locale, rank=1))
+        if any(_has_more_than_electricity(m) for m in machines):
+            measures.append(_price_measure(result, locale))
+        parts = [m.part_cost for m in machines]
+        measures.append(_money(PART_COST, parts, result.currency, locale, rank=3))
+    return ComparisonFigure(
+        headline=print_sentence(result, locale),
+        conditions=result.conditions,
+        source=source_of(study),
+        rows=tuple(_row(m, _runs_words(m)) for m in machines),
+        measures=tuple(measures),
+    )
+
+
+def print_sentence(result: StandbyCost, locale: NumberLocale = POINT) -> str:
+    """What a print of the stated length takes, from the least to the most."""
+    known = sorted(
+        (m for m in result.machines if m.printed is not None),
+        key=lambda m: m.printed.energy.value if m.printed else 0.0,
+    )
+    hours = f"{number(result.costs.print_hours, _decimals(result.costs.print_hours), locale)} h"
+    if not known:
+        return f"No run tells what a print of {hours} takes."
+    least, most = known[0], known[-1]
+    said = f"A print of {hours} takes {_print_words(least, result, locale)} on {least.name}"
+    if len(known) > 1:
+        said += f" and {_print_words(most, result, locale)} on {most.name}"
+    return f"{said}, warm-up included."
+
+
+def saving_figure(result: StandbyCost, study: Study, locale: NumberLocale = POINT) -> CurvesFigure | None:
+    """What switching off would have saved against the minutes waited; None where no rest is long enough."""
+    minutes = result.costs.off_after_min
+    machines = [m for m in result.machines if m.rests.idle_wh > 0]
+    if not machines:
+        return None
+    longest = max(m.rests.longest_s for m in machines) / 60
+    end = min(max(_LEAST_MIN, minutes * _BEYOND), max(_MOST_MIN, minutes * _BEYOND))
+    end = max(end, min(longest * 1.05, 2 * _LEAST_MIN))
+    trends, spots, facts, low = [], [], [], 0.0
+    for m in machines:
+        at = [(x, 100 * y / m.rests.idle_wh) for x, y in zip(m.rests.minutes, m.rests.saved_wh, strict=True)]
+        xs, ys = zip(*[(float(x), float(y)) for x, y in at if x <= end], strict=True)
+        low = min(low, *ys)
+        trends.append(Trend(xs, ys, m.slot, m.name if m.tells_saving_after(minutes) else ""))
+        share = m.rests.share_after(minutes)
+        if share is not None:
+            spots.append(Spot(minutes, 100 * share, None, m.slot, "", m.machine_id, "saved"))
+            facts.append(
+                f"{m.name}: {percent(share, 0, locale)} of {number(m.rests.idle_wh, 0, locale)} Wh in "
+                f"{count(m.rests.count, 'rest')}"
+            )
+    floor = max(-100.0, 25.0 * (low // 25.0)) if low < 0 else 0.0
+    chosen = Trend((minutes, minutes), (floor, 100.0), None, "", is_dashed=True)
+    return CurvesFigure(
+        headline=result.headline,
+        conditions=result.conditions,
+        source=source_of(study),
+        x=Scale("Switched off after so long idle", "min", 0.0, end, locale),
+        y=Scale("Saved of what the rests took", "%", floor, 100.0, locale),
+        trends=(chosen, *trends),
+        spots=tuple(spots),
+        note=f"dashed: {number(minutes, 0, locale)} min",
+        facts=tuple(facts),
+    )
+
+
+def starts_figure(result: StandbyCost, study: Study, locale: NumberLocale = POINT) -> CurvesFigure | None:
+    """Cost of the print by the time of day at which it starts; None where the price does not change."""
+    machines = [m for m in result.machines if m.starts is not None]
+    if not machines:
+        return None
+    top = axis_end(tuple(float(m.starts.amounts.max()) for m in machines if m.starts))
+    low = min(0.0, *(float(m.starts.amounts.min()) for m in machines if m.starts))
+    trends, spots = [], []
+    for m in machines:
+        assert m.starts is not None
+        hours, amounts = m.starts.hours.tolist(), m.starts.amounts.tolist()
+        trends.append(Trend((*hours, 24.0), (*amounts, amounts[0]), m.slot, m.name))
+        hour, amount = m.starts.cheapest
+        spots.append(Spot(hour, amount, None, m.slot, "", m.machine_id, "cheapest start"))
+    return CurvesFigure(
+        headline=starts_sentence(result, locale),
+        conditions=result.conditions,
+        source=source_of(study),
+        x=Scale("Start of the print, local time", "h", 0.0, 24.0, locale),
+        y=Scale("Electricity of the print", result.currency or "amount", low, top, locale),
+        trends=tuple(trends),
+        spots=tuple(spots),
+        note="marks: the cheapest start",
+        facts=tuple(_start_words(m, result, locale) for m in machines),
+    )
+
+
+def starts_sentence(result: StandbyCost, locale: NumberLocale = POINT) -> str:
+    """When in the day a print costs least, for the machine on which it matters most."""
+    known = [m for m in result.machines if m.starts is not None]
+    if not known:
+        return ""
+    most = max(known, key=lambda m: m.starts.dearest[1] - m.starts.cheapest[1] if m.starts else 0.0)
+    return f"{_start_words(most, result, locale)}."
+
+
+def calendar_figure(
+    result: StandbyCost, study: Study, machine_id: str | None = None, locale: NumberLocale = POINT
+) -> CalendarFigure | None:
+    """Operating states week by week, of one machine or of all; None where no log has a clock.
+
+    Parameters
+    ----------
+    result : StandbyCost
+    study : Study
+    machine_id : str, optional
+        Only this machine.
+    locale : NumberLocale
+    """
+    machines = [m for m in result.machines if machine_id in (None, m.machine_id)]
+    rows = [
+        CalendarRow(m.machine_id, m.name if i == 0 else "", m.slot, _week(week.monday), week.blocks)
+        for m in machines
+        for i, week in enumerate(m.weeks)
+    ]
+    if not rows:
+        return None
+    shown = rows[:MOST_WEEKS]
+    return CalendarFigure(
+        headline=result.headline,
+        conditions=result.conditions,
+        source=source_of(study),
+        rows=tuple(shown),
+        legend=_STATES,
+        facts=tuple(f"{m.name}: {_hours_words(m, locale)}" for m in machines if m.logged_hours > 0),
+        unshown=len(rows) - len(shown),
+    )
+
+
+def _week(monday: date) -> str:
+    return f"{monday.day} {monday:%b}"
+
+
+def _hours_words(machine: MachineCost, locale: NumberLocale) -> str:
+    return ", ".join(f"{state} {number(hours, 1, locale)} h" for state, hours in machine.hours if hours > 0)
+
+
+def _start_words(machine: MachineCost, result: StandbyCost, locale: NumberLocale) -> str:
+    assert machine.starts is not None
+    (early, least), (late, most) = machine.starts.cheapest, machine.starts.dearest
+    hours = number(result.costs.print_hours, _decimals(result.costs.print_hours), locale)
+    least_text, most_text = (money(amount, result.currency, locale) for amount in (least, most))
+    return (
+        f"A print of {hours} h on {machine.name} costs least when it starts at {_clock(early)}: "
+        f"{least_text}, against {most_text} at {_clock(late)}"
+    )
+
+
+def _clock(hour: float) -> str:
+    return f"{int(hour):02}:{round(hour % 1 * 60):02}"
+
+
+def _decimals(hours: float) -> int:
+    return 0 if hours == int(hours) else 1
+
+
+def _print_words(machine: MachineCost, result: StandbyCost, locale: NumberLocale) -> str:
+    assert machine.printed is not None
+    energy = machine.printed.energy
+    kwh = with_interval(energy.value / WH_PER_KWH, _per_kwh(energy.u95), PRINT_KWH, locale)
+    if machine.print_cost is None:
+        return f"{kwh} kWh"
+    return f"{kwh} kWh ({money(machine.print_cost.value, result.currency, locale)})"
+
+
+def _per_kwh(u95_wh: float | None) -> float | None:
+    return None if u95_wh is None else u95_wh / WH_PER_KWH
+
+
+def _row(machine: MachineCost, words: str) -> Row:
+    name = machine.name if machine.count == 1 else f"{machine.count} × {machine.name}"
+    return Row(machine.machine_id, name, machine.slot, words)
+
+
+def _idle_words(machine: MachineCost, result: StandbyCost, locale: NumberLocale) -> str:
+    if machine.idle_hours == result.year_hours:
+        return "all year"
+    return f"{number(machine.idle_hours, 0, locale)} h a year"
+
+
+def _runs_words(machine: MachineCost) -> str:
+    return count(machine.printed.runs, "run") if machine.printed is not None else "no run"
+
+
+def _standby_cell(machine: MachineCost, locale: NumberLocale) -> Cell:
+    found = machine.standby
+    if found is None:
+        return Cell(
+            note="not known",
+            reason=f"No log of {machine.name} shows it doing nothing for a quarter of an hour.",
+        )
+    text = with_interval(found.power_w, found.u95_w, STANDBY_MEAN_W, locale)
+    steady = "steady" if found.is_steady else "not steady"
+    windows = f"{number(found.lowest_w, 2, locale)} to {number(found.highest_w, 2, locale)} W"
+    hours = number(found.seconds / SECONDS_PER_HOUR, 1, locale)
+    return Cell(
+        mark=Mark(found.power_w, found.u95_w, text),
+        reason=f"{machine.name}: {steady} over {hours} h; means of the windows {windows}.",
+    )
+
+
+def _measured(
+    quantity: Quantity, unit: str, values: list[Measured | None], locale: NumberLocale, rank: int
+) -> Measure:
+    top = axis_end(tuple(v.value + (v.u95 or 0.0) for v in values if v is not None))
+    cells = tuple(
+        Cell(note="not known")
+        if v is None
+        else Cell(Mark(v.value, v.u95, with_interval(v.value, v.u95, quantity, locale)))
+        for v in values
+    )
+    return Measure(quantity.key, Axis(quantity.name, unit, top, locale), cells, bars=True, rank=rank)
+
+
+def _money(
+    quantity: Quantity, values: list[Measured | None], currency: str, locale: NumberLocale, rank: int
+) -> Measure:
+    top = axis_end(tuple(v.value + (v.u95 or 0.0) for v in values if v is not None))
+    cells = tuple(
+        Cell(note="no price", reason="The price at that time is not known.")
+        if v is None
+        else Cell(Mark(v.value, v.u95, money(v.value, "", locale, v.u95)))
+        for v in values
+    )
+    return Measure(quantity.key, Axis(quantity.name, currency, top, locale), cells, bars=True, rank=rank)
+
+
+def _has_more_than_electricity(machine: MachineCost) -> bool:
+    price = machine.price
+    return any(p is not None for p in (price.material, price.wear, price.purchase, price.failed))
+
+
+def _price_measure(result: StandbyCost, locale: NumberLocale) -> Measure:
+    """The whole price as a bar with electricity's part in it filled."""
+    cells = []
+    for m in result.machines:
+        total, share = m.price.total, m.price.electricity_share
+        if total is None or share is None:
+            cells.append(Cell(note="no price"))
+            continue
+        text = f"{money(total, '', locale)}, {percent(share, 0 if share >= 0.1 else 1, locale)}"
+        reason = ", ".join(
+            f"{name} {money(part, result.currency, locale)}"
+            for name, part in (
+                ("electricity", m.price.electricity),
+                ("material", m.price.material),
+                ("wear", m.price.wear),
+                ("purchase", m.price.purchase),
+                ("prints that fail", m.price.failed),
+            )
+            if part is not None
+        )
+        cells.append(Cell(Mark(total, None, text), inner=total * share, reason=f"{m.name}: {reason}"))
+    top = axis_end(tuple(c.mark.value for c in cells if c.mark is not None))
+    return Measure(
+        PRINT_PRICE.key,
+        Axis(PRINT_PRICE.name, result.currency, top, locale),
+        tuple(cells),
+        bars=True,
+        rank=2,
+        legend="filled and %: electricity",
+        legend_short="%: electricity",
+    )
