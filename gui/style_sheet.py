@@ -45,6 +45,15 @@ QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{ width: 0px; border: no
 QComboBox::drop-down {{ border: none; width: {s24}px; }}
 QComboBox::down-arrow {{ image: url("{chevron}"); width: {line}px; height: {line}px; }}
 QComboBox QAbstractItemView {{ background: {card}; border: 1px solid {rule}; color: {ink}; }}
+QLineEdit {{ lineedit-clear-button-icon: url("{empty}"); }}
+QCheckBox {{ border: 2px solid transparent; spacing: {s4}px; }}
+QCheckBox::indicator {{
+    width: {line}px; height: {line}px; background: {card};
+    border: 1px solid {edge}; border-radius: {corner}px;
+}}
+QCheckBox::indicator:checked {{ background: {link}; border-color: {link}; image: url("{check}"); }}
+QCheckBox::indicator:disabled {{ border-color: {rule}; }}
+QCheckBox:disabled {{ color: {muted}; }}
 QLineEdit[wrong="true"] {{ border-color: {problem}; }}
 QLineEdit#study_name {{
     background: transparent; border: 2px solid transparent; padding: {s4}px;
@@ -102,8 +111,14 @@ def style_sheet(look: Look) -> str:
         line=round(px),
         veil=look.color("card", 0.85).name(look.color("ink").NameFormat.HexArgb),
         # A picture in a style sheet keeps its colours: there is one for each theme.
-        chevron=(
-            assets_folder() / "controls" / f"chevron-{'dark' if look.is_dark else 'light'}.svg"
-        ).as_posix(),
+        chevron=_drawn("chevron", look),
+        check=_drawn("check", look),
+        empty=_drawn("empty", look),
         corner=CORNER,
     )
+
+
+def _drawn(name: str, look: Look) -> str:
+    """Where the picture of a control lies in the colours of a look."""
+    theme = "dark" if look.is_dark else "light"
+    return (assets_folder() / "controls" / f"{name}-{theme}.svg").as_posix()
