@@ -12,8 +12,8 @@ from core.uncertainty import NORMAL_95
 _NO_CORRECTION = 0.00005
 
 
-def read(study: Study, check: LoadCheck, locale: NumberLocale = POINT) -> str:
-    """What the two meters showed, on one line.
+def read(study: Study, check: LoadCheck, locale: NumberLocale = POINT) -> tuple[str, ...]:
+    """What the two meters showed, one after the other, and how long and of what where that was noted.
 
     Parameters
     ----------
@@ -29,11 +29,9 @@ def read(study: Study, check: LoadCheck, locale: NumberLocale = POINT) -> str:
             (check.other_id, check.other_reading, check.other_step),
         )
     ]
-    if check.unit == "Wh" and check.seconds is not None:
-        said.append(f"in {duration(check.seconds)}")
-    if check.note:
-        said.append(check.note)
-    return "  ·  ".join(said)
+    took = f"in {duration(check.seconds)}" if check.unit == "Wh" and check.seconds is not None else ""
+    about = ", ".join(text for text in (took, check.note) if text)
+    return (*said, about) if about else tuple(said)
 
 
 def as_read(value: float, step: float, locale: NumberLocale = POINT) -> str:

@@ -3,7 +3,7 @@
 from typing import Literal
 
 from attrs import frozen
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
@@ -28,10 +28,10 @@ from gui.widgets.number_field import NumberField
 _LIMITS = (0.0, 1_000_000.0)
 #: an energy needs some time
 _LEAST_MINUTES = 1.0
-_ROWS_SHOWN = 3
+_ROWS_SHOWN = 2
 _EXPLAINED = (
-    "Read one steady load with two meters, one after the other or one plugged into the other: what they "
-    "differ by then no longer stands between machines. Write every digit that the display shows."
+    "Read one steady load with both meters, one after the other: what they differ by then no longer stands "
+    "between machines. Write every digit that the display shows."
 )
 _CAUTION = (
     "Mains: only plug-in meters approved for your sockets, unopened, and a load within the rating of each."
@@ -70,7 +70,6 @@ class LoadChecks(QWidget):
         self._list = QListWidget()
         self._list.setObjectName("checks_list")
         self._list.setAccessibleName("Same-load checks")
-        self._list.setWordWrap(True)
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.currentRowChanged.connect(self._on_row)
         self._says = _text("check_says", "")
@@ -122,18 +121,28 @@ class LoadChecks(QWidget):
         self._list.blockSignals(True)
         self._list.clear()
         for check in study.checks:
-            item = QListWidgetItem(read(study, check, locale))
+            item = QListWidgetItem("\n".join(read(study, check, locale)))
             item.setData(Qt.ItemDataRole.UserRole, check.id)
             self._list.addItem(item)
             if check.id == chosen and not is_other:
                 self._list.setCurrentItem(item)
         self._list.blockSignals(False)
-        line = 2 * self.fontMetrics().height() + S8
-        self._list.setFixedHeight(min(max(len(study.checks), 1), _ROWS_SHOWN) * line + S4)
         self._list.setVisible(bool(study.checks))
+        self._fit_list()
         if is_other:
             self._empty()
         self._on_row()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._fit_list()
+
+    def _fit_list(self) -> None:
+        """Make the list as high as its first rows."""
+        rows = min(self._list.count(), _ROWS_SHOWN)
+        height = sum(self._list.sizeHintForRow(row) for row in range(rows))
+        self._list.setFixedHeight(height + 2 * self._list.frameWidth() + 2)
 
     # what the user does
 

@@ -5,8 +5,8 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 _MINUS = "\u2212"
-#: frame, padding and room for one more digit [letters]
-_AROUND = 5
+#: frame and padding, and the button that empties the field; a field grows by more where it may [letters]
+_AROUND, _BUTTON, _MORE = 3, 2, 2
 
 
 class NumberField(QLineEdit):
@@ -51,14 +51,16 @@ class NumberField(QLineEdit):
         self.updateGeometry()
 
     def sizeHint(self) -> QSize:
-        """Room for what is written, and for what stands behind it."""
-        metrics = self.fontMetrics()
-        text_px = max(metrics.horizontalAdvance(text) for text in (self.text(), self.placeholderText()))
-        around_px = (_AROUND + 2 * self.isClearButtonEnabled()) * metrics.averageCharWidth()
-        return QSize(text_px + around_px, super().sizeHint().height())
+        """Room for what is written, for what stands behind it, and for more digits."""
+        least = self.minimumSizeHint()
+        return QSize(least.width() + _MORE * self.fontMetrics().averageCharWidth(), least.height())
 
     def minimumSizeHint(self) -> QSize:
-        return self.sizeHint()
+        """Room for what is written and for what stands behind it."""
+        metrics = self.fontMetrics()
+        text_px = max(metrics.horizontalAdvance(text) for text in (self.text(), self.placeholderText()))
+        letters = _AROUND + (_BUTTON if self.isClearButtonEnabled() else 0)
+        return QSize(text_px + letters * metrics.averageCharWidth(), super().sizeHint().height())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.text() != self._shown:

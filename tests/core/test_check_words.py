@@ -37,11 +37,11 @@ def test_a_reading_keeps_the_digits_of_its_display() -> None:
     assert check_words.as_read(100.0, 0.0) == "100"
 
 
-def test_what_was_read_is_said_on_one_line() -> None:
+def test_what_was_read_is_said_with_how_long_and_of_what() -> None:
     study, check = checked(400.0, 396.0, 0.1, seconds=7200.0, note="two old lamps")
-    assert check_words.read(study, check) == "Shelf 400.0 Wh  ·  Bench 396.0 Wh  ·  in 2 h  ·  two old lamps"
+    assert check_words.read(study, check) == ("Shelf 400.0 Wh", "Bench 396.0 Wh", "in 2 h, two old lamps")
     study, check = checked(60.2, 60.1, 0.1)
-    assert check_words.read(study, check) == "Shelf 60.2 W  ·  Bench 60.1 W"
+    assert check_words.read(study, check) == ("Shelf 60.2 W", "Bench 60.1 W")
 
 
 def test_a_difference_is_told_with_its_interval_and_what_it_corrects() -> None:
