@@ -248,7 +248,7 @@ class _Maker:
     def _power(self, strand: Strand) -> Bins:
         bins = power(strand, self.choices.anchor, self.step, self.answer.smooth_s)
         moments = strand.moment_s(bins.places, self.choices.anchor)
-        for gap in strand.trace.gaps:  # nothing was seen there, so nothing is drawn
+        for gap in strand.gaps:  # nothing was seen there, so nothing is drawn
             bins.values[(moments > gap.start_s) & (moments < gap.end_s)] = np.nan
         return bins
 

@@ -15,7 +15,7 @@ from core.integral import pieces
 from core.line_up.course import Course
 from core.results.values import Comparison, MachineResult, RunResult, StateSpan
 from core.study import Boundary, Meter, Study
-from core.traces import F64, Trace
+from core.traces import F64, Gap, Trace
 
 Anchor = Literal["start", "end of warm-up", "end", "share of duration"]
 ANCHORS: tuple[Anchor, ...] = ("start", "end of warm-up", "end", "share of duration")
@@ -63,6 +63,11 @@ class Strand:
     def course(self) -> Course:
         """The energy used up to any moment."""
         return Course.of(pieces(self.trace, self.start_s, self.end_s))
+
+    @cached_property
+    def gaps(self) -> tuple[Gap, ...]:
+        """The gaps of the trace that reach into the run."""
+        return tuple(g for g in self.trace.gaps if g.end_s > self.start_s and g.start_s < self.end_s)
 
     @property
     def closing(self) -> float:
@@ -117,15 +122,18 @@ def strands(
     tuple of Strand
         Without typed readings (they have no trace) and runs whose log has not been read.
     """
+    # a farm has thousands of runs: each is looked up once
     logs = {run.id: run.log_id for run in study.runs}
+    meters = {meter.id: meter for meter in study.meters}
+    meter_of = {log.id: meters[log.meter_id] for log in study.logs}
     found = []
     for machine in comparison.machines:
         for run in machine.runs:
             is_wanted = run.included if chosen is None else run.run_id in chosen
-            trace = traces.get(logs.get(run.run_id, ""))
+            log_id = logs.get(run.run_id, "")
+            trace = traces.get(log_id)
             if is_wanted and trace is not None:
-                meter = study.meter(study.log(logs[run.run_id]).meter_id)
-                strand = _strand(machine, run, trace, meter, comparison.boundary)
+                strand = _strand(machine, run, trace, meter_of[log_id], comparison.boundary)
                 found += [] if strand is None else [strand]
     return tuple(found)
 

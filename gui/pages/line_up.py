@@ -29,6 +29,7 @@ from gui.widgets.left_out_bar import LeftOutBar
 from gui.widgets.line_up_bar import LineUpBar
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.run_picker import RunPicker
+from gui.widgets.tab_order import in_order
 from gui.widgets.table_card import TableCard
 
 #: of a farm only so many runs are shown until a person chooses
@@ -134,6 +135,8 @@ class LineUpPage(Page):
         self._blank = QWidget()
         layout.addWidget(self._blank, 1)
         self.table.hide()
+        buttons = (self.leaves.button, self._save, self._copy, self._explain)
+        in_order((*self.bar.controls, *buttons, self.chart, self.picker))
 
     def _connect(self) -> None:
         self.bar.changed.connect(self._on_choices)

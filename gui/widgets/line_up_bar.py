@@ -96,6 +96,12 @@ class LineUpBar(QWidget):
             self._flow.addWidget(widget)
         self._against.hide()
 
+    @property
+    def controls(self) -> tuple[QWidget, ...]:
+        """The controls from first to last, as they are read."""
+        combos = (self.anchor, self.shown, self.arrangement, self.reference, self.repeats, self.smooth)
+        return (*combos, self.fit, self.span_from, self.span_to, self.clear)
+
     def add(self, *widgets: QWidget) -> None:
         """Put more controls at the end."""
         for widget in widgets:

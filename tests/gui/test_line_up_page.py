@@ -460,3 +460,26 @@ def test_everything_is_redrawn_in_the_dark(bench: Bench) -> None:
     dark = bench.page.chart.grab().toImage()
     assert light.pixelColor(3, 3).lightness() > 200 > 80 > dark.pixelColor(3, 3).lightness()
     bench.driver.appearance.set_theme("light")
+
+
+def test_tab_goes_through_the_controls_as_they_are_read(bench: Bench) -> None:
+    window = bench.driver.window
+    window.activateWindow()
+    bench.page.bar.anchor.setFocus()
+    reached = []
+    for _ in range(14):
+        QTest.keyClick(QApplication.focusWidget() or window, Qt.Key.Key_Tab)
+        focused = QApplication.focusWidget()
+        assert focused is not None
+        reached.append(focused.objectName())
+    wanted = ["shown", "arrangement", "repeats", "smooth", "fit_processing", "span_from", "span_to"]
+    assert reached[: len(wanted)] == wanted
+    assert reached.index("save_picture") < reached.index("copy") < reached.index("line_up")
+    assert reached.index("line_up") < reached.index("run_picker")
+
+
+def test_every_control_has_a_name_for_a_screen_reader(bench: Bench) -> None:
+    for control in (*bench.page.bar.controls, bench.page.picker, bench.page.chart):
+        if control.isVisible():
+            told = control.accessibleName() or getattr(control, "text", str)()
+            assert told, control.objectName()
