@@ -21,12 +21,15 @@ def set_cooler_plan(study: Study, plan: CoolerPlan) -> Edit:
     ValueError
         If a number is not finite, a time negative, or the change lies outside the print.
     """
-    for name in ("first_c", "later_c", "least_c"):
-        value = getattr(plan, name)
-        if value is not None:
-            checked_number(value, name, _COLDEST_C)
-    checked_number(plan.print_s, "print_s", 0.0)
-    checked_number(plan.first_layers_s, "first_layers_s", 0.0)
+    lowest = {
+        "first_c": _COLDEST_C,
+        "later_c": _COLDEST_C,
+        "least_c": _COLDEST_C,
+        "print_s": 0.0,
+        "first_layers_s": 0.0,
+    }
+    given = {name: value for name in lowest if (value := getattr(plan, name)) is not None}
+    plan = evolve(plan, **{name: checked_number(value, name, lowest[name]) for name, value in given.items()})
     if plan.first_layers_s > plan.print_s:
         raise ValueError("the bed is made cooler during the print, not after it")
     return Edit(evolve(study, cooler=plan), "Suppose a cooler bed", "cooler bed")
@@ -40,9 +43,10 @@ def set_emissivity(study: Study, emissivity: float) -> Edit:
     ValueError
         If it is not between them.
     """
-    if checked_number(emissivity, "emissivity", 0.0) > 1:
+    checked = checked_number(emissivity, "emissivity", 0.0)
+    if checked > 1:
         raise ValueError(f"emissivity is {emissivity}; no surface has more than 1")
-    return Edit(evolve(study, emissivity=emissivity), "Set the emissivity of beds", "emissivity")
+    return Edit(evolve(study, emissivity=checked), "Set the emissivity of beds", "emissivity")
 
 
 def set_bed_area(study: Study, machine_id: str, area_dm2: float | None) -> Edit:
