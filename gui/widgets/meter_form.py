@@ -55,7 +55,7 @@ class MeterForm(QWidget):
         self._note = QLabel()
         self._note.setProperty("role", "muted")
         self._note.setWordWrap(True)
-        self._of_bed = QCheckBox("This log is of the bed alone")
+        self._of_bed = QCheckBox("Log of the bed alone")
         self._of_bed.setObjectName("meter_of_bed")
         self._of_bed.clicked.connect(self.bed_alone_turned)
         self.checks = LoadChecks()
@@ -109,7 +109,7 @@ class MeterForm(QWidget):
 
     def _name_button(self) -> None:
         is_open = self._checks_button.isChecked()
-        what = "Same-load check of two meters" if not self._count else count(self._count, "same-load check")
+        what = "Same-load check" if not self._count else count(self._count, "same-load check")
         self._checks_button.setText(f"{what} {'▴' if is_open else '▾'}")
         self._checks_button.setAccessibleName(f"{what}, {'shown' if is_open else 'show'}")
 
