@@ -6,7 +6,10 @@ Numbers and times go straight into arrays that are long enough for the whole fil
 """
 
 import re
+from collections import deque
 from collections.abc import Sequence
+from concurrent.futures import Future, ThreadPoolExecutor
+from itertools import chain, repeat
 from typing import Any, Literal
 
 import numpy as np
@@ -16,7 +19,7 @@ from core.logs import clock, numbers, stamps
 from core.logs.careful import Rows, regular_rows
 from core.logs.reading import REFUSED_KEPT
 from core.logs.sniff import Form
-from core.logs.source import Source
+from core.logs.source import PARSERS, Source
 from core.logs.table import I64, Broken, Table
 from core.progress import Progress
 from core.traces import F64
@@ -89,10 +92,21 @@ def read_body(
     at = _skip_lines(head, form.first_line)
     gathered = _Gathered(form, list(kinds), source.size - at, hints)
     done = 0
-    for block in source.blocks(at):
-        gathered.block(block)
-        done += len(block)
-        progress(done / max(1, source.size - at), "reading rows")
+    waiting: deque[tuple[bytes | memoryview, Future[Any]]] = deque()
+    blocks = source.blocks(at)
+    with ThreadPoolExecutor(PARSERS, "rows") as pool:
+        # blocks are parsed beside each other, each by one thread, and taken in their order
+        for block in chain(blocks, repeat(None)):
+            if block is not None:
+                waiting.append((block, pool.submit(gathered.parsed, block)))
+                if len(waiting) <= PARSERS:
+                    continue
+            if not waiting:
+                break
+            taken, parsing = waiting.popleft()
+            gathered.take(taken, parsing.result())
+            done += len(taken)
+            progress(done / max(1, source.size - at), "reading rows")
     return gathered.table(form.first_line + 1)
 
 
@@ -126,11 +140,15 @@ class _Gathered:
         self.broken_count = 0
         self.repeated = 0
 
-    def block(self, block: bytes | memoryview) -> None:
-        table = None
+    def parsed(self, block: bytes | memoryview) -> Any:
+        """The block as an Arrow table, None where its rows have to be looked at one by one."""
+        if self.form.delimiter == " " or self.form.is_wrapped:
+            return None
+        return self._arrow(block, self.kinds)
+
+    def take(self, block: bytes | memoryview, table: Any) -> None:
+        """Append a block with its table."""
         self.seen += len(block)
-        if self.form.delimiter != " " and not self.form.is_wrapped:
-            table = self._arrow(block, self.kinds)
         if table is not None and not min((c.null_count for c in table.columns), default=0):
             self.blocks.append((self.rows, table.num_rows, len(block)))
             self._take(table, self.kinds)
@@ -153,9 +171,7 @@ class _Gathered:
         try:
             return csv.read_csv(
                 pa.BufferReader(pa.py_buffer(block)),
-                read_options=csv.ReadOptions(
-                    column_names=names, block_size=1 << 20, use_threads=len(block) > 1 << 20
-                ),
+                read_options=csv.ReadOptions(column_names=names, block_size=1 << 20, use_threads=False),
                 parse_options=csv.ParseOptions(
                     delimiter=delimiter or self.form.delimiter, ignore_empty_lines=delimiter is not None
                 ),

@@ -101,10 +101,12 @@ def make(
         stitched = counters.stitch(time_s, total_wh, power_w, file)
         problems += [] if stitched is None else stitched.problems
     kind: Sampling = "averaged"
+    resolution_w: float | None = None
     why = "averaged: only a counter is logged, so each power is the mean of the interval before it"
     if power_w is not None:
         counted, breaks = (None, ()) if stitched is None else (stitched.counter_wh, stitched.breaks_s)
-        judged = judge(time_s, power_w, smallest_step(power_w), counted, breaks)
+        resolution_w = smallest_step(power_w)
+        judged = judge(time_s, power_w, resolution_w, counted, breaks)
         kind, why = judged.kind, judged.reason
     elif stitched is not None:
         power_w = _from_counter(time_s, stitched.counter_wh)
@@ -129,7 +131,8 @@ def make(
     trace = Trace.of(
         time_s, power_w, kind, None if stitched is None else stitched.counter_wh, key=key, clock=clock,
         counter_step_wh=0.0 if stitched is None else stitched.step_wh,
-        counter_breaks_s=() if stitched is None else stitched.breaks_s, temperatures_c=temperatures,
+        counter_breaks_s=() if stitched is None else stitched.breaks_s, resolution_w=resolution_w,
+        temperatures_c=temperatures,
     )  # fmt: skip
     progress(0.9, _DOING)
     made = Made(
@@ -142,6 +145,9 @@ def make(
 
 def _usable(seconds: F64, source: F64) -> tuple[NDArray[np.bool_], int]:
     """Rows with a time and a value, and how many have a time alone."""
+    ends = [float(f(c)) for c in (seconds, source) for f in (np.min, np.max)] if seconds.size else []
+    if np.isfinite(ends).all() and max(map(abs, ends[2:]), default=0.0) <= _ABSURD:  # the usual log, quickly
+        return np.ones(seconds.shape, dtype=bool), 0
     timed = np.isfinite(seconds)
     usable = timed & np.isfinite(source)
     if _largest(source) > _ABSURD:
@@ -213,9 +219,9 @@ def _checked(made: Made, raw: Raw, file: str) -> Made:
     by_counter = None
     problems = list(made.problems)
     if trace.counter_wh is not None:
-        known = np.isfinite(trace.counter_wh)
-        if known.any():
-            first, last = int(known.argmax()), known.size - 1 - int(known[::-1].argmax())
+        ends = _ends(trace.counter_wh)
+        if ends is not None:
+            first, last = ends
             by_counter = float(trace.counter_wh[last] - trace.counter_wh[first])
             covered = float(trace.time_s[last] - trace.time_s[first])
             if covered < 0.95 * trace.end_s:
@@ -249,6 +255,14 @@ def _checked(made: Made, raw: Raw, file: str) -> Made:
     )
 
 
+def _ends(values: F64) -> tuple[int, int] | None:
+    """First and last row with a value, None when there is none."""
+    if np.isfinite(values[0]) and np.isfinite(values[-1]):
+        return 0, values.size - 1
+    known = np.flatnonzero(np.isfinite(values))
+    return (int(known[0]), int(known[-1])) if known.size else None
+
+
 def _held(trace: Trace) -> int:
     """Rows that a meter holds each value for while the load is moving; 1 when it does not.
 
@@ -268,7 +282,8 @@ def _held(trace: Trace) -> int:
     between = between[between <= 3 * _HELD_MOST]
     if between.size < 30:
         return 1
+    counts = np.bincount(between, minlength=3 * _HELD_MOST + 1)
     for rows in range(_HELD_MOST, 1, -1):
-        if float((between % rows == 0).mean()) > 0.95 and float((between == rows).mean()) > 0.2:
+        if counts[::rows].sum() > 0.95 * between.size and counts[rows] > 0.2 * between.size:
             return rows
     return 1

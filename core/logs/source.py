@@ -4,13 +4,17 @@ Rules: a file is never mapped into memory: one that is cut while it is read woul
 """
 
 import hashlib
+import os
+from collections import deque
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from pathlib import Path
 from typing import Protocol
 
 #: bytes that are read and worked on at a time
-BLOCK = 1 << 24
+BLOCK = 1 << 22
+#: blocks that may be worked on at once
+PARSERS = min(8, os.cpu_count() or 1)
 
 
 class Source(Protocol):
@@ -24,7 +28,10 @@ class Source(Protocol):
         """`count` bytes from `start`, fewer at the end."""
 
     def blocks(self, start: int) -> Iterator[bytes | memoryview]:
-        """Everything from `start` on, in blocks that end at a line end."""
+        """Everything from `start` on, in blocks that end at a line end.
+
+        A block stays as it is until `PARSERS` + 1 more have been asked for.
+        """
 
 
 class InMemory:
@@ -68,7 +75,7 @@ class OnDisk:
         self._hash = hashlib.sha256()
         self._pool = ThreadPoolExecutor(1, "digest")
         self._hashed = 0
-        self._waiting: list[Future[None]] = []
+        self._last: Future[None] | None = None
 
     @property
     def size(self) -> int:
@@ -82,50 +89,52 @@ class OnDisk:
             return stream.read(max(0, min(count, self._size - start)))
 
     def blocks(self, start: int) -> Iterator[memoryview]:
-        """As above; a block is overwritten when the next one is asked for."""
+        """As above, in a ring of buffers."""
         with self.path.open("rb", buffering=0) as stream:
             if start > self._hashed:
                 self._hash_beside(memoryview(stream.read(start)), 0)
             stream.seek(start)
-            buffer = bytearray(min(BLOCK, max(1, self._size - start)))
-            at, kept = start, 0
+            length = min(BLOCK, max(1, self._size - start))
+            ring: deque[tuple[bytearray, Future[None] | None]] = deque()
+            at, tail = start, b""
             while at < self._size:
-                if kept == len(buffer):  # a line longer than the buffer; others may still look at the old one
-                    buffer = buffer + bytes(len(buffer))
-                view = memoryview(buffer)
+                buffer = bytearray()
+                if len(ring) > PARSERS + 1:
+                    buffer, hashing = ring.popleft()
+                    if hashing is not None:
+                        hashing.result()
+                if len(buffer) < max(length, 2 * len(tail)):  # twice: a line may be longer than any buffer
+                    buffer = bytearray(max(length, 2 * len(tail)))
+                view, kept = memoryview(buffer), len(tail)
+                view[:kept] = tail
                 count = stream.readinto(view[kept : kept + self._size - at])
                 if not count:
                     break
-                self._hash_beside(view[kept : kept + count], at)
+                ring.append((buffer, self._hash_beside(view[kept : kept + count], at)))
                 at += count
                 filled = kept + count
                 cut = filled if at >= self._size else buffer.rfind(b"\n", 0, filled) + 1
+                tail = bytes(view[cut:filled])
                 if cut:
                     yield view[:cut]
-                self._wait()
-                kept = filled - cut
-                buffer[:kept] = buffer[cut:filled]
-            if kept:
-                yield memoryview(buffer)[:kept]
+            if tail:
+                yield memoryview(tail)
 
-    def _hash_beside(self, data: memoryview, at: int) -> None:
-        """Take the digest of what has not been taken yet, in the other thread."""
+    def _hash_beside(self, data: memoryview, at: int) -> Future[None] | None:
+        """Take the digest of what has not been taken yet, in the other thread; None where it has been."""
         if at != self._hashed:
-            return
+            return None
         self._hashed += len(data)
-        self._waiting.append(self._pool.submit(self._hash.update, data))
-
-    def _wait(self) -> None:
-        for job in self._waiting:
-            job.result()
-        self._waiting.clear()
+        self._last = self._pool.submit(self._hash.update, data)
+        return self._last
 
     def digest(self) -> str:
         """SHA-256 of the bytes that were read, in hexadecimal; reads on to the end if need be."""
         if self._hashed < self._size:
             for _ in self.blocks(self._hashed):
                 pass
-        self._wait()
+        if self._last is not None:
+            self._last.result()
         return self._hash.hexdigest()
 
     def close(self) -> None:
