@@ -67,14 +67,15 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
         elif loads_s is not None:
             stretch = evolve(stretch, start_s=loads_s, kind="switch-on test", why="run.loads_one_by_one")
         found.append(stretch)
-    moves, at_base = processing(found, rest_w, levels.standby_w or 0.0, levels.idle_w or 0.0, sight_w(trace))
+    least_w = sight_w(trace)
+    moves, at_base = processing(found, rest_w, levels.standby_w or 0.0, levels.idle_w or 0.0, least_w)
     return Activity(
         standby_w=levels.standby_w,
         idle_w=levels.idle_w,
         threshold_w=levels.threshold_w,
         processing_floor_w=levels.floor_w,
         quiet_w=rest_w,
-        stretches=judged(found, moves, at_base),
+        stretches=judged(found, moves, at_base, least_w),
     )
 
 
@@ -95,5 +96,7 @@ def _described(rows: Rows, levels: Levels, first: int, last: int, weigh: Weigh) 
         processing_wh=weigh(warm_s, end_s)[0],
         paused_s=paused_s(rows, levels, seen, warm_s, last),
         base_w=seen.base_w,
+        levels_w=seen.levels_w,
+        rows=seen.rows,
         motion=seen.step_w,
     )

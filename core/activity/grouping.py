@@ -7,7 +7,10 @@ import numpy as np
 from attrs import evolve
 from numpy.typing import NDArray
 
+from core.activity.likeness import alike
+from core.activity.processing import BLIND_W
 from core.activity.values import Stretch
+from core.study import Kind
 from core.traces import F64
 
 #: runs of one part agree in duration and in energy within these (natural logarithm of the ratio)
@@ -19,6 +22,8 @@ LOTTERY = 6.0
 PROCESSING_APART = 0.09
 #: reasons of a run whose beginning the log all but shows: it is taken where there is no other
 BEGUN_UNSEEN = ("run.begins_hot", "run.whole_log")
+#: reason of a run that is taken for one because it is like the others
+FAINT = "run.like_the_others"
 #: heating without processing that lasts this long is a hold test [s]
 HOLD_S = 900.0
 
@@ -26,7 +31,7 @@ Groups = Sequence[Sequence[Stretch]]
 
 
 def judged(
-    stretches: Sequence[Stretch], moves: Sequence[bool], at_base: Sequence[bool]
+    stretches: Sequence[Stretch], moves: Sequence[bool], at_base: Sequence[bool], sight_w: float
 ) -> tuple[Stretch, ...]:
     """Say for every stretch whether it is a run, and of which part.
 
@@ -36,25 +41,36 @@ def judged(
         Of kind "run" where nothing else is known of them yet, as of those that the log cuts.
     moves, at_base : sequence of bool
         Whether each is processing, and whether it rests at the level of processing.
+    sight_w : float
+        Smallest change that the meter shows: movement below it cannot be told from none. [W]
     """
+
+    def unmade(stretch: Stretch) -> Stretch:
+        return _unmade(stretch, is_blind=sight_w > BLIND_W and not stretch.motion > sight_w)
+
     whole = [s for s, is_moving in zip(stretches, moves, strict=True) if is_moving and s.kind == "run"]
     if not whole:
         return tuple(
-            evolve(s, kind="run", part="A", sure=False) if s.why in BEGUN_UNSEEN and is_moving else _unmade(s)
+            evolve(s, kind="run", part="A", sure=False) if s.why in BEGUN_UNSEEN and is_moving else unmade(s)
             for s, is_moving in zip(stretches, moves, strict=True)
         )
     if len(whole) == 1 and _is_outlasted(whole[0], stretches, moves):
         short = evolve(whole[0], kind="broken off", why="run.shorter_than_one_cut", part="B", sure=False)
-        return tuple(short if s is whole[0] else _unmade(s) for s in stretches)
+        return tuple(short if s is whole[0] else unmade(s) for s in stretches)
     main = grouped(whole)[0]
     # movement may be too faint to measure in one of several like runs
     whole += [
-        s
+        evolve(s, why=FAINT, sure=False)
         for s, is_moving, is_at_base in zip(stretches, moves, at_base, strict=True)
-        if is_at_base and not is_moving and s.kind == "run" and any(agree(s, other) for other in main)
+        if not is_moving
+        and s.kind == "run"
+        and (
+            (is_at_base and any(agree(s, other) for other in main))
+            or any(agree(s, other) and alike(s, other, sight_w) for other in whole)
+        )
     ]
     placed = {(s.start_s, s.end_s): s for s in with_parts(grouped(whole))}
-    return tuple(placed.get((s.start_s, s.end_s)) or _unmade(s) for s in stretches)
+    return tuple(placed.get((s.start_s, s.end_s)) or unmade(s) for s in stretches)
 
 
 def _is_outlasted(run: Stretch, stretches: Sequence[Stretch], moves: Sequence[bool]) -> bool:
@@ -68,10 +84,13 @@ def _is_outlasted(run: Stretch, stretches: Sequence[Stretch], moves: Sequence[bo
     )
 
 
-def _unmade(stretch: Stretch) -> Stretch:
-    """A stretch in which no whole part was made."""
+def _unmade(stretch: Stretch, *, is_blind: bool) -> Stretch:
+    """A stretch in which no whole part was made, or none that can be seen."""
     if stretch.kind != "run":
         return evolve(stretch, part="")
+    if is_blind:
+        kind: Kind = "hold test" if stretch.seconds >= HOLD_S else "heating"
+        return evolve(stretch, kind=kind, why="run.movement_unseen", part="", sure=False)
     if stretch.seconds >= HOLD_S:
         return evolve(stretch, kind="hold test", why="run.held_without_processing", part="")
     return evolve(stretch, kind="heating", why="run.heated_without_processing", part="")
@@ -84,7 +103,16 @@ def with_parts(groups: Groups) -> list[Stretch]:
     main, others = groups[0], groups[1:]
     rivalled = any(len(group) >= len(main) for group in others)
     why = "run.one_of_several_lengths" if rivalled else ""
-    placed = [evolve(s, kind="run", part="A", why=why, sure=not rivalled) for s in main]
+    placed = [
+        evolve(
+            s,
+            kind="run",
+            part="A",
+            why=why or (s.why if s.why == FAINT else ""),
+            sure=not why and s.why != FAINT,
+        )
+        for s in main
+    ]
     typical_s = float(np.median([s.seconds for s in main]))
     for number, group in enumerate(others, start=1):
         label = chr(ord("A") + min(number, 25))

@@ -9,6 +9,7 @@ import numpy as np
 from attrs import frozen
 
 from core.activity.levels import Levels
+from core.activity.likeness import levels_w
 from core.activity.rows import Rows, quantile, spans
 from core.traces import F64, Trace
 
@@ -48,10 +49,16 @@ class Movement:
         Level that the stretch rests at between the pulses of the bed's heater. [W]
     step_w : float
         Mean small step between neighbouring rows where the stretch moves most; NaN where too few show it. [W]
+    levels_w : tuple of float
+        Levels of the later part, see `core.activity.likeness`. [W]
+    rows : int
+        Rows of the later part.
     """
 
     base_w: float
     step_w: float
+    levels_w: tuple[float, ...]
+    rows: int
 
 
 def movement(rows: Rows, levels: Levels, first: int, last: int) -> Movement:
@@ -59,10 +66,12 @@ def movement(rows: Rows, levels: Levels, first: int, last: int) -> Movement:
     power_w = rows.power_w[first : last + 1]
     time_s = rows.time_s[first : last + 1]
     late = int(np.searchsorted(time_s, time_s[-1] - LATE_PART * (time_s[-1] - time_s[0])))
-    base_w = quantile(power_w[late:], rows.weight_s[first + late : last + 1], 0.10)
+    late_w, late_s = power_w[late:], rows.weight_s[first + late : last + 1]
+    base_w = quantile(late_w, late_s, 0.10)
     limit_w = small_step_w(rows, levels, base_w)
     after = int(np.argmax(power_w < base_w + 2 * limit_w))  # the first heating is a plateau of its own
-    return Movement(base_w, _moving_step_w(rows, time_s[after:], power_w[after:], limit_w))
+    step_w = _moving_step_w(rows, time_s[after:], power_w[after:], limit_w)
+    return Movement(base_w, step_w, levels_w(late_w, late_s), late_w.size)
 
 
 def paused_s(rows: Rows, levels: Levels, seen: Movement, warm_up_end_s: float, last: int) -> float:

@@ -7,6 +7,10 @@ SENTENCES: dict[str, str] = {
     "run.whole_log": "the log shows no idle before or after it, so where it begins and ends is not seen",
     "run.heated_without_processing": "heating with no part made: the motors do not move",
     "run.held_without_processing": "kept warm with no part made: the motors do not move",
+    "run.movement_unseen": (
+        "whether a part was made cannot be told: the meter shows no change as small as motors make"
+    ),
+    "run.like_the_others": "taken for a run because it lasts as long and draws as the others do",
     "run.loads_one_by_one": "a switch-on test: loads were turned on one after another",
     "run.another_part": "another part: its duration or energy differs from the runs of the part",
     "run.shorter_than_the_part": "broken off, or another part: shorter than the runs of the part",

@@ -33,6 +33,10 @@ class Stretch:
         Time from there to the end in which nothing moves. [s]
     base_w : float
         Level with the bed's heater off: the lower mode of the stretch. [W]
+    levels_w : tuple of float
+        Levels of its later part, from low to high at even parts of the time. [W]
+    rows : int
+        Rows that they were read from.
     motion : float
         Movement of neighbouring base rows over the same at rest; near 1 where nothing moves. NaN where too
         few rows show it.
@@ -50,6 +54,8 @@ class Stretch:
     processing_wh: float = 0.0
     paused_s: float = 0.0
     base_w: float = 0.0
+    levels_w: tuple[float, ...] = ()
+    rows: int = 0
     motion: float = float("nan")
 
     @property
