@@ -15,6 +15,8 @@ _TEXT_SHOWN = 60
 #: gaps that are written out
 _GAPS_SHOWN = 4
 
+_COMPARED = ("Rows", "Start", "End", "Energy", "Most", "Gaps")
+
 
 @frozen
 class Fact:
@@ -53,6 +55,32 @@ def facts(reading: Reading) -> tuple[Fact, ...]:
         for p in reading.problems
     ]
     return tuple(told)
+
+
+def changes(before: Reading, after: Reading) -> tuple[Fact, ...]:
+    """What is read otherwise than before, as ``from -> to``; empty when no figure is."""
+    told = []
+    for name, one, other in zip(_COMPARED, _figures(before), _figures(after), strict=True):
+        if one != other:
+            told.append(Fact(name, f"{one} \N{RIGHTWARDS ARROW} {other}"))
+    return tuple(told)
+
+
+def _figures(reading: Reading) -> tuple[str, ...]:
+    """What a choice may change, in words, in the order of `_COMPARED`."""
+    trace = reading.trace
+    used = reading.energy_used_wh
+    energy = "unknown" if used is None else f"{number(used, 2)} Wh"
+    if trace is None or not trace.time_s.size:
+        return (_rows(reading), "unknown", "unknown", energy, "unknown", "unknown")
+    return (
+        _rows(reading),
+        moment(trace.clock, 0.0),
+        moment(trace.clock, trace.end_s),
+        energy,
+        f"{number(float(trace.power_w.max()), 1)} W",
+        str(len(trace.gaps)),
+    )
 
 
 def refused_lines(reading: Reading) -> str:

@@ -4,25 +4,22 @@ from pathlib import PurePath
 
 from attrs import evolve
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtWidgets import (
-    QComboBox,
-    QFrame,
-    QLabel,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QComboBox, QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
-from core.log_facts import Fact, facts, refused_lines
+from core.log_facts import Fact, changes, facts, refused_lines
 from core.logs.reading import Reading
 from core.reading_options import OPTIONS, Option, chosen, with_choice
-from core.study import Log, Study
+from core.study import Choices, Log, Study
 from gui.look import S4, S8, S12, S16
 from gui.reading import LogData
 from gui.widgets.choice import Choice
 from gui.widgets.column_table import ColumnTable
+from gui.widgets.first_rows_view import FirstRowsView
 from gui.widgets.meter_form import MeterForm
 from gui.widgets.tab_order import in_order
+
+_NATIVE = QKeySequence.SequenceFormat.NativeText
 
 
 class ReadingPanel(QScrollArea):
@@ -52,9 +49,14 @@ class ReadingPanel(QScrollArea):
         self._reasons = {option.name: _label("", "muted") for option in OPTIONS}
         self._columns = ColumnTable()
         self._columns.columns_set.connect(self._set_columns)
+        self._first_rows = FirstRowsView()
         self._facts = QVBoxLayout()
+        self._chosen: tuple[str, Choices, Reading] | None = None  # log, choices taken, and what was before
+        self._changes = _label("", "")
+        self._changes.setObjectName("reading_changes")
         self._refused = _label("", "")
         self._refused.setObjectName("reading_refused")
+        self._refused_title = _label("Refused rows", "heading")
         self._refused.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._body = self._lay_out()
         self.setWidget(self._body)
@@ -90,11 +92,25 @@ class ReadingPanel(QScrollArea):
         for option in OPTIONS:
             self._fill_option(option, reading, chosen(source.choices, option.name))
         self._columns.show_columns(reading.columns if reading else (), source.choices)
+        self._first_rows.show_reading(reading)
+        self._show_changes(log, source.choices, reading)
         in_order([*self._options.values(), *self._columns.combos])
         self._fill_facts(facts(reading) if reading is not None else ())
         lines = refused_lines(reading) if reading is not None else ""
         self._refused.setText(lines)
         self._refused.setVisible(bool(lines))
+        self._refused_title.setVisible(bool(lines))
+
+    def _show_changes(self, log: Log, choices: Choices, reading: Reading | None) -> None:
+        """Say what the choice that was taken last has changed, as long as it stands."""
+        text = ""
+        if self._chosen is not None and reading is not None and self._chosen[:2] == (log.id, choices):
+            told = changes(self._chosen[2], reading)
+            figures = "; ".join(f"{fact.name}: {fact.text}" for fact in told) or "no figure"
+            keys = QKeySequence(QKeySequence.StandardKey.Undo).toString(_NATIVE)
+            text = f"Your choice changed {figures}. {keys} takes it back."
+        self._changes.setText(text)
+        self._changes.setVisible(bool(text))
 
     def _fill_option(self, option: Option, reading: Reading | None, value: str | None) -> None:
         combo, reason = self._options[option.name], self._reasons[option.name]
@@ -157,12 +173,17 @@ class ReadingPanel(QScrollArea):
         value = combo.currentData()
         choices = with_choice(source.choices, name, None if value is None else str(value))
         if choices != source.choices:
-            self.choices_changed.emit(self._log.id, self._index, choices)
+            self._take(self._log, choices)
 
     def _set_columns(self, columns: object) -> None:
         if self._log is not None and isinstance(columns, tuple):
             source = self._log.sources[self._index]
-            self.choices_changed.emit(self._log.id, self._index, evolve(source.choices, columns=columns))
+            self._take(self._log, evolve(source.choices, columns=columns))
+
+    def _take(self, log: Log, choices: Choices) -> None:
+        reading = self._reading()
+        self._chosen = None if reading is None else (log.id, choices, reading)
+        self.choices_changed.emit(log.id, self._index, choices)
 
     def _lay_out(self) -> QWidget:
         body = QWidget()
@@ -175,6 +196,7 @@ class ReadingPanel(QScrollArea):
             column.addWidget(_label(name, "muted", combo))
             column.addWidget(combo)
         column.addSpacing(S12)
+        column.addWidget(self._changes)
         column.addLayout(self._facts)
         column.addSpacing(S8)
         for option in OPTIONS:
@@ -187,6 +209,11 @@ class ReadingPanel(QScrollArea):
         column.addSpacing(S8)
         column.addWidget(_label("Columns", "heading"))
         column.addWidget(self._columns)
+        column.addSpacing(S8)
+        column.addWidget(_label("First rows", "heading", self._first_rows))
+        column.addWidget(self._first_rows)
+        column.addSpacing(S8)
+        column.addWidget(self._refused_title)
         column.addWidget(self._refused)
         column.addStretch(1)
         return body

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.log_facts import facts, refused_lines
+from core.log_facts import changes, facts, refused_lines
 from core.logs.reading import Column, Reading, Refused
 from core.problems import Problem
 from core.reading_options import OPTIONS, chosen, with_choice
@@ -84,3 +84,20 @@ def test_an_offset_is_written_as_in_a_stamp(offset_s, words):
 def test_a_choice_that_is_none_is_the_callers_mistake():
     with pytest.raises(ValueError, match="colour"):
         with_choice(Choices(), "colour", "red")
+
+
+def test_what_a_choice_changes_is_told_from_and_to():
+    before = reading(energy_used_wh=91.81)
+    assert changes(before, before) == ()
+    after = reading(energy_used_wh=91.82, rows_read=12346)
+    assert [(c.name, c.text) for c in changes(before, after)] == [
+        ("Rows", "12 345 read → 12 346 read"),
+        ("Energy", "91.81 Wh → 91.82 Wh"),
+    ]
+    assert {c.name for c in changes(before, reading(trace=None))} == {
+        "Start",
+        "End",
+        "Energy",
+        "Most",
+        "Gaps",
+    }
