@@ -17,7 +17,7 @@ from core.figures.line_up_values import (
     StateRow,
 )
 from core.figures.ticks import axis_end
-from core.formatting import POINT, NumberLocale, count, number
+from core.formatting import POINT, NumberLocale, count
 from core.line_up.answer import Answer, leave_told, more_told
 from core.line_up.bands import Band, energy_band, power_band
 from core.line_up.choices import LineUp, Shown
@@ -41,6 +41,8 @@ _MOST_MACHINES = 6
 _IN_SECONDS, _IN_MINUTES = 240.0, 5 * 3600.0
 #: a moving mean still holds some of the warm-up for so long [s]
 _SETTLED_S = 60.0
+#: what is less is left over from sums of floating-point numbers
+_NOTHING = 1e-9
 #: room above the processing where the height is given to it
 _AIR = 1.25
 _TITLES = {
@@ -186,7 +188,7 @@ class _Maker:
                 ends[unit] = (min(bottom - margin, -margin), max(top + margin, margin))
                 continue
             calm = self._calm_top(panels) if unit == "W" and self.choices.fit_processing else None
-            ends[unit] = (0.0, axis_end((top if calm is None else min(top, calm),)))
+            ends[unit] = (0.0, axis_end((_shown_top(top, calm),)))
             if top > ends[unit][1]:
                 beyond[unit] = top
         return tuple(
@@ -359,6 +361,12 @@ class _Maker:
         return StateRow(name, members[0].slot, tuple(spans))
 
 
+def _shown_top(top: float, calm: float | None) -> float:
+    """What the axis must reach: all of it, or what is calm; rounding errors of nothing count as nothing."""
+    reached = top if calm is None else min(top, calm)
+    return reached if reached > _NOTHING else 0.0
+
+
 def _extremes(panel: Panel, ends: tuple[float, float]) -> list[float]:
     """Least and greatest values that are drawn in a panel."""
     found = []
@@ -367,42 +375,3 @@ def _extremes(panel: Panel, ends: tuple[float, float]) -> list[float]:
         if seen.size:
             found += [float(seen.min()), float(seen.max())]
     return found
-
-
-def at_place(figure: LineUpFigure, run_id: str, x: float, locale: NumberLocale = POINT) -> tuple[str, ...]:
-    """One run read out at a place of the axis, as lines: who, where, its power, what it has used so far.
-
-    Parameters
-    ----------
-    figure : LineUpFigure
-    run_id : str
-        Of a run that is shown.
-    x : float
-        In the unit of the axis.
-    locale : NumberLocale
-
-    Returns
-    -------
-    tuple of str
-        Empty when there is no such run.
-    """
-    strand = next((s for s in figure.strands if s.run_id == run_id), None)
-    if strand is None:
-        return ()
-    anchor = figure.choices.anchor
-    moment_s = float(strand.moment_s(np.array([x / figure.factor]), anchor)[0])
-    decimals = 0 if figure.x.unit in ("%", "s") else 1
-    lines = [strand.label, f"at {number(x, decimals, locale)} {figure.x.unit}"]
-    if not strand.start_s <= moment_s <= strand.end_s:
-        return (lines[0], f"{lines[1]}: not running")
-    state = next((s.state for s in strand.states if s.start_s <= moment_s <= s.end_s), "")
-    used_wh = float(strand.course.used_wh(np.array([moment_s - strand.start_s]))[0]) * strand.closing
-    for panel in figure.panels:
-        for curve in panel.curves:
-            if curve.run_id == run_id and panel.y.unit == "W" and curve.x.size:
-                value = number(float(np.interp(x, curve.x, curve.y)), 1, locale)
-                less = panel.y.low < 0
-                lines.append(f"{value} W{' more' if less else ''}{f', {state}' if state else ''}")
-                break
-    lines.append(f"{number(used_wh, 2, locale)} Wh so far")
-    return tuple(lines)

@@ -12,7 +12,8 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPen, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
-from core.figures.line_up import at_place, whole_view
+from core.figures.line_up import whole_view
+from core.figures.line_up_readout import at_place
 from core.figures.line_up_values import LineUpFigure
 from core.figures.placing import Box
 from core.formatting import NumberLocale

@@ -4,7 +4,8 @@ import numpy as np
 import pytest
 from attrs import evolve
 
-from core.figures.line_up import at_place, line_up_figure, whole_view
+from core.figures.line_up import line_up_figure, whole_view
+from core.figures.line_up_readout import at_place
 from core.figures.line_up_values import Curve, LineUpFigure, Panel, Scale
 from core.figures.source import numbers_of
 from core.line_up.answer import answer

@@ -54,7 +54,7 @@ def strands_of(draw: st.DrawFn) -> tuple[Strand, ...]:
     return tuple(made)
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=150, deadline=None)
 @given(
     runs=strands_of(),
     anchor=st.sampled_from(ANCHORS),
