@@ -1,9 +1,16 @@
 """What is read out where the pointer is: machine, run, value, interval, how it was found."""
 
+import math
+import textwrap
+
 from core.figures.measures import of_run
-from core.formatting import POINT, NumberLocale, with_interval, with_unit
+from core.formatting import POINT, NumberLocale, number, with_interval, with_unit
 from core.quantities import BED_SHARE, DURATION, ENERGY, MEAN_W, PARTS_PER_KWH, Quantity
-from core.results.values import Comparison, MachineResult, RunResult
+from core.results.values import BedShare, Comparison, MachineResult, RunResult
+from core.wording import sentence
+
+#: sentences are broken into lines of so many letters
+_LINE = 64
 
 _HOW = {
     "power": "from the power",
@@ -44,7 +51,9 @@ def readout(
     lines = [f"{machine.name}, {run.name}" if run.name else machine.name]
     if run.start:
         lines[0] += f", {run.start[:16].replace('T', ' ')}"
-    if value is None:
+    if value is None and quantity is BED_SHARE and run.bed is not None:
+        lines += _unseen(run, run.bed, locale)
+    elif value is None:
         lines.append(f"{quantity.name}: not known")
     else:
         raw = value.value / quantity.factor
@@ -53,9 +62,40 @@ def readout(
     how = _how(run, quantity)
     if how and value is not None:
         lines.append(how)
+    if quantity is BED_SHARE and value is not None and run.bed is not None:
+        lines += _other_ways(run, run.bed, locale)
     if not run.included:
-        lines.append(f"not counted: {run.why_excluded}" if run.why_excluded else "not counted")
+        lines += _broken(f"not counted: {run.why_excluded}" if run.why_excluded else "not counted")
     return tuple(lines)
+
+
+def _unseen(run: RunResult, bed: BedShare, locale: NumberLocale) -> list[str]:
+    """What is sure of a bed's part that cannot be seen, and why it cannot."""
+    # a bound is rounded away from what it bounds: else it would be none
+    bounds = []
+    if bed.at_least is not None:
+        bounds.append(f"at least {number(math.floor(100 * bed.at_least), 0, locale)}")
+    if bed.at_most is not None:
+        bounds.append(f"at most {number(math.ceil(100 * bed.at_most), 0, locale)}")
+    told = with_unit(", ".join(bounds), BED_SHARE) if bounds else "not known"
+    reasons = [bed.why_not, *(p for p in run.problems if p.code == "bed.no_temperature")]
+    why = [line for reason in reasons if reason is not None for line in _broken(sentence(reason))]
+    return [f"{BED_SHARE.name}: {told}", *why]
+
+
+def _other_ways(run: RunResult, bed: BedShare, locale: NumberLocale) -> list[str]:
+    """What the other ways to the bed's part say, and whether they disagree."""
+    lines = []
+    for way in bed.others:
+        if way.share is not None:
+            told = with_unit(with_interval(way.share, way.share_u95, BED_SHARE, locale), BED_SHARE)
+            lines.append(f"also by {way.method}: {told}")
+    disagree = next((p for p in run.problems if p.code == "bed.ways_disagree"), None)
+    return lines if disagree is None else [*lines, *_broken(sentence(disagree))]
+
+
+def _broken(text: str) -> list[str]:
+    return textwrap.wrap(text, _LINE, break_long_words=False)
 
 
 def _how(run: RunResult, quantity: Quantity) -> str:

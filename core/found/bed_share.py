@@ -26,6 +26,13 @@ _METHOD: dict[str, str] = {
         "that level, followed through the run, is taken from the run's energy, and the rest is the bed's."
     ),
 }
+#: what a run's own share is unsure of, by its way
+_UNSURE: dict[str, str] = {
+    "own meter": "what the two meters leave open",
+    "run with the bed off": "how a run with the bed off differs from the others in all else",
+    "hold test": "how the bed in a run differs from a bed held alone",
+    "heater switching": "where the level with the bed off lies",
+}
 #: reasons for refusing that a faster log may lift
 _TOO_SLOW = {"bed.few_rows", "bed.averaged", "bed.too_fast"}
 #: what would let the bed be seen, or seen better
@@ -67,7 +74,7 @@ def _of_run(
     locale = asked.locale
     rest_wh = used_wh - bed.energy_wh
     formula = [
-        _put_together(asked, bed)
+        _put_together(asked, run, bed)
         or f"bed = {figures(used_wh, locale=locale)} Wh − {figures(rest_wh, locale=locale)} Wh of all else "
         f"= {figures(bed.energy_wh, locale=locale)} Wh",
         f"share = {figures(bed.energy_wh, locale=locale)} Wh ÷ {figures(used_wh, locale=locale)} Wh "
@@ -84,10 +91,18 @@ def _of_run(
     return method, tuple(formula), ()
 
 
-def _put_together(asked: Question, bed: BedShare) -> str:
-    """How a hold test's watts make the bed's energy; empty for other ways."""
+def _put_together(asked: Question, run: RunResult, bed: BedShare) -> str:
+    """What a hold test, or runs with the bed off, make of the bed's energy; empty for other ways."""
     terms = dict(bed.terms)
-    if "held_w" not in terms or bed.energy_wh is None:
+    if bed.energy_wh is None:
+        return ""
+    if "without_wh" in terms and run.energy_wh is not None:
+        used, rest, bed_wh = (
+            f"{figures(wh, locale=asked.locale)} Wh"
+            for wh in (run.energy_wh, run.energy_wh - bed.energy_wh, bed.energy_wh)
+        )
+        return f"bed = {used} \u2212 {rest} with the bed off, brought to the length of this run = {bed_wh}"
+    if "held_w" not in terms:
         return ""
     hours = terms["processing_s"] / SECONDS_PER_HOUR
     return (
@@ -138,9 +153,8 @@ def _of_machine(asked: Question) -> tuple[tuple[str, ...], tuple[str, ...], tupl
         method.append(
             "What each run's own share is unsure by is much the same in all; repeats do not lessen it."
         )
-        parts.append(
-            ("each run's own", half, "all runs of this machine", "where the level with the bed off lies")
-        )
+        unsure = "; ".join(_UNSURE[bed_method] for bed_method in dict.fromkeys(bed.method for bed in beds))
+        parts.append(("each run's own", half, "all runs of this machine", unsure))
     if len(shares) > 1:
         from core.stats import t_interval
 

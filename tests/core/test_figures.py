@@ -271,10 +271,11 @@ def test_a_run_left_out_says_why() -> None:
     assert readout(comparison, run.run_id, DURATION)[-1] == "not counted: door was open"
 
 
-def test_an_unseen_bed_is_read_out_as_not_known() -> None:
+def test_an_unseen_bed_is_read_out_with_its_bound() -> None:
     _, comparison = make(5, 4)
     machine = next(m for m in comparison.machines if m.bed_share is None)
-    assert readout(comparison, machine.runs[0].run_id, BED_SHARE)[1] == "Bed share: not known"
+    lines = readout(comparison, machine.runs[0].run_id, BED_SHARE)
+    assert lines[1] == "Bed share: at least 31, at most 80 %"
 
 
 def test_the_numbers_of_a_picture_name_every_machine() -> None:
