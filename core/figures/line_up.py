@@ -35,7 +35,8 @@ _LEAST_COLUMNS = 160
 _BAND_COLUMNS = 200
 #: with more runs over each other than this the states are drawn once a machine
 _MOST_STATE_ROWS = 8
-#: of more machines over each other only the bands and the odd runs are drawn
+#: of more machines over each other only the bands and the odd runs are drawn; one under another they have
+#: room for one strip of states each
 _MOST_MACHINES = 6
 #: longest view in seconds, in minutes [s]
 _IN_SECONDS, _IN_MINUTES = 240.0, 5 * 3600.0
@@ -337,7 +338,9 @@ class _Maker:
     # operating states
 
     def _state_rows(self, shown: tuple[Strand, ...]) -> tuple[StateRow, ...]:
-        if len(shown) <= _MOST_STATE_ROWS:
+        machines = len({s.machine_id for s in self.strands})
+        is_tall = self.choices.arrangement == "machine under machine" and machines > _MOST_MACHINES
+        if len(shown) <= _MOST_STATE_ROWS and not is_tall:
             return tuple(self._states((s,), s.label) for s in shown)
         return tuple(self._states(m, m[0].machine) for m in by_machine(shown).values())
 

@@ -18,7 +18,7 @@ _NEAR_BORDER = 0.08
 #: of so many points of a curve labels keep away
 _KEPT_CLEAR = 40
 #: a margin for names takes no more than this part of the chart
-_WIDEST_MARGIN = 0.25
+_WIDEST_MARGIN = 0.22
 #: and a name within a plot no more than this part of its width
 _WIDEST_NAME = 0.55
 #: height of a plot for each remark about a run [text heights]
@@ -76,7 +76,7 @@ def margin_for(panels: Sequence[Panel], low: float, high: float, width: float, l
     if not names:
         return 0.0
     widest = max(ruler.width(name, bold=True) for name in names)
-    return min(widest + look.px(20), _WIDEST_MARGIN * width)
+    return min(widest + look.px(34), _WIDEST_MARGIN * width)
 
 
 def names(at: PanelPlace, margin: float, look: Look) -> list[Item]:
@@ -133,14 +133,15 @@ def _beside(at: PanelPlace, ends: list[tuple[Spot, Curve]], margin: float, look:
     spots = sorted(ends, key=lambda item: item[0][1])
     apart = min(text, at.box.height / max(len(spots), 1))
     ys = spread([y for (_, y), _ in spots], apart, at.box.y + text / 2, at.box.bottom - text / 2)
-    left = at.box.right + px(14)
+    left = at.box.right + px(28)
     items: list[Item] = []
     for ((x, y), curve), label_y in zip(spots, ys, strict=True):
-        name = ruler.fitted(curve.name, margin - px(18), bold=True)
+        name = ruler.fitted(curve.name, margin - px(32), bold=True)
         box = Box(left, label_y - text / 2, ruler.width(name, bold=True), text)
         items += [
-            Line(x + px(5), y, left - px(2), label_y, "muted", 0.8),
-            Marker(x, y, px(9), curve.slot),
+            Line(x + px(5), y, left - px(16), label_y, "muted", 0.8),
+            Marker(x, y, px(7), curve.slot),
+            Marker(left - px(9), label_y, px(9), curve.slot),  # lines may cross; the mark tells them apart
             Text(box, name, bold=True, full=curve.name),
         ]
     return items
@@ -182,19 +183,25 @@ def _to_name(panel: Panel) -> list[Curve]:
 def spread(places: list[float], apart: float, low: float, high: float) -> list[float]:
     """Rising places moved as little as it takes to lie `apart` from each other, between `low` and `high`.
 
+    The sum of the squares of the moves is the least there is: less the distances that they must keep, the
+    places need only rise, which is isotonic regression; neighbours that are too near are pooled to their mean
+    (R. E. Barlow and others, *Statistical Inference under Order Restrictions*, Wiley, 1972, from memory).
+
     Examples
     --------
     >>> spread([1.0, 1.5, 9.0], 2.0, 0.0, 10.0)
-    [1.0, 3.0, 9.0]
+    [0.25, 2.25, 9.0]
     """
-    found: list[float] = []
-    for at in places:
-        found.append(max(at, found[-1] + apart) if found else max(at, low))
-    limit = high
-    for i in range(len(found) - 1, -1, -1):
-        found[i] = min(found[i], limit)
-        limit = found[i] - apart
-    return found
+    pools: list[tuple[float, int]] = []
+    for i, at in enumerate(places):
+        mean, size = at - i * apart, 1
+        while pools and pools[-1][0] > mean:
+            before, many = pools.pop()
+            mean, size = (before * many + mean * size) / (many + size), many + size
+        pools.append((mean, size))
+    end = high - (len(places) - 1) * apart
+    free = [max(min(mean, end), low) for mean, size in pools for _ in range(size)]
+    return [at + i * apart for i, at in enumerate(free)]
 
 
 def last_inside(curve: Curve, low: float, high: float) -> Spot | None:
