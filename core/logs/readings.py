@@ -1,0 +1,161 @@
+"""A table that was read made into readings: its clock, its machines, a trace for each."""
+
+from pathlib import PurePath
+
+import numpy as np
+from attrs import frozen
+
+from core.logs import clock, machines, number_clock, series
+from core.logs.clock import NO_HINTS, Clocked, Hints
+from core.logs.reading import Column, Reading
+from core.logs.refusals import no_time_usable, refused_rows
+from core.logs.roles import Roles
+from core.logs.source import Source
+from core.logs.table import Table
+from core.problems import Problem, Severity
+from core.progress import Progress, part
+from core.study import Choices
+
+
+@frozen
+class Read:
+    """A table with what is known about how it was written; `source` is None where no text is behind it."""
+
+    table: Table
+    roles: Roles
+    decimal: str
+    encoding: str | None = None
+    delimiter: str | None = None
+    header_row: int | None = None
+    hints: Hints = NO_HINTS
+    stated_offset_s: float | None = None
+    time_kind: str = ""
+    source: Source | None = None
+    reasons: tuple[tuple[str, str], ...] = ()
+    problems: tuple[Problem, ...] = ()
+    first_rows: tuple[tuple[str, ...], ...] = ()
+
+
+def no_load(names: tuple[str, ...], name: str) -> Problem:
+    """Why a table without power and energy is no log."""
+    return Problem("log.no_power", Severity.ERROR, name, facts={"columns": ", ".join(names)[:160]})
+
+
+def machines_of(
+    read: Read, label: str, name: str, key: str, choices: Choices, progress: Progress
+) -> tuple[list[Reading], list[Problem]]:
+    """A reading for each machine of a table, and what stood in the way of others.
+
+    Parameters
+    ----------
+    read : Read
+    label : str
+        Name inside a container, ``""`` for a plain file.
+    name : str
+        The file, for problems.
+    key : str
+        Beginning of the identities of the traces.
+    choices : Choices
+    progress : Progress
+    """
+    clocked = _clock(read)
+    raws = machines.sort_out(read.table, read.roles, clocked.seconds, read.decimal)
+    refused, count = refused_rows(read.table, read.roles, read.source, clocked.seconds, read.hints.file)
+    shared = [*read.problems, *clocked.problems]
+    if read.table.repeated_headings:
+        facts: dict[str, object] = {"count": read.table.repeated_headings}
+        shared.append(Problem("log.repeated_headings", Severity.NOTE, name, facts=facts))
+    if count:
+        facts = {"count": count, "first": refused[0].row if refused else 0}
+        shared.append(
+            Problem("log.refused_rows", Severity.CAUTION, name, refused[0].row if refused else None, facts)
+        )
+    out: list[Reading] = []
+    problems: list[Problem] = []
+    stem = PurePath(label).stem if label else PurePath(name).stem
+    for i, raw in enumerate(raws):
+        share = part(progress, i / len(raws), (i + 1) / len(raws))
+        made = series.make(raw, clocked, f"{key}:{raw.device or ''}:{choices!r}", name, choices, share)
+        if made.trace is None:
+            problems += made.problems
+            continue
+        extra = list(shared) + list(made.problems)
+        if made.missing:
+            extra.append(Problem("log.missing_values", Severity.NOTE, name, facts={"count": made.missing}))
+        reasons = (*read.reasons, ("clock", clocked.reason), ("layout", raw.layout), *made.reasons)
+        out.append(
+            Reading(
+                name, raw.device or stem, raw.device, read.encoding, read.delimiter,
+                read.decimal, read.header_row,
+                raw.rows_read - made.missing if raw.rows is None else raw.rows_read,
+                count, _columns(read, raw, made), made.trace,
+                made.by_power_wh, made.by_counter_wh, made.used_wh,
+                refused, tuple(dict.fromkeys(reasons)), tuple(extra), choices, read.first_rows,
+            )
+        )  # fmt: skip
+    if not out and refused and not np.isfinite(clocked.seconds).any():
+        problems = [no_time_usable(refused, name)]
+    elif not out and not problems:
+        problems.append(no_load(read.table.names, name))
+    if not out and shared:
+        problems += shared
+    return out, problems
+
+
+def _clock(read: Read) -> Clocked:
+    position = read.roles.time[0]
+    column = read.table.columns[position]
+    if len(read.roles.time) == 2:
+        import pyarrow.compute as pc
+
+        second = read.table.columns[read.roles.time[1]]
+        both = pc.binary_join_element_wise(_as_text(column), _as_text(second), " ")
+        return clock.from_text(both, read.hints)
+    if isinstance(column, np.ndarray):
+        is_local = read.time_kind == "local stamp" or position in read.table.local
+        if read.time_kind in ("stamp", "local stamp", "dated text"):
+            column = clock.sane(column)
+        if is_local:
+            why = "date and time of no stated zone"
+            return clock.zoned(Clocked(column, "local", why, clock.tick_of(column)), read.hints)
+        if read.time_kind in ("stamp", "dated text"):
+            offset = (
+                read.table.offsets.get(position, 0.0)
+                if read.stated_offset_s is None
+                else read.stated_offset_s
+            )
+            why = "date and time with their offset from UTC"
+            return Clocked(column, "absolute", why, clock.tick_of(column), offset)
+        return number_clock.from_numbers(column, read.hints)
+    import pyarrow as pa
+
+    if pa.types.is_timestamp(column.type):
+        return clock.from_timestamps(column, read.hints)
+    return clock.from_text(column, read.hints)
+
+
+def _as_text(column: object) -> object:
+    import pyarrow as pa
+
+    if not isinstance(column, np.ndarray):
+        return column
+    return pa.array([None if np.isnan(v) else f"{v:.0f}" for v in column.tolist()], type=pa.string())
+
+
+def _columns(read: Read, raw: machines.Raw, made: series.Made) -> tuple[Column, ...]:
+    """Columns with what they were taken for and the unit their values are written in."""
+    out = []
+    for role in read.roles.all:
+        quantity = role.quantity or "other"
+        if role.position in read.roles.time:
+            quantity = "time"
+        elif role.position == read.roles.channel:
+            quantity = "channel"
+        elif role.position == read.roles.value:
+            quantity = "value"
+        elif role.position == read.roles.device:
+            quantity = "device"
+        inferred = {raw.power_name: made.power_unit, raw.counter_name: made.counter_unit}.get(role.name, "")
+        unit = read.table.units.get(role.position, "") or role.unit or inferred
+        out.append(Column(role.name, quantity, unit))
+    return tuple(out)
