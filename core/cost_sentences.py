@@ -3,6 +3,7 @@
 from typing import Final
 
 SENTENCES: Final = {
+    "prices.unreadable": "It cannot be read ({why}); check the path and your right to read it.",
     "prices.too_large": "The file has {megabytes} MB, too much for prices. Keep the dates that matter.",
     "prices.no_text": "The file holds no text. Save the prices as CSV: a date with time, and a price.",
     "prices.none": (
@@ -21,6 +22,6 @@ SENTENCES: Final = {
         "hour; if the clock changes in the file, name the zone first."
     ),
     "prices.too_long": "The first and the last date lie too far apart. Remove rows with a wrong date.",
-    "prices.twice": "{count} times have two prices; the one further down counts. Remove the other.",
+    "prices.twice": "{count:time has|times have} two prices; the one further down counts. Remove the other.",
     "prices.holes": "{count} prices are missing; energy used then is not priced. Add the missing rows.",
 }

@@ -39,6 +39,7 @@ from core.edits.machines import (
 from core.edits.matching import FoundRun
 from core.edits.prices import (
     add_price_list,
+    choose_price_list,
     remove_price_list,
     set_bands,
     set_co2_source,
@@ -78,6 +79,7 @@ __all__ = [
     "add_typed",
     "assign_meter",
     "can_join",
+    "choose_price_list",
     "draw_run",
     "find_again",
     "hand_back",

@@ -97,6 +97,12 @@ def add_price_list(study: Study, listed: PriceList) -> Edit:
     return Edit(changed, f"Add the prices of {named.name}")
 
 
+def choose_price_list(study: Study, list_id: str) -> Edit:
+    """Price by another of the study's lists."""
+    listed = found(study.price_lists, list_id, "price list")
+    return _tariff(study, f"Price by {listed.name}", None, priced_by="list", list_id=list_id)
+
+
 def remove_price_list(study: Study, list_id: str) -> Edit:
     """Take a price list away; a study priced by it goes back to its single price."""
     gone = found(study.price_lists, list_id, "price list")

@@ -1,0 +1,272 @@
+"""How the numbers of standby and cost were found."""
+
+import math
+from collections.abc import Callable
+
+from core.formatting import POINT, NumberLocale, count, duration, number, percent, with_interval
+from core.found import budgets
+from core.found.values import Explanation, SourceLine
+from core.found.writing import figures
+from core.money import money, price_per_kwh
+from core.quantities import (
+    PART_COST,
+    PRINT_COST,
+    PRINT_KWH,
+    PRINT_PRICE,
+    STANDBY_COST,
+    STANDBY_KWH,
+    STANDBY_MEAN_W,
+)
+from core.results.cost_answer import ESTIMATE, HOT, limit_words
+from core.results.cost_values import MachineCost, StandbyCost
+from core.study import Study
+from core.uncertainty import NORMAL_95
+from core.units import SECONDS_PER_HOUR, WH_PER_KWH
+
+#: key of what switching off saves, beside the keys of `core.quantities`
+SAVED = "saved"
+TOPIC = "standby-cost"
+
+
+def explain_cost(
+    result: StandbyCost, study: Study, machine_id: str, key: str, locale: NumberLocale = POINT
+) -> Explanation | None:
+    """Say how a number of the page was found.
+
+    Parameters
+    ----------
+    result : StandbyCost
+    study : Study
+        The one that was priced.
+    machine_id : str
+    key : str
+        Key of a quantity of the page, or `SAVED`.
+    locale : NumberLocale
+
+    Returns
+    -------
+    Explanation or None
+        None when the result has no such machine.
+
+    Raises
+    ------
+    KeyError
+        If the page has no such number: the caller's mistake.
+    """
+    machine = next((m for m in result.machines if m.machine_id == machine_id), None)
+    return None if machine is None else _BY_KEY[key](result, study, machine, locale)
+
+
+def _standby(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocale) -> Explanation:
+    title = f"{m.name}: standby power"
+    if m.standby is None:
+        return _unknown(
+            title, m, "Let the meter log for half an hour before and after the runs, machine switched on."
+        )
+    found = m.standby
+    steady = "is steady" if found.is_steady else "never became steady, so the whole stretch is meant"
+    meter = None if m.meter_id is None else study.meter(m.meter_id)
+    own_w = math.sqrt(max(0.0, (found.u95_w / NORMAL_95) ** 2 - found.by_meter_w**2))
+    parts = [("repeats", own_w, "", "how far the means of the windows scatter")]
+    if meter is not None:
+        gain = found.power_w * meter.gain_percent / 100 / math.sqrt(3)
+        for name, u in (("meter gain", gain), ("meter offset", meter.offset_w / math.sqrt(3))):
+            key = f"offset:{meter.id}"
+            parts.append((name, u, budgets.shared_with(key, study), budgets.why(name, key, study)))
+    return Explanation(
+        title,
+        f"{with_interval(found.power_w, found.u95_w, STANDBY_MEAN_W, locale)} W",
+        TOPIC,
+        method=(
+            "Mean power of the longest stretch of standby, cut into windows of five minutes; it counts from "
+            "the first window on from which no window stands out and both halves agree.",
+            f"The stretch, {duration(found.seconds)} long, {steady}; the means of its windows lie between "
+            f"{figures(found.lowest_w, 3, locale)} and {figures(found.highest_w, 3, locale)} W.",
+        ),
+        sources=_logs(m),
+        budget=budgets.made([part for part in parts if part[1] > 0], locale, "W"),
+        surer=("A meter whose stated accuracy holds at a few watts; many are made for kilowatts.",),
+        cautions=tuple(words for words in (limit_words(result.limits, locale),) if words),
+    )
+
+
+def _year(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocale) -> Explanation:
+    title = f"{m.name}: standby of a year"
+    if m.standby is None or m.year_kwh is None:
+        return _unknown(title, m, "Its standby power is not known.")
+    many = f"{m.count} × " if m.count > 1 else ""
+    watts = figures(m.standby.power_w, 3, locale)
+    kwh = with_interval(m.year_kwh.value, m.year_kwh.u95, STANDBY_KWH, locale)
+    lines = [f"{many}{watts} W × {number(m.idle_hours, 0, locale)} h / 1000 = {kwh} kWh"]
+    value = f"{kwh} kWh"
+    if m.year_cost is not None:
+        cost = money(m.year_cost.value, result.currency, locale, m.year_cost.u95)
+        price = price_per_kwh(result.mean_per_kwh, result.currency, locale)
+        lines.append(f"{kwh} kWh × {price} = {cost}")
+        value = f"{value}, {cost}"
+    per_watt = figures(m.idle_hours / WH_PER_KWH, 3, locale)
+    return Explanation(
+        title,
+        value,
+        TOPIC,
+        method=(
+            "Standby watts times the hours a year for which the machine stands switched on and does nothing.",
+            *_price_words(result, locale),
+        ),
+        formula=tuple(lines),
+        sources=_logs(m),
+        sensitivity=(f"One watt more would be {per_watt} kWh more a year.",),
+        surer=("State the hours for which it is really left on, in the form beside the charts.",)
+        if m.idle_hours == result.year_hours
+        else (),
+        cautions=(ESTIMATE,),
+    )
+
+
+def _saved(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocale) -> Explanation:
+    minutes = result.costs.off_after_min
+    title = f"{m.name}: switched off after {number(minutes, 0, locale)} min idle"
+    share = m.rests.share_after(minutes)
+    if share is None:
+        return _unknown(title, m, "Its logs show no rest between runs.")
+    saved_wh, idle_wh = m.rests.saved_after_wh(minutes), m.rests.idle_wh
+    return Explanation(
+        title,
+        f"{percent(share, 0, locale)} of what the rests took",
+        TOPIC,
+        method=(
+            f"Its logs show {count(m.rests.count, 'rest')}, {duration(m.rests.seconds)} together, the "
+            f"longest {duration(m.rests.longest_s)}: stretches with neither a run nor a test.",
+            "What was drawn in each rest after those minutes would have been saved. Where the next run began "
+            "from a warm machine, what its warm-up lacks against the largest one is taken off: that is the "
+            "most that warming up again can cost.",
+        ),
+        formula=(
+            f"{figures(saved_wh, 3, locale)} Wh / {figures(idle_wh, 3, locale)} Wh "
+            f"= {percent(share, 0, locale)}",
+        ),
+        sources=_logs(m),
+        surer=("A log of a week of ordinary use, so that the rests are those of your work.",),
+        cautions=(HOT, ESTIMATE),
+    )
+
+
+def _print(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocale) -> Explanation:
+    hours = number(result.costs.print_hours, 1, locale)
+    title = f"{m.name}: a print of {hours} h"
+    if m.printed is None:
+        return _unknown(title, m, "It needs one run of the part at least that counts.")
+    p = m.printed
+    u95 = None if p.energy.u95 is None else p.energy.u95 / WH_PER_KWH
+    kwh = with_interval(p.energy.value / WH_PER_KWH, u95, PRINT_KWH, locale)
+    rest_h = max(0.0, p.seconds - p.warm_up_s) / SECONDS_PER_HOUR
+    lines = [
+        f"{figures(p.warm_up_wh, 3, locale)} Wh + {figures(p.processing_w, 4, locale)} W × "
+        f"{number(rest_h, 2, locale)} h = {kwh} kWh"
+    ]
+    value = f"{kwh} kWh"
+    if m.print_cost is not None:
+        cost = money(m.print_cost.value, result.currency, locale, m.print_cost.u95)
+        price = price_per_kwh(result.mean_per_kwh, result.currency, locale)
+        lines.append(f"{kwh} kWh × {price} = {cost}")
+        value = f"{value}, {cost}"
+    return Explanation(
+        title,
+        value,
+        TOPIC,
+        method=(
+            f"{count(p.runs, 'run')} of the {result.part} taken apart: the warm-up once, then "
+            "processing at the runs' mean watts for the rest of the print.",
+            *_price_words(result, locale),
+        ),
+        formula=tuple(lines),
+        sources=_logs(m),
+        sensitivity=(f"Each hour more takes {figures(p.processing_w / WH_PER_KWH, 3, locale)} kWh more.",),
+        surer=("A run as long as the print: other parts may move faster, cool more, or heat the bed less.",),
+        cautions=("It holds for prints like the test part, with the same temperatures.",),
+    )
+
+
+def _price(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocale) -> Explanation:
+    title = f"{m.name}: price of a print of {number(result.costs.print_hours, 1, locale)} h"
+    total, share = m.price.total, m.price.electricity_share
+    if total is None or share is None:
+        return _unknown(title, m, "It needs a price of electricity and one run that counts.")
+    said = [
+        f"{name}: {money(part, result.currency, locale)}"
+        for name, part in (
+            ("electricity", m.price.electricity),
+            ("material", m.price.material),
+            ("wear", m.price.wear),
+            ("purchase spread over its life", m.price.purchase),
+            ("prints that fail", m.price.failed),
+        )
+        if part is not None
+    ]
+    return Explanation(
+        title,
+        f"{money(total, result.currency, locale)}, {percent(share, 1, locale)} of it electricity",
+        TOPIC,
+        method=(
+            "Electricity as measured, beside what you stated: material by weight, wear and purchase spread "
+            "over their hours, and prints that fail spread over those that do not.",
+            "What nobody stated is left out, not taken as free: no work, no rent, no profit.",
+        ),
+        formula=(*said, f"together: {money(total, result.currency, locale)}"),
+        cautions=(ESTIMATE,),
+    )
+
+
+def _part(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocale) -> Explanation:
+    title = f"{m.name}: electricity of one {result.part}"
+    if m.part_cost is None:
+        return _unknown(title, m, "No run that counts was made at a time whose price is known.")
+    cost = money(m.part_cost.value, result.currency, locale, m.part_cost.u95)
+    bands = result.costs.tariff.priced_by != "single"
+    return Explanation(
+        title,
+        cost,
+        TOPIC,
+        method=(
+            "Mean over the runs that count, each priced by what it drew at each moment, not by a mean price."
+            if bands
+            else "Mean energy of the runs that count, times the price.",
+        ),
+        sources=_logs(m),
+        surer=("More runs; a meter of better stated accuracy.",),
+        cautions=("Runs made at other times of the day would have cost something else.",) if bands else (),
+    )
+
+
+def _price_words(result: StandbyCost, locale: NumberLocale) -> tuple[str, ...]:
+    if result.mean_per_kwh is None:
+        return ()
+    price = price_per_kwh(result.mean_per_kwh, result.currency, locale)
+    kind = result.costs.tariff.priced_by
+    if kind == "single":
+        return (f"Price: {price}, as you stated it.",)
+    if kind == "bands":
+        return (
+            f"Price: {price}, the mean over the {number(result.year_hours, 0, locale)} h of {result.year}.",
+        )
+    return (f"Price: {price}, the mean over all dates of the list.",)
+
+
+def _unknown(title: str, machine: MachineCost, needs: str) -> Explanation:
+    return Explanation(title, "not known", TOPIC, surer=(needs,), sources=_logs(machine))
+
+
+def _logs(machine: MachineCost) -> tuple[SourceLine, ...]:
+    return tuple(SourceLine(name) for name in machine.files)
+
+
+_BY_KEY: dict[str, Callable[[StandbyCost, Study, MachineCost, NumberLocale], Explanation]] = {
+    STANDBY_MEAN_W.key: _standby,
+    STANDBY_KWH.key: _year,
+    STANDBY_COST.key: _year,
+    SAVED: _saved,
+    PRINT_KWH.key: _print,
+    PRINT_COST.key: _print,
+    PRINT_PRICE.key: _price,
+    PART_COST.key: _part,
+}

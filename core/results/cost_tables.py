@@ -1,0 +1,96 @@
+"""Hours in operating states, and what a print is made of, as tables to read."""
+
+from core.formatting import POINT, UNKNOWN, NumberLocale, duration, number, percent, with_interval
+from core.money import money
+from core.quantities import PRINT_CO2, PRINT_KWH
+from core.results.cost_values import MachineCost, StandbyCost
+from core.tables import Cell, Column, Table
+from core.units import WH_PER_KWH
+
+
+def hours_table(result: StandbyCost, locale: NumberLocale = POINT) -> Table:
+    """Hours that each machine's logs spent in each operating state, and their rests."""
+    states = [state for state, _ in result.machines[0].hours] if result.machines else []
+    columns = (
+        Column("machine", "Machine", align="left"),
+        Column("hours", "Log [h]"),
+        *(Column(state, f"{state.capitalize()} [h]") for state in states),
+        Column("rests", "Rests"),
+        Column("longest", "Longest rest"),
+    )
+    rows = tuple(
+        (
+            m.name,
+            number(m.logged_hours, 1, locale),
+            *(number(hours, 1, locale) for _, hours in m.hours),
+            str(m.rests.count),
+            duration(m.rests.longest_s) if m.rests.count else UNKNOWN,
+        )
+        for m in result.machines
+    )
+    return Table("Hours in each operating state", columns, rows)
+
+
+def print_table(result: StandbyCost, locale: NumberLocale = POINT) -> Table:
+    """The print taken apart: warm-up and processing, electricity, and the rest of its price where stated."""
+    parts = [
+        (Column("machine", "Machine", align="left"), [m.name for m in result.machines]),
+        (Column("warm_up_wh", "Warm-up [Wh]"), [_warm_up(m, locale) for m in result.machines]),
+        (Column("processing_w", "Processing [W]"), [_processing(m, locale) for m in result.machines]),
+        (Column("print_kwh", "Energy [kWh]"), [_energy(m, locale) for m in result.machines]),
+    ]
+    sign = f" [{result.currency}]" if result.currency else ""
+    amounts = (
+        ("electricity", "Electricity", [m.price.electricity for m in result.machines]),
+        ("material", "Material", [m.price.material for m in result.machines]),
+        ("wear", "Wear", [m.price.wear for m in result.machines]),
+        ("purchase", "Purchase", [m.price.purchase for m in result.machines]),
+        ("failed", "Failed prints", [m.price.failed for m in result.machines]),
+        ("price", "Price", [m.price.total for m in result.machines]),
+    )
+    for key, title, values in amounts:
+        if any(value is not None for value in values):
+            parts.append((Column(key, f"{title}{sign}"), [money(v, "", locale) for v in values]))
+    if any(m.co2_g is not None for m in result.machines):
+        parts.append((Column(PRINT_CO2.key, "CO₂ [g]"), [_grams(m, locale) for m in result.machines]))
+    rows: tuple[tuple[Cell, ...], ...] = tuple(zip(*(values for _, values in parts), strict=True))
+    return Table("A print taken apart", tuple(column for column, _ in parts), rows)
+
+
+def print_note(result: StandbyCost, locale: NumberLocale = POINT) -> str:
+    """What the columns mean, and where the factor for carbon dioxide is from."""
+    said = ["Warm-up once, then processing for the rest of the print; ± is half the 95 % interval."]
+    if result.costs.tariff.priced_by != "single" and result.mean_per_kwh is not None:
+        said.append("Electricity at the mean price of all times.")
+    unpriced = [m.name for m in result.machines if m.unpriced_share > 0 and m.part_wh is not None]
+    if result.mean_per_kwh is not None and unpriced:
+        share = max(m.unpriced_share for m in result.machines)
+        said.append(
+            f"Up to {percent(share, 0, locale)} of the parts' energy was used when no price is known."
+        )
+    if result.costs.co2_g_per_kwh is not None:
+        source = result.costs.co2_source or "its source was not named"
+        said.append(f"CO₂ at {number(result.costs.co2_g_per_kwh, 0, locale)} g/kWh ({source}).")
+    return " ".join(said)
+
+
+def _warm_up(machine: MachineCost, locale: NumberLocale) -> str:
+    if machine.printed is None or machine.printed.warm_up_s <= 0:
+        return UNKNOWN
+    return number(machine.printed.warm_up_wh, 1, locale)
+
+
+def _processing(machine: MachineCost, locale: NumberLocale) -> str:
+    return UNKNOWN if machine.printed is None else number(machine.printed.processing_w, 1, locale)
+
+
+def _energy(machine: MachineCost, locale: NumberLocale) -> str:
+    if machine.printed is None:
+        return UNKNOWN
+    energy = machine.printed.energy
+    u95 = None if energy.u95 is None else energy.u95 / WH_PER_KWH
+    return with_interval(energy.value / WH_PER_KWH, u95, PRINT_KWH, locale)
+
+
+def _grams(machine: MachineCost, locale: NumberLocale) -> str:
+    return number(machine.co2_g, PRINT_CO2.decimals, locale)

@@ -1,0 +1,404 @@
+"""The Standby and cost page: what machines take doing nothing, what prints cost, and what saves."""
+
+from attrs import evolve, frozen
+from PySide6.QtCore import QDate, QLocale, QModelIndex, Qt
+from PySide6.QtGui import QCursor, QGuiApplication, QResizeEvent
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from core.figures.standby_cost import (
+    calendar_figure,
+    print_figure,
+    print_sentence,
+    saving_figure,
+    standby_figure,
+    starts_figure,
+    starts_sentence,
+)
+from core.formatting import NumberLocale
+from core.found.costs import SAVED, explain_cost
+from core.progress import Progress
+from core.quantities import PRINT_KWH, STANDBY_KWH
+from core.results.cost_answer import ESTIMATE, HOT, MAINS, conditions, headline, limit_words
+from core.results.cost_tables import hours_table, print_note, print_table
+from core.results.cost_values import StandbyCost
+from core.results.costs import forget, standby_cost
+from core.results.values import Comparison
+from core.study import Study
+from gui.charts.view import ChartView
+from gui.images import clipboard_data, render
+from gui.look import S4, S8, S12, S16, current
+from gui.pages.compare import screen_locale
+from gui.pages.page import Page, SentenceTop
+from gui.session import Session
+from gui.widgets.choice import Choice
+from gui.widgets.cost_form import CostForm, Maker
+from gui.widgets.found_frame import FoundFrame
+from gui.widgets.found_panel import FoundPanel
+from gui.widgets.picture_menu import PictureMenu
+from gui.widgets.price_file import PriceFile
+from gui.widgets.table_card import TableCard
+
+#: key of the job
+COST = "standby and cost"
+#: width of the form, and from which width of the page on it stands beside the charts [text heights]
+_FORM, _BESIDE = 23.0, 58.0
+_EMPTY = (
+    "Nothing to price yet",
+    "Drop meter logs of one machine or more anywhere on this window, or open the demo from the File menu.",
+)
+
+
+@frozen(eq=False)
+class _Found:
+    """A result with what it is of."""
+
+    study: Study
+    log_ids: frozenset[str]
+    result: StandbyCost
+
+
+class StandbyCostPage(Page):
+    """Charts with their words on one side, what the user states on the other."""
+
+    title = "Standby and cost"
+    icon = "standby-cost"
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("standby_cost_page")
+        self._session = session
+        self._locale = money_locale()
+        self._found: _Found | None = None
+        self._asked: tuple[Study, frozenset[str]] | None = None
+        self._price_file = PriceFile(session, self)
+        self.top = SentenceTop()
+        self.standby = _chart("standby", "Standby power, and a year of it")
+        self.saving = _chart("switching_off", "What switching off would have saved, against minutes waited")
+        self.calendar = _chart("weeks", "Operating states week by week")
+        self.prints = _chart("print", "What a print takes and costs")
+        self.starts = _chart("starts", "Cost of a print by the time of day at which it starts")
+        self.hours = TableCard("hours_table", "Hours in each operating state")
+        self.parts = TableCard("print_table", "A print taken apart")
+        self.week_machine = Choice("week_machine", "Machine whose weeks are shown")
+        self.form = CostForm(self._locale)
+        self.found = FoundPanel()
+        self.message = QLabel()
+        self.pictures = PictureMenu(self._charts(), self)
+        self._lay_out()
+        self._connect()
+        self._show_nothing(*_EMPTY)
+
+    @property
+    def result(self) -> StandbyCost | None:
+        """What is shown."""
+        return None if self._found is None else self._found.result
+
+    def _charts(self) -> dict[str, ChartView]:
+        return {
+            "Standby": self.standby,
+            "Switching off": self.saving,
+            "Weeks": self.calendar,
+            "Print": self.prints,
+            "Start of a print": self.starts,
+        }
+
+    # building
+
+    def _lay_out(self) -> None:
+        self._limits, self._cautions, self._print_words, self._start_words = (_words() for _ in range(4))
+        hot = QLabel(HOT)
+        hot.setObjectName("hot_caution")
+        hot.setProperty("role", "caution")
+        hot.setWordWrap(True)
+        self._cautions.setText(f"{ESTIMATE} {MAINS}")
+        bar = QHBoxLayout()
+        label = QLabel("&Weeks of")
+        label.setBuddy(self.week_machine)
+        bar.addWidget(label)
+        bar.addWidget(self.week_machine)
+        bar.addStretch(1)
+        self._standby_card = _card("Doing nothing", self.standby, self._limits)
+        self._saving_card = _card("Switching off", hot, self.saving, self._cautions)
+        self._calendar_card = _card("Hours in each operating state", bar, self.calendar)
+        self._print_card = _card("A print", self._print_words, self.prints)
+        self._starts_card = _card("When to start", self._start_words, self.starts)
+        cards = QVBoxLayout()
+        cards.setSpacing(S12)
+        for widget in (
+            self._standby_card,
+            self._saving_card,
+            self._calendar_card,
+            self.hours,
+            self._print_card,
+            self.parts,
+            self._starts_card,
+        ):
+            cards.addWidget(widget)
+        cards.addStretch(1)
+        side = QVBoxLayout()
+        self._form_card = QFrame()
+        self._form_card.setObjectName("card")
+        inside = QVBoxLayout(self._form_card)
+        inside.setContentsMargins(1, 1, 1, 1)
+        inside.addWidget(self.form)
+        side.addWidget(self._form_card)
+        side.addStretch(1)
+        inner = QWidget()
+        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, inner)
+        self._columns.setContentsMargins(S16, S4, S16, S12)
+        self._columns.setSpacing(S12)
+        self._columns.addLayout(cards, 1)
+        self._columns.addLayout(side, 0)
+        self._scroll = QScrollArea()
+        self._scroll.setObjectName("standby_cost_scroll")
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setWidget(inner)
+        self._bar = self._action_row()
+        self._frame = FoundFrame(self._scroll, self.found, may_stand_beside=False)
+        self._blank = QWidget()
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(S4)
+        layout.addWidget(self.top)
+        layout.addWidget(self._bar)
+        layout.addWidget(self._frame, 1)
+        layout.addWidget(self._blank, 1)
+
+    def _action_row(self) -> QWidget:
+        bar = QWidget()
+        row = QHBoxLayout(bar)
+        row.setContentsMargins(S16, 0, S16, 0)
+        row.setSpacing(S8)
+        self._how = QPushButton("&How was this found?")
+        self._how.setObjectName("cost_how_found")
+        self._how.setProperty("role", "link")
+        self._how.setToolTip("How the sentence above was found; for a value on a chart, click on it")
+        self.message.setObjectName("cost_message")
+        self.message.setProperty("role", "muted")
+        self._save = QPushButton("&Save picture")
+        self._save.setObjectName("cost_save_picture")
+        self._save.setMenu(self.pictures.menu)
+        self._copy = QPushButton("Cop&y")
+        self._copy.setObjectName("cost_copy")
+        self._copy.setToolTip("Copy the first chart's picture and its numbers (Ctrl+C on a chart)")
+        row.addWidget(self._how)
+        row.addWidget(self.message, 1)
+        row.addWidget(self._save)
+        row.addWidget(self._copy)
+        return bar
+
+    def _connect(self) -> None:
+        for view in self._charts().values():
+            view.asked.connect(self._on_asked)
+            view.copying.connect(self._on_copy)
+            view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+            view.customContextMenuRequested.connect(self._on_context_menu)
+        self._copy.clicked.connect(self._on_copy)
+        self._how.clicked.connect(self.explain)
+        self.pictures.copying.connect(self._on_copy)
+        self.pictures.told.connect(self.message.setText)
+        self.week_machine.activated.connect(self._show_weeks)
+        self.hours.view.activated.connect(self._on_hours_cell)
+        self.parts.view.activated.connect(self._on_parts_cell)
+        self.form.wanted.connect(self._apply)
+        self.form.left.connect(self._session.seal)
+        self.form.file_wanted.connect(self._price_file.ask)
+        self._session.opened.connect(self._on_opened)
+
+    # showing
+
+    def show_study(self, study: Study, comparison: Comparison | None) -> None:
+        """Show a study; what it costs is worked out outside the GUI thread."""
+        if not (study.logs or study.typed):
+            self._show_nothing(*_EMPTY)
+            return
+        if comparison is None:
+            self._show_nothing("Reading the logs…", "")
+            return
+        self.form.show_study(study)
+        self.form.setEnabled(not self._session.is_read_only)
+        traces, activities = self._session.traces, self._session.activities
+        log_ids = frozenset(traces)
+        if self._asked is not None and self._asked[0] is study and self._asked[1] == log_ids:
+            return
+        self._asked = study, log_ids
+        year = QDate.currentDate().year()
+
+        def work(progress: Progress) -> _Found:
+            progress(0.0, "working out costs")
+            return _Found(study, log_ids, standby_cost(study, traces, activities, year=year))
+
+        self._session.jobs.start(COST, work, self._on_found_costs)
+        if self._found is None:
+            self._show_nothing("Working out what standby and prints cost…", "")
+
+    def explain(self) -> None:
+        """Say how the sentence on top was found: by the machine that takes most while it does nothing."""
+        if self.result is None:
+            return
+        known = [m for m in self.result.machines if m.year_kwh is not None]
+        most = max(known, key=lambda m: m.year_kwh.value if m.year_kwh else 0.0, default=None)
+        if most is not None:
+            self._explain(most.machine_id, STANDBY_KWH.key)
+
+    def menu(self) -> QMenu:
+        """Saving pictures."""
+        return self.pictures.menu
+
+    def _on_found_costs(self, found: _Found) -> None:
+        if self._asked is None or found.study is not self._asked[0]:
+            return
+        self._found = found
+        result, study, locale = found.result, found.study, self._locale
+        spoken = evolve(result, headline=headline(result, locale), conditions=conditions(result, locale))
+        self.top.say(spoken.headline, spoken.conditions)
+        self.standby.show_figure(standby_figure(spoken, study, locale), _no_runs)
+        self._limits.setText(limit_words(result.limits, locale))
+        saving = saving_figure(spoken, study, locale)
+        self.saving.show_figure(saving, _no_runs)
+        self._saving_card.setVisible(saving is not None)
+        self.prints.show_figure(print_figure(spoken, study, locale), _no_runs)
+        self._print_words.setText(print_sentence(result, locale))
+        has_prints = any(m.printed is not None for m in result.machines)
+        self._print_card.setVisible(has_prints)
+        self.parts.setVisible(has_prints)
+        starts = starts_figure(spoken, study, locale)
+        self.starts.show_figure(starts, _no_runs)
+        self._start_words.setText(starts_sentence(result, locale))
+        self._starts_card.setVisible(starts is not None)
+        self.hours.show_table(hours_table(result, locale), "", locale.decimal)
+        self.parts.show_table(print_table(result, locale), print_note(result, locale), locale.decimal)
+        shown = self.week_machine.currentData()
+        names = [("all machines", None), *((m.name, m.machine_id) for m in result.machines if m.weeks)]
+        self.week_machine.fill(names, shown)
+        self._show_weeks()
+        self._show_parts(True)
+        self._arrange()
+
+    def _show_weeks(self) -> None:
+        if self._found is None:
+            return
+        chosen = self.week_machine.currentData()
+        figure = calendar_figure(self._found.result, self._found.study, chosen, self._locale)
+        self.calendar.show_figure(figure, _no_runs)
+        self._calendar_card.setVisible(figure is not None)
+
+    def _show_nothing(self, sentence: str, said: str) -> None:
+        self._found, self._asked = (None, self._asked) if not said else (None, None)
+        self._show_parts(False)
+        self.top.say(sentence, said)
+
+    def _show_parts(self, shown: bool) -> None:
+        self._bar.setVisible(shown)
+        self._frame.setVisible(shown)
+        self._blank.setVisible(not shown)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """The form beside the charts where both fit, else under them."""
+        text = current().text_px
+        beside = self.width() >= _BESIDE * text
+        direction = QBoxLayout.Direction.LeftToRight if beside else QBoxLayout.Direction.TopToBottom
+        if self._columns.direction() != direction:
+            self._columns.setDirection(direction)
+        self._form_card.setMinimumWidth(round(_FORM * text) if beside else 0)
+        self._form_card.setMaximumWidth(round(_FORM * text) if beside else self.maximumWidth())
+
+    # what the user does
+
+    def _apply(self, maker: Maker) -> None:
+        self._session.apply(maker(self._session.study))
+
+    def _on_opened(self) -> None:
+        forget()
+        self._found, self._asked = None, None
+        self.found.close_panel()
+
+    def _on_asked(self, machine_id: str, run_id: str, key: str) -> None:
+        self._explain(machine_id, key)
+
+    def _on_hours_cell(self, index: QModelIndex) -> None:
+        if self.result is not None:
+            self._explain(self.result.machines[index.row()].machine_id, SAVED)
+
+    def _on_parts_cell(self, index: QModelIndex) -> None:
+        if self.result is not None:
+            self._explain(self.result.machines[index.row()].machine_id, PRINT_KWH.key)
+
+    def _explain(self, machine_id: str, key: str) -> None:
+        if self._found is None:
+            return
+        told = explain_cost(self._found.result, self._found.study, machine_id, key, self._locale)
+        if told is not None:
+            self.found.show_explanation(told, self._locale)
+
+    def _on_context_menu(self) -> None:
+        self.pictures.menu.popup(QCursor.pos())
+
+    def _on_copy(self) -> None:
+        """Copy the chart that asked, or else the first one."""
+        asking = self.sender()
+        view = asking if isinstance(asking, ChartView) else self.standby
+        if view.figure is None:
+            return
+        table = self.parts if view in (self.prints, self.starts) else self.hours
+        image = render(view.figure, self.pictures.shown_size(view), view.look, self.pictures.frame, ratio=2.0)
+        QGuiApplication.clipboard().setMimeData(clipboard_data(image, table.model.rows))
+        self.message.setText("Copied the picture and its numbers")
+
+
+def money_locale() -> NumberLocale:
+    """How the user's locale writes numbers and where it puts a currency's sign."""
+    sample = QLocale().toCurrencyString(1.0, "¤")
+    return evolve(screen_locale(), money_first=sample.strip("\u200e\u200f ").startswith("¤"))
+
+
+def _no_runs(run_id: str, key: str) -> tuple[str, ...]:
+    """There are no runs on these charts to read out."""
+    return ()
+
+
+def _chart(name: str, accessible_name: str) -> ChartView:
+    view = ChartView(name)
+    view.setAccessibleName(accessible_name)
+    return view
+
+
+def _words() -> QLabel:
+    label = QLabel()
+    label.setProperty("role", "muted")
+    label.setWordWrap(True)
+    return label
+
+
+def _card(title: str, *parts: QWidget | QHBoxLayout) -> QFrame:
+    card = QFrame()
+    card.setObjectName("card")
+    layout = QVBoxLayout(card)
+    layout.setContentsMargins(S12, S8, S12, S8)
+    layout.setSpacing(S4)
+    heading = QLabel(title)
+    heading.setProperty("role", "heading")
+    layout.addWidget(heading)
+    for part in parts:
+        if isinstance(part, QHBoxLayout):
+            layout.addLayout(part)
+        else:
+            layout.addWidget(part, 1 if isinstance(part, ChartView) else 0)
+    return card
