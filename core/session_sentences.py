@@ -15,7 +15,7 @@ SENTENCES = {
         "drop it again when it is complete"
     ),
     "session.known": "this log is in the study already, so it was not added again",
-    "session.grown": "the file has grown: read on from where it ended, {rows} more",
+    "session.grown": "the file has grown: read on from where it ended, {rows:more row|more rows}",
     "session.read_anew": "the file was read anew as it is now; what you decided about its runs was kept",
     "session.not_grown": "nothing was added to the file since it was read",
     "session.changed_otherwise": (

@@ -177,7 +177,7 @@ def told(grown: GrownFile, before: Mapping[str, LogData | None]) -> tuple[Proble
     for one in grown.logs:
         old = before.get(one.log.id)
         rows += _rows(one.data) - (0 if old is None else _rows(old))
-    return (Problem("session.grown", Severity.NOTE, grown.name, facts={"rows": _row_words(rows)}),)
+    return (Problem("session.grown", Severity.NOTE, grown.name, facts={"rows": rows}),)
 
 
 def _shift_s(old: Trace | None, new: Trace | None) -> float:
@@ -186,7 +186,3 @@ def _shift_s(old: Trace | None, new: Trace | None) -> float:
 
 def _rows(data: LogData) -> int:
     return sum(reading.rows_read for reading in data.readings)
-
-
-def _row_words(rows: int) -> str:
-    return "1 row" if rows == 1 else f"{rows} rows"

@@ -8,7 +8,7 @@ from gui.look import S4, S8
 from gui.models.first_rows import FirstRows
 
 #: width that a cell may take before it is cut, in widths of a character
-_LONGEST = 22
+_LONGEST = 32
 
 
 class FirstRowsView(QTableView):

@@ -135,3 +135,12 @@ def test_a_file_that_is_another_log_altogether_leaves_the_study_as_it_was(user: 
     _read_again(user)
     assert user.study is before
     assert "session.not_in_file" in _codes(user)
+
+
+def test_one_row_more_is_said_as_one(user: Driver, tmp_path: Path):
+    log = write_log(tmp_path / "alder.csv")
+    user.drop(log)
+    with log.open("a", encoding="utf-8") as file:
+        file.write("2026-03-02T12:00:00Z,4.0\n")
+    user.wait_until(lambda: bool(_codes(user)))
+    assert user.text("problem_summary").endswith("read on from where it ended, 1 more row")
