@@ -1,10 +1,10 @@
 """What is read out where the pointer is: machine, run, value, interval, how it was found."""
 
-import math
 import textwrap
 
+from core.bed_bound import bound_words
 from core.figures.measures import of_run
-from core.formatting import POINT, NumberLocale, number, with_interval, with_unit
+from core.formatting import POINT, NumberLocale, with_interval, with_unit
 from core.quantities import BED_SHARE, DURATION, ENERGY, MEAN_W, PARTS_PER_KWH, Quantity
 from core.results.values import BedShare, Comparison, MachineResult, RunResult
 from core.wording import sentence
@@ -71,13 +71,7 @@ def readout(
 
 def _unseen(run: RunResult, bed: BedShare, locale: NumberLocale) -> list[str]:
     """What is sure of a bed's part that cannot be seen, and why it cannot."""
-    # a bound is rounded away from what it bounds: else it would be none
-    bounds = []
-    if bed.at_least is not None:
-        bounds.append(f"at least {number(math.floor(100 * bed.at_least), 0, locale)}")
-    if bed.at_most is not None:
-        bounds.append(f"at most {number(math.ceil(100 * bed.at_most), 0, locale)}")
-    told = with_unit(", ".join(bounds), BED_SHARE) if bounds else "not known"
+    told = bound_words(bed.at_least, bed.at_most, locale) or "not known"
     reasons = [bed.why_not, *(p for p in run.problems if p.code == "bed.no_temperature")]
     why = [line for reason in reasons if reason is not None for line in _broken(sentence(reason))]
     return [f"{BED_SHARE.name}: {told}", *why]

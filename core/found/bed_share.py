@@ -2,6 +2,7 @@
 
 import math
 
+from core.bed_bound import bound_words
 from core.formatting import count, number, percent
 from core.found import around, budgets, energy, sensitivity
 from core.found.question import Question
@@ -35,11 +36,15 @@ _UNSURE: dict[str, str] = {
 }
 #: reasons for refusing that a faster log may lift
 _TOO_SLOW = {"bed.few_rows", "bed.averaged", "bed.too_fast"}
-#: what would let the bed be seen, or seen better
-_SURER = (
-    "A hold test: keep the bed at its temperature for an hour with nothing else running, and log it.",
-    "A run of the same part with the bed off, where the part allows it: the difference is the bed's.",
-)
+#: what would let the bed be seen, or seen better, by the way that it makes possible
+_SURER: dict[str, str] = {
+    "hold test": (
+        "A hold test: keep the bed at its temperature for an hour with nothing else running, and log it."
+    ),
+    "run with the bed off": (
+        "A run of the same part with the bed off, where the part allows it: the difference is the bed's."
+    ),
+}
 
 
 def share(asked: Question) -> Explanation:
@@ -58,9 +63,15 @@ def share(asked: Question) -> Explanation:
         sources=around.sources(asked, BED_SHARE),
         budget=budget,
         sensitivity=(*sensitivity.lines(asked, BED_SHARE), *_one_watt(asked)),
-        surer=_SURER,
+        surer=tuple(words for way, words in _SURER.items() if way not in _ways(asked)),
         cautions=around.cautions(asked),
     )
+
+
+def _ways(asked: Question) -> set[str]:
+    """The ways that gave the runs a share, those beside the best one too."""
+    beds = [run.bed for run in asked.runs if run.bed is not None]
+    return {way.method for bed in beds for way in (bed, *bed.others) if way.share is not None}
 
 
 def _of_run(
@@ -199,7 +210,7 @@ def _unseen(asked: Question, title: str) -> Explanation:
         method=(*reasons, *bound_words),
         formula=_facts(asked, beds),
         sources=around.sources(asked, BED_SHARE),
-        surer=(*_faster(beds), *_SURER),
+        surer=(*_faster(beds), *_SURER.values()),
         cautions=around.cautions(asked),
     )
 
@@ -230,9 +241,9 @@ def _bound(asked: Question, beds: list[BedShare]) -> tuple[str, tuple[str, ...]]
     highs = [bed.at_most for bed in beds if bed.at_most is not None]
     if not lows or len(lows) < len(beds):
         return "", ()
-    text = f"at least {percent(min(lows), 0, asked.locale)}"
-    if len(highs) == len(beds):
-        text += f", at most {percent(max(highs), 0, asked.locale)}"
+    text = bound_words(min(lows), max(highs) if len(highs) == len(beds) else None, asked.locale)
+    if not text:
+        return "", ()
     return text, (
         "What can be said is a bound: the least that was drawn for a while is at least what is not the bed, "
         "and standby power never is the bed's.",

@@ -275,7 +275,7 @@ def test_an_unseen_bed_is_read_out_with_its_bound() -> None:
     _, comparison = make(5, 4)
     machine = next(m for m in comparison.machines if m.bed_share is None)
     lines = readout(comparison, machine.runs[0].run_id, BED_SHARE)
-    assert lines[1] == "Bed share: at least 31, at most 80 %"
+    assert lines[1] == "Bed share: at least 31 %, at most 80 %"
 
 
 def test_the_numbers_of_a_picture_name_every_machine() -> None:
