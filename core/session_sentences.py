@@ -19,11 +19,11 @@ SENTENCES = {
     "session.read_anew": "the file was read anew as it is now; what you decided about its runs was kept",
     "session.not_grown": "nothing was added to the file since it was read",
     "session.changed_otherwise": (
-        "the file no longer begins with what was read from it, so the study was left as it is; to take the file "
-        "as it is now, choose 'Read the file again' at the head of its lane"
+        "the file no longer begins with what was read from it, so the study was left as it is; "
+        "to take the file as it is now, choose 'Read the file again' at the head of its lane"
     ),
     "session.not_in_file": (
-        "the file no longer holds what was read from it as the log of {machine}, so the study was left as it is; "
-        "add the file as a new log if that is what it is"
+        "the file no longer holds what was read from it as the log of {machine}, so the study was left "
+        "as it is; add the file as a new log if that is what it is"
     ),
 }
