@@ -8,7 +8,7 @@ TIMES_FLOOR = Quantity("times_floor", "Of the floor", "%", factor=100.0, decimal
 WARM_UP_WH = Quantity("warm_up_wh", "Warm-up", "Wh", decimals=1, higher_is_better=False)
 WARM_UP_S = Quantity("warm_up_s", "Warm-up time", "min", factor=1 / 60, decimals=1, higher_is_better=False)
 HEAT_CAPACITY = Quantity("heat_capacity", "Heat capacity", "J/K", decimals=0)
-HALF_HOUR = Quantity("half_hour", "Half hour of full", "%", factor=100.0, decimals=0)
+HALF_HOUR = Quantity("half_hour", "Half / full hour", "%", factor=100.0, decimals=0)
 SAVED_WH = Quantity("saved_wh", "Saving", "Wh", decimals=1, higher_is_better=True)
 SAVED_SHARE = Quantity("saved_share", "Of the bed", "%", factor=100.0, decimals=0, higher_is_better=True)
 SLOPE = Quantity("slope_w_per_k", "Watts a kelvin", "W/K", decimals=2)

@@ -27,11 +27,12 @@ _SLOW_TO_LOAD = ("pyarrow.csv", "tsdownsample", "pandas", "scipy.stats", "statsm
 
 def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) -> tuple[MainWindow, Session]:
     """Make the window and its session; nothing is opened yet."""
+    from gui.pages.bed import BedPage
     from gui.pages.compare import ComparePage
     from gui.pages.line_up import LineUpPage
 
     session = Session(jobs, folder)
-    pages = (LogsPage(session, settings), LineUpPage(session), ComparePage(session))
+    pages = (LogsPage(session, settings), LineUpPage(session), ComparePage(session), BedPage(session))
     window = MainWindow(session, jobs, settings, appearance, pages)
     session.setParent(window)
     return window, session
@@ -86,7 +87,7 @@ def run(paths: list[str], demo: bool = False) -> int:
 def _load_libraries(progress: Progress) -> None:
     """Load what the first import would load: some of it holds the interpreter for a tenth of a second."""
     for name in _SLOW_TO_LOAD:
-        progress(0.0, "starting")
+        progress(0.0, "")  # asks only whether to go on
         import_module(name)
 
 

@@ -74,6 +74,14 @@ QTreeView::item:selected, QTableView::item:selected {{ background: {selection}; 
 QHeaderView::section {{
     background: {card}; color: {muted}; border: none; border-bottom: 1px solid {rule}; padding: {s4}px;
 }}
+QSlider::groove:horizontal {{ background: {rule}; height: {s4}px; border-radius: 2px; }}
+QSlider::sub-page:horizontal {{ background: {edge}; border-radius: 2px; }}
+QSlider::handle:horizontal {{
+    background: {card}; border: 2px solid {edge}; border-radius: {corner}px;
+    width: {s8}px; margin: -{s8}px -2px;
+}}
+QSlider::handle:horizontal:hover {{ background: {selection}; }}
+QSlider[focused="true"]::handle:horizontal {{ background: {link}; border-color: {link}; }}
 QProgressBar {{ background: {rule}; border: none; border-radius: 3px; max-height: 6px; min-height: 6px; }}
 QProgressBar::chunk {{ background: {link}; border-radius: 3px; }}
 QScrollArea {{ border: none; background: transparent; }}

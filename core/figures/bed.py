@@ -47,8 +47,8 @@ def beds_figure(beds: Beds, study: Study, locale: NumberLocale = POINT) -> Compa
         (TIMES_FLOOR, 2, _times_floor, "", ""),
         (WARM_UP_WH, 3, _warm_up_wh, "", ""),
         (WARM_UP_S, 4, _warm_up_s, "", ""),
-        (HEAT_CAPACITY, 6, _heat_capacity, "", ""),
         (HALF_HOUR, 5, _half_hour, "", ""),
+        (HEAT_CAPACITY, 6, _heat_capacity, "", ""),
     )
     measures: list[Measure] = []
     for quantity, rank, of, legend, short in given:
@@ -67,8 +67,7 @@ def beds_figure(beds: Beds, study: Study, locale: NumberLocale = POINT) -> Compa
 
 
 def _row_text(machine: MachineBed) -> str:
-    supply = f", {machine.supply}" if machine.supply else ""
-    return f"{count(machine.tests, 'test')}{supply}"
+    return machine.supply or count(machine.tests, "test")
 
 
 def _measure(
@@ -118,6 +117,8 @@ def _lacking(machine: MachineBed, quantity: Quantity, is_first: bool) -> tuple[s
         return "area?", f"{machine.name}: type the area of its bed below."
     if machine.model is None:
         return "not known", f"{machine.name}: note the bed's temperature during the test, below."
+    if quantity is HALF_HOUR:
+        return "too short", f"{machine.name}: no temperature was held for an hour from cold."
     return "not seen", f"{machine.name}: the test began warm, or its warm-up is not in the log."
 
 
@@ -185,7 +186,7 @@ def watts_figure(
     beds : Beds
     study : Study
     machine_id : str
-        Whose floor and residuals are shown.
+        Whose floor and residuals are shown; the residuals of another where it has no line.
     locale : NumberLocale
 
     Returns
@@ -212,7 +213,7 @@ def watts_figure(
         y=Scale("Watts of the bed", "W", 0.0, axis_end(tuple(tops), margin=0.08), locale),
         trends=tuple(trends),
         spots=spots,
-        rest=_rest(chosen, locale),
+        rest=next((r for m in (chosen, *known) for r in [_rest(m, locale)] if r is not None), None),
         note="band: 95 % of the line" if any(t.low for t in trends) else "",
         facts=tuple(_fit_text(m, locale) for m in known),
     )

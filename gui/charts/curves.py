@@ -93,7 +93,8 @@ class _Curves:
 
     def _grid(self, plane: _Plane, scale: Scale) -> None:
         px, box, text = self._look.px, plane.box, self._text
-        most = max(2, min(6, int(box.height / (_Y_TICK_ROOM * text)) + 1))
+        least = 3 if scale.low < 0 else 2  # zero alone says nothing of what lies on either side
+        most = max(least, min(6, int(box.height / (_Y_TICK_ROOM * text)) + 1))
         for value, label in scale.ticks(most):
             y = plane.y(value)
             self._behind.append(Line(box.x - px(3), y, box.right, y, "rule"))

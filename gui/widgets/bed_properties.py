@@ -34,7 +34,7 @@ class BedProperties(QFrame):
         self._grid.setHorizontalSpacing(S12)
         self._grid.setVerticalSpacing(S4)
         self._grid.setColumnStretch(3, 1)
-        self.emissivity = NumberField("emissivity", "Emissivity of the beds' faces", (0.0, 1.0))
+        self.emissivity = NumberField("emissivity", "Emissivity of the beds' faces", (0.0, 1.0), self)
         self.emissivity.entered.connect(self._on_emissivity)
         self.emissivity.refused.connect(self.refused)
 
@@ -90,7 +90,8 @@ class BedProperties(QFrame):
         note.setWordWrap(True)
         self._grid.addWidget(label, row, 0)
         self._grid.addWidget(self.emissivity, row, 1)
-        self._grid.addWidget(note, row, 2, 1, 2)
+        self._grid.addWidget(note, row + 1, 0, 1, 4)
+        self._grid.setRowStretch(row + 2, 1)
 
     def _on_area(self, value: float | None) -> None:
         field = self.sender()

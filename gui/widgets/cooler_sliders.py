@@ -2,20 +2,22 @@
 
 from attrs import evolve
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QGridLayout, QLabel, QSlider, QWidget
+from PySide6.QtGui import QFocusEvent, QWheelEvent
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QSlider, QWidget
 
 from core.formatting import NumberLocale, duration, number
 from core.results.cooler_beds import Plan
 from core.study import CoolerPlan
 from core.units import SECONDS_PER_HOUR, SECONDS_PER_MINUTE
-from gui.look import S4, S8
+from gui.look import S4, S8, current
 from gui.widgets.number_field import NumberField
 
 #: ends of the sliders [degC], [min], [half hours]
 _BED_C = (25, 120)
 _FIRST_LAYERS_MIN = (0, 120)
 _PRINT_HALF_HOURS = (1, 96)
+#: of a slider, so that its handle is not cut, in text heights
+_HEIGHT = 1.9
 _HALF_HOUR_S = SECONDS_PER_HOUR / 2
 
 
@@ -30,6 +32,7 @@ class CoolerSliders(QWidget):
         self._locale = locale
         self._plan = CoolerPlan()
         self._is_shown = False
+        self._values: dict[QSlider, QLabel] = {}
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(S8)
@@ -45,9 +48,13 @@ class CoolerSliders(QWidget):
         unit = QLabel("°C, your limit")
         unit.setProperty("role", "muted")
         row = self._grid.rowCount()
+        beside = QHBoxLayout()
+        beside.setSpacing(S8)
+        beside.addWidget(self.least)
+        beside.addWidget(unit)
+        beside.addStretch(1)
         self._grid.addWidget(label, row, 0)
-        self._grid.addWidget(self.least, row, 1, Qt.AlignmentFlag.AlignLeft)
-        self._grid.addWidget(unit, row, 2)
+        self._grid.addLayout(beside, row, 1, 1, 2)
         self.least.entered.connect(self._on_least)
 
     def show_plan(self, wished: CoolerPlan, plan: Plan) -> None:
@@ -78,11 +85,13 @@ class CoolerSliders(QWidget):
             duration(plan.first_layers_s),
             duration(plan.print_s),
         )
-        for slider, text in zip(self._sliders(), texts, strict=True):
+        for slider, text in zip(self.all, texts, strict=True):
             self._values[slider].setText(text)
             slider.setAccessibleDescription(text)
 
-    def _sliders(self) -> tuple[QSlider, ...]:
+    @property
+    def all(self) -> tuple[QSlider, ...]:
+        """The sliders, from top to bottom."""
         return (self.first, self.later, self.first_layers, self.print_time)
 
     def _slider(self, name: str, text: str, ends: tuple[int, int], page: int) -> QSlider:
@@ -91,14 +100,13 @@ class CoolerSliders(QWidget):
         slider.setAccessibleName(text.replace("&", ""))
         slider.setRange(*ends)
         slider.setPageStep(page)
+        slider.setMinimumHeight(round(_HEIGHT * current().text_px))
         slider.valueChanged.connect(self._on_value)
         slider.sliderReleased.connect(self._on_release)
         label = QLabel(text)
         label.setBuddy(slider)
         value = QLabel()
         value.setMinimumWidth(value.fontMetrics().horizontalAdvance("00 h 00 min "))
-        if not hasattr(self, "_values"):
-            self._values: dict[QSlider, QLabel] = {}
         self._values[slider] = value
         row = self._grid.rowCount()
         self._grid.addWidget(label, row, 0)
@@ -135,7 +143,21 @@ class CoolerSliders(QWidget):
 
 
 class _Slider(QSlider):
-    """A slider in a page that scrolls: the wheel scrolls the page."""
+    """A slider in a page that scrolls: the wheel scrolls the page. Its handle shows the focus."""
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        self._mark(True)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        super().focusOutEvent(event)
+        self._mark(False)
+
+    def _mark(self, is_focused: bool) -> None:
+        # a style sheet knows no focus of a handle
+        self.setProperty("focused", is_focused)
+        self.style().unpolish(self)
+        self.style().polish(self)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         event.ignore()

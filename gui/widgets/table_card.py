@@ -104,8 +104,10 @@ class TableCard(QFrame):
         free = self.height() - head - note - 4 * S8
         height = min(max(least, free // rows), round(_MOST_STRETCH * least))
         self.view.verticalHeader().setDefaultSectionSize(height)
-        self.view.setFixedHeight(head + rows * height + 2)
-        self.setMinimumHeight(head + rows * least + note + 4 * S8)
+        is_wide = sum(self._column_widths()) > max(self.width() - 2 * S8 - 4, 1)
+        bar = self.view.horizontalScrollBar().sizeHint().height() if is_wide else 0
+        self.view.setFixedHeight(head + rows * height + bar + 2)
+        self.setMinimumHeight(head + rows * least + note + bar + 4 * S8)
         self._spread()
 
     def _spread(self) -> None:

@@ -64,7 +64,7 @@ def pages(window: MainWindow) -> Iterator[str]:
     if window.page is None:
         yield "welcome"
         return
-    for title in ("Logs", "Line-up", "Compare"):
+    for title in ("Logs", "Line-up", "Compare", "Bed"):
         window.show_page(title)
         yield title.lower()
 

@@ -1,0 +1,386 @@
+"""The Bed page: what beds take to stay warm, for their size and by temperature, and what cooler ones save."""
+
+from collections.abc import Callable
+
+from attrs import frozen
+from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtGui import QCursor, QGuiApplication, QResizeEvent
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from core import edits
+from core.bed_supply import SUPPLIES
+from core.edits import Edit
+from core.figures.bed import beds_figure, watts_figure
+from core.progress import Progress
+from core.results.bed_answer import conditions, headline, supply_sentence
+from core.results.bed_compared import by_area
+from core.results.bed_table import half_hour_note, holds_table, rows_of
+from core.results.cooler_beds import plan_of, savings
+from core.results.hold_readout import hold_readout
+from core.results.holds import Beds, beds
+from core.results.values import Comparison
+from core.study import CoolerPlan, Study
+from gui.charts.view import ChartView
+from gui.dialogs import notes
+from gui.images import clipboard_data, render
+from gui.look import S4, S8, S12, S16, current
+from gui.pages.compare import screen_locale
+from gui.pages.page import Page, SentenceTop
+from gui.session import Session
+from gui.widgets.bed_properties import BedProperties
+from gui.widgets.choice import Choice
+from gui.widgets.cooler_card import CoolerCard
+from gui.widgets.hold_temperatures import HoldTemperatures
+from gui.widgets.picture_menu import PictureMenu
+from gui.widgets.table_card import TableCard
+
+#: key of the job
+BEDS = "beds"
+#: from this width on what is known of the beds stands beside the chart of watts, in text heights
+_BESIDE = 88.0
+#: least height of the chart of watts, in text heights
+_WATTS_HEIGHT = 24.0
+
+
+@frozen(eq=False)
+class _Found:
+    """The beds with the study they are of."""
+
+    study: Study
+    log_ids: frozenset[str]
+    beds: Beds
+
+
+class BedPage(Page):
+    """Hold tests, and what follows from them."""
+
+    title = "Bed"
+    icon = "bed"
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("bed_page")
+        self._session = session
+        self._locale = screen_locale()
+        self._found: _Found | None = None
+        self._machine_id = ""
+        self._run_id, self._row = "", -1
+        self.top = SentenceTop()
+        self.machine = Choice("bed_machine", "Machine whose cooler bed, line and floor are shown")
+        self.message = QLabel()
+        self.rows = ChartView("beds")
+        self.rows.setAccessibleName("Beds: one row a machine, one column a measure")
+        self.supply = QLabel()
+        self.cooler = CoolerCard(self._locale)
+        self.watts = ChartView("bed_watts")
+        self.watts.setAccessibleName("Watts of the beds against their difference from the room")
+        self.table = TableCard("holds_table", "Held temperatures")
+        self.temperatures = HoldTemperatures(self._locale)
+        self.properties = BedProperties(self._locale)
+        charts = {"Beds": self.rows, "Cooler bed": self.cooler.chart, "Watts": self.watts}
+        self.pictures = PictureMenu(charts, self)
+        self._lay_out()
+        self._connect()
+        self._show_nothing("Reading the logs…", "")
+
+    # building
+
+    def _lay_out(self) -> None:
+        self.supply.setObjectName("bed_supply_sentence")
+        self.supply.setWordWrap(True)
+        inner = QWidget()
+        content = QVBoxLayout(inner)
+        content.setContentsMargins(S16, S4, S16, S12)
+        content.setSpacing(S12)
+        self._watts_card = _card(self.watts)
+        self.watts.setMinimumHeight(round(_WATTS_HEIGHT * current().text_px))
+        self._tested = [_card(self.rows), self.supply, self.cooler, self.table]
+        self._pair = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._pair.setSpacing(S12)
+        self._pair.addWidget(self._watts_card, 1)
+        self._pair.addWidget(self.properties)
+        for part in self._tested[:3]:
+            content.addWidget(part)
+        content.addLayout(self._pair)
+        content.addWidget(self.table)
+        content.addWidget(self.temperatures)
+        content.addStretch(1)
+        self._scroll = QScrollArea()
+        self._scroll.setObjectName("bed_scroll")
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setWidget(inner)
+        self._bar = self._action_row()
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(S4)
+        layout.addWidget(self.top)
+        layout.addWidget(self._bar)
+        layout.addWidget(self._scroll, 1)
+
+    def _action_row(self) -> QWidget:
+        bar = QWidget()
+        row = QHBoxLayout(bar)
+        row.setContentsMargins(S16, 0, S16, 0)
+        row.setSpacing(S8)
+        label = QLabel("&Machine:")
+        label.setBuddy(self.machine)
+        self.message.setObjectName("message")
+        self.message.setProperty("role", "muted")
+        self._how = QPushButton("&How is this found?")
+        self._how.setObjectName("how_found")
+        self._how.setProperty("role", "link")
+        self._save = QPushButton("&Save picture")
+        self._save.setObjectName("save_picture")
+        self._save.setMenu(self.pictures.menu)
+        self._copy = QPushButton("Cop&y")
+        self._copy.setObjectName("copy")
+        self._copy.setToolTip("Copy the picture of the beds and the held temperatures (Ctrl+C on a chart)")
+        for widget in (label, self.machine, self._how):
+            row.addWidget(widget)
+        row.addWidget(self.message, 1)
+        row.addWidget(self._save)
+        row.addWidget(self._copy)
+        return bar
+
+    def _connect(self) -> None:
+        for view in self._charts():
+            view.picked.connect(self._session.select)
+            view.asked.connect(self._on_asked)
+            view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+            view.customContextMenuRequested.connect(self._on_context_menu)
+        self.rows.copying.connect(self._copy_rows)
+        self.watts.copying.connect(self._copy_watts)
+        self.cooler.chart.copying.connect(self._copy_cooler)
+        self._copy.clicked.connect(self._copy_rows)
+        self.pictures.copying.connect(self._copy_rows)
+        self.pictures.told.connect(self.message.setText)
+        self._how.clicked.connect(self.explain)
+        self.machine.activated.connect(self._on_machine)
+        self.cooler.sliders.moved.connect(self._on_moved)
+        self.cooler.sliders.settled.connect(self._on_settled)
+        for slider in self.cooler.sliders.all:
+            slider.sliderReleased.connect(self._session.seal)
+        self.cooler.price_set.connect(self._on_price)
+        self.table.view.selectionModel().currentRowChanged.connect(self._on_row)
+        self.temperatures.noted.connect(self._on_noted)
+        self.properties.area_set.connect(self._on_area)
+        self.properties.supply_set.connect(self._on_supply)
+        self.properties.emissivity_set.connect(self._on_emissivity)
+        for form in (self.cooler, self.temperatures, self.properties):
+            form.refused.connect(self.message.setText)
+        self._session.selection_changed.connect(self._on_selection)
+        self._session.opened.connect(self._on_opened)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        beside = self.width() >= _BESIDE * current().text_px
+        direction = QBoxLayout.Direction.LeftToRight if beside else QBoxLayout.Direction.TopToBottom
+        if self._pair.direction() != direction:
+            self._pair.setDirection(direction)
+
+    def _charts(self) -> tuple[ChartView, ...]:
+        return self.rows, self.watts, self.cooler.chart
+
+    # showing
+
+    def show_study(self, study: Study, comparison: Comparison | None) -> None:
+        """Show a study; its beds are found where that does not hold up the window."""
+        traces, activities = self._session.traces, self._session.activities
+        log_ids = frozenset(traces)
+        found = self._found
+        if found is not None and found.study is study and found.log_ids == log_ids:
+            self._show_found()
+            return
+
+        def work(progress: Progress) -> _Found:
+            progress(0.0, "reading hold tests")
+            return _Found(study, log_ids, beds(study, traces, activities))
+
+        self._session.jobs.start(BEDS, work, self._on_found)
+
+    def explain(self) -> None:
+        notes.show_note(self, "Held beds", "bed")
+
+    def menu(self) -> QMenu:
+        """Saving pictures."""
+        return self.pictures.menu
+
+    def _on_found(self, found: _Found) -> None:
+        if found.study is self._session.study:
+            self._found = found
+            self._show_found()
+
+    def _show_nothing(self, sentence: str, conditions_text: str) -> None:
+        self._bar.hide()
+        self._scroll.hide()
+        self.top.say(sentence, conditions_text)
+
+    def _show_found(self) -> None:
+        assert self._found is not None
+        study, found = self._found.study, self._found.beds
+        if len(self._found.log_ids) < len(study.logs):
+            self._show_nothing("Reading the logs…", "")
+            return
+        self.top.say(headline(found, self._locale), conditions(found, study, self._locale))
+        has_tests = any(m.held for m in found.machines)
+        self._bar.setVisible(has_tests)
+        self._scroll.show()
+        for part in self._tested:
+            part.setVisible(has_tests)
+        self.properties.setVisible(bool(study.machines))
+        self.properties.show_study(study)
+        if has_tests:
+            self._show_tests(study, found)
+        else:
+            self._watts_card.hide()
+            self.temperatures.hide()
+
+    def _show_tests(self, study: Study, found: Beds) -> None:
+        self._offer_machines(found)
+        self.rows.show_figure(beds_figure(found, study, self._locale), self._say)
+        said = supply_sentence(found, self._locale)
+        self.supply.setText(said)
+        self.supply.setVisible(bool(said))
+        self._show_machine()
+        self.table.show_table(
+            holds_table(found, self._locale), half_hour_note(found, self._locale), self._locale.decimal
+        )
+        self._on_selection(self._session.selected)
+        self._show_temperatures()
+
+    def _offer_machines(self, found: Beds) -> None:
+        """The machines whose beds are known; the one chosen stays, else that of the sentence on top."""
+        known = [m for m in found.machines if m.model is not None] or [m for m in found.machines if m.held]
+        if self._machine_id not in {m.machine_id for m in known}:
+            self._machine_id = next(iter((*by_area(found), *known))).machine_id
+        self.machine.fill([(m.name, m.machine_id) for m in known], self._machine_id)
+
+    def _show_machine(self) -> None:
+        """What belongs to the chosen machine."""
+        assert self._found is not None
+        study, found = self._found.study, self._found.beds
+        figure = watts_figure(found, study, self._machine_id, self._locale)
+        self.watts.show_figure(figure, self._say)
+        self._watts_card.setVisible(figure is not None)
+        self._show_plan(study.cooler)
+
+    def _show_plan(self, wished: CoolerPlan) -> None:
+        assert self._found is not None
+        plan = plan_of(wished, self._found.beds)
+        self.cooler.sliders.show_plan(wished, plan)
+        self.cooler.show_savings(savings(self._found.beds, plan), self._found.study, self._machine_id)
+
+    def _show_temperatures(self) -> None:
+        """The fields of the row that is chosen in the table."""
+        assert self._found is not None
+        rows = rows_of(self._found.beds)
+        if not 0 <= self._row < len(rows):
+            self.temperatures.show_hold("", None, None, is_alone=True)
+            return
+        machine, held = rows[self._row]
+        run = self._found.study.run(held.run_id)
+        is_alone = sum(h.run_id == held.run_id for _, h in rows) == 1
+        self.temperatures.show_hold(machine.name, held, run, is_alone=is_alone)
+
+    def _say(self, run_id: str, key: str) -> tuple[str, ...]:
+        return () if self._found is None else hold_readout(self._found.beds, run_id, key, self._locale)
+
+    # what the user does
+
+    def _apply(self, make: Callable[[Study], Edit]) -> None:
+        """Make an edit of the study as it is; a study that can only be looked at says so by itself."""
+        self.message.setText("")
+        self._session.apply(make(self._session.study))
+
+    def _on_opened(self) -> None:
+        self._found, self._machine_id, self._row = None, "", -1
+        self.message.setText("")
+
+    def _on_machine(self) -> None:
+        self._machine_id = str(self.machine.currentData())
+        if self._found is not None:
+            self._show_machine()
+
+    def _on_moved(self, wished: CoolerPlan) -> None:
+        if self._found is not None:
+            self._show_plan(wished)
+
+    def _on_settled(self, wished: CoolerPlan) -> None:
+        self._apply(lambda study: edits.set_cooler_plan(study, wished))
+
+    def _on_price(self, price: float | None) -> None:
+        self._apply(lambda study: edits.set_price(study, price))
+        self._session.seal()
+
+    def _on_noted(self, run_id: str, bed_c: float | None, room_c: float | None) -> None:
+        self._apply(lambda study: edits.note_temperatures(study, run_id, bed_c, room_c))
+        self._session.seal()
+
+    def _on_area(self, machine_id: str, area_dm2: float | None) -> None:
+        self._apply(lambda study: edits.set_bed_area(study, machine_id, area_dm2))
+        self._session.seal()
+
+    def _on_supply(self, machine_id: str, supply: str | None) -> None:
+        known = next((s for s in SUPPLIES if s == supply), None)
+        self._apply(lambda study: edits.set_bed_supply(study, machine_id, known))
+        self._session.seal()
+
+    def _on_emissivity(self, emissivity: float) -> None:
+        self._apply(lambda study: edits.set_emissivity(study, emissivity))
+        self._session.seal()
+
+    def _on_row(self, current: QModelIndex) -> None:
+        self._row = current.row()
+        if self._found is not None:
+            self._show_temperatures()
+            rows = rows_of(self._found.beds)
+            if 0 <= self._row < len(rows):
+                self._session.select(rows[self._row][1].run_id)
+
+    def _on_selection(self, run_id: str | None) -> None:
+        for view in self._charts():
+            view.select(run_id)
+
+    def _on_asked(self, machine_id: str, run_id: str, key: str) -> None:
+        self.explain()
+
+    def _on_context_menu(self) -> None:
+        self.pictures.menu.popup(QCursor.pos())
+
+    def _copy_rows(self) -> None:
+        self._copy_picture(self.rows, self.table.model.rows)
+
+    def _copy_watts(self) -> None:
+        self._copy_picture(self.watts, self.table.model.rows)
+
+    def _copy_cooler(self) -> None:
+        self._copy_picture(self.cooler.chart, self.cooler.table.model.rows)
+
+    def _copy_picture(self, view: ChartView, rows: list[tuple[str, ...]]) -> None:
+        if view.figure is None:
+            return
+        image = render(view.figure, self.pictures.shown_size(view), view.look, self.pictures.frame, ratio=2.0)
+        QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
+        self.message.setText("Copied the picture and its numbers")
+
+
+def _card(view: QWidget) -> QFrame:
+    card = QFrame()
+    card.setObjectName("card")
+    layout = QVBoxLayout(card)
+    layout.setContentsMargins(1, 1, 1, 1)
+    layout.addWidget(view)
+    return card
