@@ -14,7 +14,16 @@ from attrs import evolve, frozen
 
 from core import edits
 from core.activity import Activity, find, second_look
-from core.logs import FileReading, Reading, find_files, join, join_readings, read_bytes, read_path
+from core.logs import (
+    FileReading,
+    Reading,
+    find_files,
+    join,
+    join_readings,
+    joined_problem,
+    read_bytes,
+    read_path,
+)
 from core.owners import free_name, owner
 from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
@@ -110,7 +119,8 @@ def find_logs(
     analyses = _analysed(files, progress, executor, analyse)
     logs = found_logs(analyses)
     told = tuple(p for a in analyses for p in a.reading.problems)
-    return Found(logs, tuple(a.reading for a in analyses), (*problems, *told))
+    joined = tuple(p for log in logs if (p := joined_problem(log.readings)) is not None)
+    return Found(logs, tuple(a.reading for a in analyses), (*problems, *told, *joined))
 
 
 def _analysed(

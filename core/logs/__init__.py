@@ -6,7 +6,7 @@ are, and `series` makes the trace; `joining` puts files of one machine together.
 """
 
 from core.logs.files import find_files
-from core.logs.joining import join, join_readings
+from core.logs.joining import join, join_readings, joined_problem
 from core.logs.read import read_bytes, read_path
 from core.logs.reading import Column, FileReading, Reading, Refused
 
@@ -18,6 +18,7 @@ __all__ = [
     "find_files",
     "join",
     "join_readings",
+    "joined_problem",
     "read_bytes",
     "read_path",
 ]

@@ -1,12 +1,15 @@
 """Files that continue one log are joined; two machines logged one after another are not."""
 
 from datetime import timedelta
+from pathlib import Path
 
 import numpy as np
 import pytest
 
+from core.analysis import find_logs
 from core.logs import Reading, join, join_readings, read_bytes
-from tests.core.logs.corpus import START, Load, load
+from core.wording import sentence
+from tests.core.logs.corpus import START, Load, load, plain
 
 HEAD = "time,power [W],energy [kWh]"
 
@@ -97,3 +100,15 @@ def test_rows_in_both_files_count_once() -> None:
 def test_a_group_needs_traces() -> None:
     with pytest.raises(ValueError, match="needs a trace"):
         join(())
+
+
+def test_that_files_were_joined_is_told_once(tmp_path: Path) -> None:
+    lines = plain(load(rows=240)).splitlines()
+    (tmp_path / "day 1.csv").write_text("\n".join(lines[:121]))
+    (tmp_path / "day 2.csv").write_text("\n".join([lines[0], *lines[121:]]))
+    found = find_logs([tmp_path])
+    assert len(found.logs) == 1
+    (told,) = (p for p in found.problems if p.code == "log.joined")
+    assert sentence(told) == "2 files continue one log and were joined: day 1.csv, day 2.csv."
+    alone = find_logs([tmp_path / "day 1.csv"])
+    assert "log.joined" not in {p.code for p in alone.problems}
