@@ -106,6 +106,7 @@ class MainWindow(QMainWindow):
         if logs:
             self._lands_after_import = True
             self._session.add_logs(logs)
+            self._queue_refresh()
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         is_ours = event.source() is not None  # a picture on its way out
@@ -226,6 +227,11 @@ class MainWindow(QMainWindow):
             self.show_page("Compare" if with_runs > 1 and self._has("Compare") else "Logs")
         self._queue_refresh()
 
+    def _on_ended(self, key: str) -> None:
+        self._progress.end(key)
+        if self.page is None:  # a read that was given up, or found nothing
+            self._queue_refresh()
+
     def _on_failure(self, failure: Failure) -> None:
         self._lands_after_import = False
         self._queue_refresh()
@@ -249,6 +255,7 @@ class MainWindow(QMainWindow):
         has_something = bool(study.logs or study.typed) or self._is_typing
         if has_something and self._lands_after_import and self.page is None:
             return  # the first page to be seen is the one to land on, once it is known
+        self._welcome.set_reading(self._jobs.is_running(READ_FILES))
         self._stack.setCurrentWidget(self._pages[self._index] if has_something else self._welcome)
         page = self.page
         for each in self._pages:
@@ -365,7 +372,7 @@ class MainWindow(QMainWindow):
         self._problems.put_away.connect(session.put_problems_away)
         self._progress.cancelled.connect(jobs.cancel)
         jobs.progressed.connect(self._progress.tell)
-        jobs.ended.connect(self._progress.end)
+        jobs.ended.connect(self._on_ended)
         jobs.failed.connect(self._on_failure)
         session.changed.connect(self._queue_refresh)
         session.logs_read.connect(self._queue_refresh)

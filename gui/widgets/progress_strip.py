@@ -44,7 +44,9 @@ class ProgressStrip(QWidget):
         self.hide()
 
     def tell(self, report: Report) -> None:
-        """Show how far a job is."""
+        """Show how far a job is; one that says nothing is nobody's concern."""
+        if not report.text:
+            return
         if self.isHidden() and not self._patience.isActive():
             self._patience.start()
         self._key = report.key

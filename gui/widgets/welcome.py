@@ -14,8 +14,12 @@ _STEPS = (
 )
 
 
+_INVITED = ("Drop meter logs here", "What does the same part cost in energy on different machines?")
+_READING = ("Reading the logs…", "The comparison opens as soon as it is known.")
+
+
 class Welcome(QWidget):
-    """A dashed frame with words and two buttons."""
+    """A dashed frame with words and buttons, or, while the first logs are read, with words alone."""
 
     add_wanted = Signal()
     demo_wanted = Signal()
@@ -24,10 +28,11 @@ class Welcome(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("welcome")
-        title = QLabel("Drop meter logs here")
-        title.setProperty("role", "title")
-        lead = QLabel("What does the same part cost in energy on different machines?")
-        lead.setWordWrap(True)
+        self._title = QLabel(_INVITED[0])
+        self._title.setObjectName("welcome_title")
+        self._title.setProperty("role", "title")
+        self._lead = QLabel(_INVITED[1])
+        self._lead.setWordWrap(True)
         add = self._button("Choose logs…", "welcome_add", "main", self.add_wanted)
         demo = self._button("Open the demo", "welcome_demo", "", self.demo_wanted)
         demo.setAccessibleDescription("Five invented machines that make a hose clip")
@@ -48,15 +53,19 @@ class Welcome(QWidget):
         column.setMaximumWidth(64 * self.fontMetrics().averageCharWidth() + 2 * S32)
         words = QVBoxLayout(column)
         words.setSpacing(S8)
-        words.addWidget(title)
-        words.addWidget(lead)
-        words.addSpacing(S16)
+        words.addWidget(self._title)
+        words.addWidget(self._lead)
+        self._invitation = QWidget()
+        invited = QVBoxLayout(self._invitation)
+        invited.setContentsMargins(0, S16, 0, 0)
+        invited.setSpacing(S8)
         for number, step in enumerate(_STEPS, start=1):
-            words.addLayout(_step(number, step))
-        words.addSpacing(S16)
-        words.addLayout(buttons)
-        words.addSpacing(S24)
-        words.addWidget(foot)
+            invited.addLayout(_step(number, step))
+        invited.addSpacing(S16)
+        invited.addLayout(buttons)
+        invited.addSpacing(S24)
+        invited.addWidget(foot)
+        words.addWidget(self._invitation)
         middle = QHBoxLayout()
         middle.addStretch(1)
         middle.addWidget(column, 100)
@@ -66,6 +75,12 @@ class Welcome(QWidget):
         layout.addStretch(2)
         layout.addLayout(middle)
         layout.addStretch(3)
+
+    def set_reading(self, is_reading: bool) -> None:
+        """Say that logs are being read, or what to drop."""
+        for label, text in zip((self._title, self._lead), _READING if is_reading else _INVITED, strict=True):
+            label.setText(text)
+        self._invitation.setVisible(not is_reading)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         style = look.current()

@@ -5,9 +5,11 @@ from random import Random
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QTextBrowser, QTreeWidget
+from PySide6.QtWidgets import QLineEdit, QPushButton, QTextBrowser, QTreeWidget
 
 from core import edits
+from gui.jobs import Report
+from gui.widgets.progress_strip import ProgressStrip
 from gui.widgets.welcome import Welcome
 from tests.gui.driver import Driver, opened, write_log
 from tests.random_edits import random_edit
@@ -259,3 +261,25 @@ def test_logs_dropped_one_after_another_give_the_answer_of_both_at_once(qtbot, t
                 user.drop(*paths)
             kinds.append([(run.found_kind, run.found_part, run.found_why) for run in user.study.runs])
     assert kinds[0] == kinds[1]
+
+
+def test_while_the_first_logs_are_read_the_window_says_so(user: Driver, tmp_path: Path):
+    logs = [write_log(tmp_path / f"m{i}.csv", seed=i) for i in range(6)]
+    user.window.add_paths(logs)
+    user.wait_until(lambda: user.text("welcome_title").startswith("Reading"))
+    assert not user.window.findChild(QPushButton, "welcome_demo").isVisible()
+    user.jobs.cancel("read files")
+    user.wait_until(lambda: user.text("welcome_title").startswith("Drop"))
+    assert user.window.findChild(QPushButton, "welcome_demo").isVisible()
+    assert user.study.logs == ()
+
+
+def test_what_runs_without_a_word_is_not_shown(user: Driver):
+    strip = user.window.findChild(ProgressStrip)
+    strip.tell(Report("a", 0.5, ""))
+    strip.tell(Report("b", 0.5, "reading"))
+    strip.show()
+    strip.end("a")
+    assert strip.isVisible()
+    strip.end("b")
+    assert not strip.isVisible()
