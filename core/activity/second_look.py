@@ -1,21 +1,26 @@
 """What one log leaves open and other logs settle: which of several lengths of runs is the part.
 
-First the logs of one machine are looked at together: a log of its own for every run is common. Then machines:
-where a machine made no length more often than all others, other machines say which of them is the part.
+First the logs of one machine are looked at together: a log of its own for every run is common, and so is one
+for a hold test, in which a bed that is switched fast never rests and seems to move. Then machines: where a
+machine made no length more often than all others, other machines say which of them is the part.
 """
 
-from collections.abc import Hashable, Sequence
+from collections.abc import Hashable, Mapping, Sequence
 
 import numpy as np
 from attrs import evolve
 
-from core.activity.grouping import BEGUN_UNSEEN, grouped, with_parts
+from core.activity.grouping import BEGUN_UNSEEN, HOLD_S, grouped, with_parts
+from core.activity.processing import BASE_PART
 from core.activity.values import Activity, Stretch
+from core.study import Kind
 
 #: machines differ in speed: the part takes others within this much of a time (natural logarithm of the ratio)
 SPEED_APART = 0.45
 #: and the length chosen has to be nearer than the next best by this much
 CLEARLY = 0.15
+#: kinds in which a part was made, or begun
+MADE: tuple[Kind, ...] = ("run", "other part", "broken off")
 
 Groups = list[list[Stretch]]
 
@@ -47,6 +52,8 @@ def second_look(
     if len(owners) != len(activities):
         raise ValueError("each log needs a machine")
     logs = {owner: [a for a, o in zip(activities, owners, strict=True) if o == owner] for owner in owners}
+    activities = _with_held(activities, owners, logs)
+    logs = {owner: [a for a, o in zip(activities, owners, strict=True) if o == owner] for owner in owners}
     groups = {owner: _groups(of_machine) for owner, of_machine in logs.items()}
     settled = {owner: _settled_s(of_machine) for owner, of_machine in groups.items()}
     new: dict[int, Stretch] = {}
@@ -60,6 +67,46 @@ def second_look(
         evolve(activity, stretches=tuple(new.get(id(s), s) for s in activity.stretches))
         for activity in activities
     )
+
+
+def _with_held(
+    activities: Sequence[Activity], owners: Sequence[Hashable], logs: Mapping[Hashable, list[Activity]]
+) -> list[Activity]:
+    """The logs with what rests far below the machine's runs in its other logs taken for heating alone."""
+    limits_w = {owner: _least_base_w(of_machine) for owner, of_machine in logs.items() if len(of_machine) > 1}
+    return [_held_told(a, limits_w.get(owner)) for a, owner in zip(activities, owners, strict=True)]
+
+
+def _least_base_w(logs: Sequence[Activity]) -> float | None:
+    """What a machine at work draws above standby at the least; None where its runs do not tell. [W]"""
+    groups = _groups(logs)
+    if _settled_s(groups) is None or len(groups[0]) < 2:
+        return None
+    run_ids = {id(run) for run in groups[0]}
+    above_w = [
+        run.base_w - log.standby_w
+        for log in logs
+        if log.standby_w is not None
+        for run in log.stretches
+        if id(run) in run_ids
+    ]
+    return BASE_PART * float(np.median(above_w)) if above_w else None
+
+
+def _held_told(activity: Activity, least_w: float | None) -> Activity:
+    """A log in which nothing comes near `least_w` above standby: its stretches are heating, or hold tests."""
+    standby_w = activity.standby_w
+    made = [s for s in activity.stretches if s.kind in MADE]
+    if least_w is None or standby_w is None or not made:
+        return activity
+    if any(s.base_w - standby_w >= least_w for s in made):
+        return activity  # it holds runs of its own, beside which the others were judged
+    return evolve(activity, stretches=tuple(_heating(s) if s.kind in MADE else s for s in activity.stretches))
+
+
+def _heating(stretch: Stretch) -> Stretch:
+    kind: Kind = "hold test" if stretch.seconds >= HOLD_S else "heating"
+    return evolve(stretch, kind=kind, why="run.far_below_the_runs", part="", sure=True)
 
 
 def _placed(groups: Groups, logs: Sequence[Activity], *, is_chosen: bool) -> dict[int, Stretch]:
@@ -80,7 +127,7 @@ def _groups(activities: Sequence[Activity]) -> Groups:
         s
         for activity in activities
         for s in activity.stretches
-        if s.kind in ("run", "other part", "broken off") and s.why not in BEGUN_UNSEEN
+        if s.kind in MADE and s.why not in BEGUN_UNSEEN
     ]
     return [list(group) for group in grouped(made)]
 

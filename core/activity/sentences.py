@@ -7,6 +7,9 @@ SENTENCES: dict[str, str] = {
     "run.whole_log": "the log shows no idle before or after it, so where it begins and ends is not seen",
     "run.heated_without_processing": "heating with no part made: the motors do not move",
     "run.held_without_processing": "kept warm with no part made: the motors do not move",
+    "run.far_below_the_runs": (
+        "heating with no part made: it draws far less than this machine does while it makes the part"
+    ),
     "run.movement_unseen": (
         "whether a part was made cannot be told: the meter shows no change as small as motors make"
     ),

@@ -1,5 +1,6 @@
 """What the logs of other machines settle."""
 
+import numpy as np
 import pytest
 
 from core.activity import Activity, Stretch, find, second_look
@@ -89,3 +90,27 @@ def test_a_whole_run_shorter_than_one_that_the_log_cuts_may_be_broken_off() -> N
     kept = trace.time_s < 3200
     stretches = find(Trace.of(trace.time_s[kept], trace.power_w[kept])).stretches
     assert [(s.kind, s.sure) for s in stretches] == [("broken off", False), ("cut", True)]
+
+
+def test_a_fast_switched_bed_held_in_a_log_of_its_own_is_no_run() -> None:
+    """Its watts never rest, so that alone it seems to move; the machine's runs draw far more."""
+    seconds = np.arange(0.0, 5400.0, 2.0)
+    random = np.random.default_rng(2)
+
+    def log(working_w: float, key: str) -> Activity:
+        heats = (seconds >= 600) & (seconds < 4800)
+        bed_w = np.where(seconds < 900, 80.0, 14.0 + random.normal(0, 1.5, seconds.size))
+        moves_w = working_w * (1 + 0.1 * random.normal(size=seconds.size)) * (seconds >= 900)
+        power_w = 3.0 + random.normal(0, 0.06, seconds.size) + np.where(heats, bed_w + moves_w, 0.0)
+        return find(Trace.of(seconds, np.round(power_w, 1), key=key))
+
+    runs, held = [log(11.0, f"run {n}") for n in range(3)], log(0.0, "held")
+    assert [s.kind for s in held.stretches] == ["run"]
+    *kept, told = second_look([*runs, held], ["one"] * 4)
+    assert [s.kind for s in told.stretches] == ["hold test"]
+    assert told.stretches[0].why == "run.far_below_the_runs"
+    assert [s.kind for log in kept for s in log.stretches] == ["run"] * 3
+    # of another machine it tells nothing, and neither does a single run
+    *_, apart = second_look([*runs, held], ["one"] * 3 + ["other"])
+    assert [s.kind for s in apart.stretches] == ["run"]
+    assert "hold test" not in {s.kind for s in second_look([runs[0], held], ["one"] * 2)[1].stretches}
