@@ -12,6 +12,7 @@ import numpy as np
 
 from core.heater import Levels, levels, rows_between
 from core.problems import Problem, Severity
+from core.refresh import measured
 from core.results.values import BedShare, Energy
 from core.traces import F64, Trace
 from core.uncertainty import NORMAL_95
@@ -74,6 +75,7 @@ def share(
     BedShare
         With a share, or with the reason why there is none and a bound where there is an honest one.
     """
+    trace = measured(trace)
     if energy.energy_wh <= 0 or not start_s <= warm_end_s < end_s:
         return _refused("bed.no_energy")
     found = levels(trace, start_s, warm_end_s, end_s)

@@ -16,6 +16,7 @@ from core.edges import Edge, edge
 from core.fusion import COUNTER_STEP, Fused, fuse
 from core.integral import by_power_wh
 from core.problems import Problem
+from core.refresh import measured
 from core.results.values import Energy, Influence
 from core.study import Meter
 from core.traces import Trace
@@ -90,6 +91,7 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
     >>> round(between(trace, 0, 3600, Meter("m", "a meter"), rising_edges=False).energy_wh, 6)
     100.0
     """
+    trace = measured(trace)
     start_s, end_s = _inside(trace, start_s, end_s)
     seconds = end_s - start_s
     gap_share = sum(max(min(g.end_s, end_s) - max(g.start_s, start_s), 0.0) for g in trace.gaps) / seconds
@@ -114,6 +116,7 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
 
 def by_counter_wh(trace: Trace, start_s: float, end_s: float) -> float | None:
     """Energy of an interval by the counter tied to its edges; None where there is no counter. [Wh]"""
+    trace = measured(trace)
     start_s, end_s = _inside(trace, start_s, end_s)
     counter = _ways(trace, start_s, end_s, is_step=False).counter
     return None if counter is None else counter.energy_wh

@@ -11,6 +11,7 @@ import numpy as np
 from attrs import field, frozen
 from numpy.typing import NDArray
 
+from core.refresh import measured
 from core.timing import shortest_interval_s
 from core.traces import F64, Trace
 
@@ -180,6 +181,7 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
     start_s, warm_end_s, end_s : float
         Start of the run, end of its warm-up, end of processing. [s]
     """
+    trace = measured(trace)
     plateau_w, plateau_end_s = _plateau(trace, start_s, warm_end_s, end_s)
     # a warm-up whose end was not seen must not pass for processing
     time, power = rows_between(trace, max(warm_end_s, plateau_end_s + trace.median_s / 2), end_s)

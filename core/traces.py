@@ -186,7 +186,7 @@ class Trace:
         )
         start = time if not time.size or time[0] == 0 else time - time[0]
         return cls(
-            key=key or f"made:{hash((time.tobytes(), power.tobytes(), kind))}",
+            key=key or f"made:{hash((time.tobytes(), power.tobytes(), kind, _bytes(counter)))}",
             time_s=start,
             power_w=power,
             kind=kind,
@@ -203,6 +203,10 @@ class Trace:
             clock=clock or Clock("relative"),
             temperatures_c=dict(temperatures_c or {}),
         )
+
+
+def _bytes(column: F64 | None) -> bytes:
+    return b"" if column is None else column.tobytes()
 
 
 #: values that are enough for a quantile or a resolution; longer columns are looked at evenly

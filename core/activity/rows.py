@@ -14,6 +14,7 @@ from attrs import frozen
 from numpy.typing import NDArray
 
 from core.progress import Progress, silent
+from core.refresh import measured
 from core.traces import F64, Sampling, Trace
 
 F32 = NDArray[np.float32]
@@ -66,7 +67,11 @@ class Rows:
 
 
 def rows_of(trace: Trace, start_s: float = -math.inf, end_s: float = math.inf) -> Rows:
-    """The rows of `trace` from `start_s` to `end_s`, an on-change trace held onto a grid of one second."""
+    """The rows of `trace` from `start_s` to `end_s`, an on-change trace held onto a grid of one second.
+
+    Rows that only repeat what the meter measured before are left out.
+    """
+    trace = measured(trace)
     first, last = np.searchsorted(trace.time_s, [start_s, end_s])
     time_s, power_w, interval_s = trace.time_s[first:last], trace.power_w[first:last], trace.median_s
     longest_s = LONGEST_INTERVALS * interval_s
