@@ -7,6 +7,7 @@ import sqlite3
 import zipfile
 from collections.abc import Iterator, Sequence
 from datetime import UTC, timedelta
+from pathlib import Path
 
 import numpy as np
 
@@ -82,6 +83,10 @@ def _tables(t: Load, one: tuple[Machine, ...]) -> Iterator[Case]:
             file="log.xlsx",
             reading={"header_row": 3},
         )
+    yield Case("ods", _ods(t), one, file="log.ods", reading={"header_row": 3})
+    # written once by a library that writes the old format; nothing in it is measured
+    old = Path(__file__).with_name("invented.xls").read_bytes()
+    yield Case("xls", old, (Machine(load(rows=60)),), file="log.xls")
     columns = pa.table(
         {"time": pa.array(moments, pa.timestamp("ms")), "power_w": t.power_w, "energy_wh": t.counter_wh}
     )
@@ -107,6 +112,51 @@ def _tables(t: Load, one: tuple[Machine, ...]) -> Iterator[Case]:
     base.close()
     alone = (Machine(t, has_counter=False),)
     yield Case("SQLite", data, alone, file="log.sqlite", clock="absolute", start="2025-06-23T09:36:00+00:00")
+
+
+def _ods(t: Load) -> bytes:
+    """A spreadsheet in the OpenDocument format: a title, an empty row, headings, rows with real dates."""
+
+    def words(*cells: str) -> str:
+        inner = "".join(
+            f'<table:table-cell office:value-type="string"><text:p>{c}</text:p></table:table-cell>'
+            for c in cells
+        )
+        return f"<table:table-row>{inner or '<table:table-cell/>'}</table:table-row>"
+
+    def values(s: float, p: float, c: float) -> str:
+        at = stamp(s, "%Y-%m-%dT%H:%M:%S")
+        numbers = "".join(
+            f'<table:table-cell office:value-type="float" office:value="{v!r}"/>' for v in (p, c / 1000)
+        )
+        date = f'<table:table-cell office:value-type="date" office:date-value="{at}"/>'
+        return f"<table:table-row>{date}{numbers}</table:table-row>"
+
+    rows = "".join(
+        values(s, p, c)
+        for s, p, c in zip(t.time_s.tolist(), t.power_w.tolist(), t.counter_wh.tolist(), strict=True)
+    )
+    space = "urn:oasis:names:tc:opendocument:xmlns:"
+    content = (
+        f'<?xml version="1.0" encoding="UTF-8"?><office:document-content xmlns:office="{space}office:1.0" '
+        f'xmlns:table="{space}table:1.0" xmlns:text="{space}text:1.0" office:version="1.2"><office:body>'
+        f'<office:spreadsheet><table:table table:name="Log">{words("Bench meter")}{words()}'
+        f"{words('Time', 'Power (W)', 'Energy (kWh)')}{rows}"
+        "</table:table></office:spreadsheet></office:body></office:document-content>"
+    )
+    kind = "application/vnd.oasis.opendocument.spreadsheet"
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+        archive.writestr("mimetype", kind, zipfile.ZIP_STORED)
+        archive.writestr(
+            "META-INF/manifest.xml",
+            f'<?xml version="1.0"?><manifest:manifest xmlns:manifest="{space}manifest:1.0">'
+            f'<manifest:file-entry manifest:full-path="/" manifest:media-type="{kind}"/>'
+            '<manifest:file-entry manifest:full-path="content.xml" manifest:media-type="text/xml"/>'
+            "</manifest:manifest>",
+        )
+        archive.writestr("content.xml", content)
+    return out.getvalue()
 
 
 def _flaws() -> Iterator[Case]:
