@@ -30,7 +30,13 @@ def decimals_of(amount: float, currency: str) -> int:
     return min(_MOST_DECIMALS, max(usual, 1 - math.floor(math.log10(size))))
 
 
-def money(amount: float | None, currency: str, locale: NumberLocale, u95: float | None = None) -> str:
+def money(
+    amount: float | None,
+    currency: str,
+    locale: NumberLocale,
+    u95: float | None = None,
+    decimals: int | None = None,
+) -> str:
     """An amount with its currency, and with its interval where there is one.
 
     Parameters
@@ -42,6 +48,8 @@ def money(amount: float | None, currency: str, locale: NumberLocale, u95: float 
     locale : NumberLocale
     u95 : float, optional
         Half-width of the 95 % interval. [currency]
+    decimals : int, optional
+        To write several amounts alike.
 
     Examples
     --------
@@ -58,7 +66,8 @@ def money(amount: float | None, currency: str, locale: NumberLocale, u95: float 
         digits = f"{number(abs(shown.value), shown.decimals, locale)} {PLUS_MINUS} {half}"
         is_negative = shown.value < 0
     else:
-        digits = number(abs(amount), decimals_of(amount, currency), locale)
+        shown_decimals = decimals_of(amount, currency) if decimals is None else decimals
+        digits = number(abs(amount), shown_decimals, locale)
         is_negative = amount < 0 and any(c in "123456789" for c in digits)
     sign = "\u2212" if is_negative else ""
     if not currency:

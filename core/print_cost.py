@@ -130,6 +130,11 @@ class Price:
         )
 
     @property
+    def has_more(self) -> bool:
+        """Whether anything beside electricity is known."""
+        return any(p is not None for p in (self.material, self.wear, self.purchase, self.failed))
+
+    @property
     def electricity_share(self) -> float | None:
         """Electricity's part of the total, with its part in prints that fail."""
         if self.total is None or self.electricity is None or self.total <= 0:

@@ -9,7 +9,7 @@ from core.figures.line_up_values import Scale
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Mark, Measure, RefLine, Row
 from core.formatting import POINT, NumberLocale, count, number, percent, with_interval
-from core.money import money
+from core.money import decimals_of, money
 from core.quantities import (
     PART_COST,
     PRINT_COST,
@@ -23,14 +23,12 @@ from core.quantities import (
 from core.results.cost_values import MachineCost, StandbyCost
 from core.results.values import Measured, State
 from core.study import Study
-from core.units import SECONDS_PER_HOUR, WH_PER_KWH
+from core.units import SECONDS_PER_HOUR, SECONDS_PER_MINUTE, WH_PER_KWH
 
 #: so many weeks are shown at once
 MOST_WEEKS = 16
-#: minutes that the chart of switching off shows at least, and at most [min]
-_LEAST_MIN, _MOST_MIN = 120.0, 720.0
-#: room right of the chosen moment
-_BEYOND = 1.25
+#: minutes that the chart of switching off shows at least, and how many times those chosen [min]
+_LEAST_MIN, _ROOM = 60.0, 2.5
 _STATES: tuple[tuple[State, str], ...] = (
     ("off", "off"),
     ("standby", "standby"),
@@ -81,7 +79,7 @@ def print_figure(result: StandbyCost, study: Study, locale: NumberLocale = POINT
     if result.mean_per_kwh is not None:
         costs = [m.print_cost for m in machines]
         measures.append(_money(PRINT_COST, costs, result.currency, locale, rank=1))
-        if any(_has_more_than_electricity(m) for m in machines):
+        if any(m.price.has_more for m in machines):
             measures.append(_price_measure(result, locale))
         parts = [m.part_cost for m in machines]
         measures.append(_money(PART_COST, parts, result.currency, locale, rank=3))
@@ -116,17 +114,18 @@ def saving_figure(result: StandbyCost, study: Study, locale: NumberLocale = POIN
     machines = [m for m in result.machines if m.rests.idle_wh > 0]
     if not machines:
         return None
-    longest = max(m.rests.longest_s for m in machines) / 60
-    end = min(max(_LEAST_MIN, minutes * _BEYOND), max(_MOST_MIN, minutes * _BEYOND))
-    end = max(end, min(longest * 1.05, 2 * _LEAST_MIN))
+    end = max(_LEAST_MIN, _ROOM * minutes)
     trends, spots, facts, low = [], [], [], 0.0
     for m in machines:
-        at = [(x, 100 * y / m.rests.idle_wh) for x, y in zip(m.rests.minutes, m.rests.saved_wh, strict=True)]
-        xs, ys = zip(*[(float(x), float(y)) for x, y in at if x <= end], strict=True)
+        # beyond its longest rest a log says nothing, so its curve ends there
+        last = min(end, m.rests.longest_s / SECONDS_PER_MINUTE)
+        saved = 100 * m.rests.saved_wh / m.rests.idle_wh
+        reached = [(x, y) for x, y in zip(m.rests.minutes.tolist(), saved.tolist(), strict=True) if x <= last]
+        xs, ys = zip(*reached, strict=True)
         low = min(low, *ys)
-        trends.append(Trend(xs, ys, m.slot, m.name if m.tells_saving_after(minutes) else ""))
+        trends.append(Trend(xs, ys, m.slot, m.name))
         share = m.rests.share_after(minutes)
-        if share is not None:
+        if share is not None and minutes <= last:
             spots.append(Spot(minutes, 100 * share, None, m.slot, "", m.machine_id, "saved"))
             facts.append(
                 f"{m.name}: {percent(share, 0, locale)} of {number(m.rests.idle_wh, 0, locale)} Wh in "
@@ -228,7 +227,10 @@ def _start_words(machine: MachineCost, result: StandbyCost, locale: NumberLocale
     assert machine.starts is not None
     (early, least), (late, most) = machine.starts.cheapest, machine.starts.dearest
     hours = number(result.costs.print_hours, _decimals(result.costs.print_hours), locale)
-    least_text, most_text = (money(amount, result.currency, locale) for amount in (least, most))
+    decimals = decimals_of(least, result.currency)
+    least_text, most_text = (
+        money(amount, result.currency, locale, decimals=decimals) for amount in (least, most)
+    )
     return (
         f"A print of {hours} h on {machine.name} costs least when it starts at {_clock(early)}: "
         f"{least_text}, against {most_text} at {_clock(late)}"
@@ -312,11 +314,6 @@ def _money(
         for v in values
     )
     return Measure(quantity.key, Axis(quantity.name, currency, top, locale), cells, bars=True, rank=rank)
-
-
-def _has_more_than_electricity(machine: MachineCost) -> bool:
-    price = machine.price
-    return any(p is not None for p in (price.material, price.wear, price.purchase, price.failed))
 
 
 def _price_measure(result: StandbyCost, locale: NumberLocale) -> Measure:

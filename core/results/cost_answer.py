@@ -7,7 +7,7 @@ from core.formatting import POINT, NumberLocale, count, duration, listed, number
 from core.limits import Limit
 from core.money import money, price_per_kwh
 from core.quantities import STANDBY_KWH
-from core.results.cost_values import MachineCost, StandbyCost
+from core.results.cost_values import TELLING, MachineCost, StandbyCost
 from core.units import SECONDS_PER_DAY
 
 _WORDS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
@@ -64,7 +64,8 @@ def _cost(result: StandbyCost, locale: NumberLocale) -> str:
         return ""
     mean = " on average" if result.costs.tariff.priced_by != "single" else ""
     price = price_per_kwh(result.mean_per_kwh, result.currency, locale)
-    return f": {money(result.total_cost.value, result.currency, locale)} at {price}{mean}"
+    cost = money(result.total_cost.value, result.currency, locale, result.total_cost.u95)
+    return f": {cost} at {price}{mean}"
 
 
 def _saving(known: list[MachineCost], result: StandbyCost, locale: NumberLocale) -> str:
@@ -72,7 +73,9 @@ def _saving(known: list[MachineCost], result: StandbyCost, locale: NumberLocale)
     after = f"switching off after {number(minutes, 0, locale)} min idle"
     telling = [m for m in known if m.tells_saving_after(minutes)]
     if not telling or result.saved_share is None:
-        return f"; no rest in the logs is longer than {number(minutes, 0, locale)} min"
+        return (
+            f"; no rest in the logs lasts {_telling_min(minutes, locale)}, so switching off cannot be judged"
+        )
     whose = "it" if len(telling) == len(known) else f"what {_named([m.name for m in telling])} would use"
     if result.saved_share <= 0:
         return f"; {after} would save nothing of {whose}, because warming up again takes as much"
@@ -96,8 +99,8 @@ def conditions(result: StandbyCost, locale: NumberLocale = POINT) -> str:
     telling = sum(m.tells_saving_after(result.costs.off_after_min) for m in known)
     if 0 < telling < len(known):
         lines.append(
-            f"{len(known) - telling} of {len(known)} machines show no rest longer than "
-            f"{number(result.costs.off_after_min, 0, locale)} min."
+            f"{len(known) - telling} of {len(known)} machines show no rest of "
+            f"{_telling_min(result.costs.off_after_min, locale)} to judge switching off by."
         )
     if rests:
         said = f"{count(rests, 'rest')} in {duration(seconds)} of idle log"
@@ -111,6 +114,10 @@ def conditions(result: StandbyCost, locale: NumberLocale = POINT) -> str:
         charge = money(result.standing_year, result.currency, locale)
         lines.append(f"Standing charge apart: {charge} a year.")
     return " ".join(lines)
+
+
+def _telling_min(minutes: float, locale: NumberLocale) -> str:
+    return f"{number(TELLING * minutes, 0, locale)} min"
 
 
 def _named(names: list[str]) -> str:

@@ -4,26 +4,28 @@ from core.formatting import POINT, UNKNOWN, NumberLocale, duration, number, perc
 from core.money import money
 from core.quantities import PRINT_CO2, PRINT_KWH
 from core.results.cost_values import MachineCost, StandbyCost
+from core.standby import STATES
 from core.tables import Cell, Column, Table
 from core.units import WH_PER_KWH
+
+#: a state in which no machine was for so long needs no column [h]
+_LEAST_HOURS = 0.05
 
 
 def hours_table(result: StandbyCost, locale: NumberLocale = POINT) -> Table:
     """Hours that each machine's logs spent in each operating state, and their rests."""
-    states = [state for state, _ in result.machines[0].hours] if result.machines else []
+    states = [s for s in STATES if any(dict(m.hours)[s] >= _LEAST_HOURS for m in result.machines)]
     columns = (
         Column("machine", "Machine", align="left"),
         Column("hours", "Log [h]"),
         *(Column(state, f"{state.capitalize()} [h]") for state in states),
-        Column("rests", "Rests"),
         Column("longest", "Longest rest"),
     )
     rows = tuple(
         (
             m.name,
             number(m.logged_hours, 1, locale),
-            *(number(hours, 1, locale) for _, hours in m.hours),
-            str(m.rests.count),
+            *(number(dict(m.hours)[state], 1, locale) for state in states),
             duration(m.rests.longest_s) if m.rests.count else UNKNOWN,
         )
         for m in result.machines
@@ -46,7 +48,7 @@ def print_table(result: StandbyCost, locale: NumberLocale = POINT) -> Table:
         ("wear", "Wear", [m.price.wear for m in result.machines]),
         ("purchase", "Purchase", [m.price.purchase for m in result.machines]),
         ("failed", "Failed prints", [m.price.failed for m in result.machines]),
-        ("price", "Price", [m.price.total for m in result.machines]),
+        ("price", "Price", [m.price.total if m.price.has_more else None for m in result.machines]),
     )
     for key, title, values in amounts:
         if any(value is not None for value in values):

@@ -12,6 +12,9 @@ from core.switch_off import Rests
 from core.units import SECONDS_PER_MINUTE
 from core.weeks import Week
 
+#: a rest tells what switching off saves when it is so many times as long as one would wait
+TELLING = 2.0
+
 
 @frozen
 class MachineCost:
@@ -74,8 +77,9 @@ class MachineCost:
     starts: Starts | None
 
     def tells_saving_after(self, minutes: float) -> bool:
-        """Whether its logs show a rest that is longer: a shorter one says nothing about switching off."""
-        return self.year_kwh is not None and self.rests.longest_s > minutes * SECONDS_PER_MINUTE
+        """Whether its logs show a rest twice as long or longer: others say little about switching off."""
+        longest_min = self.rests.longest_s / SECONDS_PER_MINUTE
+        return self.year_kwh is not None and longest_min >= TELLING * minutes and longest_min > 0
 
     @property
     def logged_hours(self) -> float:

@@ -132,19 +132,8 @@ class StandbyCostPage(Page):
         self._calendar_card = _card("Hours in each operating state", bar, self.calendar)
         self._print_card = _card("A print", self._print_words, self.prints)
         self._starts_card = _card("When to start", self._start_words, self.starts)
-        cards = QVBoxLayout()
-        cards.setSpacing(S12)
-        for widget in (
-            self._standby_card,
-            self._saving_card,
-            self._calendar_card,
-            self.hours,
-            self._print_card,
-            self.parts,
-            self._starts_card,
-        ):
-            cards.addWidget(widget)
-        cards.addStretch(1)
+        upper = _column(self._standby_card, self._saving_card, self._calendar_card)
+        lower = _column(self.hours, self._print_card, self.parts, self._starts_card)
         side = QVBoxLayout()
         self._form_card = QFrame()
         self._form_card.setObjectName("card")
@@ -154,11 +143,16 @@ class StandbyCostPage(Page):
         side.addWidget(self._form_card)
         side.addStretch(1)
         inner = QWidget()
-        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, inner)
-        self._columns.setContentsMargins(S16, S4, S16, S12)
+        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._columns.setSpacing(S12)
-        self._columns.addLayout(cards, 1)
+        self._columns.addLayout(upper, 1)
         self._columns.addLayout(side, 0)
+        content = QVBoxLayout(inner)
+        content.setContentsMargins(S16, S4, S16, S12)
+        content.setSpacing(S12)
+        content.addLayout(self._columns)
+        content.addLayout(lower)
+        content.addStretch(1)
         self._scroll = QScrollArea()
         self._scroll.setObjectName("standby_cost_scroll")
         self._scroll.setWidgetResizable(True)
@@ -385,6 +379,15 @@ def _words() -> QLabel:
     label.setProperty("role", "muted")
     label.setWordWrap(True)
     return label
+
+
+def _column(*cards: QWidget) -> QVBoxLayout:
+    column = QVBoxLayout()
+    column.setSpacing(S12)
+    for card in cards:
+        column.addWidget(card)
+    column.addStretch(1)
+    return column
 
 
 def _card(title: str, *parts: QWidget | QHBoxLayout) -> QFrame:

@@ -1,13 +1,12 @@
 """Price bands, two lines each: name and price, times and days."""
 
 from attrs import evolve
-from PySide6.QtCore import QTime, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QGridLayout,
     QLabel,
     QLineEdit,
     QPushButton,
-    QTimeEdit,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -15,15 +14,15 @@ from PySide6.QtWidgets import (
 
 from core.costs import EVERY_DAY, MINUTES_PER_DAY, PriceBand
 from core.formatting import NumberLocale, number
-from gui.look import S4, S8
+from gui.look import S4, S8, S12
 from gui.widgets.choice import Choice
 from gui.widgets.number_field import NumberField
 
 _NAMES = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 _DAYS: tuple[tuple[str, tuple[int, ...]], ...] = (
     ("every day", EVERY_DAY),
-    ("Monday to Friday", (0, 1, 2, 3, 4)),
-    ("Saturday and Sunday", (5, 6)),
+    ("Mon to Fri", (0, 1, 2, 3, 4)),
+    ("Sat and Sun", (5, 6)),
     *((name, (day,)) for day, name in enumerate(_NAMES)),
 )
 _FIRST = PriceBand("night", 0.0, 22 * 60, 6 * 60)
@@ -75,7 +74,7 @@ class BandList(QWidget):
         self.bands_set.emit((*self._bands, evolve(_FIRST, price_per_kwh=self._price or 0.0)))
 
     def _on_changed(self, place: int, band: PriceBand) -> None:
-        if band.start_min == band.end_min:
+        if band.start_min == band.end_min % MINUTES_PER_DAY and band.end_min != MINUTES_PER_DAY:
             self.refused.emit("A band that ends when it begins has no length.")
             self._rows[place].show_band(self._bands[place])
             return
@@ -135,21 +134,18 @@ class _BandRow(QWidget):
             self._name.setText(band.name)
         self._price.show_text(price_text(band.price_per_kwh, self._locale), "price")
         for field, minutes in ((self._start, band.start_min), (self._end, band.end_min)):
-            time = QTime(0, 0).addSecs(60 * (minutes % MINUTES_PER_DAY))
-            if field.time() != time:
-                field.setTime(time)
+            if minutes_in(field.text()) != minutes:
+                field.setText(f"{minutes // 60:02}:{minutes % 60:02}")
         days = list(_DAYS)
         if all(band.weekdays != known for _, known in days):
             days.append((", ".join(_NAMES[d][:3] for d in band.weekdays), band.weekdays))
         self._days.fill(days, band.weekdays)
 
-    def _time(self, name: str, what: str) -> QTimeEdit:
-        field = QTimeEdit()
+    def _time(self, name: str, what: str) -> QLineEdit:
+        field = QLineEdit()
         field.setObjectName(f"band_{self._place}_{name}")
-        field.setAccessibleName(f"When band {self._place + 1} {what}")
-        field.setDisplayFormat("HH:mm")
-        field.setButtonSymbols(QTimeEdit.ButtonSymbols.NoButtons)
-        field.setKeyboardTracking(False)
+        field.setAccessibleName(f"When band {self._place + 1} {what}, hours and minutes")
+        field.setMaximumWidth(field.fontMetrics().horizontalAdvance("00:00") + 2 * S12)
         return field
 
     def _tell(self, band: PriceBand) -> None:
@@ -167,15 +163,34 @@ class _BandRow(QWidget):
             self._tell(evolve(self._band, price_per_kwh=price))
 
     def _on_times(self) -> None:
-        start, end = (field.time().hour() * 60 + field.time().minute() for field in (self._start, self._end))
-        is_whole_day = start == end == 0 and self._band.end_min == MINUTES_PER_DAY
-        self._tell(evolve(self._band, start_min=start, end_min=MINUTES_PER_DAY if is_whole_day else end))
+        texts = [field.text() for field in (self._start, self._end)]
+        start, end = (minutes_in(text) for text in texts)
+        if start is None or end is None:
+            wrong = texts[0] if start is None else texts[1]
+            self.refused.emit(f"“{wrong}” is no time of day: write it as 22:00.")
+        else:
+            self._tell(evolve(self._band, start_min=start % MINUTES_PER_DAY, end_min=end))
 
     def _on_days(self) -> None:
         self._tell(evolve(self._band, weekdays=tuple(self._days.currentData())))
 
     def _on_remove(self) -> None:
         self.removed.emit(self._place)
+
+
+def minutes_in(text: str) -> int | None:
+    """Minutes after midnight of a time that a person wrote; None of anything else.
+
+    Examples
+    --------
+    >>> minutes_in("22:30"), minutes_in("7"), minutes_in("24.00"), minutes_in("25:00")
+    (1350, 420, 1440, None)
+    """
+    hours, _, minutes = text.strip().replace(".", ":").partition(":")
+    if not hours.isdecimal() or not (minutes or "0").isdecimal():
+        return None
+    found = int(hours) * 60 + int(minutes or "0")
+    return found if found <= MINUTES_PER_DAY and int(minutes or "0") < 60 else None
 
 
 def price_text(price: float, locale: NumberLocale) -> str:

@@ -37,7 +37,7 @@ _MOST = 1e9
 _PRINT = (
     ("print_hours", "&Length", "Length of the print, warm-up included", "h", (0.01, 10_000.0)),
     ("material_g", "Ma&terial", "Material in the print", "g", (0.0, _MOST)),
-    ("material_per_kg", "Material price", "Price of the material a kilogram", "a kg", (0.0, _MOST)),
+    ("material_per_kg", "Material, a kg", "Price of the material a kilogram", "", (0.0, _MOST)),
     ("failed_percent", "Prints that &fail", "Prints that fail, of all that are begun", "%", (0.0, 99.0)),
     ("co2_g_per_kwh", "C&O₂ factor", "Grams of carbon dioxide a kWh, your own figure", "g/kWh", (0.0, 1e6)),
 )
@@ -82,7 +82,7 @@ class CostForm(QWidget):
         self.co2_source = QLineEdit()
         self.co2_source.setObjectName("co2_source")
         self.co2_source.setAccessibleName("Where the CO₂ factor is from")
-        self.co2_source.setPlaceholderText("where the factor is from")
+        self.co2_source.setPlaceholderText("not named")
         self.machine = Choice("cost_machine", "Machine whose costs are shown below")
         self.why_not = QLabel()
         self.why_not.setObjectName("cost_why_not")

@@ -1,7 +1,7 @@
 """A small table on a card: as high as its rows, with a note beneath, so that it neither scrolls nor gapes."""
 
 from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QFrame, QHeaderView, QLabel, QSizePolicy, QTableView, QVBoxLayout, QWidget
 
 from core.tables import Table
@@ -65,6 +65,10 @@ class TableCard(QFrame):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._fit()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._fit()  # what was resized while hidden has its width only now
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)

@@ -64,9 +64,9 @@ def pages(window: MainWindow) -> Iterator[str]:
     if window.page is None:
         yield "welcome"
         return
-    for title in ("Logs", "Line-up", "Compare", "Bed"):
+    for title in ("Logs", "Line-up", "Compare", "Bed", "Standby and cost"):
         window.show_page(title)
-        yield title.lower()
+        yield title.lower().replace(" ", "-")
 
 
 def settle(app: QApplication, jobs: Jobs) -> None:
