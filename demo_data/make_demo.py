@@ -88,6 +88,8 @@ def all_logs(seed: int = SEED) -> list[DemoLog]:
         _hold_log(story.BIRCH, rngs[6], tuple((t, 2400.0) for t in (40.0, 50.0, 60.0, 70.0)), one, 2,
                   summer_time(2026, 10, 13, 13, 50)),
         _hold_log(story.HAZEL, rngs[7], ((60.0, 3600.0),), two, 2, summer_time(2026, 10, 20, 9, 30)),
+        _hold_log(story.ROWAN, np.random.default_rng([seed, 10]), ((60.0, 3600.0),), two, 2,
+                  summer_time(2026, 10, 19, 13, 20)),
     ]  # fmt: skip
     return [*logs, _switch_on_log(rngs[8]), _standby_log(seed)]
 
