@@ -53,6 +53,8 @@ HOT_END_W = 80.0
 #: margins of the bound for fast-switched beds, in the lowest 20 s mean and in the median
 BOUND_LOWEST, BOUND_TYPICAL = 1.06, 0.02
 BOUND_S = 20.0
+#: instants are taken together at least this many at a time: a few may all miss a hot end that pulses too
+BOUND_ROWS = 16
 
 
 def share(
@@ -206,6 +208,8 @@ def _bound(
         return None, None
     mean_w = energy.energy_wh * J_PER_WH / seconds
     rows = max(1, round(BOUND_S / max(trace.median_s if trace.kind != "on_change" else 1.0, 1e-3)))
+    if trace.kind == "sampled":
+        rows = max(rows, BOUND_ROWS)
     if found.power_w.size < rows:
         return None, None
     sums = np.concatenate(([0.0], np.cumsum(found.power_w)))
@@ -214,6 +218,8 @@ def _bound(
         # nothing as large as a bed's heater shows, not even in the warm-up
         return None, None
     typical_w = float(np.median(found.power_w))
-    at_least = 1 - (BOUND_LOWEST * lowest_w + BOUND_TYPICAL * typical_w) / mean_w
+    # samples that keep step with the pulses may seldom meet them: then their own mean is the fair one
+    sampled_w = min(mean_w, energy.by_power_wh * J_PER_WH / seconds) if energy.by_power_wh else mean_w
+    at_least = 1 - (BOUND_LOWEST * lowest_w + BOUND_TYPICAL * typical_w) / sampled_w
     at_most = 1 - (standby_w or 0.0) / mean_w
     return max(at_least, 0.0), min(max(at_most, 0.0), 1.0)

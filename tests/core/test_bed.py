@@ -100,6 +100,19 @@ def test_a_bound_for_fast_pulses_holds_the_truth() -> None:
     assert bed.at_least <= truth <= bed.at_most
 
 
+@pytest.mark.parametrize("interval_s", [10.0, 20.0, 30.0])
+def test_a_bound_holds_where_few_samples_miss_a_hot_end_or_keep_step_with_the_pulses(
+    interval_s: float,
+) -> None:
+    # 2 s pulses met each 10, 20 or 30 s are met at a few moments of theirs alone
+    time, power, bed_wh = fine(0.5, 1.5, hot_end_w=45.0)
+    bed, energy = share_of(metered(time, power, interval_s, window_s=0.1), 1.0 + interval_s)
+    assert bed.share is None
+    assert bed.at_least is not None
+    assert bed.at_most is not None
+    assert bed.at_least <= bed_wh / energy.energy_wh <= bed.at_most
+
+
 def test_a_pulsing_hot_end_is_no_bed() -> None:
     time, power, _ = fine(9.0, 17.3, hot_end_w=45.0, heater_w=0.0)
     bed, _ = share_of(metered(time, power, 1.0), 2.0)
