@@ -35,6 +35,8 @@ LEAVING_WIDTHS = 0.5
 _AROUND = 0.06
 #: the band is never narrower than this part of the median (or than the meter shows)
 _LEAST_PART = 0.01
+#: nor than this, where a dead log shows nothing at all
+_LEAST = 1e-6
 #: bins of the moving mean's width in which runs are judged
 BINS_IN_WIDTH = 4
 #: standard deviation over the median distance from the median, of n normal values pooled over many draws;
@@ -172,7 +174,8 @@ def _band(given: Sequence[Strand], rows: Sequence[Bins]) -> tuple[Band, F64, F64
         median[inner] = _median(values[:, inner])
         distance = np.abs(values[:, inner] - median[inner])
         least = np.maximum(
-            _LEAST_PART * np.abs(median[inner]), max(s.trace.resolution_w for s in given) / math.sqrt(12)
+            _LEAST_PART * np.abs(median[inner]),
+            max(_LEAST, *(s.trace.resolution_w / math.sqrt(12) for s in given)),
         )
         deviation[inner] = np.maximum(_deviation(distance), least)
     machine = given[0]
