@@ -31,7 +31,7 @@ from gui.dialogs import notes
 from gui.jobs import Failure, Jobs
 from gui.pages.logs import LogsPage
 from gui.pages.page import Page
-from gui.session import READ_FILES, Session
+from gui.session import READ_FILES, READ_LOGS, Session
 from gui.settings import THEMES, ZOOMS, Settings
 from gui.study_files import STUDY_SUFFIX, StudyFiles
 from gui.widgets.problem_list import ProblemList
@@ -221,7 +221,8 @@ class MainWindow(QMainWindow):
         self._lands_after_import = self._lands_after_import and count > 0
 
     def _on_compared(self, comparison: Comparison) -> None:
-        if self._lands_after_import and not self._jobs.is_running(READ_FILES):
+        is_reading = self._jobs.is_running(READ_FILES) or self._jobs.is_running(READ_LOGS)
+        if self._lands_after_import and not is_reading:
             self._lands_after_import = False
             with_runs = sum(bool(machine.included) for machine in comparison.machines)
             self.show_page("Compare" if with_runs > 1 and self._has("Compare") else "Logs")

@@ -239,6 +239,9 @@ def test_the_demo_opens_with_its_part_its_bed_and_its_two_meters(user: Driver):
     assert all(meter.stated for meter in user.study.meters)
     assert user.window.page is not None
     assert user.window.page.title == "Compare"
+    user.do("action_new")
+    user.do("action_demo")
+    assert user.window.page.title == "Compare"
 
 
 def test_a_selected_typed_reading_stays_selected_after_an_edit(user: Driver):
