@@ -233,6 +233,7 @@ def _spots(machine: MachineBed) -> list[Spot]:
             machine.machine_id,
             str(h.number),
             machine.name if named and h.difference_k == warmest else "",
+            machine.counts(h),
         )
         for h in shown
     ]
@@ -273,7 +274,7 @@ def _rest(machine: MachineBed, locale: NumberLocale) -> Rest | None:
     if fit is None or fit.df == 0:
         return None
     spots = []
-    for spot in _spots(machine):
+    for spot in (s for s in _spots(machine) if s.is_counted):
         over_w = spot.y - fit.at(spot.x).power_w
         spots.append(Spot(spot.x, over_w, spot.u95, spot.slot, spot.run_id, spot.machine_id, spot.key))
     reach = 1.15 * max(abs(s.y) + (s.u95 or 0.0) for s in spots)

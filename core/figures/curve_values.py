@@ -25,7 +25,7 @@ class Trend:
 class Spot:
     """A measured point with the half-width of its 95 % interval.
 
-    ``key`` tells several points of one run apart.
+    ``key`` tells several points of one run apart; what is not counted has no part in any curve.
     """
 
     x: float
@@ -36,6 +36,7 @@ class Spot:
     machine_id: str
     key: str
     name: str = ""
+    is_counted: bool = True
 
 
 @frozen

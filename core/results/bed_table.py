@@ -20,8 +20,9 @@ from core.results.values import Measured
 from core.tables import Cell, Column, Table
 from core.units import SECONDS_PER_MINUTE, WH_PER_KWH
 
-#: signs after a temperature that nobody logged or noted for this test
-_SIGNS = {"of the test": " (test)", "ordinary": " (taken)", "other log": " (other log)"}
+#: stands after a temperature that was neither logged nor noted for the test itself
+_SIGN = "*"
+_OTHERWISE = ("of the test", "ordinary", "other log")
 
 _HOLDS = (
     Column("machine", "Machine", "left"),
@@ -32,11 +33,14 @@ _HOLDS = (
     Column("of_floor_percent", "Of the floor [%]"),
     Column("half_hour_w", "First half hour [W]"),
     Column("full_hour_w", "First hour [W]"),
-    Column("settled_w", "Settled, all [W]"),
+    Column("settled_w", "Steady, all [W]"),
+    Column("steady_after_min", "Steady after [min]"),
     Column("warm_up_wh", "Warm-up [Wh]"),
-    Column("warm_up_min", "Warm-up [min]"),
     Column("heat_capacity_j_per_k", "Heat capacity [J/K]"),
 )
+#: so many machines are told of each in its own words
+_MOST_TOLD = 4
+_NO_HOUR = "No test from cold lasted an hour: whether the warm-up matters cannot be told."
 _SAVINGS = (
     Column("machine", "Machine", "left"),
     Column("saved_wh", "Saved [Wh]"),
@@ -53,7 +57,7 @@ def rows_of(beds: Beds) -> tuple[tuple[MachineBed, Held], ...]:
 def holds_table(beds: Beds, locale: NumberLocale = POINT) -> Table:
     """Every held temperature with what it tells, as people read it.
 
-    A temperature says in brackets where it is from if it was neither logged nor noted for this test.
+    A star stands after a temperature that was neither logged nor noted for this test.
     """
     rows = tuple(_row(machine, held, locale) for machine, held in rows_of(beds))
     return Table("Held temperatures", _HOLDS, rows)
@@ -70,17 +74,24 @@ def _row(machine: MachineBed, held: Held, locale: NumberLocale) -> tuple[Cell, .
         _alone(held.times_floor, TIMES_FLOOR, locale),
         _alone(hold.half_hour_w, HELD_W, locale),
         _alone(hold.full_hour_w, HELD_W, locale),
-        _alone(hold.steady.mean_w, HELD_W, locale) + ("" if hold.steady.is_settled else " (restless)"),
+        _alone(hold.steady.mean_w, HELD_W, locale),
+        _steady_after(held, locale),
         _value(held.warm_up_wh, WARM_UP_WH, locale),
-        number(hold.warm_up_s / SECONDS_PER_MINUTE, 1, locale) if hold.warm_up_s > 0 else UNKNOWN,
         _value(held.heat_capacity, HEAT_CAPACITY, locale),
     )
+
+
+def _steady_after(held: Held, locale: NumberLocale) -> str:
+    steady = held.hold.steady
+    if not steady.is_settled:
+        return "never"
+    return number((steady.start_s - held.hold.start_s) / SECONDS_PER_MINUTE, 1, locale)
 
 
 def _temperature(celsius: float | None, known: str, locale: NumberLocale) -> str:
     if celsius is None:
         return UNKNOWN
-    return number(celsius, 1, locale) + _SIGNS.get(known, "")
+    return number(celsius, 1, locale) + (_SIGN if known in _OTHERWISE else "")
 
 
 def _value(measured: Measured | None, quantity: Quantity, locale: NumberLocale) -> str:
@@ -96,16 +107,25 @@ def _alone(value: float | None, quantity: Quantity, locale: NumberLocale) -> str
 def half_hour_note(beds: Beds, locale: NumberLocale = POINT) -> str:
     """Whether the warm-up matters: half an hour against the full hour, and against the settled watts."""
     told: list[str] = []
+    halves: list[float] = []
     for machine, held in rows_of(beds):
         half, full_w = held.half_over_full, held.hold.full_hour_w
         settled_w = held.hold.steady.mean_w
         if not held.hold.is_first or half is None or full_w is None or settled_w <= 0:
             continue
+        halves.append(half)
         told.append(
             f"{machine.name}: the first half hour reads {_apart(half, locale)} than the first hour, and that "
             f"{_apart(full_w / settled_w, locale)} than settled."
         )
-    return " ".join(told) or "No test from cold lasted an hour: whether the warm-up matters cannot be told."
+    if len(told) > _MOST_TOLD:
+        low, high = (_apart(f(halves), locale) for f in (min, max))
+        told = [
+            f"{len(halves)} tests of an hour: the first half hour reads from {low} to {high} than the hour."
+        ]
+    stars = {h.bed_known for _, h in rows_of(beds)} | {h.room_known for _, h in rows_of(beds)}
+    star = f" {_SIGN} of the test, of another log, or an ordinary room." if stars & set(_OTHERWISE) else ""
+    return (" ".join(told) or _NO_HOUR) + star
 
 
 def _apart(ratio: float, locale: NumberLocale) -> str:

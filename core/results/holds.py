@@ -9,7 +9,6 @@ import math
 import statistics
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
-from typing import Literal
 
 import numpy as np
 from attrs import evolve, frozen
@@ -23,13 +22,13 @@ from core.bed_supply import Supply, bed_supply
 from core.hold import Hold, holds, logged_c
 from core.hold_fit import Point
 from core.plate import Plate, loss
+from core.results.held_temperatures import Known, elsewhere_c, first_known
 from core.results.runs import Seen, seen
 from core.results.values import Measured
 from core.study import Log, Machine, Meter, Run, Study
 from core.traces import Trace
 from core.uncertainty import NORMAL_95, coverage_factor
 
-Known = Literal["noted", "logged", "other log", "of the test", "ordinary", "unknown"]
 #: a bed temperature nobody chose, for comparing beds [degC]
 ORDINARY_BED_C = 60.0
 #: the bed's temperature at the start is read over this time before it [s]
@@ -134,6 +133,12 @@ class MachineBed:
     heat_capacity: Measured | None
     floor_w: float | None
 
+    def counts(self, held: Held) -> bool:
+        """Whether a hold has a part in the model: a restless one only where none was settled."""
+        if held.hold.steady.is_settled:
+            return True
+        return not any(h.hold.steady.is_settled and _point(h) is not None for h in self.held)
+
     @property
     def w_per_dm2(self) -> Measured | None:
         """Reference watts over the area of one face. [W/dm2]"""
@@ -236,15 +241,15 @@ def _held(
     machine: Machine,
     study: Study,
 ) -> Held:
-    elsewhere = [_elsewhere_c(other, trace, hold, "bed") for other in others]
-    bed_c, bed_known = _first(
+    elsewhere = [elsewhere_c(other, trace, hold, "bed") for other in others]
+    bed_c, bed_known = first_known(
         (run.bed_c if alone else None, "noted"),
         (hold.bed_c, "logged"),
         *((c, "other log") for c in elsewhere),
         (study.bed_c if alone else None, "of the test"),
     )
-    rooms = [_elsewhere_c(other, trace, hold, "room") for other in others]
-    room_c, room_known = _first(
+    rooms = [elsewhere_c(other, trace, hold, "room") for other in others]
+    room_c, room_known = first_known(
         (run.room_c, "noted"),
         (hold.room_c, "logged"),
         *((c, "other log") for c in rooms),
@@ -276,18 +281,6 @@ def _held(
         warm_up_wh=_warm_up_wh(hold, meter),
         heat_capacity=_heat_capacity(hold, bed_c, ambient_c, trace, meter) if is_warm else None,
     )
-
-
-def _elsewhere_c(other: Trace, trace: Trace, hold: Hold, place: str) -> float | None:
-    """Temperature that another log of the machine, or of its bed, has of the same time. [degC]"""
-    here, there = trace.clock, other.clock
-    if place not in other.temperatures_c or here.start_s is None or there.start_s is None:
-        return None
-    if here.kind != there.kind:
-        return None
-    shift_s = here.start_s - there.start_s
-    start_s, end_s = hold.steady.start_s + shift_s, hold.end_s + shift_s
-    return logged_c(other, place, start_s, end_s) if start_s >= 0 and end_s <= other.end_s else None
 
 
 def gain_u(meter: Meter) -> float:
@@ -348,7 +341,9 @@ def _highest_c(trace: Trace, start_s: float, end_s: float) -> float | None:
 
 def _bed(machine: Machine, study: Study, held: tuple[Held, ...], bed_c: float, room_c: float) -> MachineBed:
     meters = {log.meter_id for run, log in tests_of(study, machine.id) if run.id in {h.run_id for h in held}}
-    points = [p for h in held for p in [_point(h)] if p is not None]
+    known = [(h, p) for h in held for p in [_point(h)] if p is not None]
+    settled = [p for h, p in known if h.hold.steady.is_settled]
+    points = settled or [p for _, p in known]
     model = None
     if points:
         model = BedModel.of(points, max(gain_u(study.meter(meter_id)) for meter_id in meters))
@@ -391,7 +386,3 @@ def _usual_c(held: Sequence[Held]) -> float:
 
 def _middle(values: Sequence[float], otherwise: float) -> float:
     return statistics.median(values) if values else otherwise
-
-
-def _first(*told: tuple[float | None, Known]) -> tuple[float | None, Known]:
-    return next(((value, how) for value, how in told if value is not None), (None, "unknown"))

@@ -25,6 +25,12 @@ def lay_out_curves(figure: CurvesFigure, area: Box, look: Look) -> Scene:
     return _Curves(figure, area, look).scene()
 
 
+def curves_height(figure: CurvesFigure, look: Look) -> tuple[float, float]:
+    """The least height of the chart, and that wished for. [px]"""
+    text = Ruler(look).height()
+    return (_REST_FROM * text, 26 * text) if figure.rest is not None else (11 * text, 16 * text)
+
+
 class _Plane:
     """A plot and its scales."""
 
@@ -166,7 +172,7 @@ class _Curves:
             if low - high > px(_MARK):
                 for end in (low, high):
                     self._items.append(Line(x - px(4), end, x + px(4), end, color, 1.6))
-        self._front.append(Marker(x, y, px(_MARK), spot.slot))
+        self._front.append(Marker(x, y, px(_MARK), spot.slot, hollow=not spot.is_counted))
         self._targets.append(Target(x, y, spot.run_id, spot.machine_id, spot.key))
 
     def _between(self, between: Between, plane: _Plane) -> None:

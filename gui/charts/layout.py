@@ -8,7 +8,7 @@ from core.figures.line_up_values import LineUpFigure
 from core.figures.placing import Box
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
 from gui.charts.calendar import calendar_height, lay_out_calendar
-from gui.charts.curves import lay_out_curves
+from gui.charts.curves import curves_height, lay_out_curves
 from gui.charts.line_up import lay_out_line_up, line_up_height
 from gui.charts.plane import lay_out_plane
 from gui.charts.rows import lay_out_rows, most_height, wished_height
@@ -89,6 +89,9 @@ def room_for(figure: Figure, look: Look) -> Room:
     if isinstance(figure, LineUpFigure):
         least, wished = (height + margin for height in line_up_height(figure, look))
         return Room((look.px(420), least), (look.px(760), wished), max(look.px(1400), wished))
+    if isinstance(figure, CurvesFigure):
+        least, wished = (height + margin for height in curves_height(figure, look))
+        return Room((look.px(260), least), (look.px(480), wished), look.px(900) + margin)
     return Room(
         (look.px(260), look.px(200) + margin), (look.px(480), look.px(260) + margin), look.px(900) + margin
     )

@@ -48,8 +48,6 @@ from gui.widgets.table_card import TableCard
 BEDS = "beds"
 #: from this width on what is known of the beds stands beside the chart of watts, in text heights
 _BESIDE = 88.0
-#: least height of the chart of watts, in text heights
-_WATTS_HEIGHT = 24.0
 
 
 @frozen(eq=False)
@@ -103,7 +101,6 @@ class BedPage(Page):
         content.setContentsMargins(S16, S4, S16, S12)
         content.setSpacing(S12)
         self._watts_card = _card(self.watts)
-        self.watts.setMinimumHeight(round(_WATTS_HEIGHT * current().text_px))
         self._tested = [_card(self.rows), self.supply, self.cooler, self.table]
         self._pair = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._pair.setSpacing(S12)
@@ -265,7 +262,8 @@ class BedPage(Page):
         """The machines whose beds are known; the one chosen stays, else that of the sentence on top."""
         known = [m for m in found.machines if m.model is not None] or [m for m in found.machines if m.held]
         if self._machine_id not in {m.machine_id for m in known}:
-            self._machine_id = next(iter((*by_area(found), *known))).machine_id
+            most = sorted(known, key=lambda m: -(m.reference.power_w if m.reference else 0.0))
+            self._machine_id = next(iter((*by_area(found), *most))).machine_id
         self.machine.fill([(m.name, m.machine_id) for m in known], self._machine_id)
 
     def _show_machine(self) -> None:

@@ -52,7 +52,6 @@ class CoolerCard(QFrame):
         self._currency.setProperty("role", "muted")
         self.chart = ChartView("cooler_bed")
         self.chart.setAccessibleName("Watts of the bed over the print, held and made cooler")
-        self.chart.setMinimumHeight(round(15 * current().text_px))
         self.table = TableCard("savings_table", "What a cooler bed saves on each machine")
         self.table.setObjectName("plain")
         self._lay_out(heading)

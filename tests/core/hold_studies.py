@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 import numpy as np
+from attrs import evolve
 
 from core import edits
 from core.study import Source, Study
@@ -31,7 +32,7 @@ def held_study(
             source = Source(f"{name} {bed_c}", f"{name} {bed_c:g}.csv")
             study = edits.import_logs(study, [edits.NewLog((source,), name, (run,))]).study
             log_id = study.logs[-1].id
-            traces[log_id] = trace
+            traces[log_id] = evolve(trace, key=f"{trace.key} {seconds}")
             study = edits.note_temperatures(study, study.runs_of(log_id)[0].id, bed_c, ROOM_C).study
         if place and not one_meter:
             study = edits.add_meter(study, f"Meter of {name}").study
