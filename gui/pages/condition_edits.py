@@ -16,13 +16,14 @@ class ConditionEdits(QObject):
 
     def __init__(self, session: Session, row: ConditionRow, page: QWidget) -> None:
         super().__init__(page)
-        self._session = session
+        self._session, self._row = session, row
         row.temperatures_noted.connect(self._note)
         row.bed_turned.connect(self._turn_bed)
         row.field_left.connect(session.seal)
 
     def told(self, run: Run | None) -> tuple[Temperature, Temperature] | None:
         """At which temperatures a stretch is taken to have been made."""
+        self._row.setEnabled(not self._session.is_read_only)
         if run is None:
             return None
         trace = self._session.traces.get(run.log_id)

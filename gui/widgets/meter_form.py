@@ -57,7 +57,7 @@ class MeterForm(QWidget):
         self._note.setWordWrap(True)
         self._of_bed = QCheckBox("Log of the bed alone")
         self._of_bed.setObjectName("meter_of_bed")
-        self._of_bed.clicked.connect(self.bed_alone_turned)
+        self._of_bed.clicked.connect(self._turn_of_bed)
         self.checks = LoadChecks()
         self.checks.hide()
         self._checks_button = QPushButton()
@@ -102,6 +102,11 @@ class MeterForm(QWidget):
         self._count = len(study.checks)
         self._name_button()
         self.checks.show_checks(study, NumberLocale(QLocale().decimalPoint()))
+
+    def _turn_of_bed(self, of_bed: bool) -> None:
+        # The box says what is so, which a study that can only be read may refuse to change.
+        self._of_bed.setChecked(not of_bed)
+        self.bed_alone_turned.emit(of_bed)
 
     def _turn_checks(self, is_open: bool) -> None:
         self.checks.setVisible(is_open)

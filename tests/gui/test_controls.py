@@ -5,7 +5,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QCheckBox, QLabel, QListWidget, QMenu, QPushButton
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QCheckBox, QLabel, QListWidget, QMenu, QPushButton
 
 from core.figures.readout import readout
 from core.quantities import BED_SHARE
@@ -305,3 +306,64 @@ def test_a_log_of_the_bed_alone_tells_the_bed_of_the_runs(user: Driver, tmp_path
     assert not user.study.logs[1].of_bed
     user.do("action_undo")
     assert user.study.logs[1].of_bed
+
+
+def test_what_was_noted_is_there_after_reopening(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path) as user:
+        user.drop(write_bed_log(tmp_path / "alder.csv", "1110", celsius=False))
+        choose(user, 3)
+        user.click("stretch_bed_off")
+        choose(user, 0)
+        user.write("stretch_bed_c", "61")
+        user.write("room_c", "19")
+        kept, share = user.study, machine(user).bed_share
+    with opened(qtbot, tmp_path) as user:
+        assert user.study == kept
+        assert machine(user).bed_share == share
+        choose(user, 0)
+        assert user.widget(NumberField, "stretch_bed_c").text() == "61"
+        assert user.widget(NumberField, "room_c").text() == "19"
+        for _ in range(3):
+            user.do("action_undo")
+        assert not any(run.set_bed_off or run.bed_c for run in user.study.runs)
+        assert user.study.room_c is None
+
+
+def test_a_check_is_typed_with_the_keyboard_alone(user: Driver, tmp_path: Path):
+    with_two_meters(user, tmp_path)
+    button = user.widget(QPushButton, "checks_button")
+    button.setFocus()
+    user.press(Qt.Key.Key_Space, button)
+    texts = {
+        "check_reading": "60.2",
+        "check_other_reading": "60.4",
+        "check_minutes": "90",
+        "check_note": "lamp",
+    }
+    for _ in range(12):
+        user.press(Qt.Key.Key_Tab)
+        focus = QApplication.focusWidget()
+        assert focus is not None
+        QTest.keyClicks(focus, texts.pop(focus.objectName(), ""))
+        if focus.objectName() == "check_add":
+            user.press(Qt.Key.Key_Space, focus)
+            break
+    assert texts == {}
+    (check,) = user.study.checks
+    assert (check.reading, check.other_reading, check.seconds, check.note) == (60.2, 60.4, 5400.0, "lamp")
+
+
+def test_a_study_that_can_only_be_read_is_left_alone(user: Driver, tmp_path: Path):
+    user.drop(write_bed_log(tmp_path / "alder.csv", "11"))
+    path = user.session.path
+    assert path is not None
+    with opened(user.qtbot, tmp_path / "second") as other:
+        other.session.open(path)
+        other.settle()
+        assert other.session.is_read_only
+        before = other.study
+        choose(other, 0)
+        assert not other.widget(NumberField, "stretch_bed_c").isEnabled()
+        assert not other.widget(QCheckBox, "stretch_bed_off").isEnabled()
+        other.write("room_c", "19")
+        assert other.study is before
