@@ -359,7 +359,7 @@ class _Maker:
             if edges:
                 low, high = np.mean(edges, axis=0)
                 low, high = max(float(low), self.low), min(float(high), self.high)
-                if high > low:
+                if high - low > _NOTHING * (self.high - self.low):
                     spans.append((state, low * self.factor, high * self.factor))
         return StateRow(name, members[0].slot, tuple(spans))
 
