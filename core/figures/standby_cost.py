@@ -125,12 +125,12 @@ def saving_figure(result: StandbyCost, study: Study, locale: NumberLocale = POIN
         low = min(low, *ys)
         trends.append(Trend(xs, ys, m.slot, m.name))
         share = m.rests.share_after(minutes)
-        if share is not None and minutes <= last:
-            spots.append(Spot(minutes, 100 * share, None, m.slot, "", m.machine_id, "saved"))
-            facts.append(
-                f"{m.name}: {percent(share, 0, locale)} of {number(m.rests.idle_wh, 0, locale)} Wh in "
-                f"{count(m.rests.count, 'rest')}"
-            )
+        rests = f"{m.name}: {count(m.rests.count, 'rest')} of {number(m.rests.idle_wh, 0, locale)} Wh"
+        if share is None or minutes > last:
+            facts.append(f"{rests}, none so long")
+            continue
+        spots.append(Spot(minutes, 100 * share, None, m.slot, "", m.machine_id, "saved"))
+        facts.append(f"{rests}, {percent(share, 0, locale)} saved after {number(minutes, 0, locale)} min")
     floor = max(-100.0, 25.0 * (low // 25.0)) if low < 0 else 0.0
     chosen = Trend((minutes, minutes), (floor, 100.0), None, "", is_dashed=True)
     return CurvesFigure(
