@@ -30,9 +30,16 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
     from gui.pages.bed import BedPage
     from gui.pages.compare import ComparePage
     from gui.pages.line_up import LineUpPage
+    from gui.pages.standby_cost import StandbyCostPage
 
     session = Session(jobs, folder)
-    pages = (LogsPage(session, settings), LineUpPage(session), ComparePage(session), BedPage(session))
+    pages = (
+        LogsPage(session, settings),
+        LineUpPage(session),
+        ComparePage(session),
+        BedPage(session),
+        StandbyCostPage(session),
+    )
     window = MainWindow(session, jobs, settings, appearance, pages)
     session.setParent(window)
     return window, session
