@@ -20,7 +20,7 @@ SENTENCES = {
     "session.not_grown": "nothing was added to the file since it was read",
     "session.changed_otherwise": (
         "the file no longer begins with what was read from it, so the study was left as it is; "
-        "to take the file as it is now, choose 'Read the file again' at the head of its lane"
+        "to take the file as it is now, choose 'Read the file again' on the Logs page"
     ),
     "session.not_in_file": (
         "the file no longer holds what was read from it as the log of {machine}, so the study was left "

@@ -74,7 +74,7 @@ class LaneView(QWidget):
         self._waiting = waiting or "reading the log"
         if is_other and trace is not None:
             self._top_w = painting.power_top(trace)
-            self._view = TimeView.whole(trace.end_s)
+            self._view = self._view.of_length(trace.end_s)
             self._drawn = None
         self._place()
         if content.block(self._selected) is None:

@@ -45,6 +45,13 @@ class TimeView:
         """The same time drawn elsewhere."""
         return evolve(self, left_px=left_px, width_px=max(width_px, 1.0))
 
+    def of_length(self, whole_s: float) -> "TimeView":
+        """The same stretch of a log that has become longer or shorter; all of it where all was visible."""
+        longer = evolve(self, whole_s=whole_s)
+        if self.is_whole:
+            return TimeView.whole(whole_s, self.left_px, self.width_px)
+        return longer._at(self.start_s, min(self.span_s, max(whole_s, SHORTEST_S)))
+
     def zoomed(self, factor: float, about_s: float) -> "TimeView":
         """Show `factor` times as much, with `about_s` staying where it is."""
         most = max(self.whole_s, SHORTEST_S)

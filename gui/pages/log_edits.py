@@ -54,6 +54,7 @@ class LogEdits(QObject):
         lanes.machine_renamed.connect(self._rename_machine)
         panel.choices_changed.connect(session.read_again)
         panel.machine_chosen.connect(self._move_log)
+        panel.file_wanted_again.connect(self._read_file_of)
         panel.meter.meter_chosen.connect(self._assign_meter)
         panel.meter.meter_added.connect(self._add_meter)
         panel.meter.renamed.connect(self._rename_meter)
@@ -107,6 +108,10 @@ class LogEdits(QObject):
         study = self._session.study
         self._session.apply(edits.set_slot(study, study.log(self._log_id).machine_id, int(action.data())))
         self._session.seal()
+
+    def _read_file_of(self, log_id: str) -> None:
+        self._log_id = log_id
+        self._read_file_on()
 
     def _read_file_on(self) -> None:
         path = self._session.reading_on.path_of(self._log_id)

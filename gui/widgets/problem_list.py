@@ -22,6 +22,7 @@ from core.wording import placed, sentence
 from gui.look import S4, S8, S16
 
 _WORDS = {Severity.ERROR: "problem", Severity.CAUTION: "caution", Severity.NOTE: "note"}
+_ROLES = {Severity.ERROR: "problem", Severity.CAUTION: "caution", Severity.NOTE: "muted"}
 _ORDER = {Severity.ERROR: 0, Severity.CAUTION: 1, Severity.NOTE: 2}
 #: rows shown before the list scrolls
 _ROWS_SHOWN = 5
@@ -80,7 +81,8 @@ class ProblemList(QWidget):
         said += [count(others, "remark")] if others else []
         first = "" if len(self._problems) > 1 or self._list.isVisible() else f": {placed(self._problems[0])}"
         self._summary.setText(", ".join(said)[:1].upper() + ", ".join(said)[1:] + first)
-        self._summary.setProperty("role", "problem" if errors else "caution")
+        worst = self._problems[0].severity
+        self._summary.setProperty("role", _ROLES[worst])
         self._summary.style().polish(self._summary)
         self._fill()
         self._set_open(self._list.isVisibleTo(self) or has_new_error)

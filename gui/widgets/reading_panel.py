@@ -5,7 +5,7 @@ from pathlib import PurePath
 from attrs import evolve
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QComboBox, QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QFrame, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from core.log_facts import Fact, changes, facts, refused_lines
 from core.logs.reading import Reading
@@ -27,6 +27,7 @@ class ReadingPanel(QScrollArea):
 
     choices_changed = Signal(str, int, object)  # log id, which file, Choices
     machine_chosen = Signal(str, str)  # log id, machine id
+    file_wanted_again = Signal(str)  # log id
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -42,6 +43,11 @@ class ReadingPanel(QScrollArea):
         self._title = _label("", "heading")
         self._file = Choice("reading_file", "File of the log")
         self._file.activated.connect(self._turn_to_file)
+        self._again = QPushButton("Read the file again")
+        self._again.setObjectName("reading_again")
+        self._again.setProperty("role", "link")
+        self._again.setToolTip("Take in what was added to the file, keeping what you decided")
+        self._again.clicked.connect(self._want_again)
         self._machine = Choice("reading_machine", "Machine of this log")
         self._machine.activated.connect(self._choose_machine)
         self.meter = MeterForm()
@@ -160,6 +166,10 @@ class ReadingPanel(QScrollArea):
         if self._study is not None and self._log is not None:
             self._fill(self._study, self._log)
 
+    def _want_again(self) -> None:
+        if self._log is not None:
+            self.file_wanted_again.emit(self._log.id)
+
     def _choose_machine(self) -> None:
         if self._log is not None and self._machine.currentData() != self._log.machine_id:
             self.machine_chosen.emit(self._log.id, str(self._machine.currentData()))
@@ -195,6 +205,8 @@ class ReadingPanel(QScrollArea):
             column.addSpacing(S4)
             column.addWidget(_label(name, "muted", combo))
             column.addWidget(combo)
+            if combo is self._file:
+                column.addWidget(self._again, 0, Qt.AlignmentFlag.AlignLeft)
         column.addSpacing(S12)
         column.addWidget(self._changes)
         column.addLayout(self._facts)

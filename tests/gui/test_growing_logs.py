@@ -50,6 +50,8 @@ def test_a_log_that_grows_is_read_on_and_edits_stay(user: Driver, tmp_path: Path
     log = _beginning(tmp_path / "alder.csv", whole, 0.7)
     user.drop(log)
     assert len(_made(user)) == 2
+    user.lane().zoom(0.3, 0.4)
+    seen = user.lane().view.start_s, user.lane().view.end_s
     first = user.run()
     user.session.select(first.id)
     user.do("stretch_action_leave_out")
@@ -62,6 +64,7 @@ def test_a_log_that_grows_is_read_on_and_edits_stay(user: Driver, tmp_path: Path
     assert not user.run().included
     assert user.session.selected == first.id
     assert len(user.study.logs) == 1
+    assert (user.lane().view.start_s, user.lane().view.end_s) == seen
     assert _codes(user) == ["session.grown"]
     assert user.text("problem_summary").startswith("1 remark: alder.csv: the file has grown")
     user.session.undo()
@@ -103,10 +106,14 @@ def test_a_log_that_changed_otherwise_is_left_alone_until_the_user_asks(user: Dr
     assert user.run().start_s == pytest.approx(start_s - 198.0, abs=10.0)
 
 
-def test_asking_for_a_log_that_has_not_grown_says_so(user: Driver, tmp_path: Path):
+@pytest.mark.parametrize("where", ["menu", "panel"])
+def test_asking_for_a_log_that_has_not_grown_says_so(user: Driver, tmp_path: Path, where: str):
     user.drop(write_log(tmp_path / "alder.csv"))
     before = user.study
-    _read_again(user)
+    if where == "menu":
+        _read_again(user)
+    else:
+        user.click("reading_again")
     assert user.study is before
     assert _codes(user) == ["session.not_grown"]
 

@@ -43,3 +43,19 @@ def test_a_stretch_is_shown_with_a_margin_and_a_far_edge_is_brought_in():
     assert moved.start_s <= 900 <= moved.end_s
     assert moved.span_s == pytest.approx(view.span_s)
     assert view.including(250) is view
+
+
+@given(views, st.floats(0.01, 1), st.floats(0, 1), spans)
+def test_a_log_of_another_length_is_shown_within_its_bounds(view, factor, share, whole_s):
+    other = view.zoomed(factor, view.start_s + share * view.span_s).of_length(whole_s)
+    assert other.whole_s == whole_s
+    assert -1e-6 <= other.start_s <= other.end_s <= max(whole_s, SHORTEST_S) + 1e-6
+
+
+def test_a_log_that_has_grown_shows_the_same_stretch_or_else_the_whole():
+    whole = TimeView.whole(1000, 0, 500)
+    assert whole.of_length(1500).is_whole
+    closer = whole.showing(200, 300)
+    grown = closer.of_length(1500)
+    assert (grown.start_s, grown.end_s) == (closer.start_s, closer.end_s)
+    assert not grown.is_whole
