@@ -6,7 +6,7 @@ from core.bed_bound import bound_words
 from core.formatting import count, number, percent
 from core.found import around, budgets, energy, sensitivity
 from core.found.question import Question
-from core.found.values import BudgetLine, Explanation
+from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
 from core.heater import levels
 from core.quantities import BED_SHARE
@@ -34,6 +34,12 @@ _UNSURE: dict[str, str] = {
     "hold test": "how the bed in a run differs from a bed held alone",
     "heater switching": "where the level with the bed off lies",
 }
+#: what one watt more stands for in each way, and which way it moves the share
+_ONE_WATT: dict[str, tuple[str, int]] = {
+    "run with the bed off": ("If the run with the bed off had drawn 1 W more", -1),
+    "hold test": ("If the bed had held with 1 W more", 1),
+    "heater switching": ("If what is not the bed drew 1 W more", -1),
+}
 #: reasons for refusing that a faster log may lift
 _TOO_SLOW = {"bed.few_rows", "bed.averaged", "bed.too_fast"}
 #: what would let the bed be seen, or seen better, by the way that it makes possible
@@ -60,7 +66,7 @@ def share(asked: Question) -> Explanation:
         topic="bed-share",
         method=method,
         formula=formula,
-        sources=around.sources(asked, BED_SHARE),
+        sources=_sources(asked),
         budget=budget,
         sensitivity=(*sensitivity.lines(asked, BED_SHARE), *_one_watt(asked)),
         surer=tuple(words for way, words in _SURER.items() if way not in _ways(asked)),
@@ -181,17 +187,53 @@ def _of_machine(asked: Question) -> tuple[tuple[str, ...], tuple[str, ...], tupl
     return tuple(method), tuple(formula), budget
 
 
+def _sources(asked: Question) -> tuple[SourceLine, ...]:
+    """The runs, and what else the ways were told by."""
+    runs = around.sources(asked, BED_SHARE)
+    named = {line.run_id for line in runs if line.run_id}
+    return (*runs, *(line for line in _told_by(asked) if line.run_id not in named))
+
+
+def _told_by(asked: Question) -> tuple[SourceLine, ...]:
+    """The stretches and logs, besides the runs themselves, that the ways were told by."""
+    ways = _ways(asked)
+    locale = asked.locale
+    said = []
+    for run in asked.machine.runs:
+        stretch = asked.stretch_of(run)
+        if stretch is None or run.energy_wh is None or not run.seconds:
+            continue
+        if stretch.kind == "hold test" and "hold test" in ways:
+            watts = figures(run.energy_wh * SECONDS_PER_HOUR / run.seconds, 3, locale)
+            said.append(SourceLine(f"{run.name}: {watts} W on average at the plug", run.run_id, False))
+        if stretch.set_bed_off and "run with the bed off" in ways:
+            used = figures(run.energy_wh, locale=locale)
+            said.append(SourceLine(f"{run.name}: {used} Wh with the bed off", run.run_id, False))
+    if "own meter" in ways:
+        logs = (log for log in asked.study.logs_of(asked.machine.machine_id) if log.of_bed)
+        said += [
+            SourceLine(f"{source.file_name}, of the bed alone", counts=False)
+            for log in logs
+            for source in log.sources
+        ]
+    return tuple(said)
+
+
 def _one_watt(asked: Question) -> tuple[str, ...]:
-    """What one watt more with the bed off would take from the share."""
-    per_watt = [
-        run.seconds / SECONDS_PER_HOUR / run.energy_wh
-        for run in asked.runs
-        if run.seconds and run.energy_wh and run.bed is not None and run.bed.share is not None
-    ]
-    if not per_watt:
-        return ()
-    points = number(-100 * sum(per_watt) / len(per_watt), 2, asked.locale)
-    return (f"If what is not the bed drew 1 W more: {points} percentage points",)
+    """What one watt more, of what the way was told, would do to the share."""
+    beds = [(run, run.bed) for run in asked.runs if run.bed is not None and run.bed.share is not None]
+    said = []
+    for method, (words, sign) in _ONE_WATT.items():
+        per_watt = [
+            sign * dict(bed.terms).get("processing_s", run.seconds) / SECONDS_PER_HOUR / run.energy_wh
+            for run, bed in beds
+            if bed.method == method and run.seconds and run.energy_wh
+        ]
+        if per_watt:
+            points = 100 * sum(per_watt) / len(per_watt)
+            plus = "+" if points > 0 else ""
+            said.append(f"{words}: {plus}{number(points, 2, asked.locale)} percentage points")
+    return tuple(said)
 
 
 def _unseen(asked: Question, title: str) -> Explanation:

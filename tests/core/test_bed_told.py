@@ -81,3 +81,29 @@ def test_a_run_with_the_bed_off_says_what_it_is_for() -> None:
     lines = readout(compare(study, traces), study.runs[2].id, BED_SHARE)
     assert lines[1] == "Bed share: not known"
     assert "made with the bed off" in " ".join(lines)
+
+
+@pytest.mark.parametrize(
+    ("plan", "words"),
+    [("rro", r"run 3: 3\d\.\d+ Wh with the bed off"), ("rrh", r"hold test 1: \d\d\.\d W on average .*")],
+)
+def test_the_stretches_that_told_the_share_are_among_its_sources(plan: str, words: str) -> None:
+    study, traces = made(plan, f"sources {plan}")
+    lines = told(study, traces, compare(study, traces)).sources
+    assert [line.run_id for line in lines if re.fullmatch(words, line.text)] == [study.runs[2].id]
+    assert not lines[-1].counts
+    machine = explain(compare(study, traces), study, traces, study.machines[0].id, "bed_share")
+    assert machine is not None
+    assert sum(line.run_id == study.runs[2].id for line in machine.sources) == 1
+
+
+def test_one_watt_of_a_hold_makes_the_share_larger() -> None:
+    study, traces = made("rrh", "one watt")
+    comparison = compare(study, traces)
+    (line,) = (x for x in told(study, traces, comparison).sensitivity if "1 W more" in x)
+    run = comparison.machines[0].runs[0]
+    assert run.bed is not None
+    assert run.energy_wh is not None
+    terms = dict(run.bed.terms)
+    expected = 100 * terms["processing_s"] / 3600 / run.energy_wh
+    assert line == f"If the bed had held with 1 W more: +{expected:.2f} percentage points"
