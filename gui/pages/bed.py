@@ -18,20 +18,21 @@ from PySide6.QtWidgets import (
 )
 
 from core import edits
+from core.bed_quantities import HELD_W
 from core.bed_supply import SUPPLIES
 from core.edits import Edit
 from core.figures.bed import beds_figure, watts_figure
+from core.found.held_bed import held_bed
 from core.progress import Progress
 from core.results.bed_answer import conditions, headline, supply_sentence
 from core.results.bed_compared import by_area
 from core.results.bed_table import half_hour_note, holds_table, rows_of
 from core.results.cooler_beds import plan_of, savings
 from core.results.hold_readout import hold_readout
-from core.results.holds import Beds, beds
+from core.results.holds import Beds, Held, MachineBed, beds
 from core.results.values import Comparison
 from core.study import CoolerPlan, Study
 from gui.charts.view import ChartView
-from gui.dialogs import notes
 from gui.images import clipboard_data, render
 from gui.look import S4, S8, S12, S16, current
 from gui.pages.compare import screen_locale
@@ -40,6 +41,8 @@ from gui.session import Session
 from gui.widgets.bed_properties import BedProperties
 from gui.widgets.choice import Choice
 from gui.widgets.cooler_card import CoolerCard
+from gui.widgets.found_frame import FoundFrame
+from gui.widgets.found_panel import FoundPanel
 from gui.widgets.hold_temperatures import HoldTemperatures
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.table_card import TableCard
@@ -72,7 +75,8 @@ class BedPage(Page):
         self._locale = screen_locale()
         self._found: _Found | None = None
         self._machine_id = ""
-        self._run_id, self._row = "", -1
+        self._row = -1
+        self._asked: tuple[str, str] | None = None
         self.top = SentenceTop()
         self.machine = Choice("bed_machine", "Machine whose cooler bed, line and floor are shown")
         self.message = QLabel()
@@ -85,6 +89,7 @@ class BedPage(Page):
         self.table = TableCard("holds_table", "Held temperatures")
         self.temperatures = HoldTemperatures(self._locale)
         self.properties = BedProperties(self._locale)
+        self.found = FoundPanel()
         charts = {"Beds": self.rows, "Cooler bed": self.cooler.chart, "Watts": self.watts}
         self.pictures = PictureMenu(charts, self)
         self._lay_out()
@@ -125,7 +130,8 @@ class BedPage(Page):
         layout.setSpacing(S4)
         layout.addWidget(self.top)
         layout.addWidget(self._bar)
-        layout.addWidget(self._scroll, 1)
+        self._frame = FoundFrame(self._scroll, self.found)
+        layout.addWidget(self._frame, 1)
 
     def _action_row(self) -> QWidget:
         bar = QWidget()
@@ -165,6 +171,8 @@ class BedPage(Page):
         self.pictures.copying.connect(self._copy_rows)
         self.pictures.told.connect(self.message.setText)
         self._how.clicked.connect(self.explain)
+        self.found.closed.connect(self._on_found_closed)
+        self.found.run_wanted.connect(self._session.select)
         self.machine.activated.connect(self._on_machine)
         self.cooler.sliders.moved.connect(self._on_moved)
         self.cooler.sliders.settled.connect(self._on_settled)
@@ -209,7 +217,11 @@ class BedPage(Page):
         self._session.jobs.start(BEDS, work, self._on_found)
 
     def explain(self) -> None:
-        notes.show_note(self, "Held beds", "bed")
+        view = next((v for v in (self.rows, self.watts) if v.hasFocus()), None)
+        if view is not None and view.selected is not None:
+            self._ask_of_run(view.selected)
+        else:
+            self.found.show_topic("bed")
 
     def menu(self) -> QMenu:
         """Saving pictures."""
@@ -222,7 +234,7 @@ class BedPage(Page):
 
     def _show_nothing(self, sentence: str, conditions_text: str) -> None:
         self._bar.hide()
-        self._scroll.hide()
+        self._frame.hide()
         self.top.say(sentence, conditions_text)
 
     def _show_found(self) -> None:
@@ -234,7 +246,7 @@ class BedPage(Page):
         self.top.say(headline(found, self._locale), conditions(found, study, self._locale))
         has_tests = any(m.held for m in found.machines)
         self._bar.setVisible(has_tests)
-        self._scroll.show()
+        self._frame.show()
         for part in self._tested:
             part.setVisible(has_tests)
         self.properties.setVisible(bool(study.machines))
@@ -257,6 +269,7 @@ class BedPage(Page):
         )
         self._on_selection(self._session.selected)
         self._show_temperatures()
+        self._explain_asked()
 
     def _offer_machines(self, found: Beds) -> None:
         """The machines whose beds are known; the one chosen stays, else that of the sentence on top."""
@@ -305,6 +318,7 @@ class BedPage(Page):
 
     def _on_opened(self) -> None:
         self._found, self._machine_id, self._row = None, "", -1
+        self.found.close_panel()
         self.message.setText("")
 
     def _on_machine(self) -> None:
@@ -353,7 +367,29 @@ class BedPage(Page):
             view.select(run_id)
 
     def _on_asked(self, machine_id: str, run_id: str, key: str) -> None:
-        self.explain()
+        self._asked = (machine_id, key)
+        self._explain_asked()
+
+    def _ask_of_run(self, run_id: str) -> None:
+        owner = next((m.machine_id for m, h in self._rows() if h.run_id == run_id), "")
+        self._on_asked(owner, run_id, HELD_W.key)
+
+    def _explain_asked(self) -> None:
+        """Explain the number that was asked for, as the study is now."""
+        if self._asked is None or self._found is None:
+            return
+        told = held_bed(self._found.beds, self._found.study, *self._asked, self._locale)
+        if told is None:
+            self.found.close_panel()
+        else:
+            self.found.show_explanation(told, self._locale)
+
+    def _on_found_closed(self) -> None:
+        self._asked = None
+        self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _rows(self) -> tuple[tuple[MachineBed, Held], ...]:
+        return () if self._found is None else rows_of(self._found.beds)
 
     def _on_context_menu(self) -> None:
         self.pictures.menu.popup(QCursor.pos())

@@ -7,10 +7,10 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QGuiApplication, QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QComboBox, QDialog, QLabel, QSlider, QTableView, QTextBrowser
+from PySide6.QtWidgets import QComboBox, QLabel, QSlider, QTableView
 from pytestqt.qtbot import QtBot
 
 from core import edits
@@ -277,10 +277,34 @@ def test_hover_reads_out_a_hold(bench: Bench, tmp_path: Path) -> None:
 
 def test_the_way_is_explained(bench: Bench, tmp_path: Path) -> None:
     bench.fill(tmp_path)
-    bench.do("action_explain")
-    dialog = next(d for d in bench.page.findChildren(QDialog) if d.isVisible())
-    assert "hold test" in dialog.findChildren(QTextBrowser)[0].toPlainText()
-    dialog.close()
+    bench.click("how_found")
+    assert "hold test" in bench.page.found.page.toPlainText()
+    bench.press(Qt.Key.Key_Escape, bench.page.found)
+    assert not bench.page.found.isVisible()
+
+
+def test_a_value_that_is_clicked_on_is_explained(bench: Bench, tmp_path: Path) -> None:
+    bench.fill(tmp_path)
+    scene = bench.page.rows.scene()
+    assert scene is not None
+    place = next(v for v in scene.values if v.key == "held_w")
+    at = QPoint(round(place.box.x + place.box.width / 2), round(place.box.y + place.box.height / 2))
+    QTest.mouseClick(bench.page.rows, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, at)
+    bench.settle()
+    assert bench.page.found.title.text() == "Alder: watts held at 60 °C"
+    before = bench.page.found.value.text()
+    bench.session.apply(edits.set_bed_c(bench.study, 70.0))
+    bench.settle()
+    assert bench.page.found.title.text() == "Alder: watts held at 70 °C"  # it follows the study
+    assert bench.page.found.value.text() != before
+
+
+def test_f1_asks_about_the_selected_hold(bench: Bench, tmp_path: Path) -> None:
+    bench.fill(tmp_path)
+    bench.page.rows.setFocus()
+    bench.session.select(beds(bench.study, bench.session.traces).machines[1].held[0].run_id)
+    bench.page.explain()
+    assert bench.page.found.title.text() == "Birch: watts held at 60 °C"
 
 
 def test_copying_takes_picture_and_numbers(bench: Bench, tmp_path: Path) -> None:

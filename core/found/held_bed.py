@@ -1,0 +1,237 @@
+"""How the watts of a held bed were found, and what was made of them: per area, floor, heat capacity."""
+
+from core.bed_model import Watts
+from core.bed_quantities import HEAT_CAPACITY, HELD_W, TIMES_FLOOR, W_PER_DM2, WARM_UP_S, WARM_UP_WH
+from core.formatting import POINT, NumberLocale, number
+from core.found import budgets
+from core.found.values import BudgetLine, Explanation, SourceLine
+from core.found.writing import figures, shown
+from core.plate import METHOD, Plate, loss
+from core.quantities import Quantity
+from core.results.bed_answer import settled_text
+from core.results.holds import Beds, Held, MachineBed
+from core.results.values import Measured
+from core.study import Study
+from core.uncertainty import NORMAL_95
+
+_TOPIC = "bed"
+_RULE = (
+    "The time after the warm-up is cut into windows; the watts are steady from the first window on from "
+    "which no window stands out and the halves of the rest have one mean. What is not the bed is taken off."
+)
+_HOW = {
+    "held": "The temperature asked for was held: its watts are taken as they are.",
+    "fit": "A weighted line through the held temperatures tells the watts at the temperature asked for.",
+    "scaled": (
+        "The temperature asked for was not held: the nearest known watts are scaled by a hot plate's law."
+    ),
+}
+
+
+def held_bed(
+    beds: Beds, study: Study, machine_id: str, key: str, locale: NumberLocale = POINT
+) -> Explanation | None:
+    """What stands behind one number of a bed.
+
+    Parameters
+    ----------
+    beds : Beds
+    study : Study
+    machine_id : str
+    key : str
+        Of a quantity of `core.bed_quantities`; of another, the watts held are explained.
+    locale : NumberLocale
+
+    Returns
+    -------
+    Explanation or None
+        None where there is no such machine.
+    """
+    bed = beds.of(machine_id)
+    if bed is None:
+        return None
+    if key in (WARM_UP_WH.key, WARM_UP_S.key, HEAT_CAPACITY.key):
+        return _warm_up(bed, locale)
+    quantity = {q.key: q for q in (W_PER_DM2, TIMES_FLOOR)}.get(key, HELD_W)
+    title = f"{bed.name}: {quantity.name.lower()} at {number(beds.bed_c, 0, locale)} °C"
+    if bed.model is None or bed.reference is None:
+        return Explanation(title, "not known", _TOPIC, method=(_lacking(bed),), sources=_sources(bed, locale))
+    factor, divided = _divisor(bed, quantity)
+    value = Measured(bed.reference.power_w * factor, bed.reference.u95_w * factor)
+    unit = quantity.unit
+    lines = _budget(bed, study, bed.reference, factor * quantity.factor, unit, locale)
+    u95 = (value.u95 or 0.0) * quantity.factor
+    return Explanation(
+        title=title,
+        value_text=shown(value, quantity, locale),
+        topic=_TOPIC,
+        method=(_RULE, _HOW[bed.reference.how], *((divided,) if divided else ())),
+        formula=(*_formula(bed, beds, quantity, locale), *budgets.combined(lines, u95, locale, unit)),
+        sources=_sources(bed, locale),
+        budget=lines,
+        sensitivity=_sensitivity(bed, beds, factor, quantity, locale),
+        surer=_surer(bed),
+        cautions=_cautions(bed, quantity),
+    )
+
+
+def _divisor(bed: MachineBed, quantity: Quantity) -> tuple[float, str]:
+    """What the watts are multiplied with, and what that means."""
+    if quantity is W_PER_DM2 and bed.area_dm2:
+        return 1 / bed.area_dm2, "The area of one face is the one you typed; it is taken as exact."
+    if quantity is TIMES_FLOOR and bed.floor_w:
+        return 1 / bed.floor_w, f"Held against what a square plate of its area must lose: {METHOD}."
+    return 1.0, ""
+
+
+def _lacking(bed: MachineBed) -> str:
+    if not bed.tests:
+        return "No hold test of this machine was found or marked."
+    return "Its hold tests lack the bed's temperature, or the log does not show what else the machine draws."
+
+
+def _formula(bed: MachineBed, beds: Beds, quantity: Quantity, locale: NumberLocale) -> tuple[str, ...]:
+    def f(value: float) -> str:
+        return figures(value, locale=locale)
+
+    lines = [
+        f"at {f(h.bed_c or 0.0)} °C: {f(h.hold.steady.mean_w)} W − {f(h.hold.base_w)} W beside the bed = "
+        f"{f(h.hold.bed_w or 0.0)} W"
+        for h in bed.held
+        if h.hold.base_w is not None and bed.counts(h)
+    ]
+    reference = bed.reference
+    assert reference is not None
+    assert bed.model is not None
+    difference_k = beds.bed_c - beds.room_c
+    if bed.model.fit is not None:
+        terms = [
+            f"{f(c)} d{'²' if i == 2 else ''}" if i else f(c)
+            for i, c in enumerate(bed.model.fit.coefficients)
+        ]
+        lines.append(f"P = {' + '.join(terms)}, d in K above the room")
+    lines.append(
+        f"at {f(beds.bed_c)} °C in {f(beds.room_c)} °C, d = {f(difference_k)} K: {f(reference.power_w)} W"
+    )
+    if quantity is W_PER_DM2 and bed.area_dm2:
+        lines.append(
+            f"{f(reference.power_w)} W / {f(bed.area_dm2)} dm² = {f(reference.power_w / bed.area_dm2)} W/dm²"
+        )
+    if quantity in (W_PER_DM2, TIMES_FLOOR) and bed.floor_w and bed.area_dm2:
+        least = loss(Plate.square(bed.area_dm2), beds.bed_c, beds.room_c, emissivity=beds.emissivity)
+        lines.append(
+            f"floor = {f(least.up_w)} W up + {f(least.down_w)} W down + 2 × {f(least.radiation_w)} W "
+            f"radiation = {f(bed.floor_w)} W"
+        )
+    if quantity is TIMES_FLOOR and bed.floor_w:
+        percent = f(100 * reference.power_w / bed.floor_w)
+        lines.append(f"{f(reference.power_w)} W / {f(bed.floor_w)} W = {percent} %")
+    return tuple(lines)
+
+
+def _sources(bed: MachineBed, locale: NumberLocale) -> tuple[SourceLine, ...]:
+    return tuple(
+        SourceLine(f"{_degrees(h, locale)}: {settled_text(h)}", h.run_id, bed.counts(h)) for h in bed.held
+    )
+
+
+def _degrees(held: Held, locale: NumberLocale) -> str:
+    return "unknown temperature" if held.bed_c is None else f"{number(held.bed_c, 1, locale)} °C"
+
+
+def _budget(
+    bed: MachineBed, study: Study, watts: Watts, factor: float, unit: str, locale: NumberLocale
+) -> tuple[BudgetLine, ...]:
+    """Each hold's scatter, the meter's gain, the plate law, the temperatures; as `BedModel` orders them."""
+    assert bed.model is not None
+    key = f"gain:{next(iter(bed.meter_ids))}" if len(bed.meter_ids) == 1 else None
+    names = [
+        (
+            f"hold at {number(p.difference_k, 0, locale)} K",
+            "",
+            "how its windows scatter, and what is beside the bed",
+        )
+        for p in bed.model.points
+    ]
+    shared = budgets.shared_with(key, study).replace("run", "hold test")
+    names += [
+        ("meter gain", shared, budgets.why("meter gain", key, study)),
+        ("meter offset", "", budgets.WHY["meter offset"]),
+        ("plate law", "", "how far the loss of a real bed follows that of a plate beyond what was held"),
+        ("temperatures", "", "bed and room are known to half a kelvin"),
+    ]
+    parts = [
+        (name, abs(float(u)) * factor, with_whom, why)
+        for (name, with_whom, why), u in zip(names, watts.parts.tolist(), strict=True)
+    ]
+    return budgets.made([part for part in parts if part[1] > 0], locale, unit)
+
+
+def _sensitivity(
+    bed: MachineBed, beds: Beds, factor: float, quantity: Quantity, locale: NumberLocale
+) -> tuple[str, ...]:
+    """What would come out if bed or room had been a kelvin or ten off."""
+    assert bed.model is not None
+    now_w = bed.model.at(beds.bed_c - beds.room_c).power_w
+    lines = []
+    for text, change_k in (("the room had been 1 K warmer", -1.0), ("the bed were held 10 K warmer", 10.0)):
+        difference_k = beds.bed_c - beds.room_c + change_k
+        if difference_k > 0:
+            by = (bed.model.at(difference_k).power_w - now_w) * factor * quantity.factor
+            sign = "+" if by > 0 else ""
+            lines.append(f"If {text}: {sign}{figures(by, 2, locale)} {quantity.unit}")
+    return tuple(lines)
+
+
+def _surer(bed: MachineBed) -> tuple[str, ...]:
+    wishes = []
+    if bed.reference is not None and bed.reference.how == "scaled":
+        wishes.append("Hold the bed at the temperature asked for.")
+    if bed.model is not None and bed.model.fit is None:
+        wishes.append("Hold a second temperature at least 5 K away: then a line tells what lies between.")
+    wishes.append("Hold each temperature for an hour; log the bed's and the room's temperature with it.")
+    return tuple(wishes)
+
+
+def _cautions(bed: MachineBed, quantity: Quantity) -> tuple[str, ...]:
+    notes = []
+    if any(not bed.counts(h) for h in bed.held):
+        notes.append("Holds that never became steady are shown hollow and not counted.")
+    if quantity is TIMES_FLOOR:
+        notes.append("Published correlations for the floor differ by up to a tenth.")
+        if bed.reference is not None and bed.floor_w and bed.reference.power_w < bed.floor_w:
+            notes.append(
+                "Less than the floor: the bed is insulated below, or its area is smaller than typed."
+            )
+    return tuple(notes)
+
+
+def _warm_up(bed: MachineBed, locale: NumberLocale) -> Explanation:
+    """Warm-up and heat capacity of the hold that began coldest."""
+    title = f"{bed.name}: warm-up and heat capacity"
+    known = [h for h in bed.held if h.warm_up_wh is not None]
+    if not known:
+        why = "No hold test of this machine shows a warm-up from cold."
+        return Explanation(title, "not known", _TOPIC, method=(why,), sources=_sources(bed, locale))
+    lines = [
+        f"to {_degrees(h, locale)}: {shown(h.warm_up_wh, WARM_UP_WH, locale)} in "
+        f"{figures(h.hold.warm_up_s, 3, locale)} s"
+        + (f"; heat capacity {shown(h.heat_capacity, HEAT_CAPACITY, locale)}" if h.heat_capacity else "")
+        for h in known
+    ]
+    value = shown(bed.heat_capacity, HEAT_CAPACITY, locale) if bed.heat_capacity else "not known"
+    u = bed.heat_capacity.u95 / NORMAL_95 if bed.heat_capacity and bed.heat_capacity.u95 else 0.0
+    return Explanation(
+        title=title,
+        value_text=value,
+        topic=_TOPIC,
+        method=(
+            "The warm-up ends where the heater first lets go. Its energy is that at the plug less what else "
+            "the machine drew.",
+            "Heat capacity: that energy, less what the bed lost meanwhile by the plate law, over the rise of "
+            "its temperature. Behind a supply it holds the supply's losses too.",
+        ),
+        formula=(*lines, *((f"u of the heat capacity = {figures(u, 2, locale)} J/K",) if u > 0 else ())),
+        sources=_sources(bed, locale),
+        surer=("Log the bed's temperature every few seconds, and start from room temperature.",),
+    )
