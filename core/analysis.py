@@ -5,7 +5,7 @@ Theory of operation: reading a file and finding the runs in it is a pure functio
 done afterwards: joining files that continue each other, and the second look at the runs of all machines.
 """
 
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Callable, Collection, Mapping, Sequence
 from concurrent.futures import Executor, Future, as_completed
 from pathlib import Path, PurePath
@@ -235,12 +235,23 @@ def _with_logs(study: Study, logs: Sequence[FoundLog], traces: Mapping[str, Trac
 def seen_together(study: Study, activities: Mapping[str, Activity]) -> Study:
     """The study with the runs of its logs found again in the light of all of them.
 
-    Logs that are not among `activities` stay as they are, and so does what the user decided.
+    Logs that are not among `activities`, or of a bed alone, stay as they are; what the user decided stays.
     """
-    logs = [log for log in study.logs if log.id in activities]
+    # what a bed alone draws says nothing of the lengths of runs
+    logs = [log for log in study.logs if log.id in activities and not log.of_bed]
     settled = second_look([activities[log.id] for log in logs], [log.machine_id for log in logs])
+    held: dict[str, set[edits.FoundRun]] = defaultdict(set)
+    for run in study.runs:
+        if run.found_start_s is not None and run.found_end_s is not None:
+            held[run.log_id].add(
+                edits.FoundRun(
+                    run.found_start_s, run.found_end_s, run.found_kind, run.found_part, run.found_why
+                )
+            )
     for log, activity in zip(logs, settled, strict=True):
-        study = edits.find_again(study, log.id, found_runs(activity)).study
+        runs = found_runs(activity)
+        if set(runs) != held[log.id]:
+            study = edits.find_again(study, log.id, runs).study
     return study
 
 

@@ -6,6 +6,7 @@ and is put together with one choice; what is taken for one by mistake would spoi
 """
 
 from collections.abc import Mapping
+from functools import lru_cache
 
 from core.logs.words import plain
 from core.study import Log, Study
@@ -38,8 +39,9 @@ def owner(
     Two logs that both name the device are of one machine. Of a log that does and one that does not, the
     clocks have the last word: one machine has no two logs of one hour.
     """
+    same = _plain(name)
     for machine in study.machines:
-        if plain(machine.name) != plain(name):
+        if _plain(machine.name) != same:
             continue
         logs = study.logs_of(machine.id)
         names_device = [log for log in logs if _names_device(log)]
@@ -55,11 +57,17 @@ def owner(
 
 def free_name(study: Study, name: str) -> str:
     """`name`, with a number behind it if a machine of the study has it already."""
-    taken = {plain(machine.name) for machine in study.machines}
+    taken = {_plain(machine.name) for machine in study.machines}
     number, free = 2, name
-    while plain(free) in taken:
+    while _plain(free) in taken:
         free, number = f"{name} {number}", number + 1
     return free
+
+
+@lru_cache(maxsize=8192)
+def _plain(name: str) -> str:
+    """A name as people compare names; remembered, since every new log is held against all machines."""
+    return plain(name)
 
 
 def _names_device(log: Log) -> bool:

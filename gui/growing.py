@@ -1,13 +1,13 @@
 """What the pool does for logs whose files have changed since they were read. No Qt."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 
 from attrs import evolve, frozen
 
 from core import edits
 from core.activity import Activity
-from core.analysis import seen_together
+from core.analysis import add_to_study, seen_together
 from core.edits import Edit
 from core.growth import known_start, shift_between
 from core.logs import find_files
@@ -94,27 +94,52 @@ def read_on(
     return GrownFile(name, digest, added, tuple(read), continues=continues)
 
 
+@frozen(eq=False)
+class Basis:
+    """The study that logs are added to, what is known of its own logs, and what comes after adding them."""
+
+    study: Study
+    activities: Mapping[str, Activity]
+    traces: Mapping[str, Trace]
+    finish: Callable[[Study], Study] | None = None
+
+    def adding(self, new: FilesRead) -> Edit | None:
+        """The edit that adds logs; None where all are in the study already."""
+        logs = [log for log, _ in new.logs if not edits.is_imported(self.study, log.sources)]
+        if not logs:
+            return None
+        edit = add_to_study(self.study, logs, self.activities, self.traces)
+        return edit if self.finish is None else evolve(edit, study=self.finish(edit.study))
+
+
 @frozen
 class TakenIn:
-    """What dropped files hold: logs of their own, and more of logs that are in the study."""
+    """What dropped files hold: logs of their own, and more of logs that are in the study.
+
+    ``edit`` adds the new ones to the study as it was when reading began.
+    """
 
     new: FilesRead
     grown: tuple[tuple[Path, GrownFile], ...] = ()
+    edit: Edit | None = None
 
 
-def take_in(paths: Sequence[Path], study: Study, file: StudyFile, progress: Progress) -> TakenIn:
+def take_in(paths: Sequence[Path], basis: Basis, file: StudyFile, progress: Progress) -> TakenIn:
     """Read files and folders, telling logs of the study that have grown from new ones."""
+    study = basis.study
     places, problems = find_files(paths)
     begun = _continued(places, study, file, progress)
     if not begun:
-        return TakenIn(read_files(paths, file, progress))
+        new = read_files(paths, file, progress)
+        return TakenIn(new, edit=basis.adding(new))
     grown = []
     for i, (path, digest) in enumerate(begun.items()):
         here = part(progress, i / len(begun), (i + 1) / len(begun))
         grown.append((path, read_on(path, digest, study, file, here)))
     rest = [path for path, _ in places if path not in begun]
     new = read_files(rest, file, progress) if rest else FilesRead((), ())
-    return TakenIn(evolve(new, problems=(*problems, *new.problems)), tuple(grown))
+    told = evolve(new, problems=(*problems, *new.problems))
+    return TakenIn(told, tuple(grown), basis.adding(new))
 
 
 def _continued(

@@ -5,7 +5,6 @@ Reading and computing happen in the pool; a result that belongs to an older stud
 """
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from functools import partial
 from pathlib import Path
 
 from attrs import evolve, frozen
@@ -233,12 +232,12 @@ class Session(QObject):
         elif self.jobs.is_running(READ_FILES):
             self._to_read = (*self._to_read, *paths)  # what is being read now goes on first
         elif not self.refuse_if_read_only():
-            wanted, study = tuple(paths), self.study
+            wanted, basis = tuple(paths), growing.Basis(self.study, self.activities, self.traces, finish)
 
-            def work(progress: Progress) -> growing.TakenIn:
-                return growing.take_in(wanted, study, file, progress)
+            def work(progress: Progress) -> tuple[growing.Basis, growing.TakenIn]:
+                return basis, growing.take_in(wanted, basis, file, progress)
 
-            self.jobs.start(READ_FILES, work, partial(self._on_files, finish), self._on_files_cancelled)
+            self.jobs.start(READ_FILES, work, self._on_files, self._on_files_cancelled)
 
     def read_again(self, log_id: str, index: int, choices: Choices) -> None:
         """Read a file of a log with other choices; the study changes once that has worked."""
@@ -287,7 +286,7 @@ class Session(QObject):
         self._history = new
         if new.study is old.study:
             return
-        known = {made.id for made in (*new.study.runs, *new.study.typed)}
+        known = {run.id for run in new.study.runs} | {typed.id for typed in new.study.typed}
         if self._selected is not None and self._selected not in known:
             self._selected = None
             self.selection_changed.emit(None)
@@ -322,18 +321,16 @@ class Session(QObject):
             self._on_comparison,
         )
 
-    def _on_files(self, finish: Callable[[Study], Study] | None, found: growing.TakenIn) -> None:
-        from core.analysis import add_to_study
-
+    def _on_files(self, given: tuple[growing.Basis, growing.TakenIn]) -> None:
+        basis, found = given
         for path, grown in found.grown:
             self.reading_on.take_in(path, grown)
-        before, new = len(self.study.logs), found.new
+        before, new, edit = len(self.study.logs), found.new, found.edit
         self.reading_on.remember(new.places)
         self.tell(*new.problems)
-        added = [log for log, _ in new.logs if not edits.is_imported(self.study, log.sources)]
-        if added:
-            edit = add_to_study(self.study, added, self.activities, self.traces)
-            edit = edit if finish is None else evolve(edit, study=finish(edit.study))
+        if basis.study is not self.study:  # edited meanwhile
+            edit = evolve(basis, study=self.study, activities=self.activities, traces=self.traces).adding(new)
+        if edit is not None:
             self.take_in(edit, ((log.sources, data) for log, data in new.logs))
             self.seal()
         self.imported.emit(len(self.study.logs) - before)

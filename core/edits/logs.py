@@ -181,7 +181,7 @@ def _with_found(study: Study, log_id: str, runs: Sequence[FoundRun], shift_s: fl
     old = tuple(run for run in study.runs if run.log_id == log_id)
     kept, fresh = matched(old, runs, shift_s)
     by_id = {run.id: run for run in kept}
-    number = next_number(study.runs, "r")
+    number = next_number(study.runs, "r") if fresh else 0
     added = tuple(
         Run(
             id=f"r{number + i}",

@@ -6,6 +6,7 @@ import pytest
 from PySide6.QtCore import QPoint
 from PySide6.QtGui import QAction
 
+from core import edits
 from tests.gui.driver import Driver, opened, write_log
 
 
@@ -151,3 +152,22 @@ def test_one_row_more_is_said_as_one(user: Driver, tmp_path: Path):
         file.write("2026-03-02T12:00:00Z,4.0\n")
     user.wait_until(lambda: bool(_codes(user)))
     assert user.text("problem_summary").endswith("read on from where it ended, 1 more row")
+
+
+def test_a_log_that_cannot_be_read_on_keeps_no_other_log_away(user: Driver, tmp_path: Path):
+    whole = _whole(tmp_path)
+    log = _beginning(tmp_path / "alder.csv", whole, 0.7)
+    user.drop(log)
+    copy = tmp_path / "copy.csv"
+    copy.write_text(log.read_text(encoding="utf-8") + "not a row at all\n", encoding="utf-8")
+    user.drop(copy, write_log(tmp_path / "birch.csv", seed=2))
+    assert [m.name for m in user.study.machines] == ["Alder", "Birch"]
+
+
+def test_logs_are_added_to_the_study_as_it_is_when_they_have_been_read(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "alder.csv"))
+    user.session.add_logs([write_log(tmp_path / "birch.csv", seed=2)])
+    user.session.apply(edits.rename_part(user.study, "clip"))
+    user.settle()
+    assert user.study.part == "clip"
+    assert [m.name for m in user.study.machines] == ["Alder", "Birch"]
