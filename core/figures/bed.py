@@ -219,6 +219,16 @@ def watts_figure(
     )
 
 
+def lines_told(beds: Beds, machine_id: str, locale: NumberLocale = POINT) -> tuple[str, ...]:
+    """The lines of watts against temperature in words: the chosen machine's first, then all that have one."""
+    known = [m for m in beds.machines if m.model is not None]
+    others = [
+        m for m in known if m.machine_id != machine_id and m.model is not None and m.model.fit is not None
+    ]
+    first = [m for m in known if m.machine_id == machine_id]
+    return tuple(_fit_text(m, locale) for m in (*first, *others))
+
+
 def _spots(machine: MachineBed) -> list[Spot]:
     shown = [h for h in machine.held if h.bed_w is not None and (h.difference_k or 0.0) > 0]
     warmest = max((h.difference_k or 0.0 for h in shown), default=0.0)

@@ -27,6 +27,8 @@ def headline(beds: Beds, locale: NumberLocale = POINT) -> str:
     if not beds.known:
         if not any(m.tests for m in beds.machines):
             return f"{NOTHING}."
+        if not any(m.held for m in beds.machines):
+            return "The hold tests are too short: hold each temperature for at least half an hour."
         return "Hold tests were found, but what the beds took cannot be told: see the table below."
     at = f"held at {number(beds.bed_c, 0, locale)} °C"
     order = by_area(beds)

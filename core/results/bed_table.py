@@ -40,6 +40,8 @@ _HOLDS = (
 )
 #: so many machines are told of each in its own words
 _MOST_TOLD = 4
+#: columns that are left away where no area is known
+_WITH_AREA = ("w_per_dm2", "of_floor_percent")
 _NO_HOUR = "No test from cold lasted an hour: whether the warm-up matters cannot be told."
 _SAVINGS = (
     Column("machine", "Machine", "left"),
@@ -55,12 +57,17 @@ def rows_of(beds: Beds) -> tuple[tuple[MachineBed, Held], ...]:
 
 
 def holds_table(beds: Beds, locale: NumberLocale = POINT) -> Table:
-    """Every held temperature with what it tells, as people read it.
+    """Every held temperature with what it tells, as people read it; nothing per area where none is known.
 
     A star stands after a temperature that was neither logged nor noted for this test.
     """
     rows = tuple(_row(machine, held, locale) for machine, held in rows_of(beds))
-    return Table("Held temperatures", _HOLDS, rows)
+    kept = [i for i, c in enumerate(_HOLDS) if c.key not in _WITH_AREA or any(r[i] != UNKNOWN for r in rows)]
+    return Table(
+        "Held temperatures",
+        tuple(_HOLDS[i] for i in kept),
+        tuple(tuple(row[i] for i in kept) for row in rows),
+    )
 
 
 def _row(machine: MachineBed, held: Held, locale: NumberLocale) -> tuple[Cell, ...]:

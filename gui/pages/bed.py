@@ -21,7 +21,7 @@ from core import edits
 from core.bed_quantities import HELD_W
 from core.bed_supply import SUPPLIES
 from core.edits import Edit
-from core.figures.bed import beds_figure, watts_figure
+from core.figures.bed import beds_figure, lines_told, watts_figure
 from core.found.held_bed import held_bed
 from core.progress import Progress
 from core.results.bed_answer import conditions, headline, supply_sentence
@@ -51,6 +51,8 @@ from gui.widgets.table_card import TableCard
 BEDS = "beds"
 #: from this width on what is known of the beds stands beside the chart of watts, in text heights
 _BESIDE = 88.0
+#: lines of so many machines are told in words, the chosen one's first
+_MOST_LINES = 4
 
 
 @frozen(eq=False)
@@ -86,6 +88,7 @@ class BedPage(Page):
         self.cooler = CoolerCard(self._locale)
         self.watts = ChartView("bed_watts")
         self.watts.setAccessibleName("Watts of the beds against their difference from the room")
+        self.fits = QLabel()
         self.table = TableCard("holds_table", "Held temperatures")
         self.temperatures = HoldTemperatures(self._locale)
         self.properties = BedProperties(self._locale)
@@ -106,6 +109,13 @@ class BedPage(Page):
         content.setContentsMargins(S16, S4, S16, S12)
         content.setSpacing(S12)
         self._watts_card = _card(self.watts)
+        self.fits.setObjectName("fit_sentences")
+        self.fits.setProperty("role", "muted")
+        self.fits.setWordWrap(True)
+        self.fits.setContentsMargins(S12, 0, S12, S8)
+        card = self._watts_card.layout()
+        assert card is not None
+        card.addWidget(self.fits)
         self._tested = [_card(self.rows), self.supply, self.cooler, self.table]
         self._pair = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._pair.setSpacing(S12)
@@ -286,6 +296,8 @@ class BedPage(Page):
         figure = watts_figure(found, study, self._machine_id, self._locale)
         self.watts.show_figure(figure, self._say)
         self._watts_card.setVisible(figure is not None)
+        told = lines_told(found, self._machine_id, self._locale)
+        self.fits.setText(" ".join(told[:_MOST_LINES]))
         self._show_plan(study.cooler)
 
     def _show_plan(self, wished: CoolerPlan) -> None:

@@ -121,6 +121,11 @@ def test_no_hold_test_says_how_to_make_one() -> None:
     assert "for an hour" in bed_answer.conditions(empty, STUDY)
 
 
+def test_tests_that_are_too_short_are_not_called_missing() -> None:
+    short = evolve(bed("Alder", 50.0), held=(), model=None, reference=None)
+    assert bed_answer.headline(of(short)).startswith("The hold tests are too short")
+
+
 def test_conditions_name_what_is_missing() -> None:
     study, traces = held_study([("Alder", Bed(), (60.0,)), ("Birch", Bed(), (60.0,))], seconds=2400)
     run = study.runs_of(study.logs[1].id)[0]

@@ -10,7 +10,7 @@ from attrs import evolve
 
 from core import edits
 from core.bed_quantities import HALF_HOUR, HEAT_CAPACITY, TIMES_FLOOR, W_PER_DM2
-from core.figures.bed import beds_figure, cooler_figure, watts_figure
+from core.figures.bed import beds_figure, cooler_figure, lines_told, watts_figure
 from core.figures.curve_values import CurvesFigure
 from core.figures.source import numbers_of
 from core.figures.values import Measure
@@ -96,6 +96,14 @@ def test_watts_against_the_difference(known: Known) -> None:
     assert abs(float(slope) - 1.35) < float(half)
 
 
+def test_lines_in_words(known: Known) -> None:
+    found = known[1]
+    assert lines_told(found, found.machines[0].machine_id)[0] == watts(known).headline
+    one_temperature, line = lines_told(found, found.machines[1].machine_id)
+    assert one_temperature.startswith("Birch: one temperature held")
+    assert line.startswith("Alder: a line of ")
+
+
 def test_the_floor_rises_faster_than_in_proportion(known: Known) -> None:
     floor = watts(known).trends[-1]
     assert floor.name == "floor of Alder"
@@ -127,7 +135,10 @@ def test_a_restless_hold_is_drawn_hollow_and_counts_for_nothing() -> None:
     figure = watts_figure(odd, study, machine.machine_id)
     assert figure is not None
     assert [s.is_counted for s in figure.spots] == [True, False, True]
-    assert holds_table(odd).rows[1][9] == "never"
+    table = holds_table(odd)
+    place = [c.key for c in table.columns].index("steady_after_min")
+    assert table.rows[1][place] == "never"
+    assert "w_per_dm2" not in [c.key for c in table.columns]  # no area is known here
     assert calm.machines[0].model is not None
     assert len(calm.machines[0].model.points) == 3
 

@@ -253,7 +253,8 @@ def test_faces_of_bare_metal_lower_the_floor(bench: Bench, tmp_path: Path) -> No
     bench.enter(f"bed_area_{machine.id}", "5")
 
     def of_floor() -> str:
-        return bench.page.table.model.rows[1][5]
+        titles, first = bench.page.table.model.rows[:2]
+        return first[titles.index("Of the floor [%]")]
 
     before = float(of_floor())
     bench.enter("emissivity", "0.1")
@@ -385,5 +386,6 @@ def test_the_demo_answers(bench: Bench) -> None:
     said = bench.text("sentence")
     assert said.startswith("For its size the bed of Alder loses")
     assert "W/dm²" in said
+    assert "Birch: a line of 0.3" in bench.text("fit_sentences")
     assert bench.text("bed_supply_sentence").startswith("Mains (Hazel) against low voltage")
     assert "on Alder:" in bench.text("saving_sentence")
