@@ -104,8 +104,10 @@ class MachineCosts:
     machine_id : str
     count : int
         How many machines of this kind there are.
+    printing_hours : float or None
+        Hours a year that one prints. [h]
     idle_hours : float or None
-        Hours a year that one stands switched on and does nothing; None: all year. [h]
+        Hours a year that one stands switched on and does nothing; None: whenever it does not print. [h]
     price, life_hours : float or None
         Purchase price, and the hours of printing over which it is spread. [currency], [h]
     wear_price, wear_hours : float or None
@@ -114,6 +116,7 @@ class MachineCosts:
 
     machine_id: str
     count: int = 1
+    printing_hours: float | None = None
     idle_hours: float | None = None
     price: float | None = None
     life_hours: float | None = None

@@ -20,12 +20,14 @@ _NUMBERS: dict[str, float] = {
 }
 _ALWAYS_KNOWN = ("off_after_min", "print_hours")
 _MACHINE_NUMBERS: dict[str, float] = {
+    "printing_hours": 0.0,
     "idle_hours": 0.0,
     "price": 0.0,
     "life_hours": 1.0,
     "wear_price": 0.0,
     "wear_hours": 1.0,
 }
+_OF_A_YEAR = ("printing_hours", "idle_hours")
 #: hours of the longest year
 _LONGEST_YEAR_H = 8784.0
 #: a printing that always fails has no price
@@ -156,8 +158,8 @@ def set_machine_cost(study: Study, machine_id: str, name: str, value: float | No
         changed = evolve(known, count=int(value))
     elif name in _MACHINE_NUMBERS:
         checked: Any = None if value is None else checked_number(value, name, _MACHINE_NUMBERS[name])
-        if name == "idle_hours" and checked is not None and checked > _LONGEST_YEAR_H:
-            raise ValueError(f"idle_hours is {value}; a year has no more than {_LONGEST_YEAR_H}")
+        if name in _OF_A_YEAR and checked is not None and checked > _LONGEST_YEAR_H:
+            raise ValueError(f"{name} is {value}; a year has no more than {_LONGEST_YEAR_H}")
         changed = evolve(known, **{name: checked})
     else:
         raise ValueError(f"a machine has no {name}")

@@ -264,7 +264,7 @@ def _row(machine: MachineCost, words: str) -> Row:
 
 
 def _idle_words(machine: MachineCost, result: StandbyCost, locale: NumberLocale) -> str:
-    if machine.idle_hours == result.year_hours:
+    if machine.idle_hours >= result.year_hours:
         return "all year"
     return f"{number(machine.idle_hours, 0, locale)} h a year"
 

@@ -48,6 +48,8 @@ def headline(result: StandbyCost, locale: NumberLocale = POINT) -> str:
 def _left_on(known: list[MachineCost], result: StandbyCost) -> str:
     if all(m.idle_hours == result.year_hours for m in known):
         return "Left on all year and doing nothing,"
+    if all(result.costs.of(m.machine_id).idle_hours is None for m in known):
+        return "Left on all year between prints, doing nothing"
     return "Doing nothing for the hours you stated,"
 
 
@@ -80,6 +82,25 @@ def _saving(known: list[MachineCost], result: StandbyCost, locale: NumberLocale)
     if result.saved_share <= 0:
         return f"; {after} would save nothing of {whose}, because warming up again takes as much"
     return f"; {after} saves {percent(result.saved_share, 0, locale)} of {whose}"
+
+
+def saving_sentence(result: StandbyCost, locale: NumberLocale = POINT) -> str:
+    """What switching off would save in a year, for the machines whose rests tell it."""
+    minutes = result.costs.off_after_min
+    said = []
+    for m in result.machines:
+        share = m.rests.share_after(minutes)
+        if share is None or m.year_kwh is None or not m.tells_saving_after(minutes):
+            continue
+        saved = f"{number(share * m.year_kwh.value, 0, locale)} of {number(m.year_kwh.value, 0, locale)} kWh"
+        if m.year_cost is not None:
+            saved += f" ({money(share * m.year_cost.value, result.currency, locale)})"
+        said.append(f"{m.name} {saved}")
+    if not said:
+        return ""
+    if len(said) > _MOST_NAMED:
+        said = [*said[:_MOST_NAMED], f"{len(said) - _MOST_NAMED} more"]
+    return f"Saved in a year, switched off after {number(minutes, 0, locale)} min idle: {listed(said)}."
 
 
 def conditions(result: StandbyCost, locale: NumberLocale = POINT) -> str:

@@ -20,6 +20,8 @@ def hours_table(result: StandbyCost, locale: NumberLocale = POINT) -> Table:
         Column("hours", "Log [h]"),
         *(Column(state, f"{state.capitalize()} [h]") for state in states),
         Column("longest", "Longest rest"),
+        Column("windows", "Standby by window [W]"),
+        Column("steady", "Steady for"),
     )
     rows = tuple(
         (
@@ -27,6 +29,8 @@ def hours_table(result: StandbyCost, locale: NumberLocale = POINT) -> Table:
             number(m.logged_hours, 1, locale),
             *(number(dict(m.hours)[state], 1, locale) for state in states),
             duration(m.rests.longest_s) if m.rests.count else UNKNOWN,
+            _windows(m, locale),
+            _steady(m),
         )
         for m in result.machines
     )
@@ -53,6 +57,14 @@ def print_table(result: StandbyCost, locale: NumberLocale = POINT) -> Table:
     for key, title, values in amounts:
         if any(value is not None for value in values):
             parts.append((Column(key, f"{title}{sign}"), [money(v, "", locale) for v in values]))
+    if any(m.printing_kwh is not None for m in result.machines):
+        kwh = [None if m.printing_kwh is None else m.printing_kwh.value for m in result.machines]
+        texts = [number(v, 0, locale) for v in kwh]
+        parts.append((Column("printing_kwh", "Year of prints [kWh]"), texts))
+    if any(m.printing_cost is not None for m in result.machines):
+        paid = [None if m.printing_cost is None else m.printing_cost.value for m in result.machines]
+        texts = [money(v, "", locale) for v in paid]
+        parts.append((Column("printing_cost", f"Year of prints{sign}"), texts))
     if any(m.co2_g is not None for m in result.machines):
         parts.append((Column(PRINT_CO2.key, "CO₂ [g]"), [_grams(m, locale) for m in result.machines]))
     rows: tuple[tuple[Cell, ...], ...] = tuple(zip(*(values for _, values in parts), strict=True))
@@ -74,6 +86,19 @@ def print_note(result: StandbyCost, locale: NumberLocale = POINT) -> str:
         source = result.costs.co2_source or "its source was not named"
         said.append(f"CO₂ at {number(result.costs.co2_g_per_kwh, 0, locale)} g/kWh ({source}).")
     return " ".join(said)
+
+
+def _windows(machine: MachineCost, locale: NumberLocale) -> str:
+    found = machine.standby
+    if found is None:
+        return UNKNOWN
+    return f"{number(found.lowest_w, 2, locale)} to {number(found.highest_w, 2, locale)}"
+
+
+def _steady(machine: MachineCost) -> str:
+    if machine.standby is None:
+        return UNKNOWN
+    return duration(machine.standby.seconds) if machine.standby.is_steady else "not steady"
 
 
 def _warm_up(machine: MachineCost, locale: NumberLocale) -> str:

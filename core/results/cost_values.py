@@ -32,6 +32,8 @@ class MachineCost:
     standby : Standby or None
     idle_hours : float
         Hours a year for which one of them stands idle. [h]
+    printing_hours : float or None
+        Hours a year that one of them prints. [h]
     year_kwh, year_cost : Measured or None
         Of standby, all machines of this kind together. [kWh], [currency]
     hours : tuple of (State, float)
@@ -47,6 +49,8 @@ class MachineCost:
     printed : LongPrint or None
     print_cost : Measured or None
         Electricity of the print at the mean price. [currency]
+    printing_kwh, printing_cost : Measured or None
+        Of a year of such prints, all machines of this kind together. [kWh], [currency]
     price : Price
         Of the print. [currency]
     co2_g : float or None
@@ -62,6 +66,7 @@ class MachineCost:
     meter_id: str | None
     standby: Standby | None
     idle_hours: float
+    printing_hours: float | None
     year_kwh: Measured | None
     year_cost: Measured | None
     hours: tuple[tuple[State, float], ...]
@@ -72,6 +77,8 @@ class MachineCost:
     unpriced_share: float
     printed: LongPrint | None
     print_cost: Measured | None
+    printing_kwh: Measured | None
+    printing_cost: Measured | None
     price: Price
     co2_g: float | None
     starts: Starts | None

@@ -102,13 +102,15 @@ def _machine(
 ) -> MachineCost:
     costs, stated = study.costs, study.costs.of(given.machine.id)
     found, meter = _best_standby(given.logs)
-    idle_hours = hours if stated.idle_hours is None else min(stated.idle_hours, hours)
+    rest_hours = max(0.0, hours - (stated.printing_hours or 0.0))
+    idle_hours = rest_hours if stated.idle_hours is None else min(stated.idle_hours, rest_hours)
     factor = idle_hours * stated.count / WH_PER_KWH
     year_kwh = None if found is None else Measured(found.power_w * factor, found.u95_w * factor)
     counted = machine_result(given).included
     printed = long_print(_courses(given, counted), costs.print_hours * SECONDS_PER_HOUR)
     mean = steps.mean_per_kwh
     print_cost = None if printed is None else _times(_per_kwh(printed.energy), mean)
+    printing_kwh = _printing_kwh(printed, stated)
     part_cost, unpriced_share = _part_cost(given, counted, study, listed)
     return MachineCost(
         machine_id=given.machine.id,
@@ -119,6 +121,7 @@ def _machine(
         meter_id=None if meter is None else meter.id,
         standby=found,
         idle_hours=idle_hours,
+        printing_hours=stated.printing_hours,
         year_kwh=year_kwh,
         year_cost=_times(year_kwh, mean),
         hours=_hours(given.logs),
@@ -129,6 +132,8 @@ def _machine(
         unpriced_share=unpriced_share,
         printed=printed,
         print_cost=print_cost,
+        printing_kwh=printing_kwh,
+        printing_cost=_times(printing_kwh, mean),
         price=_price(print_cost, study, stated),
         co2_g=_co2_g(printed, costs.co2_g_per_kwh),
         starts=None if printed is None else _starts(printed, steps, midnights),
@@ -137,6 +142,15 @@ def _machine(
 
 def _price(print_cost: Measured | None, study: Study, stated: MachineCosts) -> Price:
     return price_of(None if print_cost is None else print_cost.value, study.costs, stated)
+
+
+def _printing_kwh(printed: LongPrint | None, stated: MachineCosts) -> Measured | None:
+    """Energy of a year of prints of that length, one warm-up each."""
+    if printed is None or stated.printing_hours is None:
+        return None
+    prints = stated.count * stated.printing_hours * SECONDS_PER_HOUR / printed.seconds
+    one = _per_kwh(printed.energy)
+    return Measured(one.value * prints, None if one.u95 is None else one.u95 * prints)
 
 
 def _co2_g(printed: LongPrint | None, factor: float | None) -> float | None:

@@ -28,7 +28,7 @@ from core.formatting import NumberLocale
 from core.found.costs import SAVED, explain_cost
 from core.progress import Progress
 from core.quantities import PRINT_KWH, STANDBY_KWH
-from core.results.cost_answer import ESTIMATE, HOT, MAINS, conditions, headline, limit_words
+from core.results.cost_answer import ESTIMATE, HOT, MAINS, conditions, headline, limit_words, saving_sentence
 from core.results.cost_tables import hours_table, print_note, print_table
 from core.results.cost_values import StandbyCost
 from core.results.costs import forget, standby_cost
@@ -47,6 +47,7 @@ from gui.widgets.found_panel import FoundPanel
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.price_file import PriceFile
 from gui.widgets.table_card import TableCard
+from gui.widgets.titled_card import column_of, muted_words, tell, titled_card
 
 #: key of the job
 COST = "standby and cost"
@@ -115,7 +116,8 @@ class StandbyCostPage(Page):
     # building
 
     def _lay_out(self) -> None:
-        self._limits, self._cautions, self._print_words, self._start_words = (_words() for _ in range(4))
+        self._limits, self._cautions, self._saving_words = muted_words(), muted_words(), muted_words()
+        self._print_words, self._start_words = muted_words(), muted_words()
         hot = QLabel(HOT)
         hot.setObjectName("hot_caution")
         hot.setProperty("role", "caution")
@@ -127,13 +129,13 @@ class StandbyCostPage(Page):
         bar.addWidget(label)
         bar.addWidget(self.week_machine)
         bar.addStretch(1)
-        self._standby_card = _card("Doing nothing", self.standby, self._limits)
-        self._saving_card = _card("Switching off", hot, self.saving, self._cautions)
-        self._calendar_card = _card("Hours in each operating state", bar, self.calendar)
-        self._print_card = _card("A print", self._print_words, self.prints)
-        self._starts_card = _card("When to start", self._start_words, self.starts)
-        upper = _column(self._standby_card, self._saving_card, self._calendar_card)
-        lower = _column(self.hours, self._print_card, self.parts, self._starts_card)
+        self._standby_card = titled_card("Doing nothing", self.standby, self._limits)
+        self._saving_card = titled_card("Switching off", hot, self._saving_words, self.saving, self._cautions)
+        self._calendar_card = titled_card("Hours in each operating state", bar, self.calendar)
+        self._print_card = titled_card("A print", self._print_words, self.prints)
+        self._starts_card = titled_card("When to start", self._start_words, self.starts)
+        upper = column_of(self._standby_card, self._saving_card, self._calendar_card)
+        lower = column_of(self.hours, self._print_card, self.parts, self._starts_card)
         side = QVBoxLayout()
         self._form_card = QFrame()
         self._form_card.setObjectName("card")
@@ -264,6 +266,7 @@ class StandbyCostPage(Page):
         saving = saving_figure(spoken, study, locale)
         self.saving.show_figure(saving, _no_runs)
         self._saving_card.setVisible(saving is not None)
+        tell(self._saving_words, saving_sentence(result, locale))
         self.prints.show_figure(print_figure(spoken, study, locale), _no_runs)
         self._print_words.setText(print_sentence(result, locale))
         has_prints = any(m.printed is not None for m in result.machines)
@@ -372,36 +375,3 @@ def _chart(name: str, accessible_name: str) -> ChartView:
     view = ChartView(name)
     view.setAccessibleName(accessible_name)
     return view
-
-
-def _words() -> QLabel:
-    label = QLabel()
-    label.setProperty("role", "muted")
-    label.setWordWrap(True)
-    return label
-
-
-def _column(*cards: QWidget) -> QVBoxLayout:
-    column = QVBoxLayout()
-    column.setSpacing(S12)
-    for card in cards:
-        column.addWidget(card)
-    column.addStretch(1)
-    return column
-
-
-def _card(title: str, *parts: QWidget | QHBoxLayout) -> QFrame:
-    card = QFrame()
-    card.setObjectName("card")
-    layout = QVBoxLayout(card)
-    layout.setContentsMargins(S12, S8, S12, S8)
-    layout.setSpacing(S4)
-    heading = QLabel(title)
-    heading.setProperty("role", "heading")
-    layout.addWidget(heading)
-    for part in parts:
-        if isinstance(part, QHBoxLayout):
-            layout.addLayout(part)
-        else:
-            layout.addWidget(part, 1 if isinstance(part, ChartView) else 0)
-    return card

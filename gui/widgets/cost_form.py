@@ -43,6 +43,7 @@ _PRINT = (
 )
 _MACHINE = (
     ("count", "How man&y", "Machines of this kind", "", (1.0, 100_000.0)),
+    ("printing_hours", "Printing a year", "Hours a year that one of them prints", "h", (0.0, 8784.0)),
     ("idle_hours", "&Idle a year", "Hours a year switched on and doing nothing", "h", (0.0, 8784.0)),
     ("price", "Purchase price", "Purchase price of the machine", "", (0.0, _MOST)),
     ("life_hours", "Its life", "Hours of printing over which the price is spread", "h", (1.0, _MOST)),
@@ -144,7 +145,7 @@ class CostForm(QWidget):
         now = str(self.machine.currentData())
         stated = self._study.costs.of(now)
         for name, *_ in _MACHINE:
-            behind = "all year" if name == "idle_hours" else "not stated"
+            behind = "all the rest" if name == "idle_hours" else "not stated"
             self._show(name, getattr(stated, name), behind, is_other or now != before)
 
     def _show(self, name: str, value: float | None, behind: str, is_other: bool) -> None:

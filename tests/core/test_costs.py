@@ -7,10 +7,20 @@ import numpy as np
 import pytest
 
 from core import edits
-from core.costs import PriceBand, PriceList
+from core.costs import PriceBand, PricedBy, PriceList
+from core.figures.standby_cost import (
+    calendar_figure,
+    print_figure,
+    print_sentence,
+    saving_figure,
+    standby_figure,
+    starts_figure,
+)
+from core.found.costs import SAVED, explain_cost
 from core.integral import by_power_wh
 from core.results.compare import compare
-from core.results.cost_answer import NOTHING, limit_words
+from core.results.cost_answer import NOTHING, limit_words, saving_sentence
+from core.results.cost_tables import hours_table, print_note, print_table
 from core.results.cost_values import MachineCost, StandbyCost
 from core.results.costs import forget, standby_cost
 from core.study import Study
@@ -214,3 +224,91 @@ def test_reference_lines_judge_nothing(two: Bench) -> None:
 
 def test_it_is_all_let_go() -> None:
     forget()
+
+
+def test_hours_of_printing_leave_less_to_stand_idle(two: Bench) -> None:
+    study, traces = two
+    for machine in study.machines:
+        study = edits.set_machine_cost(study, machine.id, "printing_hours", 1000).study
+    result = answer((study, traces))
+    assert result.headline.startswith("Left on all year between prints")
+    for each in result.machines:
+        assert each.idle_hours == 7760
+        assert each.printed is not None
+        assert each.printing_kwh is not None
+        assert each.printing_cost is not None
+        # a hundred prints of ten hours
+        assert each.printing_kwh.value == pytest.approx(each.printed.energy.value / 10)
+        assert each.printing_cost.value == pytest.approx(each.printing_kwh.value * 0.30)
+
+
+def test_what_switching_off_saves_is_told_in_kilowatt_hours_and_money(two: Bench) -> None:
+    result = answer(two)
+    alder = of(result, "Alder")
+    share = alder.rests.share_after(30)
+    assert share is not None
+    assert alder.year_kwh is not None
+    words = saving_sentence(result)
+    assert f"Alder {share * alder.year_kwh.value:.0f} of {alder.year_kwh.value:.0f} kWh" in words
+    assert "€" in words
+    assert saving_sentence(answer((edits.set_cost(two[0], "off_after_min", 700).study, two[1]))) == ""
+
+
+def test_tables_have_a_row_a_machine_and_no_column_for_what_nobody_stated(two: Bench) -> None:
+    study, traces = two
+    result = answer(two)
+    hours = hours_table(result)
+    assert [row[0] for row in hours.rows] == ["Alder", "Birch"]
+    assert "off" not in [column.key for column in hours.columns]
+    assert "5.0" in str(hours.rows[0])
+    keys = [column.key for column in print_table(result).columns]
+    assert keys == ["machine", "warm_up_wh", "processing_w", "print_kwh", "electricity"]
+    study = edits.set_cost(study, "failed_percent", 10).study
+    study = edits.set_cost(study, "co2_g_per_kwh", 400).study
+    study = edits.set_machine_cost(study, study.machines[0].id, "printing_hours", 100).study
+    more = answer((study, traces))
+    keys = [column.key for column in print_table(more).columns]
+    assert keys[4:] == ["electricity", "failed", "price", "printing_kwh", "printing_cost", "print_co2"]
+    assert "its source was not named" in print_note(more)
+    named = answer((edits.set_co2_source(study, "the supplier's label of 2025").study, traces))
+    assert "the supplier's label of 2025" in print_note(named)
+
+
+@pytest.mark.parametrize("way", ["single", "bands"])
+def test_every_number_of_the_page_says_how_it_was_found(two: Bench, way: PricedBy) -> None:
+    study, traces = two
+    study = edits.set_bands(study, (PriceBand("early", 0.10, 0, 370),)).study
+    study = edits.set_priced_by(study, way).study
+    study = edits.set_cost(study, "material_g", 100).study
+    study = edits.set_cost(study, "material_per_kg", 20).study
+    result = answer((study, traces))
+    for figure in (standby_figure(result, study), print_figure(result, study)):
+        for measure in figure.measures:
+            told = explain_cost(result, study, result.machines[0].machine_id, measure.key)
+            assert told is not None
+            assert told.value_text != "not known"
+            assert told.method
+    saved = explain_cost(result, study, result.machines[0].machine_id, SAVED)
+    assert saved is not None
+    assert any("cooling fan" in caution for caution in saved.cautions)
+    assert explain_cost(result, study, "nobody", SAVED) is None
+
+
+def test_figures_hold_the_numbers_of_the_result(two: Bench) -> None:
+    study, _ = two
+    result = answer(two)
+    standby = standby_figure(result, study)
+    power = standby.measures[0]
+    assert [cell.mark.value for cell in power.cells if cell.mark] == [
+        m.standby.power_w for m in result.machines if m.standby
+    ]
+    assert [line.value for line in power.lines] == [0.5, 0.5, 0.8, 2.0]
+    saving = saving_figure(result, study)
+    assert saving is not None
+    assert [trend.name for trend in saving.trends[1:]] == ["Alder", "Birch"]
+    weeks = calendar_figure(result, study)
+    assert weeks is not None
+    assert [(row.name, row.week) for row in weeks.rows] == [("Alder", "2 Mar"), ("Birch", "2 Mar")]
+    assert starts_figure(result, study) is None
+    assert calendar_figure(result, study, "nobody") is None
+    assert "A print of 10 h takes" in print_sentence(result)
