@@ -4,6 +4,7 @@ from typing import Final
 
 from core import edits
 from core.bed_supply import Supply
+from core.costs import PriceBand
 from core.study import Study
 
 STUDY_ID: Final = "demo"
@@ -23,12 +24,30 @@ BEDS: Final[dict[str, tuple[float, Supply]]] = {
     "Rowan": (1.2, "low voltage"),
 }
 
+#: an invented tariff: a price of the day and one of the night
+CURRENCY: Final = "€"
+PRICE_PER_KWH: Final = 0.34
+NIGHT: Final = PriceBand("night", 0.24, 22 * 60, 6 * 60)
+#: what is stated of the print that is priced, by the fields of the costs
+PRINT: Final = {"print_hours": 10.0, "material_g": 160.0, "material_per_kg": 21.0, "failed_percent": 4.0}
+
 
 def demo_study(study_id: str = STUDY_ID) -> Study:
     """An empty study with the demo's name, part and bed temperature, marked as invented."""
     study = edits.new_study(study_id, name="Hose clip study", invented=True).study
     study = edits.rename_part(study, PART).study
-    return edits.set_bed_c(study, BED_C).study
+    return with_prices(edits.set_bed_c(study, BED_C).study)
+
+
+def with_prices(study: Study) -> Study:
+    """The demo study with a tariff and a print to price, all of it invented."""
+    study = edits.set_currency(study, CURRENCY).study
+    study = edits.set_price(study, PRICE_PER_KWH).study
+    study = edits.set_bands(study, (NIGHT,)).study
+    study = edits.set_priced_by(study, "bands").study
+    for name, value in PRINT.items():
+        study = edits.set_cost(study, name, value).study
+    return study
 
 
 def with_stated_meters(study: Study) -> Study:
