@@ -327,7 +327,9 @@ class Session(QObject):
             self.reading_on.take_in(path, grown)
         before, new, edit = len(self.study.logs), found.new, found.edit
         self.reading_on.remember(new.places)
-        self.tell(*new.problems)
+        again = (log.sources[0] for log, _ in new.logs if edits.is_imported(self.study, log.sources))
+        known = (Problem("session.known", Severity.NOTE, source.file_name) for source in again)
+        self.tell(*new.problems, *known)
         if basis.study is not self.study:  # edited meanwhile
             edit = evolve(basis, study=self.study, activities=self.activities, traces=self.traces).adding(new)
         if edit is not None:

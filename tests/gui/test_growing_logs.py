@@ -67,7 +67,7 @@ def test_a_log_that_grows_is_read_on_and_edits_stay(user: Driver, tmp_path: Path
     assert len(user.study.logs) == 1
     assert (user.lane().view.start_s, user.lane().view.end_s) == seen
     assert _codes(user) == ["session.grown"]
-    assert user.text("problem_summary").startswith("1 remark: alder.csv: the file has grown")
+    assert user.text("problem_summary").startswith("1 remark: alder.csv: The file has grown")
     user.session.undo()
     user.settle()
     assert len(_made(user)) == 2
@@ -151,7 +151,7 @@ def test_one_row_more_is_said_as_one(user: Driver, tmp_path: Path):
     with log.open("a", encoding="utf-8") as file:
         file.write("2026-03-02T12:00:00Z,4.0\n")
     user.wait_until(lambda: bool(_codes(user)))
-    assert user.text("problem_summary").endswith("read on from where it ended, 1 more row")
+    assert user.text("problem_summary").endswith("read on from where it ended, 1 more row.")
 
 
 def test_a_log_that_cannot_be_read_on_keeps_no_other_log_away(user: Driver, tmp_path: Path):

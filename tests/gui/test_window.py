@@ -64,6 +64,9 @@ def test_dropping_the_same_log_twice_changes_nothing(user: Driver, tmp_path: Pat
     before = user.study
     user.drop(log)
     assert user.study == before
+    assert user.text("problem_summary") == (
+        "1 remark: alder.csv: This log is in the study already, so it was not added again."
+    )
 
 
 def test_import_is_undone_and_done_again_with_its_label(user: Driver, tmp_path: Path):
