@@ -2,9 +2,13 @@
 
 import numpy as np
 import pytest
+from attrs import evolve
 
+from core import edits
 from core.activity import Activity, Stretch, find, second_look
 from core.activity.grouping import agree
+from core.analysis import seen_together
+from core.study import Source
 from core.traces import Trace
 from tests.core.simulated import MachineModel, MeterModel, Task, simulate
 from tests.core.test_activity import DAY
@@ -114,3 +118,18 @@ def test_a_fast_switched_bed_held_in_a_log_of_its_own_is_no_run() -> None:
     *_, apart = second_look([*runs, held], ["one"] * 3 + ["other"])
     assert [s.kind for s in apart.stretches] == ["run"]
     assert "hold test" not in {s.kind for s in second_look([runs[0], held], ["one"] * 2)[1].stretches}
+
+
+def test_the_log_of_a_bed_alone_has_no_say() -> None:
+    runs, bed = found(Task("part", 1800)), found(*[Task("hold", 3000)] * 3, seed=4)
+    logs = [edits.NewLog((Source(n, f"{n}.csv"),), "Alder") for n in ("plug", "bed")]
+    study = edits.import_logs(edits.new_study("s").study, logs).study
+    plug_log, bed_log = study.logs
+    taken = evolve(bed, stretches=tuple(evolve(s, kind="run", why="", part="A") for s in bed.stretches))
+    activities = {plug_log.id: runs, bed_log.id: taken}
+    marked = seen_together(edits.mark_log_of_bed(study, bed_log.id).study, activities)
+    assert [run.kind for run in marked.runs_of(plug_log.id)] == ["run"]
+    assert marked.runs_of(bed_log.id) == ()
+    # taken for a log of the whole machine, its three would be the part
+    unmarked = seen_together(study, activities)
+    assert [run.kind for run in unmarked.runs_of(plug_log.id)] != ["run"]
