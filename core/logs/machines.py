@@ -59,7 +59,7 @@ def sort_out(table: Table, roles: Roles, seconds: F64, decimal: str) -> list[Raw
 
 def _columns(table: Table, roles: Roles, seconds: F64) -> list[Raw]:
     powers = _without_parts([r for r in roles.of("power") if table.numbers(r.position) is not None])
-    powers = _preferred(powers)
+    powers = _without_total(_preferred(powers), table)
     energies = _without_parts([r for r in roles.of("energy") if table.numbers(r.position) is not None])
     energies = [r for r in energies if r.meaning.period not in PAST] or energies
     named = {plain(r.meaning.rest) for r in powers}
@@ -125,7 +125,10 @@ def _preferred(powers: list[Role]) -> list[Role]:
     plain_ones = [r for r in powers if r.meaning.statistic != "extreme"]
     powers = plain_ones or powers
     means = [r for r in powers if r.meaning.statistic == "mean"]
-    if means and len({plain(r.meaning.rest) for r in powers}) < len(powers):
+    here = {plain(r.meaning.rest) for r in powers if not r.meaning.statistic}
+    if here:  # a mean beside the power itself may be one since the start, or of the day
+        powers = [r for r in powers if not r.meaning.statistic or plain(r.meaning.rest) not in here]
+    elif means and len({plain(r.meaning.rest) for r in powers}) < len(powers):
         return means
     seen: set[tuple[str, str]] = set()
     out = []
@@ -137,6 +140,7 @@ def _preferred(powers: list[Role]) -> list[Role]:
     return sorted(out, key=lambda r: r.position)
 
 
+_TOTAL = re.compile(r"\b(?:total|sum|summe|gesamt|somme|suma|totale|totaal|all)\b|合計")
 _PHASE = re.compile(r"\b(?:l[123]|(?:phase|ph) ?[abc123])\b")
 
 
@@ -144,6 +148,23 @@ def _without_parts(columns: list[Role]) -> list[Role]:
     """Without the phases of one supply where their total stands beside them."""
     whole = [r for r in columns if not _PHASE.search(plain(r.name))]
     return whole if whole and len(columns) - len(whole) > 1 else columns
+
+
+def _without_total(powers: list[Role], table: Table) -> list[Role]:
+    """Without a column that is the sum of all the others: no machine of its own."""
+    if len(powers) < 3:
+        return powers
+    values = {r.position: table.numbers(r.position) for r in powers}
+    for total in powers:
+        if not _TOTAL.search(plain(total.name)):
+            continue
+        parts = [v for p, v in values.items() if p != total.position and v is not None]
+        whole = values[total.position]
+        if whole is not None and len(parts) == len(powers) - 1:
+            apart = np.abs(np.sum(parts, axis=0) - whole)
+            if float(np.mean(apart <= 0.02 * np.abs(whole) + 0.5)) > 0.9:
+                return [r for r in powers if r is not total]
+    return powers
 
 
 def _best_counter(energies: list[Role]) -> Role | None:

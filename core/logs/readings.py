@@ -93,8 +93,9 @@ def machines_of(
                 refused, tuple(dict.fromkeys(reasons)), tuple(extra), choices, read.first_rows,
             )
         )  # fmt: skip
-    if not out and refused and not np.isfinite(clocked.seconds).any():
-        problems = [no_time_usable(refused, name)]
+    untimed = None if np.isfinite(clocked.seconds).any() else no_time_usable(refused, name)
+    if not out and untimed is not None:
+        problems = [untimed]
     elif not out and not problems:
         problems.append(no_load(read.table.names, name))
     if not out and shared:

@@ -67,9 +67,11 @@ def refused_rows(
     return tuple(sorted(out, key=lambda r: r.row)[:REFUSED_KEPT]), count
 
 
-def no_time_usable(refused: tuple[Refused, ...], name: str) -> Problem:
-    """Why a log has no row at all with a time, told by its first row."""
-    first = next(r for r in refused if r.why.code.startswith("row.time"))
+def no_time_usable(refused: tuple[Refused, ...], name: str) -> Problem | None:
+    """Why a log has no row at all with a time, told by its first row; None when no time was refused."""
+    first = next((r for r in refused if r.why.code.startswith("row.time")), None)
+    if first is None:
+        return None
     code = "log.times_outside" if first.why.code == "row.time_outside" else "log.times_unreadable"
     return Problem(code, Severity.ERROR, name, first.row, dict(first.why.facts))
 

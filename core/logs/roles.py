@@ -175,13 +175,23 @@ def _time(
 
     named = [r for r in roles if r.quantity in TIMES and r.kind in ("stamp", "number")]
     unnamed = [r for r in roles if r.quantity in ("", "other") and r.kind == "stamp"]
-    dates = [r for r in (*named, *unnamed) if share(r.position, _DATE_ONLY) > 0.8]
-    clocks = [r for r in (*named, *unnamed) if share(r.position, _CLOCK_ONLY) > 0.8 and r.kind == "stamp"]
+    # 23.06.25 and 09.36.00 look alike: the heading tells them apart, or else the order
+    dates = [
+        r for r in (*named, *unnamed) if r.quantity != "clock time" and share(r.position, _DATE_ONLY) > 0.8
+    ]
+    clocks = [
+        r
+        for r in (*named, *unnamed)
+        if r.kind == "stamp" and r.quantity != "date" and share(r.position, _CLOCK_ONLY) > 0.8
+    ]
+    if len(clocks) > 1 and clocks[0] in dates:
+        clocks = clocks[1:]
+    dates = [r for r in dates if r not in clocks] or dates
     both = [r for r in (*named, *unnamed) if r.kind == "stamp" and r not in dates and r not in clocks]
     if both:
         reasons.append(("time", f"'{both[0].name}' holds date and time"))
         return (both[0].position,)
-    if dates and clocks and dates[0].quantity != "elapsed":
+    if dates and clocks and dates[0] is not clocks[0] and dates[0].quantity != "elapsed":
         reasons.append(("time", f"date in '{dates[0].name}', clock time in '{clocks[0].name}'"))
         return dates[0].position, clocks[0].position
     for r in named:
@@ -220,6 +230,8 @@ def _long(
         values = values or [r for r in roles if r.kind == "number" and r.quantity in ("", "power", "energy")]
         if role.quantity == "device" and any(r.quantity == "power" and r.kind == "number" for r in roles):
             continue
+        # the value of a quantity stands after its name
+        values.sort(key=lambda r: (r.position < role.position, abs(r.position - role.position)))
         if values:
             found = ", ".join(sorted(t for t in told if t))
             reasons.append(("layout", f"long: '{role.name}' says what each row holds ({found})"))
@@ -248,6 +260,24 @@ def _device(
     return None
 
 
+def _finite(cells: Sequence[str], decimal: str) -> list[float]:
+    return [v for v, _, verdict in (numbers.parse(c, decimal) for c in cells) if verdict == numbers.FINE]
+
+
+def _is_current(values: list[float], all_values: list[list[float]]) -> bool:
+    """Whether a column is the current of another that is a power: what there is a mains voltage between."""
+    return any(
+        len(other) == len(values) > 1
+        and min(values) >= 0.0
+        and sum(40.0 <= p <= 270.0 * i + 1.0 for p, i in zip(other, values, strict=True) if i > 0.05)
+        > 0.8 * max(1, sum(i > 0.05 for i in values))
+        and sum(values) > 0
+        and 40.0 <= sum(other) / sum(values) <= 260.0
+        for other in all_values
+        if other is not values
+    )
+
+
 def _by_values(
     roles: list[Role],
     sample: Sequence[Sequence[str]],
@@ -264,10 +294,9 @@ def _by_values(
         for r in roles
         if r.kind == "number" and r.position not in time and r.quantity in ("", "value", "row number")
     ]
-    for role in loose:
-        values = [
-            v for v, _, verdict in (numbers.parse(c, decimal) for c in sample[role.position]) if verdict == 0
-        ]
+    read = {r.position: _finite(sample[r.position], decimal) for r in loose}
+    for role in sorted(loose, key=lambda r: _is_current(read[r.position], list(read.values()))):
+        values = read[role.position]
         if len(values) < 2:
             continue
         low, high = min(values), max(values)

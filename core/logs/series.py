@@ -72,6 +72,7 @@ def make(
     if usable.sum() < 2:
         return _too_few(int(usable.sum()), missing, file)
     keep = slice(None) if usable.all() else usable
+    carried = _carried(raw.counter, usable, missing)
     progress(0.1, _DOING)
     order = put_in_order(raw.seconds[keep], source[keep], clocked.kind, clocked.tick_s, file)
     if order.seconds.size < 2:
@@ -86,7 +87,7 @@ def make(
 
     first_s = float(order.seconds[0])
     time_s = np.subtract(order.seconds, first_s, out=_room(order.seconds, raw))
-    power, total, product = sorted_(raw.power), sorted_(raw.counter), sorted_(raw.volt_ampere)
+    power, total, product = sorted_(raw.power), sorted_(carried), sorted_(raw.volt_ampere)
     if total is not None and _largest(total) > _ABSURD:
         total = np.where(np.abs(total) <= _ABSURD, total, np.nan)
     progress(0.3, _DOING)
@@ -153,6 +154,17 @@ def _usable(seconds: F64, source: F64) -> tuple[NDArray[np.bool_], int]:
     if _largest(source) > _ABSURD:
         usable &= np.abs(source) <= _ABSURD
     return usable, int(timed.sum() - usable.sum())
+
+
+def _carried(counter: F64 | None, usable: NDArray[np.bool_], missing: int) -> F64 | None:
+    """A counter that stands on other rows than the power, carried on to the rows of the power."""
+    if counter is None or not missing:
+        return counter
+    known = np.isfinite(counter)
+    if 2 * int((known & usable).sum()) >= int(known.sum()):
+        return counter
+    last = np.maximum.accumulate(np.where(known, np.arange(counter.size), -1))
+    return np.where(last >= 0, counter[last], np.nan)
 
 
 def _too_few(count: int, missing: int, file: str) -> Made:

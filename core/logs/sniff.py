@@ -42,7 +42,8 @@ _BETWEEN = r"(?:,?\s\(?[^\W\d_]{1,10}\.?\)?,?(?=\s))?"
 _STAMP = re.compile(
     rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:T|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
     r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?=\d|T\d)(?:\d+D)?(?:T[\dHMS.,]+)?$"
-    r"|^\d+(?: days?,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
+    r"|^\d+(?: days?,?\s|d,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
+    r"|^(?:\d+\s?d\s)?\d+\s?h\s\d{1,2}\s?m(?:in)?(?:\s\d{1,2}\s?s)?$"
 )
 #: what a second line of headings may say besides a unit
 _AGGREGATES = frozenset({"last", "first", "smp", "sum", "count", "instantaneous", "letzter", "dernier"})
@@ -86,7 +87,7 @@ class Form:
 
 def cell_kind(cell: str) -> str:
     """``"number"``, ``"stamp"``, ``"empty"`` or ``"text"``."""
-    text = cell.strip().strip('"').strip()
+    text = cell.strip().strip("\"'[]").strip()
     if text.casefold() in MISSING:
         return "empty"
     if _NUMBER.match(text):

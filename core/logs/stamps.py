@@ -43,6 +43,7 @@ _TOKEN = re.compile(r"0+|[^\W\d_]+|[^\w]+|_")
 _DURATION = re.compile(r"^P(?:(0+)D)?(?:T(?:(0+)H)?(?:(0+)M)?(?:(0+)(?:[.,](0+))?S)?)?$")
 _OFFSET = re.compile(r"\s?([+\-−])(00):?(00)?$")
 _CLOCK = re.compile(r"(0{1,6})\s?[:時h]\s?(00)(?:\s?[:分m]\s?(00)(?:[.,](0{1,9}))?)?\s?[秒s]?")
+_LETTERED = re.compile(r"^(?:(0+)\s?d\s)?(0+)\s?h\s(00?)\s?m(?:in)?(?:\s(00?)\s?s)?$")
 _DOTTED = re.compile(r"(?<=[\sT_])(00?)\.(00)(?:\.(00))?$|(?<=[\sT_])(00?)-(00)-(00)$")
 
 Span = tuple[int, int]
@@ -146,6 +147,10 @@ def understand(skeleton: str) -> Shape | None:
     if duration and len(text) > 2:
         hour, minute, second, fraction = (span(duration, g) for g in (2, 3, 4, 5))
         return Shape((), 0, hour, minute, second, fraction, span(duration, 1), is_duration=True)
+    lettered = _LETTERED.match(text)
+    if lettered:
+        hour, minute, second = (span(lettered, g) for g in (2, 3, 4))
+        return Shape((), 0, hour, minute, second, None, span(lettered, 1), is_duration=True)
     clock = _CLOCK.search(text)
     offset = None
     if clock is None:

@@ -259,6 +259,8 @@ _BRACKET = re.compile(r"[\[(<{]\s*([^\[\](){}<>]{1,12}?)\s*[\])>}]")
 _SLASH = re.compile(r"/\s*(°?[A-Za-zµ·.]{1,5})\s*$")
 _IN = re.compile(r"\bin\s+(°?[A-Za-zµ·.]{1,8})\s*$")
 _CAMEL = re.compile(r"(?<=[a-z][a-z])([kK]?[Ww]h|[kKm]?W)\s*$")
+#: a unit before the rest of a heading, as in "kWh today"
+_FIRST = re.compile(r"^(k?Wh?)\s+(?=\S)")
 _TAIL = re.compile(r"(?:^|[\s_.,:\-])(°?[A-Za-zµ·]{1,12}|℃|%)\s*$")
 
 
@@ -272,7 +274,7 @@ def unit_of(text: str) -> tuple[str, str]:
 
 def _split_unit(heading: str) -> tuple[str, str, str]:
     """Heading without its unit, quantity by unit, unit."""
-    for pattern in (_BRACKET, _SLASH, _IN, _CAMEL, _TAIL):
+    for pattern in (_BRACKET, _SLASH, _IN, _CAMEL, _TAIL, _FIRST):
         for match in pattern.finditer(heading):
             quantity, unit = unit_of(match.group(1))
             if not unit or (pattern is _TAIL and unit in {"d"}):

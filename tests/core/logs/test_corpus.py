@@ -8,6 +8,7 @@ from tests.core.logs import (
     shapes_from_life,
     shapes_of_clocks,
     shapes_of_columns,
+    shapes_of_columns_apart,
     shapes_of_files,
     shapes_of_text,
 )
@@ -19,6 +20,7 @@ CASES = [
     *shapes_of_columns.cases(),
     *shapes_of_files.cases(),
     *shapes_from_life.cases(),
+    *shapes_of_columns_apart.cases(),
 ]
 
 
