@@ -39,6 +39,7 @@ from gui.images import clipboard_data, render
 from gui.look import S4, S8, S12, S16, current
 from gui.pages.compare import screen_locale
 from gui.pages.page import Page, SentenceTop
+from gui.picture_drag import PictureDrag
 from gui.session import Session
 from gui.widgets.choice import Choice
 from gui.widgets.cost_form import CostForm, Maker
@@ -95,6 +96,7 @@ class StandbyCostPage(Page):
         self.found = FoundPanel()
         self.message = QLabel()
         self.pictures = PictureMenu(self._charts(), self)
+        self.drag = PictureDrag(self.pictures, self)
         self._lay_out()
         self._connect()
         self._show_nothing(*_EMPTY)
@@ -200,6 +202,7 @@ class StandbyCostPage(Page):
         for view in self._charts().values():
             view.asked.connect(self._on_asked)
             view.copying.connect(self._on_copy)
+            view.pulled.connect(self._drag_out)
             view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
             view.customContextMenuRequested.connect(self._on_context_menu)
         self._copy.clicked.connect(self._on_copy)
@@ -347,6 +350,11 @@ class StandbyCostPage(Page):
 
     def _on_context_menu(self) -> None:
         self.pictures.menu.popup(QCursor.pos())
+
+    def _drag_out(self) -> None:
+        view = self.sender()
+        if isinstance(view, ChartView):
+            self.drag.start(view)
 
     def _on_copy(self) -> None:
         """Copy the chart that asked, or else the first one."""

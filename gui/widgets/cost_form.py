@@ -1,7 +1,7 @@
 """What the user states about cost: price of electricity, switching off, the print, and each machine."""
 
 from collections.abc import Callable
-from functools import partial
+from functools import cache, partial
 from zoneinfo import available_timezones
 
 from PySide6.QtCore import QLocale, Qt, QTimeZone, Signal
@@ -130,10 +130,18 @@ class CostForm(QWidget):
         self._price.setRowVisible(self.lists, way == "list")
         self._price.setRowVisible(self.read, way == "list" or bool(self._study.price_lists))
         self._price.setRowVisible(self.zone, way != "single")
+        if way != "single" and self.zone.completer() is None:
+            self._offer_zones()
         label = self._price.labelForField(self._fields["price_per_kwh"])
         if isinstance(label, QLabel):
             label.setText("Other &times" if way == "bands" else "&Price a kWh")
         self._price.setRowVisible(self._fields["price_per_kwh"], way != "list")
+
+    def _offer_zones(self) -> None:
+        completer = QCompleter(_zones(), self.zone)
+        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        self.zone.setCompleter(completer)
 
     def _show_machine(self, is_other: bool) -> None:
         assert self._study is not None
@@ -217,7 +225,7 @@ class CostForm(QWidget):
         text = self.zone.text().strip()
         if self._study is None or text == (self._study.costs.tariff.zone or ""):
             self._refuse("")
-        elif text and text not in available_timezones():
+        elif text and text not in _zones():
             self._refuse(f"There is no time zone “{text}”: write one such as Europe/Berlin.")
         else:
             self._refuse("")
@@ -242,10 +250,6 @@ class CostForm(QWidget):
     # building
 
     def _lay_out(self) -> None:
-        completer = QCompleter(sorted(available_timezones()), self.zone)
-        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-        completer.setFilterMode(Qt.MatchFlag.MatchContains)
-        self.zone.setCompleter(completer)
         self._price = _form()
         self._price.addRow("&Currency", self.currency)
         self._price.addRow("Pri&ced", self.way)
@@ -293,13 +297,19 @@ class CostForm(QWidget):
         form.addRow(f"{label} [{unit}]" if unit else label, field)
 
 
+@cache
+def _zones() -> tuple[str, ...]:
+    """Names of all time zones; finding them takes a walk through many files."""
+    return tuple(sorted(available_timezones()))
+
+
 def _priced_by(way: PricedBy, study: Study) -> Edit:
     """Price in another way; the first time a price changes over the day, by the clock of this place."""
     edit = edits.set_priced_by(study, way)
     if way == "single" or study.costs.tariff.zone is not None:
         return edit
     here = bytes(QTimeZone.systemTimeZoneId().data()).decode()
-    if here not in available_timezones():
+    if here not in _zones():
         return edit
     return Edit(edits.set_price_zone(edit.study, here).study, edit.label)
 
