@@ -20,7 +20,10 @@ _RULE = (
     "which no window stands out and the halves of the rest have one mean. What is not the bed is taken off."
 )
 _HOW = {
-    "held": "The temperature asked for was held: its watts are taken as they are.",
+    "held": (
+        "The temperature asked for was held to half a kelvin: its watts are taken, brought there by a hot "
+        "plate's law."
+    ),
     "fit": "A weighted line through the held temperatures tells the watts at the temperature asked for.",
     "scaled": (
         "The temperature asked for was not held: the nearest known watts are scaled by a hot plate's law."

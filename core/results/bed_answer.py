@@ -161,7 +161,7 @@ def money_text(amount: Measured, locale: NumberLocale = POINT, currency: str = "
     text = number(shown.value, shown.decimals, locale)
     if shown.u95 is not None:
         text += f" {PLUS_MINUS} {number(shown.u95, shown.decimals, locale)}"
-    return f"{text} {currency}".rstrip()
+    return f"{text}\N{NO-BREAK SPACE}{currency}" if currency else text
 
 
 def settled_text(held: Held) -> str:

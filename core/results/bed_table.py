@@ -48,7 +48,6 @@ _SAVINGS = (
     Column("saved_wh", "Saved [Wh]"),
     Column("saved_percent", "Of the bed [%]"),
 )
-_MONEY = Column("saved_money", "Saved")
 
 
 def rows_of(beds: Beds) -> tuple[tuple[MachineBed, Held], ...]:
@@ -144,15 +143,11 @@ def savings_table(
     savings: Savings, locale: NumberLocale = POINT, price_per_kwh: float | None = None, currency: str = ""
 ) -> Table:
     """What every machine would save, and the sum of one print on each."""
-    is_priced = price_per_kwh is not None
-    columns: Sequence[Column] = (*_SAVINGS, *((_MONEY,) if is_priced else ()))
+    money_column = Column("saved_money", f"Saved [{currency or 'money'}]")
+    columns: Sequence[Column] = (*_SAVINGS, *((money_column,) if price_per_kwh is not None else ()))
     rows: list[tuple[Cell, ...]] = []
     for saving in savings.machines:
-        money = (
-            (money_text(saving.saved_price(price_per_kwh), locale, currency),)
-            if price_per_kwh is not None
-            else ()
-        )
+        money = (money_text(saving.saved_price(price_per_kwh), locale),) if price_per_kwh is not None else ()
         rows.append(
             (
                 saving.name,
@@ -162,17 +157,13 @@ def savings_table(
             )
         )
     if len(rows) > 1 and savings.total_wh is not None:
-        total = (
-            (_total_money(savings.total_wh, price_per_kwh, locale, currency),)
-            if price_per_kwh is not None
-            else ()
-        )
+        total = (_total_money(savings.total_wh, price_per_kwh, locale),) if price_per_kwh is not None else ()
         rows.append(("One print on each", _value(savings.total_wh, SAVED_WH, locale), UNKNOWN, *total))
     title = f"Saved in a print of {duration(savings.plan.print_s)}"
     return Table(title, tuple(columns), tuple(rows))
 
 
-def _total_money(total_wh: Measured, price_per_kwh: float, locale: NumberLocale, currency: str) -> str:
+def _total_money(total_wh: Measured, price_per_kwh: float, locale: NumberLocale) -> str:
     per_wh = price_per_kwh / WH_PER_KWH
     amount = Measured(total_wh.value * per_wh, (total_wh.u95 or 0.0) * per_wh)
-    return money_text(amount, locale, currency)
+    return money_text(amount, locale)

@@ -202,10 +202,10 @@ def test_a_print_shorter_than_its_first_layers(bench: Bench, tmp_path: Path) -> 
 
 def test_money_when_the_price_is_told(bench: Bench, tmp_path: Path) -> None:
     bench.fill(tmp_path)
-    assert "Saved" not in [c[0] for c in bench.page.cooler.table.model.rows]
+    assert len(bench.page.cooler.table.model.rows[0]) == 3
     bench.enter("cooler_price", "0.40")
     assert bench.study.costs.tariff.price_per_kwh == 0.4
-    assert bench.page.cooler.table.model.rows[0][-1] == "Saved"
+    assert bench.page.cooler.table.model.rows[0][-1] == "Saved [money]"
     assert bench.page.cooler.table.model.rows[-1][0] == "One print on each"
 
 
