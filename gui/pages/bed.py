@@ -8,10 +8,8 @@ from PySide6.QtGui import QCursor, QGuiApplication, QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
-    QHBoxLayout,
     QLabel,
     QMenu,
-    QPushButton,
     QScrollArea,
     QVBoxLayout,
     QWidget,
@@ -21,7 +19,7 @@ from core import edits
 from core.bed_quantities import HELD_W
 from core.bed_supply import SUPPLIES
 from core.edits import Edit
-from core.figures.bed import beds_figure, lines_told, watts_figure
+from core.figures.bed import beds_figure
 from core.found.held_bed import held_bed
 from core.progress import Progress
 from core.results.bed_answer import conditions, headline, supply_sentence
@@ -34,25 +32,24 @@ from core.results.values import Comparison
 from core.study import CoolerPlan, Study
 from gui.charts.view import ChartView
 from gui.images import clipboard_data, render
-from gui.look import S4, S8, S12, S16, current
+from gui.look import S4, S12, S16, current
 from gui.pages.compare import screen_locale
 from gui.pages.page import Page, SentenceTop
 from gui.session import Session
+from gui.widgets.bed_bar import BedBar
 from gui.widgets.bed_properties import BedProperties
-from gui.widgets.choice import Choice
 from gui.widgets.cooler_card import CoolerCard
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.hold_temperatures import HoldTemperatures
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.table_card import TableCard
+from gui.widgets.watts_card import WattsCard
 
 #: key of the job
 BEDS = "beds"
 #: from this width on what is known of the beds stands beside the chart of watts, in text heights
 _BESIDE = 88.0
-#: lines of so many machines are told in words, the chosen one's first
-_MOST_LINES = 4
 
 
 @frozen(eq=False)
@@ -80,15 +77,13 @@ class BedPage(Page):
         self._row = -1
         self._asked: tuple[str, str] | None = None
         self.top = SentenceTop()
-        self.machine = Choice("bed_machine", "Machine whose cooler bed, line and floor are shown")
-        self.message = QLabel()
+        self.bar = BedBar()
         self.rows = ChartView("beds")
         self.rows.setAccessibleName("Beds: one row a machine, one column a measure")
         self.supply = QLabel()
         self.cooler = CoolerCard(self._locale)
-        self.watts = ChartView("bed_watts")
-        self.watts.setAccessibleName("Watts of the beds against their difference from the room")
-        self.fits = QLabel()
+        self.watts_card = WattsCard(self._locale)
+        self.watts = self.watts_card.chart
         self.table = TableCard("holds_table", "Held temperatures")
         self.temperatures = HoldTemperatures(self._locale)
         self.properties = BedProperties(self._locale)
@@ -108,18 +103,10 @@ class BedPage(Page):
         content = QVBoxLayout(inner)
         content.setContentsMargins(S16, S4, S16, S12)
         content.setSpacing(S12)
-        self._watts_card = _card(self.watts)
-        self.fits.setObjectName("fit_sentences")
-        self.fits.setProperty("role", "muted")
-        self.fits.setWordWrap(True)
-        self.fits.setContentsMargins(S12, 0, S12, S8)
-        card = self._watts_card.layout()
-        assert card is not None
-        card.addWidget(self.fits)
         self._tested = [_card(self.rows), self.supply, self.cooler, self.table]
         self._pair = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._pair.setSpacing(S12)
-        self._pair.addWidget(self._watts_card, 1)
+        self._pair.addWidget(self.watts_card, 1)
         self._pair.addWidget(self.properties)
         for part in self._tested[:3]:
             content.addWidget(part)
@@ -134,39 +121,14 @@ class BedPage(Page):
         self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._scroll.setWidget(inner)
-        self._bar = self._action_row()
+        self.bar.save.setMenu(self.pictures.menu)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S4)
         layout.addWidget(self.top)
-        layout.addWidget(self._bar)
+        layout.addWidget(self.bar)
         self._frame = FoundFrame(self._scroll, self.found)
         layout.addWidget(self._frame, 1)
-
-    def _action_row(self) -> QWidget:
-        bar = QWidget()
-        row = QHBoxLayout(bar)
-        row.setContentsMargins(S16, 0, S16, 0)
-        row.setSpacing(S8)
-        label = QLabel("&Machine:")
-        label.setBuddy(self.machine)
-        self.message.setObjectName("message")
-        self.message.setProperty("role", "muted")
-        self._how = QPushButton("&How is this found?")
-        self._how.setObjectName("how_found")
-        self._how.setProperty("role", "link")
-        self._save = QPushButton("&Save picture")
-        self._save.setObjectName("save_picture")
-        self._save.setMenu(self.pictures.menu)
-        self._copy = QPushButton("Cop&y")
-        self._copy.setObjectName("copy")
-        self._copy.setToolTip("Copy the picture of the beds and the held temperatures (Ctrl+C on a chart)")
-        for widget in (label, self.machine, self._how):
-            row.addWidget(widget)
-        row.addWidget(self.message, 1)
-        row.addWidget(self._save)
-        row.addWidget(self._copy)
-        return bar
 
     def _connect(self) -> None:
         for view in self._charts():
@@ -177,13 +139,13 @@ class BedPage(Page):
         self.rows.copying.connect(self._copy_rows)
         self.watts.copying.connect(self._copy_watts)
         self.cooler.chart.copying.connect(self._copy_cooler)
-        self._copy.clicked.connect(self._copy_rows)
+        self.bar.copy.clicked.connect(self._copy_rows)
         self.pictures.copying.connect(self._copy_rows)
-        self.pictures.told.connect(self.message.setText)
-        self._how.clicked.connect(self.explain)
+        self.pictures.told.connect(self.bar.message.setText)
+        self.bar.how.clicked.connect(self.explain)
         self.found.closed.connect(self._on_found_closed)
         self.found.run_wanted.connect(self._session.select)
-        self.machine.activated.connect(self._on_machine)
+        self.bar.machine.activated.connect(self._on_machine)
         self.cooler.sliders.moved.connect(self._on_moved)
         self.cooler.sliders.settled.connect(self._on_settled)
         for slider in self.cooler.sliders.all:
@@ -195,7 +157,7 @@ class BedPage(Page):
         self.properties.supply_set.connect(self._on_supply)
         self.properties.emissivity_set.connect(self._on_emissivity)
         for form in (self.cooler, self.temperatures, self.properties):
-            form.refused.connect(self.message.setText)
+            form.refused.connect(self.bar.message.setText)
         self._session.selection_changed.connect(self._on_selection)
         self._session.opened.connect(self._on_opened)
 
@@ -243,7 +205,7 @@ class BedPage(Page):
             self._show_found()
 
     def _show_nothing(self, sentence: str, conditions_text: str) -> None:
-        self._bar.hide()
+        self.bar.hide()
         self._frame.hide()
         self.top.say(sentence, conditions_text)
 
@@ -255,7 +217,7 @@ class BedPage(Page):
             return
         self.top.say(headline(found, self._locale), conditions(found, study, self._locale))
         has_tests = any(m.held for m in found.machines)
-        self._bar.setVisible(has_tests)
+        self.bar.setVisible(has_tests)
         self._frame.show()
         for part in self._tested:
             part.setVisible(has_tests)
@@ -264,7 +226,7 @@ class BedPage(Page):
         if has_tests:
             self._show_tests(study, found)
         else:
-            self._watts_card.hide()
+            self.watts_card.hide()
             self.temperatures.hide()
 
     def _show_tests(self, study: Study, found: Beds) -> None:
@@ -287,17 +249,13 @@ class BedPage(Page):
         if self._machine_id not in {m.machine_id for m in known}:
             most = sorted(known, key=lambda m: -(m.reference.power_w if m.reference else 0.0))
             self._machine_id = next(iter((*by_area(found), *most))).machine_id
-        self.machine.fill([(m.name, m.machine_id) for m in known], self._machine_id)
+        self.bar.machine.fill([(m.name, m.machine_id) for m in known], self._machine_id)
 
     def _show_machine(self) -> None:
         """What belongs to the chosen machine."""
         assert self._found is not None
         study, found = self._found.study, self._found.beds
-        figure = watts_figure(found, study, self._machine_id, self._locale)
-        self.watts.show_figure(figure, self._say)
-        self._watts_card.setVisible(figure is not None)
-        told = lines_told(found, self._machine_id, self._locale)
-        self.fits.setText(" ".join(told[:_MOST_LINES]))
+        self.watts_card.show_beds(found, study, self._machine_id, self._say)
         self._show_plan(study.cooler)
 
     def _show_plan(self, wished: CoolerPlan) -> None:
@@ -325,16 +283,16 @@ class BedPage(Page):
 
     def _apply(self, make: Callable[[Study], Edit]) -> None:
         """Make an edit of the study as it is; a study that can only be looked at says so by itself."""
-        self.message.setText("")
+        self.bar.message.setText("")
         self._session.apply(make(self._session.study))
 
     def _on_opened(self) -> None:
         self._found, self._machine_id, self._row = None, "", -1
         self.found.close_panel()
-        self.message.setText("")
+        self.bar.message.setText("")
 
     def _on_machine(self) -> None:
-        self._machine_id = str(self.machine.currentData())
+        self._machine_id = str(self.bar.machine.currentData())
         if self._found is not None:
             self._show_machine()
 
@@ -420,7 +378,7 @@ class BedPage(Page):
             return
         image = render(view.figure, self.pictures.shown_size(view), view.look, self.pictures.frame, ratio=2.0)
         QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
-        self.message.setText("Copied the picture and its numbers")
+        self.bar.message.setText("Copied the picture and its numbers")
 
 
 def _card(view: QWidget) -> QFrame:
