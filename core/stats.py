@@ -20,6 +20,9 @@ ALPHA = 0.05
 POWER = 0.80
 #: more runs than this nobody makes; beyond it the answer is "too many"
 MOST_RUNS = 1000
+#: points of the studentized range's two integrals, and how many spreads the inner one reaches to either side
+SPREAD_POINTS, VALUE_POINTS = 48, 64
+FARTHEST = 8.0
 
 
 @frozen
@@ -141,6 +144,68 @@ def games_howell(groups: Sequence[Sequence[float]]) -> tuple[Difference, ...]:
         _, u, df = _welch_terms(columns[i], columns[k])
         found.append(_by_range(columns, i, k, u, df))
     return tuple(found)
+
+
+@lru_cache(maxsize=65_536)
+def repeats_p(first: tuple[float, ...], second: tuple[float, ...], groups: int) -> float:
+    """Chance of two groups lying as far apart as they do, were there no difference, by the repeats alone.
+
+    Welch's test where the two are all there are; Games and Howell's where they are two of more, which is
+    adjusted for all pairs by itself.
+
+    Parameters
+    ----------
+    first, second : tuple of float
+        At least two values each.
+    groups : int
+        Groups that are compared with each other, these two among them.
+    """
+    if groups <= 2:
+        return welch(first, second).p
+    a, b = _columns([first, second])
+    difference, u, df = _welch_terms(a, b)
+    if u <= 0:
+        return float(difference == 0)
+    return range_beyond(abs(difference) / u * math.sqrt(2), groups, df)
+
+
+@lru_cache(maxsize=8)
+def _nodes(count: int) -> tuple[F64, F64]:
+    """Points in 0 to 1 and their weights for an integral by Gauss and Legendre."""
+    points, weights = np.polynomial.legendre.leggauss(count)
+    return (points + 1) / 2, weights / 2
+
+
+def range_beyond(q: float, groups: int, df: float) -> float:
+    """Chance of a studentized range beyond `q`.
+
+    The double integral of the definition on fixed points, some hundred times as quick as an adaptive one: the
+    inner over the lowest value, the outer over the quantiles of the estimated spread.
+
+    Parameters
+    ----------
+    q : float
+    groups : int
+    df : float
+        Degrees of freedom of the spread.
+
+    Examples
+    --------
+    >>> round(range_beyond(3.877676, 3, 10.0), 4)
+    0.05
+    """
+    from scipy.special import gammaincinv, ndtr
+
+    # the square keeps points near 0, where the spread of few degrees of freedom changes most
+    at, weight = _nodes(SPREAD_POINTS)
+    spread = np.sqrt(gammaincinv(df / 2, at**2) * 2 / df)
+    weight = weight * 2 * at
+    z, z_weight = _nodes(VALUE_POINTS)
+    z = (2 * z - 1) * FARTHEST
+    density = groups * np.exp(-(z**2) / 2) / math.sqrt(2 * math.pi) * 2 * FARTHEST * z_weight
+    # all others between the lowest value and so far above it
+    inside = (ndtr(z[None, :] + q * spread[:, None]) - ndtr(z)[None, :]) ** (groups - 1) @ density
+    return float(min(max(weight @ (1 - inside), 0.0), 1.0))
 
 
 def _by_range(columns: Sequence[F64], i: int, k: int, u: float, df: float) -> Difference:

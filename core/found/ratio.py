@@ -122,15 +122,24 @@ def budget_of(
 
 
 def _judged(asked: Question, pair: Pair | None) -> tuple[str, ...]:
-    """What the test says."""
-    if pair is None or pair.shown is None or pair.p is None:
+    """What the two tests say."""
+    if pair is None or pair.shown is None or pair.ratio_p is None or pair.repeats_p is None:
         return ("Whether they differ cannot be judged: it takes two runs or more of each.",)
-    chance = number(pair.p, 3, asked.locale) if pair.p >= 0.001 else f"below {number(0.001, 3, asked.locale)}"
     said = "A difference is shown" if pair.shown else "No difference is shown"
+    test = "Welch's test" if pair.tested <= 2 else f"Games and Howell's test of {pair.tested} machines"
+    pairs = sum(p.ratio_p is not None for p in asked.comparison.pairs)
+    adjusted = f", adjusted for {count(pairs, 'pair')} by Holm's way" if pairs > 1 else ""
+    by_repeats, by_ratio = (_chance(p, asked) for p in (pair.repeats_p, pair.ratio_p))
     return (
-        f"{said}: if there were none, a ratio this far from 1 would come out with a chance of {chance} "
-        f"(two-sided, adjusted for {count(len(asked.comparison.pairs), 'pair')}; the line is 0.05).",
+        f"{said}. If there were none, the repeats alone would lie this far apart with a chance of "
+        f"{by_repeats} ({test}), and the ratio, with what the meters leave open, with one of {by_ratio} "
+        f"(two-sided{adjusted}). It takes both below 0.05.",
     )
+
+
+def _chance(p: float, asked: Question) -> str:
+    """A chance in words."""
+    return number(p, 3, asked.locale) if p >= 0.001 else f"below {number(0.001, 3, asked.locale)}"
 
 
 def _sources(asked: Question, machine: MachineResult, other: MachineResult) -> tuple[SourceLine, ...]:

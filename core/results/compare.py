@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 from attrs import evolve, frozen
 
 from core.activity import Activity
-from core.results import answer, fairness, machine, runs
+from core.results import answer, fairness, holds, machine, runs
 from core.results.checked_meters import calibration
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, seen
@@ -84,6 +84,7 @@ def forget() -> None:
     """Let go of everything remembered, and of the traces with it: when a study is closed."""
     runs.forget()
     machine.forget()
+    holds.forget()
     _pair.cache_clear()
     fairness.forget()
 
@@ -151,14 +152,24 @@ def _by_energy(result: MachineResult) -> tuple[bool, float, str]:
 
 @frozen
 class _Raw:
-    """Two machines against each other before other pairs are taken into account."""
+    """Two machines against each other before other pairs are taken into account.
+
+    ``p`` of the ratio, with what the meters leave open; the energies of the repeats for a test of their own.
+    None and empty where one of the two was not repeated.
+    """
 
     pair: Pair
     p: float | None
+    repeats_wh: tuple[tuple[float, ...], ...] = ()
 
 
 def _pairs(given: list[MachineInput]) -> tuple[Pair, ...]:
-    """Every pair that is told, best machine first, with Welch's p adjusted for their number (Holm)."""
+    """Every pair that is told, best machine first, judged by two tests.
+
+    The repeats alone are tested by Welch's way, or by Games and Howell's where there are more than two
+    machines; the ratio with all that the meters leave open is tested by itself, its p adjusted for the number
+    of pairs (Holm). A difference is shown where both say so: the larger p decides.
+    """
     from core.stats import holm
 
     indices = [
@@ -169,13 +180,20 @@ def _pairs(given: list[MachineInput]) -> tuple[Pair, ...]:
     ]
     raws = [_pair(given[i], given[k]) for i, k in indices]
     tested = [raw for raw in raws if raw.p is not None]
+    machines = len({id_ for raw in tested for id_ in (raw.pair.machine_id, raw.pair.other_id)})
     adjusted = dict(zip(map(id, tested), holm([raw.p for raw in tested if raw.p is not None]), strict=True))
-    return tuple(_judged(raw, adjusted.get(id(raw))) for raw in raws)
+    return tuple(_judged(raw, adjusted.get(id(raw)), machines) for raw in raws)
 
 
-def _judged(raw: _Raw, p: float | None) -> Pair:
-    """A difference is shown when its adjusted p says so; without a spread on both sides nothing is judged."""
-    return raw.pair if p is None else evolve(raw.pair, p=p, shown=p < ALPHA)
+def _judged(raw: _Raw, ratio_p: float | None, machines: int) -> Pair:
+    """A difference is shown when both tests say so; without a spread on both sides nothing is judged."""
+    from core.stats import repeats_p
+
+    if ratio_p is None:
+        return raw.pair
+    by_repeats = repeats_p(*raw.repeats_wh, machines)
+    p = max(ratio_p, by_repeats)
+    return evolve(raw.pair, p=p, shown=p < ALPHA, ratio_p=ratio_p, repeats_p=by_repeats, tested=machines)
 
 
 @lru_cache(maxsize=65_536)
@@ -183,10 +201,10 @@ def _pair(one: MachineInput, other: MachineInput) -> _Raw:
     """Two machines by the ratio of their means, in which what one meter gives both cancels."""
     from core.uncertainty import mean_of, ratio
 
-    means = [
-        mean_of([r.energy for r in machine_result(given).included if r.energy is not None])
-        for given in (one, other)
+    energies = [
+        [r.energy for r in machine_result(given).included if r.energy is not None] for given in (one, other)
     ]
+    means = [mean_of(of_machine) for of_machine in energies]
     found = ratio(*means)
     repeated = all(mean.runs > 1 for mean in means)
     needed, percent = _needed(means, found) if repeated and found.low <= 1 <= found.high else (None, None)
@@ -201,7 +219,9 @@ def _pair(one: MachineInput, other: MachineInput) -> _Raw:
         runs_needed=needed,
         needed_percent=percent,
     )
-    return _Raw(pair, found.p if repeated else None)
+    if not repeated:
+        return _Raw(pair, None)
+    return _Raw(pair, found.p, tuple(tuple(e.energy_wh for e in of_machine) for of_machine in energies))
 
 
 def _needed(means: "Sequence[Mean]", found: "Ratio") -> tuple[int | None, float | None]:

@@ -142,8 +142,10 @@ class MachineResult:
 class Pair:
     """Two machines against each other: ``ratio`` = energy of `machine_id` over that of `other_id`.
 
-    ``ratio_low``/``ratio_high`` bound the 95 % interval; ``p`` is of Welch's test (adjusted for several
-    pairs); ``shown`` says whether a difference is shown; ``runs_needed`` how many runs each would show
+    ``ratio_low``/``ratio_high`` bound the 95 % interval; ``p`` is the larger of ``repeats_p``, of
+    the repeats alone (Welch's test, or Games and Howell's where ``tested`` machines are more than two), and
+    ``ratio_p``, of the ratio with what the meters leave open (adjusted for all pairs, Holm); ``shown`` says
+    whether a difference is shown; ``runs_needed`` how many runs each would show
     ``needed_percent`` (None: no number of runs would, the meters' shared part is larger).
     """
 
@@ -156,6 +158,9 @@ class Pair:
     shown: bool | None
     runs_needed: int | None = None
     needed_percent: float | None = None
+    ratio_p: float | None = None
+    repeats_p: float | None = None
+    tested: int = 0
 
 
 @frozen

@@ -165,6 +165,24 @@ def test_alike_machines_show_no_difference() -> None:
     assert pair.needed_percent is not None
 
 
+def test_a_difference_takes_both_the_repeats_and_the_ratio() -> None:
+    levels = {"Alder": 60.0, "Birch": 62.0, "Cedar": 90.0}
+    logs = {
+        name: trace(alike(level_w=level_w, seed=seed), seed=seed)
+        for seed, (name, level_w) in enumerate(levels.items())
+    }
+    study, traces = bench(logs, meters=True)
+    pairs = compare(study, traces).pairs
+    assert len(pairs) == 3
+    for pair in pairs:
+        assert pair.repeats_p is not None
+        assert pair.ratio_p is not None
+        assert pair.tested == 3
+        assert pair.p == max(pair.repeats_p, pair.ratio_p)
+        assert pair.shown is (pair.p < 0.05)
+    assert pairs[-1].shown or pairs[1].shown
+
+
 def test_one_run_each_is_not_judged() -> None:
     study, traces = bench({"Alder": trace(alike(1)), "Rowan": trace(alike(1, level_w=90.0), seed=1)})
     (pair,) = compare(study, traces).pairs

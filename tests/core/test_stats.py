@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.stats import games_howell, holm, repeats_needed, t_interval, tukey, welch
+from core.stats import games_howell, holm, range_beyond, repeats_needed, repeats_p, t_interval, tukey, welch
 
 
 def test_games_howell_of_two_groups_is_welch() -> None:
@@ -70,3 +70,38 @@ def test_the_number_of_runs_shows_the_difference_four_times_in_five() -> None:
     rng = np.random.default_rng(8)
     shown = sum(welch(rng.normal(1.5, 1, runs), rng.normal(0, 1, runs)).is_shown for _ in range(1000))
     assert 0.76 <= shown / 1000 <= 0.88
+
+
+@pytest.mark.parametrize("df", [1.0, 2.7, 8.0, 120.0])
+@pytest.mark.parametrize("groups", [3, 6, 20])
+def test_the_quick_studentized_range_is_that_of_scipy(groups: int, df: float) -> None:
+    from scipy.stats import studentized_range
+
+    for q in (0.5, 2.0, 4.0, 9.0, 30.0):
+        theirs = float(studentized_range.sf(q, groups, df))
+        assert range_beyond(q, groups, df) == pytest.approx(theirs, abs=1e-4)
+
+
+def test_repeats_of_two_machines_are_tested_by_welch_and_of_more_by_games_and_howell() -> None:
+    groups = [[1.0, 1.2, 0.9, 1.1], [1.5, 1.4, 1.9, 1.3], [1.0, 1.5, 1.1, 1.2]]
+    one, other, third = (tuple(g) for g in groups)
+    assert repeats_p(one, other, 2) == welch(one, other).p
+    by_pair = {(p.first, p.second): p.p for p in games_howell(groups)}
+    assert repeats_p(one, other, 3) == pytest.approx(by_pair[0, 1], abs=1e-4)
+    assert repeats_p(other, third, 3) == pytest.approx(by_pair[1, 2], abs=1e-4)
+    assert repeats_p(one, other, 3) > repeats_p(one, other, 2)
+
+
+def test_repeats_without_any_spread_are_certain() -> None:
+    assert repeats_p((1.0, 1.0), (2.0, 2.0), 3) == 0.0
+    assert repeats_p((1.0, 1.0), (1.0, 1.0), 3) == 1.0
+
+
+def test_many_machines_that_do_not_differ_are_called_different_one_time_in_twenty() -> None:
+    rng = np.random.default_rng(8)
+    shown = 0
+    for _ in range(300):
+        groups = [tuple(rng.normal(100, s, 4)) for s in (1, 1, 3, 2, 1)]
+        pairs = [(a, b) for i, a in enumerate(groups) for b in groups[i + 1 :]]
+        shown += any(repeats_p(a, b, 5) < 0.05 for a, b in pairs)
+    assert 3 <= shown <= 27
