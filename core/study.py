@@ -10,6 +10,7 @@ from typing import Literal
 from attrs import field, frozen
 
 from core.costs import Costs, PriceList
+from core.load_names import IdleLoad, StepName
 
 Kind = Literal["run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test", "nothing"]
 Boundary = Literal["warm-up and processing", "processing only", "until cooled"]
@@ -266,6 +267,8 @@ class Study:
     price_lists: tuple[PriceList, ...] = ()
     cooler: CoolerPlan = CoolerPlan()
     emissivity: float = 0.9
+    step_names: tuple[StepName, ...] = ()
+    idle_loads: tuple[IdleLoad, ...] = ()
 
     def machine(self, machine_id: str) -> Machine:
         """The machine with this id."""

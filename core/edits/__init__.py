@@ -8,6 +8,7 @@ from core.edits.beds import set_bed_area, set_bed_supply, set_cooler_plan, set_e
 from core.edits.checks import add_load_check, is_one_load, remove_load_check, set_load_check
 from core.edits.conditions import mark_bed_off, mark_log_of_bed, note_temperatures, set_room_c
 from core.edits.edit import Edit, title
+from core.edits.loads import name_step, set_load_idle
 from core.edits.logs import (
     NewLog,
     find_again,
@@ -100,6 +101,7 @@ __all__ = [
     "move_edges",
     "move_log",
     "move_log_to_new_machine",
+    "name_step",
     "new_study",
     "note_temperatures",
     "read_again",
@@ -127,6 +129,7 @@ __all__ = [
     "set_emissivity",
     "set_kind",
     "set_load_check",
+    "set_load_idle",
     "set_machine_cost",
     "set_meter",
     "set_price",

@@ -158,6 +158,7 @@ def remove_log(study: Study, log_id: str) -> Edit:
         study,
         logs=without(study.logs, [log_id]),
         runs=tuple(run for run in study.runs if run.log_id != log_id),
+        step_names=tuple(name for name in study.step_names if name.log_id != log_id),
     )
     return Edit(_without_empty(rest, log.machine_id), f"Remove a log of {study.machine(log.machine_id).name}")
 

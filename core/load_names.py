@@ -1,0 +1,78 @@
+"""What a step of a switch-on test can be called: the loads of a material-extrusion machine."""
+
+from typing import Final
+
+from attrs import frozen
+
+#: key of what is on before the first step
+ELECTRONICS: Final = "electronics"
+#: a name belongs to the step found this near [s]
+NEAR_S: Final = 20.0
+
+
+@frozen
+class Load:
+    """A load.
+
+    Parameters
+    ----------
+    key : str
+        As kept in studies.
+    title : str
+        As people read it.
+    in_processing : bool
+        Whether it draws its watts all through processing: a heater that heats up does not.
+    held_by : str
+        For a heater that heats up, the load that it is once it holds its temperature.
+    """
+
+    key: str
+    title: str
+    in_processing: bool = True
+    held_by: str = ""
+
+
+LOADS: Final[tuple[Load, ...]] = (
+    Load(ELECTRONICS, "electronics"),
+    Load("fans", "fans that always run"),
+    Load("part fan", "part fan"),
+    Load("motors holding", "motors holding"),
+    Load("motors moving", "motors moving"),
+    Load("hot end heating", "hot end heating", in_processing=False, held_by="hot end holding"),
+    Load("hot end holding", "hot end holding"),
+    Load("bed heating", "bed heating", in_processing=False, held_by="bed holding"),
+    Load("bed holding", "bed holding"),
+    Load("lamp", "lamp"),
+    Load("screen", "screen"),
+    Load("camera", "camera"),
+)
+BY_KEY: Final = {load.key: load for load in LOADS}
+#: heating up, by what it becomes
+HEATING_OF: Final = {load.held_by: load.key for load in LOADS if load.held_by}
+
+
+@frozen
+class StepName:
+    """The user's word for a step of a switch-on test.
+
+    Parameters
+    ----------
+    log_id : str
+    at_s : float
+        When the step is, on the log's clock: a step found near it carries the name. [s]
+    load : str
+        Key of a load; empty for none, where the program would say one.
+    """
+
+    log_id: str
+    at_s: float
+    load: str
+
+
+@frozen
+class IdleLoad:
+    """The user's word on whether a load of a machine runs while the machine is idle."""
+
+    machine_id: str
+    load: str
+    is_idle: bool
