@@ -1,0 +1,109 @@
+"""Like for like in words: which machines change places, at which conditions, and as a table."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import Final
+
+from core.formatting import POINT, UNKNOWN, NumberLocale, listed, number, rounded, with_interval
+from core.like_for_like import Condition, Step
+from core.quantities import ENERGY
+from core.results.like_for_like import LikeForLike
+from core.results.temperatures import degrees
+from core.tables import Cell, Column, Table
+from core.uncertainty import NORMAL_95
+
+STEP_NAMES: Final[Mapping[Condition, str]] = MappingProxyType(
+    {"bed": "Bed", "room": "Room", "start": "Warm start"}
+)
+#: of so many pairs that change places the names are given, the others counted
+_MOST_NAMED = 2
+
+
+def headline(found: LikeForLike) -> str:
+    """The sentence on top: which machines change places when made like for like, if any."""
+    if not found.machines:
+        return "Nothing to make like for like yet."
+    if not found.known:
+        return "No machine can be adjusted yet: each row says what would help."
+    if len(found.known) == 1:
+        return f"Only {found.known[0].name} can be adjusted: there is nothing to hold it against."
+    if not found.swaps:
+        return "Made like for like, no two machines change places."
+    named = [
+        f"{s.first_name} and {s.then_name}" + ("" if s.is_sure else " (within their intervals)")
+        for s in found.swaps[:_MOST_NAMED]
+    ]
+    more = len(found.swaps) - _MOST_NAMED
+    if more > 0:
+        named.append(f"{more} more {'pair' if more == 1 else 'pairs'}")
+    return f"Made like for like, {', and '.join(named)} change places."
+
+
+def conditions(found: LikeForLike, locale: NumberLocale = POINT) -> str:
+    """The line under it: the common conditions, and what could not be adjusted."""
+    at = found.common
+    bed, room = degrees(at.bed_c, locale), degrees(at.room_c, locale)
+    left = [m.name for m in found.machines if m.adjusted_wh is None]
+    tail = f" Left as measured: {listed(left)}." if left else ""
+    return (
+        f"Bed {bed} °C, room {room} °C, each run begun with a bed at room temperature, "
+        f"each machine at its own duration.{tail}"
+    )
+
+
+def like_table(found: LikeForLike, locale: NumberLocale = POINT) -> Table:
+    """One row a machine: measured, each step, adjusted, and what told it or why it could not be."""
+    columns = (
+        Column("machine", "Machine", "left"),
+        Column("measured_wh", "Measured [Wh]"),
+        *(Column(f"{key}_wh", f"{name} [Wh]") for key, name in STEP_NAMES.items()),
+        Column("adjusted_wh", "Like for like [Wh]"),
+        Column("how", "By", "left"),
+    )
+    rows: list[tuple[Cell, ...]] = []
+    for machine in (*found.known, *(m for m in found.machines if m.adjusted_wh is None)):
+        steps = {s.condition: s for s in machine.steps}
+        value = machine.adjusted_wh
+        rows.append(
+            (
+                machine.name,
+                with_interval(machine.measured_wh.value, machine.measured_wh.u95, ENERGY, locale),
+                *(_step(steps.get(key), locale) for key in STEP_NAMES),
+                UNKNOWN if value is None else with_interval(value.value, value.u95, ENERGY, locale),
+                machine.how or "not adjusted",
+            )
+        )
+    return Table("Like for like", columns, tuple(rows), (headline(found), conditions(found, locale)))
+
+
+def like_note(found: LikeForLike) -> str:
+    """What was taken for granted, and what would help the machines that are left as measured."""
+    lacking = [f"{m.name}: {m.why_not}." for m in found.machines if m.adjusted_wh is None]
+    taken = dict.fromkeys(note for m in found.machines for note in m.notes)
+    said = ["± is half the 95 % interval; the steps' own is added to that of the measured value."]
+    for note in taken:
+        names = [m.name for m in found.machines if note in m.notes]
+        said.append(f"{note[0].upper()}{note[1:]} ({listed(names)}).")
+    return " ".join((*said, *lacking))
+
+
+def _step(step: Step | None, locale: NumberLocale) -> str:
+    return UNKNOWN if step is None else step_text(step, locale)
+
+
+def step_text(step: Step, locale: NumberLocale = POINT) -> str:
+    """A change with its sign and its interval, in Wh.
+
+    Examples
+    --------
+    >>> step_text(Step("bed", 1.26, 0.2))
+    '+1.3 ± 0.4'
+    >>> step_text(Step("room", 0.0, 0.0))
+    '0'
+    """
+    if step.change_wh == 0:
+        return "0"
+    shown = rounded(step.change_wh, NORMAL_95 * step.u_wh, ENERGY.decimals)
+    sign = "+" if shown.value > 0 else ""
+    text = sign + number(shown.value, shown.decimals, locale)
+    return text if shown.u95 is None else f"{text} ± {number(shown.u95, shown.decimals, locale)}"

@@ -1,0 +1,159 @@
+"""Like for like: steps by hold tests and by the plate law, what stays, and who changes places."""
+
+import math
+
+import numpy as np
+import pytest
+from attrs import evolve
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from core.bed_model import BedModel
+from core.hold_fit import Point
+from core.like_for_like import Conditions, Step, adjusted, by_holds, by_plate_law, mean_steps
+from core.plate import loss_ratio
+from core.results.like_answer import headline, like_note, like_table, step_text
+from core.results.like_for_like import Adjusted, LikeForLike, Swap, _swaps
+from core.results.values import Measured
+
+LINE = BedModel.of([Point(20, 24.0, 0.1), Point(30, 37.0, 0.1), Point(40, 50.0, 0.1)], 0.005)
+CAPACITY = Measured(360.0, 20.0)
+WARM = Conditions(60.0, 20.0, 20.0)
+HOUR_S = 3600.0
+
+
+def changes(steps: tuple[Step, ...]) -> list[float]:
+    return [s.change_wh for s in steps]
+
+
+def test_the_same_conditions_change_nothing() -> None:
+    steps = by_holds(LINE, CAPACITY, WARM, WARM, HOUR_S)
+    assert changes(steps) == [0.0, 0.0, 0.0]
+    assert adjusted(Measured(100.0, 2.0), steps) == Measured(100.0, 2.0)
+
+
+def test_a_cooler_bed_needs_less_by_the_line_and_by_its_warm_up() -> None:
+    """50 in place of 60 degC: 13 W less for an hour, and 360 J/K x 10 K = 1 Wh less to warm."""
+    bed, room, start = by_holds(LINE, CAPACITY, WARM, Conditions(50.0, 20.0, 20.0), HOUR_S)
+    assert bed.change_wh == pytest.approx(-14.0)
+    assert (room.change_wh, start.change_wh) == (0.0, 0.0)
+    assert bed.u_wh > 0
+
+
+def test_a_warm_start_costs_its_heat() -> None:
+    """A bed that began at 45 in place of 20 degC saved 25 K x 360 J/K = 2.5 Wh."""
+    own = Conditions(60.0, 20.0, 45.0)
+    *_, start = by_holds(LINE, CAPACITY, own, WARM, HOUR_S)
+    assert start.change_wh == pytest.approx(2.5)
+    assert changes(by_holds(LINE, CAPACITY, own, WARM, HOUR_S))[:2] == [0.0, 0.0]
+
+
+def test_a_colder_room_is_a_step_of_its_own() -> None:
+    own = Conditions(60.0, 30.0, 30.0)
+    bed, room, start = by_holds(LINE, CAPACITY, own, WARM, HOUR_S)
+    assert bed.change_wh == 0.0
+    assert room.change_wh == pytest.approx(13.0)
+    assert start.change_wh == pytest.approx(1.0)
+
+
+@given(st.floats(45, 60), st.floats(15, 25), st.floats(45, 60), st.floats(15, 25), st.floats(15, 40))
+@settings(max_examples=60, deadline=None)
+def test_there_and_back_is_nothing(
+    bed_c: float, room_c: float, to_c: float, to_room: float, at_c: float
+) -> None:
+    here, there = Conditions(bed_c, room_c, at_c), Conditions(to_c, to_room, to_room)
+    out = math.fsum(changes(by_holds(LINE, CAPACITY, here, there, HOUR_S)))
+    back = math.fsum(changes(by_holds(LINE, CAPACITY, there, here, HOUR_S)))
+    assert out == pytest.approx(-back, abs=1e-9)
+
+
+def test_the_plate_law_scales_the_beds_energy_alone() -> None:
+    bed, room = by_plate_law(40.0, 1.0, WARM, Conditions(50.0, 20.0, 20.0))
+    assert bed.change_wh == pytest.approx(40.0 * (loss_ratio(60, 50, 20) - 1))
+    assert room.change_wh == pytest.approx(0.0, abs=1e-9)
+    farther = by_plate_law(40.0, 1.0, WARM, Conditions(40.0, 20.0, 20.0))[0]
+    assert farther.u_wh > bed.u_wh
+
+
+def test_holds_and_plate_law_agree_on_a_bed_that_is_a_plate() -> None:
+    watts = [50.0 * loss_ratio(60, 20 + k, 20) for k in (20.0, 30.0, 40.0)]
+    points = [Point(k, w, 0.2) for k, w in zip((20.0, 30.0, 40.0), watts, strict=True)]
+    to = Conditions(50.0, 20.0, 20.0)
+    held = by_holds(BedModel.of(points, 0.0), Measured(1.0, None), WARM, to, HOUR_S)[0]
+    law = by_plate_law(50.0, 0.0, WARM, to)[0]
+    assert held.change_wh == pytest.approx(law.change_wh, rel=0.05)
+
+
+def test_the_interval_of_the_change_holds_the_truth() -> None:
+    """Lines refitted to holds that scatter: the 95 % interval holds the true change in at least 93 of 100."""
+    rng = np.random.default_rng(8)
+    to, true_wh, held = Conditions(50.0, 20.0, 20.0), -13.0, 0
+    for _ in range(200):
+        points = [Point(k, 1.3 * k - 2 + 0.4 * rng.standard_normal(), 0.4) for k in (20.0, 30.0, 40.0)]
+        step = by_holds(BedModel.of(points, 0.0), Measured(1e-9, None), WARM, to, HOUR_S)[0]
+        held += abs(step.change_wh - true_wh) <= 1.96 * step.u_wh
+    assert held >= 186
+
+
+def test_uncertainties_of_the_steps_are_added() -> None:
+    steps = (Step("bed", -10.0, 1.0), Step("room", 1.0, 0.5))
+    found = adjusted(Measured(50.0, 4.0), steps)
+    assert found.value == 41.0
+    assert found.u95 == pytest.approx(math.hypot(4.0, 1.959964 * 1.5), rel=1e-5)
+
+
+def test_the_mean_of_runs_is_no_surer_than_their_model() -> None:
+    each = ((Step("bed", -10.0, 1.0),), (Step("bed", -12.0, 3.0),))
+    assert mean_steps(each) == (Step("bed", -11.0, 2.0),)
+
+
+def test_a_bed_no_warmer_than_the_room_is_the_callers_mistake() -> None:
+    with pytest.raises(ValueError, match="not heated"):
+        Conditions(20.0, 20.0, 20.0)
+
+
+def machine(name: str, measured_wh: float, adjusted_wh: float | None, u95: float = 1.0) -> Adjusted:
+    return Adjusted(
+        machine_id=name,
+        name=name,
+        slot=0,
+        measured_wh=Measured(measured_wh, u95),
+        adjusted_wh=None if adjusted_wh is None else Measured(adjusted_wh, u95),
+        steps=() if adjusted_wh is None else (Step("bed", adjusted_wh - measured_wh, 0.1),),
+        how=None if adjusted_wh is None else "hold test",
+        run_id="r",
+        why_not="" if adjusted_wh is not None else "a hold test would tell",
+    )
+
+
+def made(*machines: Adjusted) -> LikeForLike:
+    return LikeForLike(WARM, machines, _swaps(machines))
+
+
+def test_machines_that_change_places_are_named() -> None:
+    found = made(machine("Alder", 40.0, 50.0), machine("Birch", 45.0, 42.0))
+    assert found.swaps == (Swap("Alder", "Birch", is_sure=True),)
+    assert headline(found) == "Made like for like, Alder and Birch change places."
+    assert [m.name for m in found.known] == ["Birch", "Alder"]
+
+
+def test_a_change_of_places_within_the_intervals_says_so() -> None:
+    found = made(machine("Alder", 40.0, 43.0), machine("Birch", 42.0, 42.5))
+    assert headline(found).endswith("Alder and Birch (within their intervals) change places.")
+
+
+def test_no_change_of_places_is_an_answer() -> None:
+    found = made(machine("Alder", 40.0, 41.0), machine("Birch", 45.0, 46.0))
+    assert headline(found) == "Made like for like, no two machines change places."
+
+
+def test_a_machine_without_data_stays_and_is_told_what_would_help() -> None:
+    lacking = evolve(machine("Rowan", 30.0, None), why_not="a hold test would tell")
+    found = made(machine("Alder", 40.0, 41.0), machine("Birch", 45.0, 46.0), lacking)
+    assert [row[0] for row in like_table(found).rows] == ["Alder", "Birch", "Rowan"]
+    assert like_table(found).rows[-1][-1] == "not adjusted"
+    assert "Rowan: a hold test would tell." in like_note(found)
+
+
+def test_a_fall_is_written_with_a_true_minus() -> None:
+    assert step_text(Step("bed", -2.5, 0.25)) == "\u22122.5 ± 0.5"
