@@ -31,6 +31,16 @@ NIGHT: Final = PriceBand("night", 0.24, 22 * 60, 6 * 60)
 #: what is stated of the print that is priced, by the fields of the costs
 PRINT: Final = {"print_hours": 10.0, "material_g": 160.0, "material_per_kg": 21.0, "failed_percent": 4.0}
 
+#: what was turned on in the switch-on test, as whoever made it noted it: when [s], and which load
+SWITCH_ON_LOG: Final = "Hazel switch-on test.tsv"
+SWITCHED_ON: Final = (
+    (300.0, "fans"),
+    (540.0, "part fan"),
+    (780.0, "motors holding"),
+    (1020.0, "hot end heating"),
+    (1500.0, "bed heating"),
+)
+
 
 def demo_study(study_id: str = STUDY_ID) -> Study:
     """An empty study with the demo's name, part and bed temperature, marked as invented."""
@@ -80,6 +90,16 @@ def with_known_beds(study: Study) -> Study:
     return study
 
 
+def with_named_loads(study: Study) -> Study:
+    """The demo study with the steps of its switch-on test named; the fan is known to run on."""
+    for log in study.logs:
+        if any(source.file_name == SWITCH_ON_LOG for source in log.sources):
+            for at_s, load in SWITCHED_ON:
+                study = edits.name_step(study, log.id, at_s, load).study
+            study = edits.set_load_idle(study, log.machine_id, "fans", True).study
+    return study
+
+
 def with_what_is_known(study: Study) -> Study:
-    """The demo study with everything that its logs do not say: meters, beds."""
-    return with_known_beds(with_stated_meters(study))
+    """The demo study with everything that its logs do not say: meters, beds, loads."""
+    return with_named_loads(with_known_beds(with_stated_meters(study)))

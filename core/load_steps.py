@@ -3,8 +3,8 @@
 Theory of operation. Binary segmentation cuts the power into pieces of one level: the cut that explains most
 is taken as long as it stands out of the noise of its own piece. Neighbours that differ by less than a display
 or a drift can make are put together. Pieces that go up and down in turn are one plateau of a switching
-heater, whose level is the mean over whole cycles. A step is the difference of two plateaus that follow each other;
-the meter's offset cancels in it, its gain stays.
+heater, whose level is the mean over whole cycles. A step is the difference of two plateaus that follow each
+other; the meter's offset cancels in it, its gain stays.
 
 References
 ----------

@@ -1,0 +1,83 @@
+"""The Loads page's sentences: what takes most on a machine, what stays unexplained, what runs all night."""
+
+from core.formatting import POINT, NumberLocale, count, listed, number, with_interval, with_unit
+from core.load_names import BY_KEY, ELECTRONICS
+from core.quantities import Quantity
+from core.results.loads import Loads, LoadWatts, MachineLoads
+from core.study import Study
+from core.units import WH_PER_KWH
+
+LOAD_W = Quantity("load_w", "Load", "W", decimals=1)
+IDLE_KWH = Quantity("idle_kwh", "A year", "kWh", decimals=1, higher_is_better=False)
+HOURS_A_YEAR = 8760.0
+NOTHING = "No switch-on test yet: nobody has measured what each load takes."
+HOW_TO = (
+    "A switch-on test: machine on and idle, meter logging every second or few. After five minutes turn on "
+    "one load and wait three minutes, then the next: fans, motors, hot end, last the bed. Let a heater reach "
+    "its temperature and hold it before you go on. Drop the log here: a staircase is found by itself, or "
+    "mark a stretch on the Logs page as a switch-on test. Use the machine's own controls only: never open "
+    "it, and keep away from mains and hot parts."
+)
+CAUTION = "Turn loads on by the machine's controls only: inside are mains voltage and hot parts."
+
+
+def watts_text(value: float, u95: float | None, locale: NumberLocale = POINT) -> str:
+    """Watts with their interval and unit."""
+    return with_unit(with_interval(value, u95, LOAD_W, locale), LOAD_W)
+
+
+def year_kwh(load: LoadWatts) -> float:
+    """What a load takes in a year in which it never goes off. [kWh]"""
+    return load.watts * HOURS_A_YEAR / WH_PER_KWH
+
+
+def headline(loads: Loads, machine_id: str = "", locale: NumberLocale = POINT) -> str:
+    """What the tests say of one machine, in one sentence; of the first with names where none is chosen."""
+    tested = loads.tested
+    if not tested:
+        if not any(m.tests for m in loads.machines):
+            return NOTHING
+        return "A switch-on test was marked, but no step stands out in it."
+    named = [m for m in tested if len(m.loads) > 1]
+    machine = next((m for m in tested if m.machine_id == machine_id), (named or tested)[0])
+    told = [w for w in machine.loads if w.load != ELECTRONICS and BY_KEY[w.load].in_processing]
+    if not told:
+        steps = count(sum(s.watts > 0 for s in machine.steps), "step")
+        return f"{steps} up found on {machine.name}: say below which load was turned on at each."
+    told.sort(key=lambda w: -w.watts)
+    parts = [f"{BY_KEY[w.load].title} {watts_text(w.watts, w.u95_w, locale)}" for w in told[:3]]
+    rest = machine.unexplained_w
+    end = (
+        "" if rest is None else f"; {watts_text(rest.value, rest.u95, locale)} of processing stay unexplained"
+    )
+    return f"On {machine.name}: {listed(parts)}{end}."
+
+
+def idle_sentence(machine: MachineLoads, locale: NumberLocale = POINT) -> str:
+    """What runs while the machine is idle, with its year; empty where nothing is known to."""
+    idle = [w for w in machine.loads if w.is_idle]
+    if not idle:
+        return ""
+    parts = [f"{BY_KEY[w.load].title} ({number(year_kwh(w), 0, locale)} kWh a year)" for w in idle]
+    return f"While {machine.name} is idle, these run on: {listed(parts)}."
+
+
+def conditions(loads: Loads, study: Study, locale: NumberLocale = POINT) -> str:
+    """The line under the sentence: tests, how watts are told, what is not named."""
+    tests = sum(m.tests for m in loads.machines)
+    if not tests:
+        return HOW_TO
+    unnamed = sum(m.unnamed for m in loads.machines)
+    without = [m.name for m in loads.machines if not m.tests]
+    parts = [
+        count(tests, "switch-on test"),
+        "each step on top of what was on before it",
+        "95 % intervals hold noise, display and the meter's gain",
+    ]
+    if unnamed:
+        parts.append(f"{count(unnamed, 'step')} up without a name")
+    if without:
+        parts.append(f"no test: {listed(without) if len(without) <= 4 else f'{len(without)} machines'}")
+    if study.invented:
+        parts.append("invented data")
+    return "; ".join(parts) + ". " + CAUTION

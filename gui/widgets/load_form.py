@@ -1,0 +1,114 @@
+"""The steps of a machine's switch-on tests to be named, and its loads with what runs while idle."""
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QWidget
+
+from core.formatting import NumberLocale, number
+from core.load_names import BY_KEY, LOADS
+from core.results.load_answer import watts_text, year_kwh
+from core.results.loads import LoadStep, LoadWatts, MachineLoads
+from core.units import SECONDS_PER_MINUTE
+from gui.look import S4, S8, S12
+from gui.widgets.choice import Choice
+
+#: letters of the longest name with its remark
+_LONGEST = 24
+
+
+class LoadForm(QWidget):
+    """Steps on top, loads below."""
+
+    named = Signal(
+        str, float, object
+    )  # log id, when [s], load key, "" for none, None as the program finds it
+    idle_set = Signal(str, bool)  # load key, whether it runs while idle
+
+    def __init__(self, locale: NumberLocale, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._locale = locale
+        self._shown: MachineLoads | None = None
+        self._steps: dict[Choice, LoadStep] = {}
+        self._boxes: dict[QCheckBox, LoadWatts] = {}
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(S12, S8, S12, S8)
+        self._grid.setHorizontalSpacing(S12)
+        self._grid.setVerticalSpacing(S4)
+        self._grid.setColumnStretch(4, 1)
+
+    def show_machine(self, machine: MachineLoads) -> None:
+        """Show the steps and loads of a machine."""
+        if machine == self._shown:
+            return
+        self._shown = machine
+        while (item := self._grid.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.hide()
+                widget.deleteLater()
+        self._steps, self._boxes = {}, {}
+        self._head(0, "Steps", "At (min)", "Power moved", "What was it?")
+        for row, step in enumerate(machine.steps, start=1):
+            self._add_step(row, step)
+        row = 1 + len(machine.steps)
+        self._head(row, "Loads", "Takes", "A year, always on", "Runs while idle")
+        for place, load in enumerate(machine.loads, start=row + 1):
+            self._add_load(place, load)
+
+    def _head(self, row: int, *texts: str) -> None:
+        for column, text in enumerate(texts):
+            label = QLabel(text)
+            label.setProperty("role", "heading" if column == 0 else "muted")
+            self._grid.addWidget(label, row, column)
+
+    def _add_step(self, row: int, step: LoadStep) -> None:
+        sign = "+" if step.watts > 0 else ""
+        texts = (
+            f"Step {step.number}",
+            number(step.at_s / SECONDS_PER_MINUTE, 1, self._locale),
+            sign + watts_text(step.watts, step.u95_w, self._locale),
+        )
+        for column, text in enumerate(texts):
+            self._grid.addWidget(QLabel(text), row, column)
+        choice = Choice(f"step_{step.number}", f"Load of step {step.number}")
+        found = "" if step.is_named or not step.load else f"{BY_KEY[step.load].title} (found)"
+        choice.setMinimumContentsLength(_LONGEST)
+        entries: list[tuple[str, object]] = [(found or "not named", None)]
+        entries += [(load.title, load.key) for load in LOADS]
+        if found or (step.is_named and not step.load):
+            entries.append(("none of these", ""))
+        choice.fill(entries, step.load if step.is_named else None)
+        choice.activated.connect(self._on_named)
+        self._steps[choice] = step
+        self._grid.addWidget(choice, row, 3)
+
+    def _add_load(self, row: int, load: LoadWatts) -> None:
+        title = BY_KEY[load.load].title
+        texts = (
+            title,
+            watts_text(load.watts, load.u95_w, self._locale),
+            f"{number(year_kwh(load), 0, self._locale)} kWh" if BY_KEY[load.load].in_processing else "",
+        )
+        for column, text in enumerate(texts):
+            self._grid.addWidget(QLabel(text), row, column)
+        if BY_KEY[load.load].in_processing:
+            box = QCheckBox("set by you" if load.is_idle_by_user else "")
+            box.setObjectName(f"idle_{load.load.replace(' ', '_')}")
+            box.setAccessibleName(f"Whether {title} runs while the machine is idle")
+            box.setChecked(load.is_idle)
+            box.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            box.clicked.connect(self._on_idle)
+            self._boxes[box] = load
+            self._grid.addWidget(box, row, 3)
+
+    def _on_named(self) -> None:
+        choice = self.sender()
+        step = self._steps.get(choice) if isinstance(choice, Choice) else None
+        if step is not None and isinstance(choice, Choice):
+            shown = step.load if step.is_named else None
+            if choice.currentData() != shown:
+                self.named.emit(step.log_id, step.at_s, choice.currentData())
+
+    def _on_idle(self, is_checked: bool) -> None:
+        box = self.sender()
+        if isinstance(box, QCheckBox) and box in self._boxes:
+            self.idle_set.emit(self._boxes[box].load, is_checked)
