@@ -30,6 +30,7 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
     from gui.pages.bed import BedPage
     from gui.pages.compare import ComparePage
     from gui.pages.line_up import LineUpPage
+    from gui.pages.loads import LoadsPage
     from gui.pages.standby_cost import StandbyCostPage
 
     session = Session(jobs, folder)
@@ -38,6 +39,7 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
         LineUpPage(session),
         ComparePage(session),
         BedPage(session),
+        LoadsPage(session),
         StandbyCostPage(session),
     )
     window = MainWindow(session, jobs, settings, appearance, pages)
