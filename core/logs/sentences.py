@@ -57,6 +57,10 @@ SENTENCES: dict[str, str] = {
     "log.archive_damaged": "The archive is damaged; what could be unpacked is shown. Copy it again.",
     "log.archive_locked": "{member} in the archive is locked with a password. Unpack it by hand.",
     "log.sheet_damaged": "The spreadsheet could not be opened ({error}). Save it again as xlsx or as CSV.",
+    "log.sheet_too_wide": (
+        "The first and the last cell of a sheet are more than {limit} cells apart. Delete what stands far "
+        "from the log, or save the log as CSV."
+    ),
     "log.columns_damaged": "The column file is damaged ({error}). Write it again.",
     "log.database_damaged": "The database is damaged ({error}). Copy it again while its program is closed.",
     "log.database_foreign": (

@@ -9,13 +9,16 @@ from typing import Any
 
 import numpy as np
 
+from core.logs import old_sheets
 from core.logs.cells import table_of_cells
 from core.logs.containers import MOST_BYTES, MOST_RATIO, Item, refused
+from core.logs.extents import largest_area
 from core.logs.sniff import cell_kind
 from core.logs.words import meaning
 from core.problems import Problem
 
-_MOST_CELLS = 60_000_000
+#: a full column of a sheet twelve times
+_MOST_CELLS = 13_000_000
 _LOOKED_AT = 60
 _UNPACKED = 1 << 29
 
@@ -35,17 +38,13 @@ def open_sheet(data: bytes, name: str) -> list[Item] | Problem:
     is_zip = data.startswith(b"PK")
     if is_zip and _unpacked(data) > min(_UNPACKED, MOST_BYTES, (1 << 24) + MOST_RATIO * len(data)):
         return refused(name, "log.archive_too_large", limit_mb=_UNPACKED >> 20)
-    from python_calamine import CalamineWorkbook
-
+    if is_zip and largest_area(data) > _MOST_CELLS:
+        return refused(name, "log.sheet_too_wide", limit=_MOST_CELLS)
     try:
-        book = CalamineWorkbook.from_object(io.BytesIO(data))
-        sheets = [(title, book.get_sheet_by_name(title)) for title in book.sheet_names]
-        rows_of = []
-        for title, sheet in sheets:
-            if sheet.total_height * max(1, sheet.total_width) > _MOST_CELLS:
-                return refused(name, "log.archive_too_large", limit_mb=_UNPACKED >> 20)
-            rows_of.append((title, sheet.to_python(skip_empty_area=False)))
-    except Exception as error:  # noqa: BLE001  the library raises its own error types for each format
+        rows_of = _rows_of_sheets(data) if is_zip else old_sheets.rows_of_sheets(data)
+    except (KeyboardInterrupt, SystemExit, MemoryError, OSError):
+        raise
+    except BaseException as error:  # noqa: BLE001  its own error types, and panics, which are no Exception
         return refused(name, "log.sheet_damaged", error=str(error)[:160])
     items = []
     for title, rows in rows_of:
@@ -53,6 +52,13 @@ def open_sheet(data: bytes, name: str) -> list[Item] | Problem:
         if item is not None:
             items.append(item)
     return items or refused(name, "log.no_rows", first_line="")
+
+
+def _rows_of_sheets(data: bytes) -> list[tuple[str, list[list[Any]]]]:
+    from python_calamine import CalamineWorkbook
+
+    book = CalamineWorkbook.from_object(io.BytesIO(data))
+    return [(t, book.get_sheet_by_name(t).to_python(skip_empty_area=False)) for t in book.sheet_names]
 
 
 def _unpacked(data: bytes) -> int:

@@ -62,6 +62,29 @@ def _entities() -> bytes:
     return out.getvalue()
 
 
+def _far_cell() -> bytes:
+    """A small workbook with one cell in the last corner that a sheet has."""
+    import openpyxl
+
+    book = openpyxl.Workbook()
+    sheet = book.active
+    assert sheet is not None
+    sheet.append(["time", "power [W]"])
+    sheet["XFD1048576"] = 1
+    out = io.BytesIO()
+    book.save(out)
+    return out.getvalue()
+
+
+def _ring_of_sectors() -> bytes:
+    """A workbook of the old format whose second sector is followed by its first again, for ever."""
+    data = bytearray(Path(__file__).with_name("invented.xls").read_bytes())
+    table_at = (int.from_bytes(data[76:80], "little") + 1) * 512
+    assert data[table_at + 4 : table_at + 8] == (2).to_bytes(4, "little")
+    data[table_at + 4 : table_at + 8] = bytes(4)
+    return bytes(data)
+
+
 NOISE = np.random.default_rng(5).bytes(50_000)
 HEAD = b"time,power [W]\n"
 BAD = {
@@ -82,6 +105,8 @@ BAD = {
     "damaged Arrow": (b"ARROW1\x00\x00" + NOISE, "log.columns_damaged"),
     "damaged xls": (b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1" + NOISE, "log.sheet_damaged"),
     "outside entity": (_entities(), "log.sheet_damaged"),
+    "a cell far out": (_far_cell(), "log.sheet_too_wide"),
+    "a ring of sectors": (_ring_of_sectors(), "log.sheet_damaged"),
     "zip bomb": (_zip_bomb(), "log.archive_too_large"),
     "gzip bomb": (gzip.compress(b"0" * (200 << 20), 9), "log.archive_too_large"),
     "deep JSON": (b"[" * 200_000, "log.json_damaged"),

@@ -1,0 +1,49 @@
+"""Sheets of the old spreadsheet format, opened in a process of their own.
+
+Rules: on damaged files of this format the library asks for any amount of memory and ends the process that
+does so. That must not be ours; in the other process it has a limit and a time (a limit where the system knows
+one), and whatever happens there is damage.
+"""
+
+import pickle
+import subprocess
+import sys
+from typing import Any
+
+#: memory and time that opening may take [bytes], [s]
+MOST_MEMORY = 1 << 30
+LONGEST_S = 60.0
+
+_CHILD = f"""
+import io, pickle, sys
+try:
+    import resource
+    resource.setrlimit(resource.RLIMIT_AS, ({MOST_MEMORY}, {MOST_MEMORY}))
+    resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+except (ImportError, ValueError, OSError):
+    pass
+from python_calamine import CalamineWorkbook
+book = CalamineWorkbook.from_object(io.BytesIO(sys.stdin.buffer.read()))
+sheets = [(t, book.get_sheet_by_name(t).to_python(skip_empty_area=False)) for t in book.sheet_names]
+pickle.dump(sheets, sys.stdout.buffer, protocol=5)
+"""
+
+
+def rows_of_sheets(data: bytes) -> list[tuple[str, list[list[Any]]]]:
+    """Title and rows of every sheet.
+
+    Raises
+    ------
+    ValueError
+        If the file is damaged.
+    """
+    try:
+        done = subprocess.run(
+            [sys.executable, "-c", _CHILD], input=data, capture_output=True, timeout=LONGEST_S, check=False
+        )
+    except subprocess.TimeoutExpired:
+        raise ValueError("it takes too long to open") from None
+    if done.returncode != 0:
+        raise ValueError("its parts do not fit together")
+    rows: list[tuple[str, list[list[Any]]]] = pickle.loads(done.stdout)  # our own child wrote it
+    return rows
