@@ -203,4 +203,5 @@ def _without_empty(study: Study, machine_id: str) -> Study:
     in_use = {log.machine_id for log in study.logs} | {reading.machine_id for reading in study.typed}
     if machine_id in in_use:
         return study
-    return evolve(study, machines=without(study.machines, [machine_id]))
+    idle_loads = tuple(i for i in study.idle_loads if i.machine_id != machine_id)
+    return evolve(study, machines=without(study.machines, [machine_id]), idle_loads=idle_loads)

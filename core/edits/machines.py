@@ -70,6 +70,7 @@ def merge_machines(study: Study, from_id: str, into_id: str) -> Edit:
     merged = evolve(
         study,
         machines=without(replaced(study.machines, evolve(kept, properties=both)), [from_id]),
+        idle_loads=tuple(i for i in study.idle_loads if i.machine_id != from_id),
         logs=tuple(evolve(g, machine_id=into_id) if g.machine_id == from_id else g for g in study.logs),
         typed=tuple(evolve(t, machine_id=into_id) if t.machine_id == from_id else t for t in study.typed),
     )
@@ -83,8 +84,10 @@ def remove_machine(study: Study, machine_id: str) -> Edit:
     rest = evolve(
         study,
         machines=without(study.machines, [machine_id]),
+        idle_loads=tuple(i for i in study.idle_loads if i.machine_id != machine_id),
         logs=without(study.logs, logs),
         runs=tuple(run for run in study.runs if run.log_id not in logs),
+        step_names=tuple(name for name in study.step_names if name.log_id not in logs),
         typed=tuple(reading for reading in study.typed if reading.machine_id != machine_id),
     )
     return Edit(rest, f"Remove {machine.name}")

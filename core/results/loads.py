@@ -20,6 +20,7 @@ from core.results.values import Comparison, Measured
 from core.stats import t_interval
 from core.study import Log, Machine, Meter, Run, Study
 from core.traces import Trace
+from core.uncertainty import NORMAL_95
 
 #: so much before and after a test is looked at for the levels it starts from and ends at [s]
 AROUND_S = 600.0
@@ -151,7 +152,12 @@ def _machine(
     found = _together(measured, gain)
     marked = tuple(_with_users_word(w, machine.id, study) for w in found)
     processing = _processing(machine.id, study, traces, comparison) if found else None
-    total, rest = _against(marked, processing, gain)
+    metered = {log.meter_id for _, log in tests}
+    used = {
+        log.meter_id for log in study.logs_of(machine.id) if any(r.included for r in study.runs_of(log.id))
+    }
+    apart = 0.0 if used <= metered else max(gain_u(study.meter(m)) for m in used)
+    total, rest = _against(marked, processing, gain, apart)
     return MachineLoads(
         machine_id=machine.id,
         name=machine.name,
@@ -328,9 +334,13 @@ def _processing(
 
 
 def _against(
-    found: tuple[LoadWatts, ...], processing: Measured | None, gain: float
+    found: tuple[LoadWatts, ...], processing: Measured | None, gain: float, apart: float
 ) -> tuple[Measured | None, Measured | None]:
-    """The sum of what draws all through processing, and what is left of its watts."""
+    """The sum of what draws all through processing, and what is left of its watts.
+
+    ``apart`` is the relative uncertainty of the runs' meter where it is not that of the test, else 0: the
+    gain of one meter scales what is left, those of two scale each its own.
+    """
     counted = [w for w in found if BY_KEY[w.load].in_processing]
     if not counted:
         return None, None
@@ -341,6 +351,9 @@ def _against(
     if processing is None:
         return total, None
     rest_w = processing.value - total_w
-    own_w = interval_w(rest_w, u_w, df, gain)  # one meter's gain: it scales what is left, not each of the two
+    if apart:
+        own_w = math.hypot(total.u95 or 0.0, NORMAL_95 * apart * processing.value)
+    else:
+        own_w = interval_w(rest_w, u_w, df, gain)
     u95_w = None if processing.u95 is None else math.hypot(own_w, processing.u95)
     return total, Measured(rest_w, u95_w)

@@ -71,7 +71,12 @@ def test_the_user_s_word_wins_and_can_be_undone() -> None:
 def test_a_log_that_goes_takes_its_names_along() -> None:
     study, traces = study_with(staircase([4.0]))
     study = named(study, traces, "lamp")
-    assert edits.remove_log(study, study.logs[0].id).study.step_names == ()
+    study = edits.set_load_idle(study, study.machines[0].id, "lamp", True).study
+    for bare in (
+        edits.remove_log(study, study.logs[0].id).study,
+        edits.remove_machine(study, study.machines[0].id).study,
+    ):
+        assert (bare.step_names, bare.idle_loads) == ((), ())
 
 
 def test_names_stay_with_their_steps() -> None:
