@@ -49,7 +49,7 @@ def settle(
     powers = (power_unit,) if power_unit in POWER_IN_W else ("W", "kW", "mW")
     counters = (counter_unit,) if counter_unit in ENERGY_IN_WH else _COUNTERS
     best: tuple[float, str, str] | None = None
-    if gained and worked:
+    if gained is not None and worked is not None and gained > 0 and worked > 0:
         for p in powers:
             for c in counters:
                 off = abs(math.log(worked * POWER_IN_W[p] / (gained * ENERGY_IN_WH[c])))
