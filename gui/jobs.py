@@ -15,6 +15,7 @@ from attrs import define, field, frozen
 from PySide6.QtCore import QObject, Qt, Signal
 
 from core.progress import Cancelled, Progress
+from gui.garbage import Collector
 
 T = TypeVar("T")
 
@@ -62,6 +63,7 @@ class Jobs(QObject):
 
     def __init__(self, executor: Executor | None = None, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self._collector = Collector(self)
         self._executor = executor or ThreadPoolExecutor(max_workers=2, thread_name_prefix="samepart")
         self._tickets = 0
         self._running: dict[str, _Job] = {}
@@ -126,6 +128,7 @@ class Jobs(QObject):
         self._closed = True
         self.cancel_all()
         self._executor.shutdown(wait=True, cancel_futures=True)
+        self._collector.close()
         self._running.clear()
 
     def _deliver(self, job: _Job, future: "Future[Any]") -> None:
