@@ -1,9 +1,10 @@
 """A measured energy made that of common conditions, a step for each condition that was another.
 
-Theory of operation. What holds the bed warm changes with the temperatures of bed and room: by the machine's own
-holds (`core.bed_model`) over the time of processing, with the heat that warms the bed by its heat capacity; or,
-where there was no hold test, the bed's whole energy is scaled by the plate law (`core.plate`). One source may
-move several steps, so their uncertainties are added in full, and joined with that of the measured value.
+Theory of operation. What holds the bed warm changes with the temperatures of bed and room: by the machine's
+own holds (`core.bed_model`) over the time of processing, with the heat that warms the bed by its heat
+capacity; or, where there was no hold test, the bed's whole energy is scaled by the plate law (`core.plate`).
+One source may move several steps, so their uncertainties are added in full, and joined with that of the
+measured value.
 """
 
 import math

@@ -32,7 +32,7 @@ class NamedScale(Scale):
 
 
 def like_figure(found: LikeForLike, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:
-    """One row a machine; measured and adjusted energy in columns of the same length, never one over another.
+    """One row a machine; measured and adjusted energy on axes of one length, never one over another.
 
     Machines that could be adjusted come first, by their adjusted energy.
     """
@@ -47,8 +47,8 @@ def like_figure(found: LikeForLike, study: Study, locale: NumberLocale = POINT) 
         source=source_of(study),
         rows=tuple(Row(m.machine_id, m.name, m.slot, m.how or "as measured") for m in machines),
         measures=(
-            Measure(MEASURED, Axis("Measured", "Wh", top, locale), measured),
-            Measure(ADJUSTED, Axis("Like for like", "Wh", top, locale), adjusted, rank=1),
+            Measure(MEASURED, Axis("Measured", "Wh", top, locale), measured, bars=True),
+            Measure(ADJUSTED, Axis("Like for like", "Wh", top, locale), adjusted, bars=True, rank=1),
         ),
     )
 

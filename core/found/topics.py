@@ -20,12 +20,13 @@ TOPICS: dict[str, Topic] = {
     "duration": Topic("Duration", ("runs", "interval")),
     "bed-share": Topic("Bed share", ("energy", "bed", "interval")),
     "bed": Topic("Held beds", ("bed-share", "interval")),
+    "like-for-like": Topic("Like for like", ("bed", "energy", "interval")),
     "standby": Topic("Standby power", ("interval", "standby-cost")),
     "standby-cost": Topic("Standby and cost", ("standby", "interval")),
     "interval": Topic("Intervals and differences", ("energy", "fairness")),
     "runs": Topic("How runs are found", ("energy", "gaps")),
     "gaps": Topic("Gaps and slow logs", ("energy", "runs")),
-    "fairness": Topic("Fairness", ("interval",)),
+    "fairness": Topic("Fairness", ("interval", "like-for-like")),
 }
 
 

@@ -17,6 +17,8 @@ STEP_NAMES: Final[Mapping[Condition, str]] = MappingProxyType(
 )
 #: of so many pairs that change places the names are given, the others counted
 _MOST_NAMED = 2
+#: and so many machines that are left as measured
+_MOST_LEFT = 4
 
 
 def headline(found: LikeForLike) -> str:
@@ -24,19 +26,17 @@ def headline(found: LikeForLike) -> str:
     if not found.machines:
         return "Nothing to make like for like yet."
     if not found.known:
-        return "No machine can be adjusted yet: each row says what would help."
+        return "No machine can be adjusted yet: the note under the table says what would help."
     if len(found.known) == 1:
         return f"Only {found.known[0].name} can be adjusted: there is nothing to hold it against."
     if not found.swaps:
         return "Made like for like, no two machines change places."
-    named = [
-        f"{s.first_name} and {s.then_name}" + ("" if s.is_sure else " (within their intervals)")
-        for s in found.swaps[:_MOST_NAMED]
-    ]
+    named = [f"{s.first_name} and {s.then_name}" for s in found.swaps[:_MOST_NAMED]]
     more = len(found.swaps) - _MOST_NAMED
     if more > 0:
         named.append(f"{more} more {'pair' if more == 1 else 'pairs'}")
-    return f"Made like for like, {', and '.join(named)} change places."
+    unsure = "" if any(s.is_sure for s in found.swaps) else ", though within what their intervals leave open"
+    return f"Made like for like, {', and '.join(named)} change places{unsure}."
 
 
 def conditions(found: LikeForLike, locale: NumberLocale = POINT) -> str:
@@ -44,7 +44,8 @@ def conditions(found: LikeForLike, locale: NumberLocale = POINT) -> str:
     at = found.common
     bed, room = degrees(at.bed_c, locale), degrees(at.room_c, locale)
     left = [m.name for m in found.machines if m.adjusted_wh is None]
-    tail = f" Left as measured: {listed(left)}." if left else ""
+    few = listed(left) if len(left) <= _MOST_LEFT else f"{len(left)} machines"
+    tail = f" Left as measured: {few}." if left else ""
     return (
         f"Bed {bed} °C, room {room} °C, each run begun with a bed at room temperature, "
         f"each machine at its own duration.{tail}"
@@ -78,7 +79,8 @@ def like_table(found: LikeForLike, locale: NumberLocale = POINT) -> Table:
 
 def like_note(found: LikeForLike) -> str:
     """What was taken for granted, and what would help the machines that are left as measured."""
-    lacking = [f"{m.name}: {m.why_not}." for m in found.machines if m.adjusted_wh is None]
+    reasons = dict.fromkeys(m.why_not for m in found.machines if m.adjusted_wh is None)
+    lacking = [f"{listed([m.name for m in found.machines if m.why_not == r])}: {r}." for r in reasons]
     taken = dict.fromkeys(note for m in found.machines for note in m.notes)
     said = ["± is half the 95 % interval; the steps' own is added to that of the measured value."]
     for note in taken:

@@ -1,9 +1,10 @@
 """Each machine's energy for the part, made that of common conditions where its data allow it.
 
-Rules: measured and adjusted values stand side by side and are never mixed. A run whose bed's temperature is not
-known is not adjusted, nor is a machine whose bed's watts no hold test and no share tell: it says which test
-would help. A room that was not noted is taken for that of the hold tests. A bed of which no log shows how warm
-it began is worked out from how long it had cooled since the run before, where a test tells its heat capacity.
+Rules: measured and adjusted values stand side by side and are never mixed. A run whose bed's temperature is
+not known is not adjusted, nor is a machine whose bed's watts no hold test and no share tell: it says which
+test would help. A room that was not noted is taken for that of the hold tests. How warm a bed began, where no
+log shows it, is worked out from how long it had cooled since the run before, if a test tells its heat
+capacity.
 """
 
 import math

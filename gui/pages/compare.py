@@ -25,6 +25,7 @@ from core.figures.readout import find_run, readout
 from core.formatting import NumberLocale, listed
 from core.found import RATIO
 from core.quantities import ENERGY, QUANTITIES, quantity
+from core.results import like_answer
 from core.results.table import readable_table
 from core.results.values import Comparison
 from core.study import BOUNDARIES, Study
@@ -35,12 +36,15 @@ from gui.look import S4, S8, S12, S16, current
 from gui.pages.page import Page, SentenceTop
 from gui.picture_drag import PictureDrag
 from gui.session import Session
+from gui.widgets.choice import Choice
 from gui.widgets.fairness_list import FairnessList
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.left_out_bar import LeftOutBar
+from gui.widgets.like_view import LikeView
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.table_card import TableCard
+from gui.widgets.titled_card import bare_card
 
 #: the plane stands beside the table if it gets this width, else above it [text heights]
 _LEAST_PLANE = 27
@@ -48,6 +52,7 @@ _LEAST_PLANE = 27
 _LEAST_BESIDE = 3
 #: so many runs that are left out are named under the table, the others counted
 _MOST_NAMED = 4
+_MEASURED, _LIKE = "Measured", "Like for like"
 _EMPTY = (
     "Nothing to compare yet",
     "Drop meter logs of two or more machines anywhere on this window, or open the demo from the File menu.",
@@ -76,7 +81,12 @@ class ComparePage(Page):
         self.left_out = LeftOutBar()
         self.found = FoundPanel()
         self._explaining = Explaining(session, self.found, self._locale)
-        self.pictures = PictureMenu({"Comparison": self.rows, "Energy against time": self.plane}, self)
+        self.like = LikeView(session, self._locale)
+        self.view = Choice("compare_view", "Energies as measured, or made like for like")
+        self.view.fill([(name, name) for name in (_MEASURED, _LIKE)], _MEASURED)
+        charts = {"Comparison": self.rows, "Energy against time": self.plane}
+        charts |= {"Like for like": self.like.rows, "Steps": self.like.steps}
+        self.pictures = PictureMenu(charts, self)
         self.drag = PictureDrag(self.pictures, self)
         self.boundary = QComboBox()
         self.message = QLabel()
@@ -89,15 +99,20 @@ class ComparePage(Page):
     def _lay_out(self) -> None:
         self._lower = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lower.setSpacing(S12)
-        self._plane_card = _card(self.plane)
+        self._plane_card = bare_card(self.plane)
         self._lower.addWidget(self._plane_card, 1)
         self._lower.addWidget(self.table, 0)
-        inner = QWidget()
-        content = QVBoxLayout(inner)
-        content.setContentsMargins(S16, S4, S16, S12)
+        inner, self._runs = QWidget(), QWidget()
+        outer = QVBoxLayout(inner)
+        outer.setContentsMargins(S16, S4, S16, S12)
+        outer.setSpacing(S12)
+        outer.addWidget(self.fairness)
+        outer.addWidget(self._runs)
+        outer.addWidget(self.like)
+        content = QVBoxLayout(self._runs)
+        content.setContentsMargins(0, 0, 0, 0)
         content.setSpacing(S12)
-        content.addWidget(self.fairness)
-        content.addWidget(_card(self.rows), 3)
+        content.addWidget(bare_card(self.rows), 3)
         content.addWidget(self.left_out)
         content.addLayout(self._lower, 2)
         self._scroll = QScrollArea()
@@ -144,7 +159,9 @@ class ComparePage(Page):
         self._how.setToolTip(
             "How the sentence above was found; for a value click on it, for a run double-click it or press F1"
         )
-        for widget in (label, self.boundary, self.fairness.button, self._how):
+        shown = QLabel("Sho&w:")
+        shown.setBuddy(self.view)
+        for widget in (shown, self.view, label, self.boundary, self.fairness.button, self._how):
             row.addWidget(widget)
         row.addWidget(self.message, 1)
         row.addWidget(self._save)
@@ -164,6 +181,13 @@ class ComparePage(Page):
         self._copy.clicked.connect(self._copy_rows)
         self._session.selection_changed.connect(self._on_selection)
         self.boundary.activated.connect(self._on_boundary)
+        self.view.currentIndexChanged.connect(self._show_view)
+        self.like.changed.connect(self._say_top)
+        self.like.refused.connect(self.message.setText)
+        for like in (self.like.rows, self.like.steps):
+            like.picked.connect(self._session.select)
+            like.pulled.connect(self._drag_out)
+            like.copying.connect(partial(self._copy_picture, like))
         self.left_out.reason_typed.connect(self._on_reason)
         self.left_out.counting_again.connect(self._count_again)
         self.left_out.closed.connect(self._on_bar_closed)
@@ -186,7 +210,7 @@ class ComparePage(Page):
             return
         self._comparison = comparison
         self._show_parts(True)
-        self.top.say(comparison.headline, comparison.conditions)
+        self._show_view()
         say = partial(_say, comparison, self._locale)
         self.rows.show_figure(comparison_figure(comparison, study, self._locale), say)
         plane = energy_time_figure(comparison, study, self._locale)
@@ -199,8 +223,27 @@ class ComparePage(Page):
         self._on_selection(self._session.selected)
         self._arrange()
 
+    def _show_view(self) -> None:
+        """Show the runs as measured, or the machines like for like: never both in one."""
+        is_like = self.view.currentData() == _LIKE
+        self._runs.setVisible(not is_like)
+        self.like.setVisible(is_like)
+        if is_like and self._comparison is not None:
+            self.like.show_study(self._session.study, self._comparison)
+        self._say_top()
+
+    def _say_top(self) -> None:
+        if self._comparison is None:
+            return
+        found = self.like.found if self.view.currentData() == _LIKE else None
+        if found is None:
+            self.top.say(self._comparison.headline, self._comparison.conditions)
+        else:
+            self.top.say(like_answer.headline(found), like_answer.conditions(found, self._locale))
+
     def explain(self) -> None:
-        selected = self._session.results.get(self._session.selected or "")
+        is_like = self.view.currentData() == _LIKE
+        selected = None if is_like else self._session.results.get(self._session.selected or "")
         cell = self.table.view.currentIndex()
         if self.table.view.hasFocus() and cell.isValid():
             self._ask_of_cell(cell)
@@ -257,6 +300,9 @@ class ComparePage(Page):
 
     def _ask_of_answer(self) -> None:
         """Ask for what the sentence on top says: the first machine against the last, or the only one."""
+        if self.view.currentData() == _LIKE:
+            self.found.show_topic("like-for-like")
+            return
         known = [m for m in self._comparison.machines if m.energy_wh] if self._comparison is not None else []
         if len(known) > 1:
             self._explaining.ask(known[0].machine_id, "", RATIO, known[-1].machine_id)
@@ -314,7 +360,7 @@ class ComparePage(Page):
             self.drag.start(view)
 
     def _copy_rows(self) -> None:
-        self._copy_picture(self.rows)
+        self._copy_picture(self.like.rows if self.view.currentData() == _LIKE else self.rows)
 
     def _copy_plane(self) -> None:
         self._copy_picture(self.plane)
@@ -323,7 +369,8 @@ class ComparePage(Page):
         if view.figure is None:
             return
         image = render(view.figure, self.pictures.shown_size(view), view.look, self.pictures.frame, ratio=2.0)
-        QGuiApplication.clipboard().setMimeData(clipboard_data(image, self.table.model.rows))
+        rows = (self.like.table if view in (self.like.rows, self.like.steps) else self.table).model.rows
+        QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
         self.message.setText("Copied the picture and its numbers")
 
 
@@ -351,13 +398,3 @@ def _note(comparison: Comparison) -> str:
     if len(out) > _MOST_NAMED:
         out = [*out[:_MOST_NAMED], f"{len(out) - _MOST_NAMED} more"]
     return f"{signs} Not counted (hollow): {listed(out)}." if out else signs
-
-
-def _card(view: QWidget) -> QFrame:
-    card = QFrame()
-    card.setObjectName("card")
-    layout = QVBoxLayout(card)
-    layout.setContentsMargins(1, 1, 1, 1)
-    layout.setSizeConstraint(QVBoxLayout.SizeConstraint.SetMinAndMaxSize)
-    layout.addWidget(view)
-    return card

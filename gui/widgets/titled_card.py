@@ -24,6 +24,17 @@ def titled_card(title: str, *parts: QWidget | QHBoxLayout) -> QFrame:
     return card
 
 
+def bare_card(view: QWidget) -> QFrame:
+    """A card as high as its chart wishes to be."""
+    card = QFrame()
+    card.setObjectName("card")
+    layout = QVBoxLayout(card)
+    layout.setContentsMargins(1, 1, 1, 1)
+    layout.setSizeConstraint(QVBoxLayout.SizeConstraint.SetMinAndMaxSize)
+    layout.addWidget(view)
+    return card
+
+
 def column_of(*cards: QWidget) -> QVBoxLayout:
     """Cards one under another."""
     column = QVBoxLayout()
