@@ -49,7 +49,10 @@ def test_scaling_power_scales_watts_and_shifting_time_changes_nothing(
     start_s, end_s = BEFORE_S - 1.0, BEFORE_S + 2390.0
     (plain,) = holds(trace, start_s, end_s, METER)
     louder = Trace.of(
-        trace.time_s, trace.power_w * factor, key=f"louder {seed}", resolution_w=trace.resolution_w * factor
+        trace.time_s,
+        trace.power_w * factor,
+        key=f"louder {seed} {factor}",
+        resolution_w=trace.resolution_w * factor,
     )
     (scaled,) = holds(louder, start_s, end_s, METER)
     assert scaled.bed_w == pytest.approx((plain.bed_w or 0) * factor, rel=1e-6)
