@@ -116,7 +116,7 @@ def given(study: Study, comparison: Comparison, traces: Mapping[str, Trace]) -> 
     return Given(study, comparison, traces, beds(study, traces))
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=8)  # each keeps the traces of its comparison alive
 def like_for_like(from_: Given, bed_c: float | None = None, room_c: float | None = None) -> LikeForLike:
     """Adjust every machine of a comparison to the same conditions.
 

@@ -7,7 +7,7 @@ from core.figures.waterfall import like_figure, waterfall_figure
 from core.formatting import NumberLocale, with_interval
 from core.quantities import ENERGY
 from core.results.like_answer import like_note, like_table
-from core.results.like_for_like import Given, LikeForLike, given, like_for_like
+from core.results.like_for_like import Given, LikeForLike, forget, given, like_for_like
 from core.results.temperatures import degrees
 from core.results.values import Comparison
 from core.study import Study
@@ -53,6 +53,7 @@ class LikeView(QWidget):
             field.entered.connect(self._on_entered)
             field.refused.connect(self.refused)
         self.machine.activated.connect(self._on_machine)
+        session.opened.connect(self._on_opened)
         self.table.view.selectionModel().currentRowChanged.connect(self._on_row)
 
     def _lay_out(self) -> None:
@@ -87,6 +88,13 @@ class LikeView(QWidget):
             return
         traces = self._session.traces
         self._session.jobs.start(LIKE, lambda _: given(study, comparison, traces), self._on_given)
+
+    def _on_opened(self) -> None:
+        """Another study is open: nothing of the one before counts there, nor is its data kept."""
+        self._given, self.found, self._machine_id = None, None, ""
+        for field in (self.bed, self.room):
+            field.show_text("", "", of_other=True)
+        forget()
 
     def _on_given(self, found: Given) -> None:
         if found.comparison is self._session.comparison:

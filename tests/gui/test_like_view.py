@@ -151,3 +151,14 @@ def test_how_it_was_found_is_told_beside_it(bench: Bench, tmp_path: Path) -> Non
     bench.click("how_found")
     assert bench.page.found.isVisible()
     assert bench.page.like.isVisible()
+
+
+def test_another_study_begins_with_its_own_temperatures(bench: Bench, tmp_path: Path) -> None:
+    bench.fill(tmp_path, 60.0)
+    bench.show("Like")
+    like = bench.page.like
+    bench.write("common_bed_c", "50")
+    assert bench.session.new_study()
+    bench.settle()
+    assert like.bed.text() == ""
+    assert like.found is None
