@@ -3,8 +3,8 @@
 from typing import Final
 
 from core import edits
-from core.bed_supply import Supply
-from core.costs import PriceBand
+from core.beds.supply import Supply
+from core.costs.rates import PriceBand
 from core.study import Study
 
 STUDY_ID: Final = "demo"

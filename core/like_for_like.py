@@ -1,10 +1,10 @@
 """A measured energy made that of common conditions, a step for each condition that was another.
 
 Theory of operation. What holds the bed warm changes with the temperatures of bed and room: by the machine's
-own holds (`core.bed_model`) over the time of processing, with the heat that warms the bed by its heat
-capacity; or, where there was no hold test, the bed's whole energy is scaled by the plate law (`core.plate`).
-One source may move several steps, so their uncertainties are added in full, and joined with that of the
-measured value.
+own holds (`core.beds.model`) over the time of processing, with the heat that warms the bed by its heat
+capacity; or, where there was no hold test, the bed's whole energy is scaled by the plate law
+(`core.beds.plate`). One source may move several steps, so their uncertainties are added in full, and
+joined with that of the measured value.
 """
 
 import math
@@ -12,9 +12,9 @@ from typing import Final, Literal
 
 from attrs import frozen
 
-from core.bed_from_holds import EXPONENT_DOUBT, UNLIKE_HOLD
-from core.bed_model import BedModel, half_width
-from core.plate import loss_ratio
+from core.beds.from_holds import EXPONENT_DOUBT, UNLIKE_HOLD
+from core.beds.model import BedModel, half_width
+from core.beds.plate import loss_ratio
 from core.results.values import Measured
 from core.uncertainty import NORMAL_95
 from core.units import J_PER_WH, SECONDS_PER_HOUR

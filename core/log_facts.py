@@ -2,7 +2,7 @@
 
 from attrs import frozen
 
-from core.clock_ticks import moment
+from core.energy.clock_ticks import moment
 from core.formatting import count, duration, number
 from core.logs.reading import Reading
 from core.problems import Severity

@@ -9,8 +9,8 @@ from typing import Literal
 
 from attrs import field, frozen
 
-from core.costs import Costs, PriceList
-from core.load_names import IdleLoad, StepName
+from core.costs.rates import Costs, PriceList
+from core.loads.names import IdleLoad, StepName
 
 Kind = Literal["run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test", "nothing"]
 Boundary = Literal["warm-up and processing", "processing only", "until cooled"]

@@ -17,8 +17,8 @@ _TABLES = (
     "core.activity.sentences",
     "core.store.sentences",
     "core.session_sentences",
-    "core.bed_sentences",
-    "core.cost_sentences",
+    "core.beds.sentences",
+    "core.costs.sentences",
 )
 
 

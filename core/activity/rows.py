@@ -13,8 +13,8 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
+from core.energy.refresh import measured
 from core.progress import Progress, silent
-from core.refresh import measured
 from core.traces import F64, Sampling, Trace
 
 F32 = NDArray[np.float32]

@@ -4,8 +4,8 @@ from collections.abc import Callable
 
 from attrs import evolve
 
-from core.bed_area import BED_AREA, bed_area_dm2
-from core.bed_supply import BED_SUPPLY, Supply, bed_supply
+from core.beds.area import BED_AREA, bed_area_dm2
+from core.beds.supply import BED_SUPPLY, Supply, bed_supply
 from core.edits.edit import Edit, checked_number, found, replaced
 from core.study import CoolerPlan, Machine, Study
 

@@ -3,7 +3,7 @@
 from attrs import evolve
 
 from core.edits.edit import Edit, checked_number, found
-from core.load_names import BY_KEY, NEAR_S, IdleLoad, StepName
+from core.loads.names import BY_KEY, NEAR_S, IdleLoad, StepName
 from core.study import Study
 
 

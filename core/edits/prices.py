@@ -5,7 +5,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from attrs import evolve, fields
 
-from core.costs import MINUTES_PER_DAY, Costs, MachineCosts, PriceBand, PricedBy, PriceList, Tariff
+from core.costs.rates import MINUTES_PER_DAY, Costs, MachineCosts, PriceBand, PricedBy, PriceList, Tariff
 from core.edits.edit import Edit, checked_name, checked_number, found, next_number, without
 from core.study import Study
 
@@ -120,7 +120,7 @@ def remove_price_list(study: Study, list_id: str) -> Edit:
 
 
 def set_cost(study: Study, name: str, value: float | None) -> Edit:
-    """Set one of the numbers of `core.costs.Costs`, by the name of its field; None where it is not known.
+    """Set one of the numbers of `core.costs.rates.Costs`, by the name of its field; None: not known.
 
     Raises
     ------
@@ -143,7 +143,7 @@ def set_co2_source(study: Study, source: str) -> Edit:
 
 
 def set_machine_cost(study: Study, machine_id: str, name: str, value: float | None) -> Edit:
-    """Set one of the numbers of `core.costs.MachineCosts` for a machine, by the name of its field.
+    """Set one of the numbers of `core.costs.rates.MachineCosts` for a machine, by the name of its field.
 
     Raises
     ------

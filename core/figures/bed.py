@@ -2,7 +2,8 @@
 
 import numpy as np
 
-from core.bed_quantities import (
+from core.beds.plate import Plate, loss
+from core.beds.quantities import (
     HALF_HOUR,
     HEAT_CAPACITY,
     HELD_W,
@@ -18,7 +19,6 @@ from core.figures.line_up_values import Scale
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Dot, Mark, Measure, Row
 from core.formatting import POINT, NumberLocale, count, number, with_interval, with_unit
-from core.plate import Plate, loss
 from core.quantities import Quantity
 from core.results.bed_answer import conditions, headline, saving_note, saving_sentence
 from core.results.bed_compared import by_area
@@ -352,7 +352,7 @@ def _held_text(savings: Savings, is_first: bool, locale: NumberLocale) -> str:
 
 
 def _saved_text(saving: Saving, locale: NumberLocale) -> str:
-    from core.bed_quantities import SAVED_WH
+    from core.beds.quantities import SAVED_WH
 
     if saving.saved_wh.value <= 0:
         return ""

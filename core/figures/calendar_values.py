@@ -2,7 +2,7 @@
 
 from attrs import frozen
 
-from core.weeks import Block
+from core.costs.weeks import Block
 
 
 @frozen

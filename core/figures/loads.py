@@ -4,7 +4,7 @@ from core.figures.compare import source_of
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Mark, Measure, Row
 from core.formatting import POINT, NumberLocale, count, with_interval
-from core.load_names import LOADS
+from core.loads.names import LOADS
 from core.results.load_answer import LOAD_W, conditions, headline
 from core.results.loads import Loads, MachineLoads
 from core.results.values import Measured

@@ -2,7 +2,7 @@
 
 import textwrap
 
-from core.bed_bound import bound_words
+from core.beds.bound import bound_words
 from core.figures.measures import of_run
 from core.formatting import POINT, NumberLocale, with_interval, with_unit
 from core.quantities import BED_SHARE, DURATION, ENERGY, MEAN_W, PARTS_PER_KWH, Quantity

@@ -2,6 +2,7 @@
 
 from datetime import date
 
+from core.costs.money import decimals_of, money
 from core.figures.calendar_values import CalendarFigure, CalendarRow
 from core.figures.compare import source_of
 from core.figures.curve_values import CurvesFigure, Spot, Trend
@@ -9,7 +10,6 @@ from core.figures.line_up_values import Scale
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Mark, Measure, RefLine, Row
 from core.formatting import POINT, NumberLocale, count, number, percent, with_interval
-from core.money import decimals_of, money
 from core.quantities import (
     PART_COST,
     PRINT_COST,

@@ -2,13 +2,13 @@
 
 import math
 
-from core.bed_bound import bound_words
+from core.beds.bound import bound_words
+from core.beds.heater import levels
 from core.formatting import count, number, percent
 from core.found import around, budgets, energy, sensitivity
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
-from core.heater import levels
 from core.quantities import BED_SHARE
 from core.results.values import BedShare, Measured, RunResult
 from core.units import SECONDS_PER_HOUR

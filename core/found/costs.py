@@ -3,11 +3,11 @@
 import math
 from collections.abc import Callable
 
+from core.costs.money import money, price_per_kwh
 from core.formatting import POINT, NumberLocale, count, duration, number, percent, with_interval
 from core.found import budgets
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
-from core.money import money, price_per_kwh
 from core.quantities import (
     PART_COST,
     PRINT_COST,

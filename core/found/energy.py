@@ -2,12 +2,12 @@
 
 import numpy as np
 
+from core.energy.integral import by_power_wh
 from core.formatting import count, duration, percent
 from core.found import around, budgets, sensitivity, surer
 from core.found.question import Question
 from core.found.values import Explanation
 from core.found.writing import figures, shown
-from core.integral import by_power_wh
 from core.quantities import ENERGY
 from core.results.runs import MAKING, Measurement
 from core.results.values import Energy, RunResult

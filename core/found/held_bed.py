@@ -1,12 +1,12 @@
 """How the watts of a held bed were found, and what was made of them: per area, floor, heat capacity."""
 
-from core.bed_model import Watts
-from core.bed_quantities import HEAT_CAPACITY, HELD_W, TIMES_FLOOR, W_PER_DM2, WARM_UP_S, WARM_UP_WH
+from core.beds.model import Watts
+from core.beds.plate import METHOD, Plate, loss
+from core.beds.quantities import HEAT_CAPACITY, HELD_W, TIMES_FLOOR, W_PER_DM2, WARM_UP_S, WARM_UP_WH
 from core.formatting import POINT, NumberLocale, number
 from core.found import budgets
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
-from core.plate import METHOD, Plate, loss
 from core.quantities import Quantity
 from core.results.bed_answer import settled_text
 from core.results.holds import Beds, Held, MachineBed
@@ -42,7 +42,7 @@ def held_bed(
     study : Study
     machine_id : str
     key : str
-        Of a quantity of `core.bed_quantities`; of another, the watts held are explained.
+        Of a quantity of `core.beds.quantities`; of another, the watts held are explained.
     locale : NumberLocale
 
     Returns

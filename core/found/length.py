@@ -3,7 +3,7 @@
 import math
 from datetime import datetime
 
-from core.edges import edge
+from core.energy.edges import edge
 from core.formatting import duration, number
 from core.found import around, budgets, derived, energy, sensitivity
 from core.found.question import Question

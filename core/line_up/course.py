@@ -1,15 +1,16 @@
 """The course of a run: the energy it has used up to any moment, exact, plain or smoothed.
 
-Theory of operation: the power between two rows is a straight line or a constant (`core.integral`), so the
-running energy E is a polynomial between rows, and so is its own integral G. A moving mean of the power over a
-width w is (E(t + w/2) - E(t - w/2)) / w. Beyond the ends of the run the power is mirrored, so that E and G
-are known there too and smoothing keeps the run's energy to the last digit: no watt is moved out of the run.
+Theory of operation: the power between two rows is a straight line or a constant (`core.energy.integral`),
+so the running energy E is a polynomial between rows, and so is its own integral G. A moving mean of the
+power over a width w is (E(t + w/2) - E(t - w/2)) / w. Beyond the ends of the run the power is mirrored, so
+that E and G are known there too and smoothing keeps the run's energy to the last digit: no watt is moved
+out of the run.
 """
 
 import numpy as np
 from attrs import field, frozen
 
-from core.integral import Pieces
+from core.energy.integral import Pieces
 from core.traces import F64
 from core.units import J_PER_WH
 
@@ -92,7 +93,7 @@ class Course:
 
         Examples
         --------
-        >>> from core.integral import pieces
+        >>> from core.energy.integral import pieces
         >>> from core.traces import Trace
         >>> course = Course.of(pieces(Trace.of([0, 10, 20], [0.0, 60.0, 60.0]), 0, 20))
         >>> course.mean_w(np.array([0.0, 10.0, 20.0])).tolist()

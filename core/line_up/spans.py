@@ -44,7 +44,7 @@ class SpanReading:
 @lru_cache(maxsize=4096)
 def energy_within(trace: Trace, start_s: float, end_s: float, meter: Meter) -> Energy:
     """Energy between two moments that are known exactly, with what makes it unsure. Remembered."""
-    from core.energy import between
+    from core.energy.total import between
 
     return between(trace, start_s, end_s, meter, rising_edges=False)
 

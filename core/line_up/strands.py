@@ -11,7 +11,7 @@ from typing import Literal
 import numpy as np
 from attrs import field, frozen
 
-from core.integral import pieces
+from core.energy.integral import pieces
 from core.line_up.course import Course
 from core.results.values import Comparison, MachineResult, RunResult, StateSpan
 from core.study import Boundary, Meter, Study

@@ -1,12 +1,12 @@
 """The Bed page's sentences, made from the results: which bed loses most, what a cooler one saves."""
 
-from core.bed_quantities import HELD_W, SAVED_SHARE, SAVED_WH, W_PER_DM2
+from core.beds.quantities import HELD_W, SAVED_SHARE, SAVED_WH, W_PER_DM2
+from core.beds.steady import AGREE_PART, FEWEST_WINDOWS
 from core.formatting import POINT, NumberLocale, count, duration, listed, number, with_interval, with_unit
 from core.results.bed_compared import BedPair, by_area, pairs_with_first, supplies
 from core.results.cooler_beds import Savings
 from core.results.holds import Beds, Held, MachineBed
 from core.results.values import Measured
-from core.steady import AGREE_PART, FEWEST_WINDOWS
 from core.study import Study
 
 NOTHING = "No hold test yet: nobody has measured what a bed takes to stay warm"

@@ -11,10 +11,10 @@ from functools import lru_cache
 
 from attrs import evolve, frozen
 
-from core.bed_from_holds import ORDINARY_ROOM_C, HeldBed, warm_up_wh, watts_at
-from core.bed_ways import agreement, by_hold, by_own_meter, by_run_without
+from core.beds.from_holds import ORDINARY_ROOM_C, HeldBed, warm_up_wh, watts_at
+from core.beds.hold import Hold, holds, logged_c
+from core.beds.ways import agreement, by_hold, by_own_meter, by_run_without
 from core.faults import facts_of
-from core.hold import Hold, holds, logged_c
 from core.problems import Problem, Severity
 from core.results.runs import MAKING, Measurement, Seen, as_checked, measure
 from core.results.values import BedShare, Energy, Influence, Measured, RunResult, State
@@ -169,7 +169,7 @@ def _by_bed_log(
 
 @lru_cache(maxsize=4096)
 def _cut(seen: Seen, start_s: float, end_s: float, meter: Meter) -> Energy:
-    from core.energy import between
+    from core.energy.total import between
 
     return between(seen.trace, start_s, end_s, meter)
 
@@ -262,7 +262,7 @@ def _by_hold(
     conditions: Conditions,
 ) -> BedShare | None:
     """Way 3, where the bed's temperature in the run is known."""
-    from core.energy import by_power_wh
+    from core.energy.total import by_power_wh
 
     bed_c = _bed_c(one, measured, conditions)
     if bed_c is None or one.seen is None:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from core.bed_quantities import (
+from core.beds.quantities import (
     HEAT_CAPACITY,
     HELD_W,
     SAVED_SHARE,

@@ -1,7 +1,7 @@
 """What a cooler bed after the first layers would save on each machine, with its interval and over time.
 
-Theory of operation. Watts at both temperatures come from the machine's bed (`core.bed_model`), with what each
-source gives them; the cooling time from the heat capacity that its warm-up showed. The saving is
+Theory of operation. Watts at both temperatures come from the machine's bed (`core.beds.model`), with what
+each source gives them; the cooling time from the heat capacity that its warm-up showed. The saving is
 ``t_c P1 + (T - t1 - t_c) (P1 - P2)``: its uncertainty is the same sum over the sources, so that what moves
 both watts alike (the meter's gain, one hold's scatter) counts once. A bed in a print is not a bed held alone:
 that difference is one more source. Savings of several machines on one meter share its gain.
@@ -14,10 +14,10 @@ from functools import lru_cache
 import numpy as np
 from attrs import frozen
 
-from core.bed_from_holds import UNLIKE_HOLD
-from core.bed_heat import cooling_s, time_constant_s
-from core.bed_model import Watts, half_width
-from core.cooler_bed import CoolerBed, cooler_bed
+from core.beds.cooler_bed import CoolerBed, cooler_bed
+from core.beds.from_holds import UNLIKE_HOLD
+from core.beds.heat import cooling_s, time_constant_s
+from core.beds.model import Watts, half_width
 from core.results.holds import Beds, MachineBed
 from core.results.values import Measured
 from core.study import CoolerPlan

@@ -3,9 +3,9 @@
 Rules: a sentence is made from the results alone; what no log shows and no person stated is not claimed.
 """
 
+from core.costs.limits import Limit
+from core.costs.money import money, price_per_kwh
 from core.formatting import POINT, NumberLocale, count, duration, listed, number, percent, with_interval
-from core.limits import Limit
-from core.money import money, price_per_kwh
 from core.quantities import STANDBY_KWH
 from core.results.cost_values import TELLING, MachineCost, StandbyCost
 from core.units import SECONDS_PER_DAY

@@ -1,10 +1,10 @@
 """Hours in operating states, and what a print is made of, as tables to read."""
 
+from core.costs.money import money
+from core.costs.standby import STATES
 from core.formatting import POINT, UNKNOWN, NumberLocale, duration, number, percent, with_interval
-from core.money import money
 from core.quantities import PRINT_CO2, PRINT_KWH
 from core.results.cost_values import MachineCost, StandbyCost
-from core.standby import STATES
 from core.tables import Cell, Column, Table
 from core.units import WH_PER_KWH
 

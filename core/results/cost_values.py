@@ -2,15 +2,15 @@
 
 from attrs import frozen
 
-from core.costs import Costs
-from core.limits import Limit
-from core.print_cost import LongPrint, Price, Starts
+from core.costs.limits import Limit
+from core.costs.print_cost import LongPrint, Price, Starts
+from core.costs.rates import Costs
+from core.costs.standby import Standby
+from core.costs.switch_off import Rests
+from core.costs.weeks import Week
 from core.problems import Problem
 from core.results.values import Measured, State
-from core.standby import Standby
-from core.switch_off import Rests
 from core.units import SECONDS_PER_MINUTE
-from core.weeks import Week
 
 #: a rest tells what switching off saves when it is so many times as long as one would wait
 TELLING = 2.0

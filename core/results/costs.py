@@ -13,25 +13,25 @@ import numpy as np
 from attrs import evolve
 
 from core.activity import Activity
-from core.costs import MachineCosts, PriceList, Tariff
-from core.integral import by_power_wh
-from core.limits import limits_on
-from core.print_cost import Course, LongPrint, Price, Starts, by_start, long_print, price_of
+from core.costs.limits import limits_on
+from core.costs.print_cost import Course, LongPrint, Price, Starts, by_start, long_print, price_of
+from core.costs.rates import MachineCosts, PriceList, Tariff
+from core.costs.standby import STATES, Standby, hours_in_states, standby
+from core.costs.switch_off import MINUTES, Rests, rests_between, savings, together
+from core.costs.tariff import Steps, cost_of, steps_between, steps_for, year_steps, zone_of
+from core.costs.weeks import Week, weeks
+from core.energy.integral import by_power_wh
 from core.results.compare import machine_inputs
 from core.results.cost_answer import conditions, headline
 from core.results.cost_values import MachineCost, StandbyCost
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, as_checked, measure
 from core.results.values import Energy, Measured, RunResult, State, StateSpan
-from core.standby import STATES, Standby, hours_in_states, standby
 from core.states import states_of_log, warm_up_end
 from core.study import Boundary, Kind, Meter, Study
-from core.switch_off import MINUTES, Rests, rests_between, savings, together
-from core.tariff import Steps, cost_of, steps_between, steps_for, year_steps, zone_of
 from core.traces import Clock, Trace
 from core.uncertainty import NORMAL_95
 from core.units import SECONDS_PER_DAY, SECONDS_PER_HOUR, WH_PER_KWH
-from core.weeks import Week, weeks
 
 #: stretches in which a machine was used; a rest lies between them
 _USES: tuple[Kind, ...] = ("run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test")

@@ -87,7 +87,7 @@ def _temperatures(compared: Sequence[MachineInput]) -> Iterable[Finding]:
 
 def _bed_matters_wh(given: MachineInput, low_c: float, high_c: float) -> float | None:
     """What the hotter bed's machine would use less with the cooler bed, by the plate law. [Wh]"""
-    from core.plate import loss_ratio
+    from core.beds.plate import loss_ratio
 
     result = machine_result(given)
     room_c = temperature_c(given, "room")

@@ -2,7 +2,7 @@
 
 from typing import Literal
 
-from core.hold import Hold, logged_c
+from core.beds.hold import Hold, logged_c
 from core.traces import Trace
 
 Known = Literal["noted", "logged", "other log", "of the test", "ordinary", "unknown"]

@@ -1,6 +1,6 @@
 """What is read out at a held temperature: whose, its watts, when it was steady, its warm-up."""
 
-from core.bed_quantities import HEAT_CAPACITY, HELD_W, W_PER_DM2, WARM_UP_WH
+from core.beds.quantities import HEAT_CAPACITY, HELD_W, W_PER_DM2, WARM_UP_WH
 from core.formatting import POINT, NumberLocale, duration, number, percent, with_interval, with_unit
 from core.quantities import Quantity
 from core.results.bed_answer import settled_text

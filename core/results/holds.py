@@ -1,8 +1,8 @@
 """The hold tests of a study: what each machine's bed takes to stay warm, and how that compares.
 
-Theory of operation: each hold test is cut into the temperatures it held (`core.hold`); those whose
-temperatures are known make the machine's bed (`core.bed_model`), and all beds are read at one temperature and
-one room, because watts held at different temperatures cannot be compared.
+Theory of operation: each hold test is cut into the temperatures it held (`core.beds.hold`); those whose
+temperatures are known make the machine's bed (`core.beds.model`), and all beds are read at one temperature
+and one room, because watts held at different temperatures cannot be compared.
 """
 
 import math
@@ -14,14 +14,14 @@ import numpy as np
 from attrs import evolve, frozen
 
 from core.activity import Activity
-from core.bed_area import bed_area_dm2
-from core.bed_from_holds import DIFFERENCE_U_K, ORDINARY_ROOM_C
-from core.bed_heat import heat_capacity_j_per_k
-from core.bed_model import BedModel, Watts
-from core.bed_supply import Supply, bed_supply
-from core.hold import Hold, holds, logged_c
-from core.hold_fit import Point
-from core.plate import Plate, loss
+from core.beds.area import bed_area_dm2
+from core.beds.from_holds import DIFFERENCE_U_K, ORDINARY_ROOM_C
+from core.beds.heat import heat_capacity_j_per_k
+from core.beds.hold import Hold, holds, logged_c
+from core.beds.hold_fit import Point
+from core.beds.model import BedModel, Watts
+from core.beds.plate import Plate, loss
+from core.beds.supply import Supply, bed_supply
 from core.results.held_temperatures import Known, elsewhere_c, first_known
 from core.results.runs import Seen, seen
 from core.results.values import Measured

@@ -13,8 +13,8 @@ from functools import lru_cache
 
 from attrs import frozen
 
-from core.bed_heat import time_constant_s
-from core.hold import logged_c
+from core.beds.heat import time_constant_s
+from core.beds.hold import logged_c
 from core.like_for_like import (
     LEAST_ABOVE_ROOM_K,
     Conditions,

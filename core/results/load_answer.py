@@ -1,7 +1,7 @@
 """The Loads page's sentences: what takes most on a machine, what stays unexplained, what runs all night."""
 
 from core.formatting import POINT, NumberLocale, count, listed, number, with_interval, with_unit
-from core.load_names import BY_KEY, ELECTRONICS
+from core.loads.names import BY_KEY, ELECTRONICS
 from core.quantities import Quantity
 from core.results.loads import Loads, LoadWatts, MachineLoads
 from core.study import Study

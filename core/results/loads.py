@@ -12,9 +12,9 @@ from functools import lru_cache
 
 from attrs import evolve, frozen
 
-from core.integral import mean_w
-from core.load_names import BY_KEY, ELECTRONICS, HEATING_OF, LOADS, NEAR_S
-from core.load_steps import Staircase, find_steps, interval_w
+from core.energy.integral import mean_w
+from core.loads.names import BY_KEY, ELECTRONICS, HEATING_OF, LOADS, NEAR_S
+from core.loads.steps import Staircase, find_steps, interval_w
 from core.results.holds import gain_u
 from core.results.values import Comparison, Measured
 from core.stats import t_interval

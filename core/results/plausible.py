@@ -6,9 +6,9 @@ or a stretch taken for another thing than an unusual machine.
 
 from collections.abc import Iterable
 
-from core.bed_area import bed_area_dm2
-from core.bed_from_holds import ORDINARY_ROOM_C, HeldBed
-from core.plate import METHOD, Plate, loss
+from core.beds.area import bed_area_dm2
+from core.beds.from_holds import ORDINARY_ROOM_C, HeldBed
+from core.beds.plate import METHOD, Plate, loss
 from core.problems import Problem, Severity
 from core.results.bed_shares import Conditions, all_held
 from core.results.machine import MachineInput

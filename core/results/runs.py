@@ -82,7 +82,8 @@ def measure(log: Seen, start_s: float, end_s: float, boundary: Boundary, meter: 
     Measurement or None
         None when the edges leave nothing of the log between them.
     """
-    from core import energy, states
+    from core import states
+    from core.energy.total import between
     from core.uncertainty import u95_of
 
     trace, activity = log.trace, log.activity
@@ -92,7 +93,7 @@ def measure(log: Seen, start_s: float, end_s: float, boundary: Boundary, meter: 
     from_s, to_s = states.bounds(trace, activity, start_s, end_s, boundary)
     if not to_s > from_s:
         return None
-    used = energy.between(trace, from_s, to_s, meter)
+    used = between(trace, from_s, to_s, meter)
     spans = states.states(trace, activity, start_s, end_s)
     warm_end_s = next((s.end_s for s in spans if s.state == "warm-up"), start_s)
     warm_end_s = min(max(warm_end_s, from_s), end_s)
@@ -110,10 +111,11 @@ def _bed_share(
     log: Seen, used: Energy, from_s: float, warm_end_s: float, end_s: float, to_s: float, meter: Meter
 ) -> BedShare:
     """The bed's part of `used`: found up to the end of processing, because afterwards its heater is off."""
-    from core import bed, energy
+    from core.beds.share import share
+    from core.energy.total import between
 
-    making = used if to_s <= end_s else energy.between(log.trace, from_s, end_s, meter)
-    found = bed.share(log.trace, from_s, warm_end_s, end_s, making, log.activity.standby_w)
+    making = used if to_s <= end_s else between(log.trace, from_s, end_s, meter)
+    found = share(log.trace, from_s, warm_end_s, end_s, making, log.activity.standby_w)
     if making is used or used.energy_wh <= 0:
         return found
     part = making.energy_wh / used.energy_wh

@@ -9,8 +9,8 @@ from typing import Literal
 
 from attrs import frozen
 
+from core.beds.hold import logged_c
 from core.formatting import POINT, NumberLocale, listed, number
-from core.hold import logged_c
 from core.results.bed_shares import Conditions, held_in
 from core.results.runs import Seen
 from core.results.values import RunResult

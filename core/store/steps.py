@@ -7,7 +7,7 @@ from typing import Any
 
 from attrs import evolve, frozen
 
-from core.costs import PriceList
+from core.costs.rates import PriceList
 from core.history import History, Step
 from core.store.values import Unreadable, decode, encode, from_json, to_json
 from core.study import Log, Machine, Meter, Run, Study, TypedReading

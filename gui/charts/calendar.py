@@ -1,9 +1,9 @@
 """Lays out weeks of operating states: one row a week, states told by height, machines by colour and name."""
 
+from core.costs.weeks import HOURS_PER_WEEK
 from core.figures.calendar_values import CalendarFigure, CalendarRow
 from core.figures.placing import Box
 from core.formatting import count
-from core.weeks import HOURS_PER_WEEK
 from gui.charts.scene import Fill, Hint, Item, Line, Ruler, Scene, Text
 from gui.look import Look
 

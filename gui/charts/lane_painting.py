@@ -12,7 +12,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 from shiboken6 import VoidPtr
 
-from core.clock_ticks import moment, time_ticks
+from core.energy.clock_ticks import moment, time_ticks
 from core.envelope import Envelope
 from core.lanes import LaneContent
 from core.traces import F64, Trace

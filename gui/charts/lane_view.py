@@ -15,7 +15,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
-from core.clock_ticks import moment
+from core.energy.clock_ticks import moment
 from core.envelope import Envelope, envelope
 from core.formatting import duration, number
 from core.lanes import Block, LaneContent

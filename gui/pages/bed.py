@@ -16,8 +16,8 @@ from PySide6.QtWidgets import (
 )
 
 from core import edits
-from core.bed_quantities import HELD_W
-from core.bed_supply import SUPPLIES
+from core.beds.quantities import HELD_W
+from core.beds.supply import SUPPLIES
 from core.edits import Edit
 from core.figures.bed import beds_figure
 from core.found.held_bed import held_bed

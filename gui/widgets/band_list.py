@@ -12,7 +12,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from core.costs import EVERY_DAY, MINUTES_PER_DAY, PriceBand
+from core.costs.rates import EVERY_DAY, MINUTES_PER_DAY, PriceBand
 from core.formatting import NumberLocale, number
 from gui.look import S4, S8, S12
 from gui.widgets.choice import Choice

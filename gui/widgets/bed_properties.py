@@ -3,8 +3,8 @@
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QWidget
 
-from core.bed_area import bed_area_dm2
-from core.bed_supply import SUPPLIES, bed_supply
+from core.beds.area import bed_area_dm2
+from core.beds.supply import SUPPLIES, bed_supply
 from core.formatting import NumberLocale, number
 from core.study import Machine, Study
 from gui.look import S4, S8, S12

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from core import edits
-from core.costs import PriceBand, PricedBy
+from core.costs.rates import PriceBand, PricedBy
 from core.edits import Edit
 from core.formatting import NumberLocale, number
 from core.study import Study

@@ -4,7 +4,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QWidget
 
 from core.formatting import NumberLocale, number
-from core.load_names import BY_KEY, LOADS
+from core.loads.names import BY_KEY, LOADS
 from core.results.load_answer import watts_text, year_kwh
 from core.results.loads import LoadStep, LoadWatts, MachineLoads
 from core.units import SECONDS_PER_MINUTE

@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from core import edits
-from core.price_csv import PricesRead, read_prices
+from core.costs.price_csv import PricesRead, read_prices
 from core.problems import Problem, Severity
 from core.progress import Progress
 from gui.session import Session

@@ -7,8 +7,8 @@ from zoneinfo import ZoneInfo
 import numpy as np
 import pytest
 
-from core.costs import PriceBand, PriceList, Tariff
-from core.tariff import cost_of, steps_for
+from core.costs.rates import PriceBand, PriceList, Tariff
+from core.costs.tariff import cost_of, steps_for
 from core.traces import Clock, Trace
 
 ZONE = "Europe/London"

@@ -3,9 +3,9 @@
 import numpy as np
 import pytest
 
-from core.bed import share
-from core.bed_ways import agreement, by_hold, by_own_meter, by_run_without
-from core.energy import between
+from core.beds.share import share
+from core.beds.ways import agreement, by_hold, by_own_meter, by_run_without
+from core.energy.total import between
 from core.results.values import BedShare, Energy, Influence, Measured
 from core.study import Meter
 from core.traces import F64, Sampling, Trace

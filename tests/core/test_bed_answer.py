@@ -6,9 +6,9 @@ import pytest
 from attrs import evolve
 
 from core import edits
-from core.bed_model import BedModel
+from core.beds.hold_fit import Point
+from core.beds.model import BedModel
 from core.formatting import NumberLocale
-from core.hold_fit import Point
 from core.results import bed_answer
 from core.results.bed_compared import by_area, pairs_with_first, supplies
 from core.results.cooler_beds import plan_of, savings

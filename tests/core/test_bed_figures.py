@@ -9,13 +9,13 @@ import pytest
 from attrs import evolve
 
 from core import edits
-from core.bed_quantities import HALF_HOUR, HEAT_CAPACITY, TIMES_FLOOR, W_PER_DM2
+from core.beds.plate import Plate, loss
+from core.beds.quantities import HALF_HOUR, HEAT_CAPACITY, TIMES_FLOOR, W_PER_DM2
 from core.figures.bed import beds_figure, cooler_figure, lines_told, watts_figure
 from core.figures.curve_values import CurvesFigure
 from core.figures.source import numbers_of
 from core.figures.values import Measure
 from core.formatting import NumberLocale
-from core.plate import Plate, loss
 from core.results.bed_table import half_hour_note, holds_table, savings_table
 from core.results.cooler_beds import plan_of, savings
 from core.results.hold_readout import hold_readout

@@ -3,10 +3,10 @@ import math
 import numpy as np
 import pytest
 
-from core.bed_from_holds import HeldBed, warm_up_wh, watts_at
-from core.hold import Hold
-from core.plate import Plate, loss, loss_ratio
-from core.steady import Steady
+from core.beds.from_holds import HeldBed, warm_up_wh, watts_at
+from core.beds.hold import Hold
+from core.beds.plate import Plate, loss, loss_ratio
+from core.beds.steady import Steady
 from core.uncertainty import NORMAL_95
 
 PLATE = Plate(0.235, 0.235)

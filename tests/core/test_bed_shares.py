@@ -8,7 +8,7 @@ import pytest
 from attrs import evolve, frozen
 
 from core import edits
-from core.bed_area import BED_AREA
+from core.beds.area import BED_AREA
 from core.found import explain
 from core.json_answer import compared, dumps
 from core.quantities import BED_SHARE

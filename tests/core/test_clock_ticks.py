@@ -2,7 +2,7 @@ from datetime import UTC, datetime
 
 import pytest
 
-from core.clock_ticks import moment, time_ticks
+from core.energy.clock_ticks import moment, time_ticks
 from core.traces import Clock
 
 

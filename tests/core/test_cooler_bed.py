@@ -4,8 +4,8 @@ from itertools import pairwise
 import numpy as np
 import pytest
 
-from core.cooler_bed import CoolerBed, cooler_bed
-from core.plate import loss_ratio
+from core.beds.cooler_bed import CoolerBed, cooler_bed
+from core.beds.plate import loss_ratio
 
 TAU_S, FIRST_C, LATER_C, ROOM_C = 900.0, 60.0, 45.0, 20.0
 

@@ -7,10 +7,10 @@ import pytest
 from attrs import evolve
 
 from core import edits
-from core.bed_model import BedModel
-from core.hold import holds
-from core.hold_fit import Point
-from core.plate import Plate, loss
+from core.beds.hold import holds
+from core.beds.hold_fit import Point
+from core.beds.model import BedModel
+from core.beds.plate import Plate, loss
 from core.results.cooler_beds import Plan, course, plan_of, savings
 from core.results.holds import Beds, MachineBed, beds, gain_u
 from core.results.values import Measured

@@ -7,7 +7,8 @@ import numpy as np
 import pytest
 
 from core import edits
-from core.costs import PriceBand, PricedBy, PriceList
+from core.costs.rates import PriceBand, PricedBy, PriceList
+from core.energy.integral import by_power_wh
 from core.figures.standby_cost import (
     calendar_figure,
     print_figure,
@@ -17,7 +18,6 @@ from core.figures.standby_cost import (
     starts_figure,
 )
 from core.found.costs import SAVED, explain_cost
-from core.integral import by_power_wh
 from core.results.compare import compare
 from core.results.cost_answer import NOTHING, limit_words, saving_sentence
 from core.results.cost_tables import hours_table, print_note, print_table

@@ -10,8 +10,8 @@ import numpy as np
 import pytest
 from attrs import frozen
 
-from core.bed import share
-from core.energy import between
+from core.beds.share import share
+from core.energy.total import between
 from core.study import Meter
 from core.uncertainty import u95_of
 from tests.core.simulated import Control, MachineModel, MeterModel, Task, simulate

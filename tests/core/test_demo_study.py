@@ -3,8 +3,8 @@
 import json
 
 from core import edits
-from core.bed_area import bed_area_dm2
-from core.bed_supply import bed_supply
+from core.beds.area import bed_area_dm2
+from core.beds.supply import bed_supply
 from core.comparing import gather
 from core.demo import (
     BED_C,

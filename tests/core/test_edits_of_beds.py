@@ -2,8 +2,8 @@ import pytest
 from attrs import evolve
 
 from core import edits
-from core.bed_area import BED_AREA, bed_area_dm2
-from core.bed_supply import BED_SUPPLY, bed_supply
+from core.beds.area import BED_AREA, bed_area_dm2
+from core.beds.supply import BED_SUPPLY, bed_supply
 from core.study import CoolerPlan, Study
 
 STUDY = edits.new_study("s").study

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from core import edits
-from core.costs import Costs, MachineCosts, PriceBand, PriceList
+from core.costs.rates import Costs, MachineCosts, PriceBand, PriceList
 from core.edits import Edit
 from core.history import History
 from core.store.file import StudyFile

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.energy import between, by_counter_wh, by_power_wh
+from core.energy.total import between, by_counter_wh, by_power_wh
 from core.results.values import Energy
 from core.study import Meter
 from core.traces import Trace

@@ -9,7 +9,7 @@ import pytest
 from attrs import evolve
 
 from core import edits
-from core.energy import by_power_wh
+from core.energy.total import by_power_wh
 from core.formatting import NumberLocale
 from core.found import RATIO, Explanation, as_markdown, explain
 from core.found.surer import with_runs

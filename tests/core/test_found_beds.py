@@ -7,7 +7,7 @@ import pytest
 from attrs import evolve
 
 from core import edits
-from core.bed_quantities import HEAT_CAPACITY, HELD_W, TIMES_FLOOR, W_PER_DM2, WARM_UP_WH
+from core.beds.quantities import HEAT_CAPACITY, HELD_W, TIMES_FLOOR, W_PER_DM2, WARM_UP_WH
 from core.formatting import NumberLocale
 from core.found import as_markdown
 from core.found.held_bed import held_bed

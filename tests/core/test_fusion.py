@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.fusion import COUNTER_STEP, Fused, Increment, Seen, fuse
+from core.energy.fusion import COUNTER_STEP, Fused, Increment, Seen, fuse
 from core.results.values import Influence
 
 

@@ -5,12 +5,12 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from core.bed_heat import cooling_s, heat_capacity_j_per_k, time_constant_s
-from core.hold import Hold, holds
-from core.hold_fit import Point, fit, line_or_curve
+from core.beds.heat import cooling_s, heat_capacity_j_per_k, time_constant_s
+from core.beds.hold import Hold, holds
+from core.beds.hold_fit import Point, fit, line_or_curve
+from core.beds.plate import Plate, loss
+from core.beds.steady import steady
 from core.logs import read_path
-from core.plate import Plate, loss
-from core.steady import steady
 from core.study import Meter
 from core.traces import Trace
 from tests.core.held_beds import BEFORE_S, Bed, simulated

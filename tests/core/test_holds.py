@@ -8,10 +8,10 @@ import pytest
 from attrs import evolve
 
 from core import edits
-from core.bed_model import BedModel
-from core.bed_supply import bed_supply
-from core.hold_fit import Point
-from core.plate import Plate, loss
+from core.beds.hold_fit import Point
+from core.beds.model import BedModel
+from core.beds.plate import Plate, loss
+from core.beds.supply import bed_supply
 from core.results.holds import beds
 from core.study import Machine, Source, Study
 from core.traces import Trace

@@ -8,10 +8,10 @@ from attrs import evolve
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from core.bed_model import BedModel
-from core.hold_fit import Point
+from core.beds.hold_fit import Point
+from core.beds.model import BedModel
+from core.beds.plate import loss_ratio
 from core.like_for_like import Conditions, Step, adjusted, by_holds, by_plate_law, mean_steps
-from core.plate import loss_ratio
 from core.results.like_answer import headline, like_note, like_table, step_text
 from core.results.like_for_like import Adjusted, LikeForLike, Swap, _swaps
 from core.results.values import Measured

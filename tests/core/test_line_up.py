@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.integral import by_power_wh, pieces
+from core.energy.integral import by_power_wh, pieces
 from core.line_up import answer, common_axis, spans
 from core.line_up.course import Course
 from core.line_up.strands import ANCHORS, Anchor, Strand, by_machine, strands

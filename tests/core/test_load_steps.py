@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.load_steps import find_steps
+from core.loads.steps import find_steps
 from core.study import Meter
 from core.traces import Sampling, Trace
 from tests.core.stairs import EACH_S, STANDBY_W, heater, made, staircase

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.lottery import lottery
+from core.energy.lottery import lottery
 from core.traces import F64, Trace
 
 

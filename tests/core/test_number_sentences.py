@@ -6,7 +6,7 @@ from pathlib import Path
 import core
 from core.number_sentences import SENTENCES
 
-FILES = ("energy.py", "bed.py", "bed_ways.py", "lottery.py")
+FILES = ("energy/total.py", "beds/share.py", "beds/ways.py", "energy/lottery.py")
 
 
 def test_codes_and_sentences_are_the_same() -> None:

@@ -4,7 +4,7 @@ import pytest
 from attrs import evolve
 
 from core import edits
-from core.bed_area import BED_AREA, bed_area_dm2
+from core.beds.area import BED_AREA, bed_area_dm2
 from core.results.compare import compare, machine_inputs
 from core.results.plausible import implausible
 from core.results.values import MachineResult, Measured

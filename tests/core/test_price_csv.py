@@ -5,7 +5,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from core.price_csv import read_prices
+from core.costs.price_csv import read_prices
 from core.wording import sentence
 
 BERLIN = ZoneInfo("Europe/Berlin")

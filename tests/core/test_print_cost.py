@@ -5,12 +5,12 @@ from datetime import UTC
 import numpy as np
 import pytest
 
-from core.costs import Costs, MachineCosts, PriceBand, Tariff
+from core.costs.money import decimals_of, money, price_per_kwh
+from core.costs.print_cost import Course, LongPrint, by_start, long_print, price_of
+from core.costs.rates import Costs, MachineCosts, PriceBand, Tariff
+from core.costs.tariff import Steps, cost_of, steps_between
 from core.formatting import NumberLocale
-from core.money import decimals_of, money, price_per_kwh
-from core.print_cost import Course, LongPrint, by_start, long_print, price_of
 from core.results.values import Energy, Influence, Measured
-from core.tariff import Steps, cost_of, steps_between
 from core.traces import Trace
 
 DAY_S = 86_400.0

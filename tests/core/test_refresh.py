@@ -5,8 +5,8 @@ import pytest
 from attrs import evolve
 
 from core.activity import find
-from core.energy import between
-from core.refresh import held_rows, measured
+from core.energy.refresh import held_rows, measured
+from core.energy.total import between
 from core.study import Meter
 from core.traces import Trace
 from tests.core.simulated import MachineModel, MeterModel, Task, simulate

@@ -7,12 +7,12 @@ import numpy as np
 import pytest
 
 from core.activity import Activity, Stretch
+from core.costs.standby import SHORTEST_S, hours_in_states, standby, standby_between
+from core.costs.switch_off import MINUTES, Rest, rests_between, savings, together
+from core.costs.weeks import weeks
 from core.results.values import StateSpan
-from core.standby import SHORTEST_S, hours_in_states, standby, standby_between
 from core.study import Meter
-from core.switch_off import MINUTES, Rest, rests_between, savings, together
 from core.traces import Clock, Trace
-from core.weeks import weeks
 
 METER = Meter("m1", "Meter")
 

@@ -8,9 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.costs import PriceBand, PriceList, Tariff
-from core.integral import by_power_wh
-from core.tariff import cost_of, energies_wh, steps_between, steps_for, year_steps
+from core.costs.rates import PriceBand, PriceList, Tariff
+from core.costs.tariff import cost_of, energies_wh, steps_between, steps_for, year_steps
+from core.energy.integral import by_power_wh
 from core.traces import Clock, Sampling, Trace
 
 LONDON = ZoneInfo("Europe/London")

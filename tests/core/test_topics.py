@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from core import __file__ as core_file
-from core.energy import GAP_CAUTION, GAP_LIMIT
+from core.energy.total import GAP_CAUTION, GAP_LIMIT
 from core.found.topics import TOPICS, text_of
 from core.places import assets_folder
 from core.study import Meter

@@ -14,8 +14,8 @@ from PySide6.QtWidgets import QComboBox, QLabel, QSlider, QTableView
 from pytestqt.qtbot import QtBot
 
 from core import edits
-from core.bed_area import bed_area_dm2
-from core.bed_supply import bed_supply
+from core.beds.area import bed_area_dm2
+from core.beds.supply import bed_supply
 from core.results.holds import beds
 from core.traces import Trace
 from gui.charts.view import ChartView

@@ -7,9 +7,9 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from core.bed import share
-from core.energy import between, by_power_wh
-from core.integral import between_rows_wh
+from core.beds.share import share
+from core.energy.integral import between_rows_wh
+from core.energy.total import between, by_power_wh
 from core.results.values import Energy
 from core.study import Meter
 from core.traces import Sampling, Trace

@@ -6,7 +6,7 @@ from attrs import evolve
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from core.hold import holds
+from core.beds.hold import holds
 from core.study import Meter
 from core.traces import Sampling, Trace
 from tests.core.held_beds import BEFORE_S, Bed, simulated

@@ -6,8 +6,8 @@ Plausible ranges, not targets: published figures name their paper, the rest is c
 import numpy as np
 import pytest
 
-from core.hold import holds
-from core.plate import Plate, loss
+from core.beds.hold import holds
+from core.beds.plate import Plate, loss
 from core.results.plausible import BED_SHARE, HOLD_TIMES, MEAN_W
 from core.study import Meter
 from core.units import J_PER_WH, SECONDS_PER_HOUR, SECONDS_PER_MINUTE, WH_PER_KWH, mean_w

@@ -5,10 +5,10 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from core.costs import PriceBand, Tariff
-from core.print_cost import Course, long_print
+from core.costs.print_cost import Course, long_print
+from core.costs.rates import PriceBand, Tariff
+from core.costs.tariff import cost_of, steps_for, year_steps
 from core.results.values import Energy
-from core.tariff import cost_of, steps_for, year_steps
 from core.traces import Clock, Trace
 
 BANDS = Tariff("", "bands", 0.30, (PriceBand("night", 0.10, 0, 420),))

@@ -172,7 +172,7 @@ def test_t_table(df: int) -> None:
 
 def test_resolution_of_a_busy_signal() -> None:
     # JCGM 100:2008, F.2.2.1: rounding to q gives q / sqrt(12); by simulation
-    from core.sampling import resolution_u_wh
+    from core.energy.sampling import resolution_u_wh
 
     rng = np.random.default_rng(4)
     power = rng.uniform(50, 250, 3601)

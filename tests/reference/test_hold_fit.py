@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 import scipy.stats
 
-from core.hold_fit import Point, fit
+from core.beds.hold_fit import Point, fit
 
 # JCGM 100:2008, Table H.6: thermometer readings and corrections [degC], read in the documentation of GTC
 H3_T = (21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511)

@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from core.plate import (
+from core.beds.plate import (
     CORRELATIONS_DIFFER,
     Air,
     Plate,

@@ -8,8 +8,8 @@ import math
 import numpy as np
 import pytest
 
-from core.lottery import lottery
-from core.sampling import RESOLVED, UNRESOLVED, factor, stretch_u_wh, switching
+from core.energy.lottery import lottery
+from core.energy.sampling import RESOLVED, UNRESOLVED, factor, stretch_u_wh, switching
 from core.traces import F64, Trace
 
 
@@ -110,7 +110,8 @@ def test_random_telegraph() -> None:
 
 @pytest.mark.parametrize("h_s", [2.0, 8.0, 25.0, 60.0])
 def test_telegraph_between_resolved_and_not(h_s: float) -> None:
-    # the closed form of core.sampling, derived from the same autocorrelation: what it claims is what happens
+    # the closed form of core.energy.sampling, derived from the same autocorrelation: what it claims is
+    # what happens
     rng = np.random.default_rng(int(h_s))
     errors, claimed = [], []
     for _ in range(300):

@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from core.limits import STANDBY_LIMITS, limits_on, yearly_kwh
+from core.costs.limits import STANDBY_LIMITS, limits_on, yearly_kwh
 
 
 def _watts(day: date) -> dict[str, float]:

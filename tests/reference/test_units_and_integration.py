@@ -5,7 +5,7 @@ import math
 import numpy as np
 import pytest
 
-from core.integral import by_power_wh, mean_w
+from core.energy.integral import by_power_wh, mean_w
 from core.traces import Trace
 from core.units import ENERGY_IN_WH, HOURS_PER_YEAR, J_PER_WH, WH_PER_KWH
 

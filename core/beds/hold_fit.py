@@ -1,6 +1,6 @@
 """Watts of a held bed against its difference from the room: a weighted line, a curve where data demand it.
 
-Rules: the watts of a plate grow faster than in proportion (`core.plate.exponent`), so a line is a local
+Rules: the watts of a plate grow faster than in proportion (`core.beds.plate.exponent`), so a line is a local
 description: a negative intercept is physics and no fault, and a value outside the held temperatures is marked
 as extrapolated. Every coefficient remembers what each point's uncertainty gives it, so that the covariance is
 never lost between fit and prediction.

@@ -11,8 +11,8 @@ import numpy as np
 from attrs import field, frozen
 from numpy.typing import NDArray
 
-from core.refresh import measured
-from core.timing import shortest_interval_s
+from core.energy.refresh import measured
+from core.energy.timing import shortest_interval_s
 from core.traces import F64, Trace
 
 #: bins of the histogram that the lower mode is looked for in

@@ -1,9 +1,9 @@
 """Watts of one machine's bed at any difference from the room, and what makes several such values err alike.
 
 Rules: between held temperatures the fit of the holds tells; beyond them, and where one temperature alone was
-held, the nearest known watts are scaled by the plate law (`core.plate.loss_ratio`), and the value says so. A
-value keeps what each source gives it, so that a difference of two values of one bed is as sure as it is: what
-moves both alike cancels by itself.
+held, the nearest known watts are scaled by the plate law (`core.beds.plate.loss_ratio`), and the value
+says so. A value keeps what each source gives it, so that a difference of two values of one bed is as sure
+as it is: what moves both alike cancels by itself.
 """
 
 import math
@@ -13,9 +13,9 @@ from typing import Literal
 import numpy as np
 from attrs import field, frozen
 
-from core.bed_from_holds import APART_K, DIFFERENCE_U_K, EXPONENT_DOUBT
-from core.hold_fit import Fit, Point, line_or_curve
-from core.plate import exponent, loss_ratio
+from core.beds.from_holds import APART_K, DIFFERENCE_U_K, EXPONENT_DOUBT
+from core.beds.hold_fit import Fit, Point, line_or_curve
+from core.beds.plate import exponent, loss_ratio
 from core.traces import F64
 from core.uncertainty import coverage_factor
 

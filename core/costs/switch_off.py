@@ -14,7 +14,7 @@ from collections.abc import Sequence
 import numpy as np
 from attrs import field, frozen
 
-from core.tariff import energies_wh
+from core.costs.tariff import energies_wh
 from core.traces import F64, Trace, read_only
 from core.units import SECONDS_PER_MINUTE
 

@@ -1,8 +1,8 @@
 """Hold tests: what the bed alone takes to stay at a temperature, and what its warm-up took.
 
-Rules: the watts are those of the settled part after the warm-up (`core.steady`). What else the machine draws
-is taken off: the level between pulses where the heater is seen to switch (the same moment and state), else
-the level just before the test.
+Rules: the watts are those of the settled part after the warm-up (`core.beds.steady`). What else the
+machine draws is taken off: the level between pulses where the heater is seen to switch (the same moment
+and state), else the level just before the test.
 
 A log of several temperatures one after the other is cut where its own bed temperature says so.
 """
@@ -15,11 +15,11 @@ import numpy as np
 from attrs import frozen
 
 from core.activity.rows import spans
-from core.bed import FEWEST_OFF, FEWEST_SPREADS, FULL_STEP
-from core.energy import between
-from core.heater import Levels, levels, rows_between
-from core.integral import mean_w
-from core.steady import FEWEST_WINDOWS, Steady, steady, u_of_mean
+from core.beds.heater import Levels, levels, rows_between
+from core.beds.share import FEWEST_OFF, FEWEST_SPREADS, FULL_STEP
+from core.beds.steady import FEWEST_WINDOWS, Steady, steady, u_of_mean
+from core.energy.integral import mean_w
+from core.energy.total import between
 from core.study import Meter
 from core.traces import Trace
 from core.units import J_PER_WH, SECONDS_PER_HOUR

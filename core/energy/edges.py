@@ -9,7 +9,7 @@ import math
 import numpy as np
 from attrs import frozen
 
-from core.timing import HOLE, shortest_interval_s
+from core.energy.timing import HOLE, shortest_interval_s
 from core.traces import Trace
 
 #: standard uncertainty of an edge's place in a row of an averaged log that holds it, in parts of the interval

@@ -3,16 +3,16 @@
 What was drawn with the heater off is taken from the run's energy, which needs no pulse to be sampled well:
 the loss of the supply is in it, falling watts of a warming heater do not matter, and an energy counter
 helps. Where the heater is not seen to switch there is no share but the reason, and a bound where there is an
-honest one. Ways 1 to 3, which are better where they can be had, are in `core.bed_ways`.
+honest one. Ways 1 to 3, which are better where they can be had, are in `core.beds.ways`.
 """
 
 import math
 
 import numpy as np
 
-from core.heater import Levels, levels, rows_between
+from core.beds.heater import Levels, levels, rows_between
+from core.energy.refresh import measured
 from core.problems import Problem, Severity
-from core.refresh import measured
 from core.results.values import BedShare, Energy
 from core.traces import F64, Trace
 from core.uncertainty import NORMAL_95

@@ -11,9 +11,9 @@ from collections.abc import Sequence
 import numpy as np
 from attrs import evolve, frozen
 
-from core.costs import Costs, MachineCosts
+from core.costs.rates import Costs, MachineCosts
+from core.costs.tariff import Steps
 from core.results.values import Energy, Measured
-from core.tariff import Steps
 from core.traces import F64
 from core.units import SECONDS_PER_DAY, SECONDS_PER_HOUR, WH_PER_KWH
 

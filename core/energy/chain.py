@@ -1,7 +1,7 @@
 """A run as a chain from tick to edge to tick: what the power column says was used between, and how surely.
 
-`core.fusion` joins the links with the counter's readings at the ticks; without ticks the chain is the run
-alone.
+`core.energy.fusion` joins the links with the counter's readings at the ticks; without ticks the chain is
+the run alone.
 """
 
 import math
@@ -10,14 +10,14 @@ from itertools import pairwise
 import numpy as np
 from attrs import evolve, field, frozen
 
-from core.bridges import bridges
-from core.edges import Edge
-from core.fusion import Increment, Seen
-from core.integral import between_rows_wh
-from core.lottery import Lottery, lottery
+from core.energy.bridges import bridges
+from core.energy.edges import Edge
+from core.energy.fusion import Increment, Seen
+from core.energy.integral import between_rows_wh
+from core.energy.lottery import Lottery, lottery
+from core.energy.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh, resolution_u_wh, roughness
+from core.energy.ticks import Tick, reading_at, ticks_near
 from core.results.values import Influence
-from core.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh, resolution_u_wh, roughness
-from core.ticks import Tick, reading_at, ticks_near
 from core.traces import Trace
 from core.units import J_PER_WH
 

@@ -7,7 +7,7 @@ temperature to the end this saves the cooling time at full watts, and the differ
 
 from attrs import frozen
 
-from core.bed_heat import cooling_s
+from core.beds.heat import cooling_s
 from core.units import SECONDS_PER_HOUR
 
 
@@ -60,7 +60,7 @@ def cooler_bed(
     first_c, later_c, room_c : float
         ``room_c < later_c <= first_c``. [degC]
     tau_s : float
-        Time constant of the bed left alone (`core.bed_heat.time_constant_s`). [s]
+        Time constant of the bed left alone (`core.beds.heat.time_constant_s`). [s]
     until_s : float
         From the end of the warm-up to the change. [s]
     seconds : float

@@ -4,7 +4,7 @@ import math
 
 import numpy as np
 
-from core.integral import by_power_wh
+from core.energy.integral import by_power_wh
 from core.traces import Gap, Trace
 from core.units import J_PER_WH
 

@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 import numpy as np
 from attrs import frozen
 
-from core.costs import PriceList
+from core.costs.rates import PriceList
 from core.problems import Problem, Severity
 from core.units import SECONDS_PER_DAY, WH_PER_KWH
 

@@ -2,8 +2,8 @@
 
 The steady rule: a stretch of standby of at least 15 minutes, of which the last day at most is looked at, cut
 into windows of five minutes; steady from the first window on from which no window stands out and the means
-of both halves agree (`core.steady`). The rule is the program's own and claims no test after IEC 62301, which
-asks for a laboratory's supply and for better accuracy than a plug-in meter has.
+of both halves agree (`core.beds.steady`). The rule is the program's own and claims no test after IEC
+62301, which asks for a laboratory's supply and for better accuracy than a plug-in meter has.
 """
 
 import math
@@ -12,10 +12,10 @@ from collections.abc import Iterable
 from attrs import frozen
 
 from core.activity import Activity
-from core.integral import mean_w
+from core.beds.steady import steady
+from core.energy.integral import mean_w
 from core.results.values import State, StateSpan
 from core.states import states_of_log
-from core.steady import steady
 from core.study import Meter
 from core.traces import Trace
 from core.uncertainty import coverage_factor

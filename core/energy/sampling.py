@@ -14,7 +14,7 @@ import math
 import numpy as np
 from attrs import frozen
 
-from core.timing import HOLE, dead_band_w, shortest_interval_s, stamp_u_s
+from core.energy.timing import HOLE, dead_band_w, shortest_interval_s, stamp_u_s
 from core.traces import F64, GAP_INTERVALS, GAP_SECONDS, Trace
 from core.units import J_PER_WH
 

@@ -15,8 +15,8 @@ from zoneinfo import ZoneInfo
 import numpy as np
 from attrs import field, frozen
 
-from core.costs import MINUTES_PER_DAY, PriceBand, PriceList, Tariff
-from core.integral import between_rows_wh
+from core.costs.rates import MINUTES_PER_DAY, PriceBand, PriceList, Tariff
+from core.energy.integral import between_rows_wh
 from core.traces import F64, Clock, Trace, read_only
 from core.units import J_PER_WH, SECONDS_PER_HOUR, SECONDS_PER_MINUTE, WH_PER_KWH
 

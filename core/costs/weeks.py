@@ -11,8 +11,8 @@ from itertools import pairwise
 import numpy as np
 from attrs import frozen
 
+from core.costs.tariff import turns_between
 from core.results.values import State, StateSpan
-from core.tariff import turns_between
 from core.traces import Clock
 from core.units import SECONDS_PER_DAY, SECONDS_PER_HOUR
 

@@ -1,8 +1,9 @@
 """What the bed takes in a run by hold tests of the same machine (way 3): held watts, and the warm-up.
 
 Rules: between held temperatures the fit of the holds tells, outside them the nearest hold scaled by the plate
-law (`core.plate.loss_ratio`), never a straight line beyond its ends. A run is not a hold: its fan moves air,
-its bed may travel, the room around it warms; that difference is not known and goes into the uncertainty.
+law (`core.beds.plate.loss_ratio`), never a straight line beyond its ends. A run is not a hold: its fan
+moves air, its bed may travel, the room around it warms; that difference is not known and goes into the
+uncertainty.
 """
 
 import math
@@ -10,9 +11,9 @@ from collections.abc import Sequence
 
 from attrs import frozen
 
-from core.hold import Hold
-from core.hold_fit import Point, line_or_curve
-from core.plate import exponent, loss_ratio
+from core.beds.hold import Hold
+from core.beds.hold_fit import Point, line_or_curve
+from core.beds.plate import exponent, loss_ratio
 from core.results.values import Measured
 from core.uncertainty import NORMAL_95, coverage_factor
 from core.units import SECONDS_PER_HOUR

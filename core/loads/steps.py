@@ -18,9 +18,9 @@ from itertools import pairwise
 import numpy as np
 from attrs import evolve, frozen
 
-from core.energy import between
-from core.load_cycles import Piece, trains
-from core.steady import THEORY_DF, u_of_mean
+from core.beds.steady import THEORY_DF, u_of_mean
+from core.energy.total import between
+from core.loads.cycles import Piece, trains
 from core.study import Meter
 from core.traces import F64, Trace
 from core.uncertainty import coverage_factor

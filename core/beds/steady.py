@@ -12,9 +12,9 @@ from itertools import pairwise
 import numpy as np
 from attrs import frozen
 
-from core.energy import between
-from core.heater import rows_between
-from core.integral import mean_w
+from core.beds.heater import rows_between
+from core.energy.integral import mean_w
+from core.energy.total import between
 from core.study import Meter
 from core.traces import F64, Trace
 from core.units import J_PER_WH

@@ -1,7 +1,7 @@
 """The bed's part of a run by something else than its own trace (ways 1 to 3), and whether two ways agree.
 
 Way 1 is a second meter on the bed, way 2 a run of the same part with the bed off, way 3 a hold test of the
-same machine. Way 4, from the run's own trace, is `core.bed.share`. Each result names its way.
+same machine. Way 4, from the run's own trace, is `core.beds.share.share`. Each result names its way.
 """
 
 import math

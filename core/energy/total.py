@@ -1,22 +1,22 @@
 """Energy of a run, with what makes it unsure.
 
-Two ways lead to it: the power column (`core.integral`) and the energy counter read at its ticks
-(`core.ticks`). They are joined by what each is unsure of (`core.chain`, `core.fusion`); where they disagree
-by more than both explain, that is said and the surer one is taken. Meter gain and offset are shared by all
-runs of one meter, so they are kept apart under a shared key: in a ratio of two machines on one meter they
-cancel.
+Two ways lead to it: the power column (`core.energy.integral`) and the energy counter read at its ticks
+(`core.energy.ticks`). They are joined by what each is unsure of (`core.energy.chain`,
+`core.energy.fusion`); where they disagree by more than both explain, that is said and the surer one is
+taken. Meter gain and offset are shared by all runs of one meter, so they are kept apart under a shared
+key: in a ratio of two machines on one meter they cancel.
 """
 
 import math
 
 from attrs import frozen
 
-from core.chain import SAMPLING, UNSEEN, blind, chain
-from core.edges import Edge, edge
-from core.fusion import COUNTER_STEP, Fused, fuse
-from core.integral import by_power_wh
+from core.energy.chain import SAMPLING, UNSEEN, blind, chain
+from core.energy.edges import Edge, edge
+from core.energy.fusion import COUNTER_STEP, Fused, fuse
+from core.energy.integral import by_power_wh
+from core.energy.refresh import measured
 from core.problems import Problem
-from core.refresh import measured
 from core.results.values import Energy, Influence
 from core.study import Meter
 from core.traces import Trace

@@ -2,8 +2,8 @@
 
 import math
 
-from core.hold import Hold
-from core.plate import exponent
+from core.beds.hold import Hold
+from core.beds.plate import exponent
 from core.units import J_PER_WH
 
 #: while a plate warms evenly its loss grows to the held one: on average this part of it

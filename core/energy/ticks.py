@@ -11,8 +11,8 @@ import math
 import numpy as np
 from attrs import frozen
 
-from core.integral import between_rows_wh
-from core.sampling import Roughness
+from core.energy.integral import between_rows_wh
+from core.energy.sampling import Roughness
 from core.traces import Trace
 from core.units import J_PER_WH
 
