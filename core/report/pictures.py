@@ -1,4 +1,4 @@
-"""Pictures as the report, the bundle and the files of ``--out`` take them: drawn elsewhere, held here as bytes."""
+"""Pictures as the report, the bundle and the files of ``--out`` take them: drawn elsewhere, bytes here."""
 
 from collections.abc import Callable, Mapping, Sequence
 from typing import Literal
