@@ -29,6 +29,7 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
     """Make the window and its session; nothing is opened yet."""
     from gui.pages.bed import BedPage
     from gui.pages.compare import ComparePage
+    from gui.pages.fairness import FairnessPage
     from gui.pages.line_up import LineUpPage
     from gui.pages.loads import LoadsPage
     from gui.pages.standby_cost import StandbyCostPage
@@ -41,6 +42,7 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
         BedPage(session),
         LoadsPage(session),
         StandbyCostPage(session),
+        FairnessPage(session),
     )
     window = MainWindow(session, jobs, settings, appearance, pages)
     session.setParent(window)

@@ -253,6 +253,9 @@ class MainWindow(QMainWindow):
         self._side.show_study(study, self._session.is_read_only, place)
         self.setWindowTitle(f"{study.name} - Samepart")
         self._show_history()
+        for index, each in enumerate(self._pages):
+            badge = each.badge(self._session.comparison)
+            self._side.set_badge(index, badge.signs, badge.meaning)
         has_something = bool(study.logs or study.typed) or self._is_typing
         if has_something and self._lands_after_import and self.page is None:
             return  # the first page to be seen is the one to land on, once it is known

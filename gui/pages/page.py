@@ -1,10 +1,19 @@
 """What every page is: shown a study and a comparison, asks for edits, keeps nothing of its own."""
 
+from attrs import frozen
 from PySide6.QtWidgets import QLabel, QMenu, QVBoxLayout, QWidget
 
 from core.results.values import Comparison
 from core.study import Study
 from gui.look import S4, S16
+
+
+@frozen
+class Badge:
+    """A few signs beside the page's name in the list of pages, and what they mean; empty for none."""
+
+    signs: str = ""
+    meaning: str = ""
 
 
 class Page(QWidget):
@@ -20,6 +29,10 @@ class Page(QWidget):
 
     def explain(self) -> None:
         """Say how the number was found that is selected on the page, or else what the page says first."""
+
+    def badge(self, comparison: Comparison | None) -> Badge:
+        """What the list of pages says beside the page's name, whether the page is visible or not."""
+        return Badge()
 
     def menu(self) -> QMenu | None:
         """A menu for the menu bar while the page is visible."""

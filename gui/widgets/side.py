@@ -65,6 +65,7 @@ class Side(QWidget):
         self._pages = QListWidget()
         self._pages.setObjectName("pages")
         self._pages.setAccessibleName("Pages")
+        self._titles = tuple(titles)
         self._pages.addItems(list(titles))
         self._pages.currentRowChanged.connect(self.page_chosen)
         self._fit()
@@ -116,6 +117,15 @@ class Side(QWidget):
     def set_current(self, index: int) -> None:
         """Mark a page as the visible one."""
         self._pages.setCurrentRow(index)
+
+    def set_badge(self, index: int, signs: str, meaning: str) -> None:
+        """Say a few signs beside a page's name, and their meaning to whoever points at it or listens."""
+        item, title = self._pages.item(index), self._titles[index]
+        text = f"{title} ({signs})" if signs else title
+        if item.text() != text:
+            item.setText(text)
+            item.setToolTip(meaning)
+            item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{title}: {meaning}" if meaning else title)
 
     def take_focus(self) -> None:
         """Give the keyboard to the list of pages."""
