@@ -132,7 +132,10 @@ def _analysed(
             progress(i / len(files), shown)
             analyses.append(analyse(path, shown))
         return analyses
-    futures: dict[Future[FileAnalysis], str] = {executor.submit(analyse, p, s): s for p, s in files}
+    # whoever reads the file may have another working folder
+    futures: dict[Future[FileAnalysis], str] = {
+        executor.submit(analyse, path.absolute(), shown): shown for path, shown in files
+    }
     try:
         for i, done in enumerate(as_completed(futures), start=1):
             progress(i / len(futures), futures[done])

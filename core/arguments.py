@@ -57,6 +57,12 @@ def compare_parser() -> argparse.ArgumentParser:
         choices=BOUNDARIES,
         help="what belongs to a run; default: that of the study, or the first",
     )
+    parser.add_argument(
+        "--on",
+        metavar="tcp://HOST:PORT",
+        help="have the logs read by the workers of a Dask cluster, which must find them under the same paths "
+        "and have this version; what is sent is not encrypted unless the address begins with tls://",
+    )
     parser.add_argument("--out", type=Path, metavar="FOLDER", help="also write tables and images there")
     parser.add_argument("--style", choices=("light", "dark"), default="light", help="style of the images")
     return parser

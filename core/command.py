@@ -15,9 +15,6 @@ from core.faults import facts_of
 from core.problems import Problem, Severity
 
 if TYPE_CHECKING:
-    from concurrent.futures import Executor
-    from contextlib import AbstractContextManager
-
     from core.analysis import FileAnalysis
     from core.logs import FileReading
     from core.results.values import Comparison
@@ -25,10 +22,6 @@ if TYPE_CHECKING:
 
 DONE, WRONG_ARGUMENTS, UNREADABLE = 0, 2, 3
 
-#: from so many logs on they are analysed by several processes ...
-MANY_LOGS = 200
-#: ... unless one is so large that handing its trace over costs more than that saves [bytes]
-LARGE_LOG = 32_000_000
 #: draws the charts of a comparison into a folder in a style; returns the files, or why there are none
 Images = Callable[["Comparison", "Study", Path, str], "Sequence[Path] | str"]
 
@@ -141,11 +134,21 @@ def _compare(argv: Sequence[str], images: Images) -> int:
     if not wanted.files and wanted.run_sheet is None:
         parser.error("name at least one log, study, folder or run sheet")
     from core.comparing import gather
+    from core.executors import NoCluster, cluster, local_processes
 
-    with _processes(wanted.files) as executor:
-        gathered = gather(
-            wanted.files, wanted.run_sheet, wanted.boundary, executor=executor, analyse=_carefully_analysed
-        )
+    place = local_processes(wanted.files) if wanted.on is None else cluster(wanted.on)
+    try:
+        with place as executor:
+            gathered = gather(
+                wanted.files,
+                wanted.run_sheet,
+                wanted.boundary,
+                executor=executor,
+                analyse=_carefully_analysed,
+            )
+    except NoCluster as error:
+        message(f"samepart compare: {error}")
+        return WRONG_ARGUMENTS
     comparison = gathered.comparison()
     warnings = _warnings(comparison, gathered.problems)
     if wanted.json:
@@ -160,21 +163,6 @@ def _compare(argv: Sequence[str], images: Images) -> int:
         written = write(comparison, gathered.study, wanted.out, wanted.style, images, warnings)
         status = status if written else UNREADABLE
     return status
-
-
-def _processes(paths: Sequence[Path]) -> "AbstractContextManager[Executor | None]":
-    """Processes for many logs; none for a few, which are read before the first process has started."""
-    from concurrent.futures import ProcessPoolExecutor
-    from contextlib import nullcontext
-    from multiprocessing import get_context
-
-    from core.logs import find_files
-
-    files, _ = find_files([path for path in paths if path.exists()])
-    cores = os.cpu_count() or 1
-    if cores < 2 or len(files) < MANY_LOGS or any(path.stat().st_size > LARGE_LOG for path, _ in files):
-        return nullcontext()
-    return ProcessPoolExecutor(min(cores, len(files)), mp_context=get_context("spawn"))
 
 
 def _warnings(comparison: "Comparison", problems: Sequence[Problem]) -> list[str]:

@@ -14,7 +14,7 @@ from typing import Any
 
 import pytest
 
-from core import command
+from core import executors
 from core.command import run
 from core.results.values import Comparison
 from core.study import Study
@@ -234,7 +234,7 @@ def test_many_logs_are_shared_among_processes_with_the_same_answer(
     logs: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     here = Answer(["compare", logs, "--json"], capsys)
-    monkeypatch.setattr(command, "MANY_LOGS", 2)
+    monkeypatch.setattr(executors, "MANY_LOGS", 2)
     monkeypatch.setattr(os, "cpu_count", lambda: 2)
     there = Answer(["compare", logs, "--json"], capsys)
     assert there.out == here.out
