@@ -11,6 +11,7 @@ from attrs import field, frozen
 
 from core.costs.rates import Costs, PriceList
 from core.loads.names import IdleLoad, StepName
+from core.publish.choices import Publishing
 
 Kind = Literal["run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test", "nothing"]
 Boundary = Literal["warm-up and processing", "processing only", "until cooled"]
@@ -269,6 +270,7 @@ class Study:
     emissivity: float = 0.9
     step_names: tuple[StepName, ...] = ()
     idle_loads: tuple[IdleLoad, ...] = ()
+    publishing: Publishing = Publishing()
 
     def machine(self, machine_id: str) -> Machine:
         """The machine with this id."""

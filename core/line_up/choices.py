@@ -4,8 +4,8 @@ from typing import Literal
 
 from attrs import frozen
 
-from core.line_up.strands import Anchor
-
+Anchor = Literal["start", "end of warm-up", "end", "share of duration"]
+ANCHORS: tuple[Anchor, ...] = ("start", "end of warm-up", "end", "share of duration")
 Arrangement = Literal["over each other", "machine under machine", "run under run", "difference"]
 ARRANGEMENTS: tuple[Arrangement, ...] = (
     "over each other",

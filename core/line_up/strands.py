@@ -6,19 +6,17 @@ from 0 at the start of each run to 1 at its end.
 
 from collections.abc import Collection, Mapping
 from functools import cached_property
-from typing import Literal
 
 import numpy as np
 from attrs import field, frozen
 
 from core.energy.integral import pieces
+from core.line_up.choices import ANCHORS as ANCHORS
+from core.line_up.choices import Anchor as Anchor
 from core.line_up.course import Course
 from core.results.values import Comparison, MachineResult, RunResult, StateSpan
 from core.study import Boundary, Meter, Study
 from core.traces import F64, Gap, Trace
-
-Anchor = Literal["start", "end of warm-up", "end", "share of duration"]
-ANCHORS: tuple[Anchor, ...] = ("start", "end of warm-up", "end", "share of duration")
 
 
 @frozen
