@@ -11,7 +11,7 @@ from attrs import field, frozen
 
 from core.costs.rates import Costs, PriceList
 from core.loads.names import IdleLoad, StepName
-from core.publish.choices import Publishing
+from core.plan.values import Plan
 
 Kind = Literal["run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test", "nothing"]
 Boundary = Literal["warm-up and processing", "processing only", "until cooled"]
@@ -206,7 +206,16 @@ def _first(set_s: float | None, found_s: float | None) -> float:
 class TypedReading:
     """A run of which only readings of a display are known: energy, and its duration where noted.
 
-    ``step_wh`` is the last digit of the display. [Wh]
+    Parameters
+    ----------
+    step_wh : float
+        Last digit of the display. [Wh]
+    started : str
+        When it began by the wall clock, in ISO 8601 form; empty where nobody noted it.
+    starting_state : str
+        ``"cold"``, ``"warm"``, or what the user wrote.
+    bed_c, room_c, nozzle_c, first_layer_bed_c, first_layer_nozzle_c : float or None
+        Temperatures as the user noted them. [degC]
     """
 
     id: str
@@ -218,6 +227,13 @@ class TypedReading:
     note: str = ""
     included: bool = True
     why_left_out: str = ""
+    started: str = ""
+    starting_state: str = ""
+    bed_c: float | None = None
+    room_c: float | None = None
+    nozzle_c: float | None = None
+    first_layer_bed_c: float | None = None
+    first_layer_nozzle_c: float | None = None
 
 
 @frozen
@@ -270,7 +286,7 @@ class Study:
     emissivity: float = 0.9
     step_names: tuple[StepName, ...] = ()
     idle_loads: tuple[IdleLoad, ...] = ()
-    publishing: Publishing = Publishing()
+    plan: Plan = field(factory=Plan)
 
     def machine(self, machine_id: str) -> Machine:
         """The machine with this id."""
