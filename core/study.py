@@ -12,6 +12,7 @@ from attrs import field, frozen
 from core.costs.rates import Costs, PriceList
 from core.loads.names import IdleLoad, StepName
 from core.plan.values import Plan
+from core.publish.choices import Publishing
 
 Kind = Literal["run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test", "nothing"]
 Boundary = Literal["warm-up and processing", "processing only", "until cooled"]
@@ -287,6 +288,7 @@ class Study:
     step_names: tuple[StepName, ...] = ()
     idle_loads: tuple[IdleLoad, ...] = ()
     plan: Plan = field(factory=Plan)
+    publishing: Publishing = field(factory=Publishing)
 
     def machine(self, machine_id: str) -> Machine:
         """The machine with this id."""
