@@ -13,6 +13,7 @@ from core.costs.rates import Costs, PriceList
 from core.loads.names import IdleLoad, StepName
 from core.plan.values import Plan
 from core.publish.choices import Publishing
+from core.publish.choices import Publishing
 
 Kind = Literal["run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test", "nothing"]
 Boundary = Literal["warm-up and processing", "processing only", "until cooled"]
@@ -287,6 +288,7 @@ class Study:
     emissivity: float = 0.9
     step_names: tuple[StepName, ...] = ()
     idle_loads: tuple[IdleLoad, ...] = ()
+    publishing: Publishing = Publishing()
     plan: Plan = field(factory=Plan)
     publishing: Publishing = field(factory=Publishing)
 

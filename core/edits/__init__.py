@@ -67,6 +67,7 @@ from core.edits.prices import (
     set_priced_by,
     set_standing_charge,
 )
+from core.edits.publish import add_pick, remove_pick, set_publishing
 from core.edits.runs import (
     can_join,
     draw_run,
@@ -91,6 +92,7 @@ __all__ = [
     "add_load_check",
     "add_machine",
     "add_meter",
+    "add_pick",
     "add_price_list",
     "add_typed",
     "assign_meter",
@@ -129,6 +131,7 @@ __all__ = [
     "remove_log",
     "remove_machine",
     "remove_meter",
+    "remove_pick",
     "remove_price_list",
     "remove_run",
     "remove_typed",
@@ -162,6 +165,7 @@ __all__ = [
     "set_price_zone",
     "set_priced_by",
     "set_property",
+    "set_publishing",
     "set_room_c",
     "set_slot",
     "set_standing_charge",
