@@ -288,7 +288,6 @@ class Study:
     emissivity: float = 0.9
     step_names: tuple[StepName, ...] = ()
     idle_loads: tuple[IdleLoad, ...] = ()
-    publishing: Publishing = Publishing()
     plan: Plan = field(factory=Plan)
     publishing: Publishing = field(factory=Publishing)
 
