@@ -7,8 +7,9 @@ from attrs import evolve
 
 from core.results.table import comparison_table, fairness_table, readable_runs, readable_table, runs_table
 from core.results.values import Comparison
+from core.spreadsheet import write_spreadsheet
 from core.study import Study
-from core.tables import to_csv, to_markdown, write_spreadsheet
+from core.tables import to_csv, to_markdown
 from core.wording import sentence
 
 

@@ -1,4 +1,4 @@
-"""Tables as values, and the files they are written to: CSV, Markdown, spreadsheet.
+"""Tables as values, and the text they become: CSV, Markdown, HTML, a terminal's.
 
 Rules: files hold the point as decimal mark and full precision, so that others can check the numbers;
 text that a spreadsheet would take for a formula is made harmless.
@@ -6,16 +6,20 @@ text that a spreadsheet would take for a formula is made harmless.
 
 import csv
 import io
+import re
 from collections.abc import Sequence
-from pathlib import Path
+from html import escape
 from typing import Literal
 
 from attrs import frozen
 
 Cell = str | float | int | bool | None
 
-#: a spreadsheet takes text that begins with one of these for a formula (common practice, no source)
-_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+#: a spreadsheet takes text that begins with one of these for a formula, in some languages also the wide forms
+#: (common practice, no source)
+_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n", "\uff1d", "\uff0b", "\uff0d", "\uff20")
+#: and where a semicolon or a tab parts cells, what follows one begins a cell
+_CELL_INSIDE = re.compile(r"(?<=\S)([;\t\r\n]\s*)(?=[=+\-@])")
 
 
 @frozen
@@ -47,8 +51,16 @@ def harmless(text: str) -> str:
     "'=1+1"
     >>> harmless("Alder")
     'Alder'
+    >>> harmless("Alder;=1+1")
+    "Alder;'=1+1"
     """
-    return f"'{text}" if text.lstrip(" ").startswith(_FORMULA_STARTS) else text
+    inside = _CELL_INSIDE.sub(r"\1'", text)
+    return f"'{inside}" if is_formula(text) else inside
+
+
+def is_formula(text: str) -> bool:
+    """Whether a spreadsheet might run the text, also after the blanks that it strips."""
+    return text.startswith(_FORMULA_STARTS) or text.lstrip().startswith(_FORMULA_STARTS)
 
 
 def to_csv(table: Table) -> str:
@@ -81,6 +93,25 @@ def to_markdown(table: Table) -> str:
     ]
     notes = [f"\n{_escaped(note)}" for note in table.notes]
     return "\n".join([f"## {_escaped(table.title)}\n", head, rule, *body, *notes]) + "\n"
+
+
+def to_html(table: Table, *, caption: bool = True) -> str:
+    """The table as HTML, rounded for reading, every text escaped; notes stand below it."""
+    head = "".join(
+        f'<th scope="col" class="{c.align}" align="{c.align}">{escape(c.title)}</th>' for c in table.columns
+    )
+    body = "\n".join(f"<tr>{_html_row(row, table.columns)}</tr>" for row in table.rows)
+    title = f"<caption>{escape(table.title)}</caption>\n" if caption else ""
+    notes = "".join(f"\n<p>{escape(note)}</p>" for note in table.notes)
+    return f"<table>\n{title}<thead><tr>{head}</tr></thead>\n<tbody>\n{body}\n</tbody>\n</table>{notes}"
+
+
+def _html_row(row: Sequence[Cell], columns: Sequence[Column]) -> str:
+    # the attribute beside the class: mail programs, spreadsheets and rich text know no style sheet of ours
+    return "".join(
+        f'<td class="{c.align}" align="{c.align}">{escape(shown(cell, c))}</td>'
+        for cell, c in zip(row, columns, strict=True)
+    )
 
 
 def _escaped(text: str) -> str:
@@ -118,59 +149,3 @@ def to_text(table: Table) -> str:
         return "  ".join(padded).rstrip()
 
     return "\n".join([line([c.title for c in table.columns]), *(line(row) for row in cells)])
-
-
-def write_spreadsheet(path: Path, tables: Sequence[Table]) -> None:
-    """Write tables as the sheets of one workbook: numbers as numbers, text as text, never a formula or link.
-
-    Raises
-    ------
-    OSError
-        If the file cannot be written.
-    """
-    import xlsxwriter
-    from xlsxwriter.exceptions import FileCreateError
-
-    options = {"strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False}
-    book = xlsxwriter.Workbook(str(path), options)
-    bold = book.add_format({"bold": True, "bottom": 1})
-    formats = {d: book.add_format({"num_format": "0." + "0" * d if d else "0"}) for d in range(7)}
-    for table in tables:
-        sheet = book.add_worksheet(_sheet_name(table.title, [s.get_name() for s in book.worksheets()]))
-        for c, column in enumerate(table.columns):
-            sheet.write_string(0, c, column.title, bold)
-            sheet.set_column(c, c, max(10, len(column.title) + 2))
-        for r, row in enumerate(table.rows, start=1):
-            for c, (cell, column) in enumerate(zip(row, table.columns, strict=True)):
-                _write_cell(sheet, r, c, cell, formats.get(column.decimals or 0))
-        for i, note in enumerate(table.notes):
-            sheet.write_string(len(table.rows) + 2 + i, 0, note)
-        sheet.freeze_panes(1, 1)
-    try:
-        book.close()
-    except FileCreateError as error:
-        raise OSError(str(error)) from error
-
-
-def _write_cell(sheet: object, row: int, column: int, cell: Cell, number_format: object) -> None:
-    from xlsxwriter.worksheet import Worksheet
-
-    assert isinstance(sheet, Worksheet)
-    if cell is None:
-        return
-    if isinstance(cell, bool):
-        sheet.write_string(row, column, "yes" if cell else "no")
-    elif isinstance(cell, str):
-        sheet.write_string(row, column, cell)
-    else:
-        sheet.write_number(row, column, cell, number_format)
-
-
-def _sheet_name(title: str, taken: Sequence[str]) -> str:
-    """A name a spreadsheet accepts: at most 31 characters, none of the forbidden ones, not used yet."""
-    name = "".join("_" if c in "[]:*?/\\" else c for c in title).strip("'")[:31] or "Table"
-    n = 2
-    while name.casefold() in {t.casefold() for t in taken}:
-        name = f"{name[:27]} {n}"
-        n += 1
-    return name

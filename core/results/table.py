@@ -104,11 +104,16 @@ def _start(run: RunResult) -> str:
 
 
 def runs_table(comparison: Comparison) -> Table:
-    """One row a stretch that was found or typed in, with why it does not count where it does not."""
+    """One row a stretch that was found or typed in, with why it does not count where it does not.
+
+    ``start`` is ISO 8601, with an offset where the log states one; empty where no clock tells it.
+    """
     columns = (
         Column("machine", "Machine", "left"),
         Column("run", "Run", "left"),
         Column("start", "Start", "left"),
+        Column("start_s", "Start in the log [s]", decimals=1),
+        Column("end_s", "End in the log [s]", decimals=1),
         Column("included", "Counts", "left"),
         Column("why_excluded", "Why not", "left"),
         Column("energy_wh", "Energy [Wh]", decimals=2),
@@ -121,29 +126,30 @@ def runs_table(comparison: Comparison) -> Table:
         Column("bed_method", "Bed by", "left"),
         Column("energy_method", "Energy by", "left"),
     )
-    rows = []
-    for machine in comparison.machines:
-        for run in machine.runs:
-            bed = run.bed
-            rows.append(
-                (
-                    machine.name,
-                    run.name,
-                    _start(run),
-                    run.included,
-                    run.why_excluded or "",
-                    run.energy_wh,
-                    run.energy_u95_wh,
-                    run.seconds,
-                    run.mean_w,
-                    run.parts_per_kwh,
-                    None if bed is None or bed.share is None else 100 * bed.share,
-                    None if bed is None or bed.share_u95 is None else 100 * bed.share_u95,
-                    bed.method if bed is not None and bed.share is not None else "",
-                    run.energy.method if run.energy is not None else "",
-                )
-            )
+    rows = [_run_row(machine, run) for machine in comparison.machines for run in machine.runs]
     return Table("Runs", columns, tuple(rows))
+
+
+def _run_row(machine: MachineResult, run: RunResult) -> tuple[Cell, ...]:
+    bed = run.bed if run.bed is not None and run.bed.share is not None else None
+    return (
+        machine.name,
+        run.name,
+        run.start or "",
+        run.start_s,
+        run.end_s,
+        run.included,
+        run.why_excluded or "",
+        run.energy_wh,
+        run.energy_u95_wh,
+        run.seconds,
+        run.mean_w,
+        run.parts_per_kwh,
+        None if bed is None or bed.share is None else 100 * bed.share,
+        None if bed is None or bed.share_u95 is None else 100 * bed.share_u95,
+        bed.method if bed is not None else "",
+        run.energy.method if run.energy is not None else "",
+    )
 
 
 def fairness_table(comparison: Comparison) -> Table:

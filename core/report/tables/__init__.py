@@ -1,0 +1,5 @@
+"""Every table of a study, each in full for files and rounded for readers."""
+
+from core.report.tables.of_study import StudyTable, study_tables
+
+__all__ = ["StudyTable", "study_tables"]

@@ -1,0 +1,162 @@
+"""Standby of a year, hours in operating states, and a print taken apart."""
+
+from core.costs.money import money
+from core.costs.standby import STATES
+from core.formatting import POINT, UNKNOWN, number
+from core.quantities import STANDBY_KWH, STANDBY_MEAN_W
+from core.report.tables.cells import MACHINE, pair, pair_columns, told
+from core.report.whole import Whole
+from core.results.cost_tables import hours_table, print_note, print_table
+from core.results.cost_values import MachineCost
+from core.results.values import Measured
+from core.tables import Cell, Column, Table
+from core.units import WH_PER_KWH
+
+
+def standby_table(whole: Whole) -> Table:
+    """One row a machine whose standby is known, in full."""
+    sign = _sign(whole)
+    columns = (
+        MACHINE,
+        Column("count", "Machines of this kind", decimals=0),
+        *pair_columns("standby_w", "Standby power [W]", 3),
+        Column("is_steady", "Steady", "left"),
+        Column("idle_hours", "Idle in a year [h]", decimals=0),
+        *pair_columns("year_kwh", "Standby of a year [kWh]", 2),
+        *pair_columns("year_cost", f"Cost of it{sign}", 2),
+        Column("saved_percent", _off_title(whole), decimals=1),
+    )
+    rows: list[tuple[Cell, ...]] = [
+        (
+            m.name,
+            m.count,
+            *pair(_standby(m)),
+            None if m.standby is None else m.standby.is_steady,
+            m.idle_hours,
+            *pair(m.year_kwh),
+            *pair(m.year_cost),
+            _saved_percent(m, whole),
+        )
+        for m in whole.costs.machines
+        if m.standby is not None
+    ]
+    return Table(_standby_title(whole), columns, tuple(rows))
+
+
+def readable_standby(whole: Whole) -> Table:
+    """One row a machine, as people read it."""
+    costs = whole.costs
+    columns = (
+        MACHINE,
+        Column("standby_w", "Standby power [W]"),
+        Column("idle_hours", "Idle in a year [h]"),
+        Column("year_kwh", "Standby of a year [kWh]"),
+        Column("year_cost", f"Cost of it{_sign(whole)}"),
+        Column("saved", _off_title(whole)),
+    )
+    rows: list[tuple[Cell, ...]] = []
+    for m in costs.machines:
+        saved = _saved_percent(m, whole)
+        if m.standby is not None:
+            rows.append(
+                (
+                    m.name,
+                    told(_standby(m), STANDBY_MEAN_W),
+                    number(m.idle_hours, 0),
+                    told(m.year_kwh, STANDBY_KWH),
+                    UNKNOWN if m.year_cost is None else money(m.year_cost.value, "", POINT, m.year_cost.u95),
+                    "not known" if saved is None else number(saved, 0),
+                )
+            )
+    return Table(_standby_title(whole), columns, tuple(rows))
+
+
+def hours_data(whole: Whole) -> Table:
+    """Hours of each machine's logs in each operating state, in full."""
+    columns = (
+        MACHINE,
+        Column("log_hours", "Log [h]", decimals=2),
+        *(Column(f"{state}_hours", f"{state.capitalize()} [h]", decimals=3) for state in STATES),
+        Column("longest_rest_s", "Longest rest [s]", decimals=0),
+    )
+    rows: list[tuple[Cell, ...]] = [
+        (
+            m.name,
+            m.logged_hours,
+            *(dict(m.hours)[state] for state in STATES),
+            m.rests.longest_s if m.rests.count else None,
+        )
+        for m in whole.costs.machines
+        if m.files
+    ]
+    return Table("Hours in each operating state", columns, tuple(rows))
+
+
+def readable_hours(whole: Whole) -> Table:
+    """The same, as people read it."""
+    return hours_table(whole.costs)
+
+
+def print_data(whole: Whole) -> Table:
+    """The print taken apart, in full."""
+    sign = _sign(whole)
+    amounts = ("electricity", "material", "wear", "purchase", "failed")
+    columns = (
+        MACHINE,
+        Column("print_hours", "Print [h]", decimals=2),
+        Column("warm_up_wh", "Warm-up [Wh]", decimals=2),
+        Column("processing_w", "Processing [W]", decimals=2),
+        *pair_columns("print_kwh", "Energy [kWh]", 4),
+        *(Column(f"{name}_price", f"{name.capitalize()}{sign}", decimals=4) for name in amounts),
+        Column("price", f"Price{sign}", decimals=4),
+        Column("co2_g", "CO₂ [g]", decimals=0),
+        *pair_columns("part_cost", f"Electricity of a part{sign}", 5),
+    )
+    rows: list[tuple[Cell, ...]] = [
+        (
+            m.name,
+            whole.costs.costs.print_hours,
+            m.printed.warm_up_wh,
+            m.printed.processing_w,
+            *pair(m.printed.energy, 1.0 / WH_PER_KWH),
+            *(getattr(m.price, name) for name in amounts),
+            m.price.total,
+            m.co2_g,
+            *pair(m.part_cost),
+        )
+        for m in whole.costs.machines
+        if m.printed is not None
+    ]
+    return Table("A print taken apart", columns, tuple(rows), (print_note(whole.costs),))
+
+
+def readable_print(whole: Whole) -> Table:
+    """The same, as people read it."""
+    table = print_table(whole.costs)
+    title = f"A print of {number(whole.costs.costs.print_hours, 1)} h taken apart"
+    return Table(title, table.columns, table.rows, (print_note(whole.costs),))
+
+
+def _sign(whole: Whole) -> str:
+    return f" [{whole.costs.currency}]" if whole.costs.currency else ""
+
+
+def _standby_title(whole: Whole) -> str:
+    return f"Standby in {whole.costs.year}"
+
+
+def _off_title(whole: Whole) -> str:
+    return f"Saved by switching off after {number(whole.costs.costs.off_after_min, 0)} min [%]"
+
+
+def _standby(machine: MachineCost) -> Measured | None:
+    return None if machine.standby is None else Measured(machine.standby.power_w, machine.standby.u95_w)
+
+
+def _saved_percent(machine: MachineCost, whole: Whole) -> float | None:
+    """Where a rest in the logs is long enough to judge by; as on the page."""
+    minutes = whole.costs.costs.off_after_min
+    share = machine.rests.share_after(minutes)
+    if share is None or not machine.tells_saving_after(minutes):
+        return None
+    return 100.0 * share

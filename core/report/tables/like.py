@@ -1,0 +1,40 @@
+"""Like for like: what was measured and what it would be at common conditions, side by side."""
+
+from core.report.tables.cells import MACHINE, pair, pair_columns
+from core.report.whole import Whole
+from core.results.like_answer import STEP_NAMES, conditions, headline, like_note, like_table
+from core.results.values import Measured
+from core.tables import Cell, Column, Table
+from core.uncertainty import NORMAL_95
+
+
+def like_data(whole: Whole) -> Table:
+    """One row a machine, in full; nothing where no machine can be adjusted."""
+    columns = (
+        MACHINE,
+        *pair_columns("measured_wh", "Measured [Wh]", 2),
+        *(c for key, name in STEP_NAMES.items() for c in pair_columns(f"{key}_wh", f"{name} [Wh]", 2)),
+        *pair_columns("adjusted_wh", "Like for like [Wh]", 2),
+        Column("how", "By", "left"),
+        Column("why_not", "Why not adjusted", "left"),
+    )
+    rows: list[tuple[Cell, ...]] = []
+    for machine in whole.like.machines:
+        steps = {s.condition: Measured(s.change_wh, NORMAL_95 * s.u_wh) for s in machine.steps}
+        rows.append(
+            (
+                machine.name,
+                *pair(machine.measured_wh),
+                *(cell for key in STEP_NAMES for cell in pair(steps.get(key))),
+                *pair(machine.adjusted_wh),
+                machine.how or "",
+                machine.why_not,
+            )
+        )
+    notes = (headline(whole.like), conditions(whole.like), like_note(whole.like))
+    return Table("Like for like", columns, tuple(rows) if whole.like.known else (), notes)
+
+
+def readable_like(whole: Whole) -> Table:
+    """One row a machine, as people read it."""
+    return like_table(whole.like)

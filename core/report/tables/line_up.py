@@ -1,0 +1,88 @@
+"""Line-up: what every run that counts used in its warm-up and in its processing."""
+
+from collections.abc import Iterator
+
+from core.formatting import UNKNOWN, duration, percent
+from core.line_up.spans import SpanReading, read_span
+from core.quantities import ENERGY, MEAN_W
+from core.report.tables.cells import MACHINE, pair, pair_columns, told
+from core.report.whole import Whole
+from core.tables import Cell, Column, Table
+
+_TITLE = "Warm-up and processing"
+#: further than any run reaches on either side of the end of its warm-up [s]
+_FAR_S = 1e9
+_SPANS = (("warm-up", -_FAR_S, 0.0), ("processing", 0.0, _FAR_S))
+_RUN = Column("run", "Run", "left")
+_STATE = Column("state", "State", "left")
+_NOTE = "Lined up at the end of warm-up. A machine's mean is of its runs that count."
+
+
+def spans_table(whole: Whole) -> Table:
+    """One row a run and state, in full."""
+    columns = (
+        MACHINE,
+        _RUN,
+        _STATE,
+        Column("seconds", "Time [s]", decimals=0),
+        *pair_columns("mean_w", "Mean power [W]", 2),
+        *pair_columns("energy_wh", "Energy [Wh]", 3),
+        Column("run_percent", "Of the run [%]", decimals=1),
+    )
+    rows: list[tuple[Cell, ...]] = [
+        (
+            reading.machine,
+            _name(reading),
+            state,
+            reading.seconds,
+            *pair(reading.power_w),
+            *pair(reading.energy_wh),
+            None if reading.share is None else 100.0 * reading.share,
+        )
+        for state, reading in _readings(whole)
+    ]
+    return Table(_TITLE, columns, tuple(rows), (_NOTE,))
+
+
+def readable_spans(whole: Whole) -> Table:
+    """The means of machines as people read them; the runs where a machine has only one."""
+    columns = (
+        MACHINE,
+        _RUN,
+        _STATE,
+        Column("seconds", "Time"),
+        Column("mean_w", "Mean power [W]"),
+        Column("energy_wh", "Energy [Wh]"),
+        Column("share", "Of the run"),
+    )
+    found = list(_readings(whole))
+    with_mean = {reading.machine_id for _, reading in found if not reading.run_id}
+    rows: list[tuple[Cell, ...]] = [
+        (
+            reading.machine,
+            _name(reading),
+            state,
+            duration(reading.seconds),
+            told(reading.power_w, MEAN_W),
+            told(reading.energy_wh, ENERGY),
+            UNKNOWN if reading.share is None else percent(reading.share, 0),
+        )
+        for state, reading in found
+        if not (reading.run_id and reading.machine_id in with_mean)
+    ]
+    return Table(_TITLE, columns, tuple(rows), (_NOTE,))
+
+
+def _readings(whole: Whole) -> Iterator[tuple[str, SpanReading]]:
+    """Machine by machine: its mean, then its runs, each in both states; a state that is not there is not."""
+    by_state = [(state, read_span(whole.strands, "end of warm-up", a, b)) for state, a, b in _SPANS]
+    order = {m.machine_id: i for i, m in enumerate(whole.comparison.machines)}
+    found = [(state, reading) for state, readings in by_state for reading in readings if reading.seconds > 0]
+    rank = {s.run_id: i for i, s in enumerate(whole.strands, start=1)}
+    yield from sorted(found, key=lambda f: (order[f[1].machine_id], rank.get(f[1].run_id, 0)))
+
+
+def _name(reading: SpanReading) -> str:
+    if reading.run_id:
+        return reading.name
+    return f"mean of {reading.runs}"

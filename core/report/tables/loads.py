@@ -1,0 +1,76 @@
+"""What each load takes by the switch-on tests, and what stays unexplained of processing."""
+
+from collections.abc import Iterator
+
+from core.loads.names import BY_KEY
+from core.quantities import Quantity
+from core.report.tables.cells import MACHINE, pair, pair_columns, told
+from core.report.whole import Whole
+from core.results.load_answer import IDLE_KWH, LOAD_W, conditions, year_kwh
+from core.results.loads import LoadWatts
+from core.results.values import Measured
+from core.tables import Cell, Column, Table
+
+_TITLE = "Loads one by one"
+_LOAD = Column("load", "Load", "left")
+
+
+def loads_table(whole: Whole) -> Table:
+    """One row a load, in full; the sum and what it is held against come last of each machine."""
+    columns = (
+        MACHINE,
+        _LOAD,
+        *pair_columns("watts", "Load [W]", 3),
+        Column("runs_while_idle", "On while idle", "left"),
+        Column("idle_kwh_a_year", "A year of it [kWh]", decimals=1),
+    )
+    rows: list[tuple[Cell, ...]] = [
+        (
+            machine,
+            name,
+            *pair(watts),
+            None if load is None else load.is_idle,
+            year_kwh(load) if load is not None and load.is_idle else None,
+        )
+        for machine, name, watts, load in _rows(whole)
+    ]
+    return Table(_TITLE, columns, tuple(rows), (conditions(whole.loads, whole.study),))
+
+
+def readable_loads(whole: Whole) -> Table:
+    """One row a load, as people read it."""
+    columns = (
+        MACHINE,
+        _LOAD,
+        Column("watts", "Load [W]"),
+        Column("idle", "On while idle", "left"),
+        Column("year", "A year of it [kWh]"),
+    )
+    rows: list[tuple[Cell, ...]] = [
+        (
+            machine,
+            name,
+            told(watts, LOAD_W),
+            "yes" if load is not None and load.is_idle else "",
+            _number(year_kwh(load), IDLE_KWH) if load is not None and load.is_idle else "",
+        )
+        for machine, name, watts, load in _rows(whole)
+    ]
+    return Table(_TITLE, columns, tuple(rows))
+
+
+def _number(value: float, quantity: Quantity) -> str:
+    return told(Measured(value, None), quantity)
+
+
+def _rows(whole: Whole) -> Iterator[tuple[str, str, Measured | None, LoadWatts | None]]:
+    for machine in whole.loads.tested:
+        for load in machine.loads:
+            yield machine.name, BY_KEY[load.load].title, Measured(load.watts, load.u95_w), load
+        for name, watts in (
+            ("sum of the loads in processing", machine.sum_w),
+            ("processing as measured", machine.processing_w),
+            ("stays unexplained", machine.unexplained_w),
+        ):
+            if watts is not None:
+                yield machine.name, name, watts, None

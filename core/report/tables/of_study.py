@@ -1,0 +1,74 @@
+"""Which tables a study has, in the order of its pages."""
+
+from collections.abc import Callable
+
+from attrs import frozen
+
+from core.report.tables import beds, budgets, costs, like, line_up, loads, pairs, properties
+from core.report.whole import Whole
+from core.results.table import comparison_table, fairness_table, readable_runs, readable_table, runs_table
+from core.tables import Table
+
+
+@frozen
+class StudyTable:
+    """One table.
+
+    Parameters
+    ----------
+    key : str
+        Name in files, without ending.
+    page : str
+        Title of the page that it belongs to.
+    title : str
+    data : Table
+        Full precision, every number in a column of its own.
+    shown : Table
+        Values rounded by their intervals and written with them.
+    """
+
+    key: str
+    page: str
+    data: Table
+    shown: Table
+
+    @property
+    def title(self) -> str:
+        """What it holds, in a few words."""
+        return self.shown.title
+
+
+_Make = Callable[[Whole], Table]
+#: key, page, in full, to read
+_TABLES: tuple[tuple[str, str, _Make, _Make], ...] = (
+    (
+        "comparison",
+        "Compare",
+        lambda w: comparison_table(w.comparison),
+        lambda w: readable_table(w.comparison),
+    ),
+    ("runs", "Compare", lambda w: runs_table(w.comparison), lambda w: readable_runs(w.comparison)),
+    ("pairs", "Compare", pairs.pairs_table, pairs.readable_pairs),
+    ("budgets", "Compare", budgets.budgets_table, budgets.readable_budgets),
+    ("like-for-like", "Compare", like.like_data, like.readable_like),
+    ("properties", "Compare", properties.properties_table, properties.properties_table),
+    ("line-up", "Line-up", line_up.spans_table, line_up.readable_spans),
+    ("held-beds", "Bed", beds.held_table, beds.readable_held),
+    ("cooler-bed", "Bed", beds.cooler_table, beds.readable_cooler),
+    ("loads", "Loads", loads.loads_table, loads.readable_loads),
+    ("standby", "Standby and cost", costs.standby_table, costs.readable_standby),
+    ("hours", "Standby and cost", costs.hours_data, costs.readable_hours),
+    ("print", "Standby and cost", costs.print_data, costs.readable_print),
+    (
+        "fairness",
+        "Fairness",
+        lambda w: fairness_table(w.comparison),
+        lambda w: fairness_table(w.comparison),
+    ),
+)
+
+
+def study_tables(whole: Whole) -> tuple[StudyTable, ...]:
+    """The tables that have rows; those of pages for which the study holds nothing are left out."""
+    made = (StudyTable(key, page, data(whole), shown(whole)) for key, page, data, shown in _TABLES)
+    return tuple(table for table in made if table.data.rows)

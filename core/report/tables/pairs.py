@@ -1,0 +1,113 @@
+"""Every machine against every other: the ratio of their energies, and whether a difference is shown."""
+
+from core.formatting import UNKNOWN, count, number
+from core.report.tables.cells import MACHINE
+from core.report.whole import Whole
+from core.results.values import Pair
+from core.tables import Cell, Column, Table
+
+_OTHER = Column("other", "Against", "left")
+_RULE = (
+    "Ratio of the energies per part with its 95 % interval. A difference is shown where p, adjusted for all "
+    "pairs, is below 0.05 by the repeats and by the ratio with what the meters leave open."
+)
+
+
+def pairs_table(whole: Whole) -> Table:
+    """One row a pair, in full."""
+    columns = (
+        MACHINE,
+        _OTHER,
+        Column("ratio", "Ratio", decimals=4),
+        Column("ratio_low", "Ratio, low", decimals=4),
+        Column("ratio_high", "Ratio, high", decimals=4),
+        Column("p", "p", decimals=5),
+        Column("difference_shown", "Difference shown", "left"),
+        Column("needed_percent", "Difference looked for [%]", decimals=0),
+        Column("runs_needed", "Runs each would need to show it", decimals=0),
+    )
+    names = _names(whole)
+    rows: list[tuple[Cell, ...]] = [
+        (
+            names[pair.machine_id],
+            names[pair.other_id],
+            pair.ratio,
+            pair.ratio_low,
+            pair.ratio_high,
+            pair.p,
+            _shown(pair),
+            pair.needed_percent,
+            pair.runs_needed,
+        )
+        for pair in whole.comparison.pairs
+    ]
+    return Table("Machine against machine", columns, tuple(rows), (_RULE,))
+
+
+def readable_pairs(whole: Whole) -> Table:
+    """One row a pair, as people read it."""
+    columns = (
+        MACHINE,
+        _OTHER,
+        Column("less", "Energy per part"),
+        Column("interval", "95 % interval"),
+        Column("p", "p"),
+        Column("shown", "Difference", "left"),
+    )
+    names = _names(whole)
+    rows: list[tuple[Cell, ...]] = [
+        (
+            names[pair.machine_id],
+            names[pair.other_id],
+            _apart(pair.ratio),
+            _interval(pair),
+            UNKNOWN if pair.p is None else "< 0.001" if pair.p < 0.001 else number(pair.p, 3),
+            _verdict(pair),
+        )
+        for pair in whole.comparison.pairs
+    ]
+    return Table("Machine against machine", columns, tuple(rows), (_RULE,))
+
+
+def _names(whole: Whole) -> dict[str, str]:
+    return {m.machine_id: m.name for m in whole.comparison.machines}
+
+
+def _shown(pair: Pair) -> str:
+    return "not tested" if pair.shown is None else "yes" if pair.shown else "no"
+
+
+def _verdict(pair: Pair) -> str:
+    if pair.shown is None:
+        return "not tested: too few runs"
+    if pair.shown:
+        return "shown"
+    if pair.runs_needed is None or pair.needed_percent is None:
+        return "none shown"
+    return f"none shown; {count(pair.runs_needed, 'run')} each would show {number(pair.needed_percent, 0)} %"
+
+
+def _apart(ratio: float) -> str:
+    """How far apart two energies are.
+
+    Examples
+    --------
+    >>> _apart(0.65), _apart(1.02), _apart(1.0)
+    ('35 % less', '2.0 % more', 'the same')
+    """
+    percent = 100.0 * abs(ratio - 1.0)
+    decimals = 0 if percent >= 10 else 1
+    if round(percent, decimals) == 0:
+        return "the same"
+    return f"{number(percent, decimals)} % {'less' if ratio < 1 else 'more'}"
+
+
+def _interval(pair: Pair) -> str:
+    """Both ends of the interval; the words once where both lie on one side."""
+    if pair.ratio_low is None or pair.ratio_high is None:
+        return UNKNOWN
+    low, high = _apart(pair.ratio_low), _apart(pair.ratio_high)
+    for word in (" % less", " % more"):
+        if low.endswith(word) and high.endswith(word):
+            return f"{low.removesuffix(word)} to {high}"
+    return f"{low} to {high}"
