@@ -13,7 +13,6 @@ from core.costs.rates import Costs, PriceList
 from core.loads.names import IdleLoad, StepName
 from core.plan.values import Plan
 from core.publish.choices import Publishing
-from core.publish.choices import Publishing
 
 Kind = Literal["run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test", "nothing"]
 Boundary = Literal["warm-up and processing", "processing only", "until cooled"]
