@@ -149,6 +149,8 @@ class Run:
         is itself not compared.
     bed_c, room_c : float or None
         Temperatures of bed and room as the user noted them. [degC]
+    nozzle_c, first_layer_bed_c, first_layer_nozzle_c : float or None
+        Temperatures of the nozzle, and of bed and nozzle at the first layer, as the user noted them. [degC]
     """
 
     id: str
@@ -167,6 +169,9 @@ class Run:
     set_bed_off: bool = False
     bed_c: float | None = None
     room_c: float | None = None
+    nozzle_c: float | None = None
+    first_layer_bed_c: float | None = None
+    first_layer_nozzle_c: float | None = None
 
     @property
     def start_s(self) -> float:
@@ -261,6 +266,28 @@ class CoolerPlan:
 
 
 @frozen
+class AcceptedFinding:
+    """A point of fairness that the user has accepted.
+
+    Parameters
+    ----------
+    key : str
+        Of the finding: what it is, and of which runs, machines or meters.
+    level : {"note", "caution", "unfair"}
+        How grave it was when it was accepted; it holds no longer for a graver one.
+    said : str
+        What the finding said then.
+    why : str
+        The user's reason.
+    """
+
+    key: str
+    level: Literal["note", "caution", "unfair"]
+    said: str
+    why: str
+
+
+@frozen
 class Study:
     """The whole document.
 
@@ -287,6 +314,7 @@ class Study:
     emissivity: float = 0.9
     step_names: tuple[StepName, ...] = ()
     idle_loads: tuple[IdleLoad, ...] = ()
+    accepted: tuple[AcceptedFinding, ...] = ()
     plan: Plan = field(factory=Plan)
     publishing: Publishing = field(factory=Publishing)
 

@@ -6,8 +6,15 @@ unknown identifier, an empty stretch) raises `ValueError`.
 
 from core.edits.beds import set_bed_area, set_bed_supply, set_cooler_plan, set_emissivity
 from core.edits.checks import add_load_check, is_one_load, remove_load_check, set_load_check
-from core.edits.conditions import mark_bed_off, mark_log_of_bed, note_temperatures, set_room_c
+from core.edits.conditions import (
+    mark_bed_off,
+    mark_log_of_bed,
+    note_making,
+    note_temperatures,
+    set_room_c,
+)
 from core.edits.edit import Edit, title
+from core.edits.fairness import accept_finding, take_back_acceptance
 from core.edits.loads import name_step, set_load_idle
 from core.edits.logs import (
     NewLog,
@@ -89,6 +96,7 @@ __all__ = [
     "Edit",
     "FoundRun",
     "NewLog",
+    "accept_finding",
     "add_load_check",
     "add_machine",
     "add_meter",
@@ -120,6 +128,7 @@ __all__ = [
     "move_log_to_new_machine",
     "name_step",
     "new_study",
+    "note_making",
     "note_temperatures",
     "plan_at_once",
     "plan_extra",
@@ -172,5 +181,6 @@ __all__ = [
     "shuffle_plan",
     "split_run",
     "take_measured_spread",
+    "take_back_acceptance",
     "title",
 ]

@@ -42,6 +42,33 @@ def note_temperatures(study: Study, run_id: str, bed_c: float | None, room_c: fl
     return Edit(evolve(study, runs=replaced(study.runs, changed)), label, f"temperatures {run_id}")
 
 
+def note_making(
+    study: Study,
+    run_id: str,
+    nozzle_c: float | None,
+    first_layer_bed_c: float | None,
+    first_layer_nozzle_c: float | None,
+) -> Edit:
+    """Note the temperatures with which a part was made, beside those of bed and room; None where not known.
+
+    Parameters
+    ----------
+    study : Study
+    run_id : str
+    nozzle_c, first_layer_bed_c, first_layer_nozzle_c : float or None
+        Of the nozzle, and of bed and nozzle at the first layer. [degC]
+    """
+    run = found(study.runs, run_id, "run")
+    changed = evolve(
+        run,
+        nozzle_c=_checked_c(nozzle_c, "nozzle_c"),
+        first_layer_bed_c=_checked_c(first_layer_bed_c, "first_layer_bed_c"),
+        first_layer_nozzle_c=_checked_c(first_layer_nozzle_c, "first_layer_nozzle_c"),
+    )
+    label = f"Note temperatures of {title(study, run)}"
+    return Edit(evolve(study, runs=replaced(study.runs, changed)), label, f"making {run_id}")
+
+
 def set_room_c(study: Study, room_c: float | None) -> Edit:
     """Note the room temperature of the test, or that it is not known. [degC]"""
     checked = _checked_c(room_c, "room_c")

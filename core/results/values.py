@@ -5,7 +5,7 @@ from typing import Literal
 from attrs import frozen
 
 from core.problems import Problem
-from core.study import Boundary
+from core.study import AcceptedFinding, Boundary
 
 State = Literal["off", "standby", "warm-up", "processing", "cooling"]
 
@@ -163,19 +163,60 @@ class Pair:
     tested: int = 0
 
 
+Level = Literal["note", "caution", "unfair"]
+
+
 @frozen
 class Finding:
-    """An entry of the fairness list."""
+    """An entry of the fairness list.
 
-    level: Literal["note", "caution", "unfair"]
+    Parameters
+    ----------
+    level : {"note", "caution", "unfair"}
+        Unfair: it could matter more than what it is held against.
+    problem : Problem
+    machine_ids : tuple of str
+        Machines it touches.
+    matters_wh : float or None
+        What it could make of a part's energy, by the model that `core.results.fairness_points` names. [Wh]
+    run_ids : tuple of str
+        Runs it touches; empty where it touches all of its machines.
+    against_wh : float or None
+        The smallest difference shown between one of its machines and another, or what the runs leave open
+        where none is shown. [Wh]
+    working : tuple of str
+        The arithmetic behind `matters_wh`.
+    accepted : str
+        The user's reason to accept it; empty while it is open.
+    lapsed : str
+        The reason for which it was accepted when it was less grave: that holds no longer.
+    key : str
+        What it is and of what; the same however often it is found.
+    """
+
+    level: Level
     problem: Problem
     machine_ids: tuple[str, ...]
     matters_wh: float | None = None
+    run_ids: tuple[str, ...] = ()
+    against_wh: float | None = None
+    working: tuple[str, ...] = ()
+    accepted: str = ""
+    lapsed: str = ""
+    key: str = ""
+
+    @property
+    def is_open(self) -> bool:
+        """Whether it counts against the comparison: the user has not accepted it."""
+        return not self.accepted
 
 
 @frozen
 class Comparison:
-    """The answer: machines in order of energy per part (those without a value last), pairs, findings."""
+    """The answer: machines in order of energy per part (those without a value last), pairs, findings.
+
+    ``fairness`` holds accepted points too; ``accepted_before`` are those accepted and no longer found.
+    """
 
     part: str
     boundary: Boundary
@@ -185,3 +226,14 @@ class Comparison:
     problems: tuple[Problem, ...]
     headline: str
     conditions: str
+    accepted_before: tuple[AcceptedFinding, ...] = ()
+
+    @property
+    def open_findings(self) -> tuple[Finding, ...]:
+        """Points of fairness that count."""
+        return tuple(f for f in self.fairness if f.is_open)
+
+    @property
+    def accepted_findings(self) -> tuple[Finding, ...]:
+        """Points of fairness that the user has accepted."""
+        return tuple(f for f in self.fairness if not f.is_open)
