@@ -32,6 +32,7 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
     from gui.pages.fairness import FairnessPage
     from gui.pages.line_up import LineUpPage
     from gui.pages.loads import LoadsPage
+    from gui.pages.publish import PublishPage
     from gui.pages.standby_cost import StandbyCostPage
 
     session = Session(jobs, folder)
@@ -43,6 +44,7 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
         LoadsPage(session),
         StandbyCostPage(session),
         FairnessPage(session),
+        PublishPage(session),
     )
     window = MainWindow(session, jobs, settings, appearance, pages)
     session.setParent(window)
