@@ -1,13 +1,13 @@
 """Held beds, and what a cooler bed after the first layers would save."""
 
+from core.publish.sources import Sources
 from core.report.tables.cells import MACHINE, pair, pair_columns
-from core.report.whole import Whole
 from core.results.bed_table import half_hour_note, holds_table, rows_of, savings_table
 from core.tables import Cell, Column, Table
 from core.units import SECONDS_PER_MINUTE
 
 
-def held_table(whole: Whole) -> Table:
+def held_table(sources: Sources) -> Table:
     """One row a held temperature, in full."""
     columns = (
         MACHINE,
@@ -27,7 +27,7 @@ def held_table(whole: Whole) -> Table:
         *pair_columns("heat_capacity_j_per_k", "Heat capacity [J/K]", 0),
     )
     rows: list[tuple[Cell, ...]] = []
-    for machine, held in rows_of(whole.beds):
+    for machine, held in rows_of(sources.beds):
         steady = held.hold.steady
         after_min = (steady.start_s - held.hold.start_s) / SECONDS_PER_MINUTE
         rows.append(
@@ -49,18 +49,18 @@ def held_table(whole: Whole) -> Table:
                 *pair(held.heat_capacity),
             )
         )
-    return Table("Held temperatures", columns, tuple(rows), (half_hour_note(whole.beds),))
+    return Table("Held temperatures", columns, tuple(rows), (half_hour_note(sources.beds),))
 
 
-def readable_held(whole: Whole) -> Table:
+def readable_held(sources: Sources) -> Table:
     """One row a held temperature, as people read it."""
-    table = holds_table(whole.beds)
-    return Table(table.title, table.columns, table.rows, (half_hour_note(whole.beds),))
+    table = holds_table(sources.beds)
+    return Table(table.title, table.columns, table.rows, (half_hour_note(sources.beds),))
 
 
-def cooler_table(whole: Whole) -> Table:
+def cooler_table(sources: Sources) -> Table:
     """One row a machine whose bed is known, in full."""
-    plan = whole.savings.plan
+    plan = sources.savings.plan
     columns = (
         MACHINE,
         Column("first_c", "First layers at [°C]", decimals=1),
@@ -80,11 +80,13 @@ def cooler_table(whole: Whole) -> Table:
             *pair(saving.saved_wh),
             *pair(saving.saved_share, 100.0),
         )
-        for saving in whole.savings.machines
+        for saving in sources.savings.machines
     ]
     return Table("A cooler bed after the first layers", columns, tuple(rows))
 
 
-def readable_cooler(whole: Whole) -> Table:
+def readable_cooler(sources: Sources) -> Table:
     """One row a machine, as people read it, with what it is in money where that is known."""
-    return savings_table(whole.savings, price_per_kwh=whole.costs.mean_per_kwh, currency=whole.costs.currency)
+    return savings_table(
+        sources.savings, price_per_kwh=sources.costs.mean_per_kwh, currency=sources.costs.currency
+    )

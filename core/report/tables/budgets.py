@@ -3,8 +3,8 @@
 from core.formatting import POINT, percent
 from core.found.budgets import LEAST_SHARE, lines
 from core.found.values import BudgetLine
+from core.publish.sources import Sources
 from core.report.tables.cells import MACHINE
-from core.report.whole import Whole
 from core.results.values import MachineResult
 from core.tables import Cell, Column, Table
 
@@ -16,7 +16,7 @@ _RULE = (
 _LEFT_AWAY = f"Lines below {100 * LEAST_SHARE:g} % of the variance are left away."
 
 
-def budgets_table(whole: Whole) -> Table:
+def budgets_table(sources: Sources) -> Table:
     """One row a line of a budget, in full."""
     columns = (
         MACHINE,
@@ -28,12 +28,12 @@ def budgets_table(whole: Whole) -> Table:
     )
     rows: list[tuple[Cell, ...]] = [
         (machine.name, line.name, line.u, 100.0 * line.share_of_variance, line.shared_with, line.why)
-        for machine, line in _lines(whole)
+        for machine, line in _lines(sources)
     ]
     return Table(_TITLE, columns, tuple(rows), (_RULE,))
 
 
-def readable_budgets(whole: Whole) -> Table:
+def readable_budgets(sources: Sources) -> Table:
     """One row a line of a budget, as people read it."""
     columns = (
         MACHINE,
@@ -44,16 +44,16 @@ def readable_budgets(whole: Whole) -> Table:
     )
     rows: list[tuple[Cell, ...]] = [
         (machine.name, line.name, line.u_text, percent(line.share_of_variance), line.shared_with)
-        for machine, line in _lines(whole)
+        for machine, line in _lines(sources)
         if line.share_of_variance >= LEAST_SHARE
     ]
     return Table(_TITLE, columns, tuple(rows), (f"{_RULE} {_LEFT_AWAY}",))
 
 
-def _lines(whole: Whole) -> list[tuple[MachineResult, BudgetLine]]:
+def _lines(sources: Sources) -> list[tuple[MachineResult, BudgetLine]]:
     return [
         (machine, line)
-        for machine in whole.comparison.machines
+        for machine in sources.comparison.machines
         if machine.energy_wh is not None
-        for line in lines(machine.influences, whole.study, POINT)
+        for line in lines(machine.influences, sources.study, POINT)
     ]

@@ -3,9 +3,9 @@
 from core.costs.money import money
 from core.costs.standby import STATES
 from core.formatting import POINT, UNKNOWN, number
+from core.publish.sources import Sources
 from core.quantities import STANDBY_KWH, STANDBY_MEAN_W
 from core.report.tables.cells import MACHINE, pair, pair_columns, told
-from core.report.whole import Whole
 from core.results.cost_tables import hours_table, print_note, print_table
 from core.results.cost_values import MachineCost
 from core.results.values import Measured
@@ -13,9 +13,9 @@ from core.tables import Cell, Column, Table
 from core.units import WH_PER_KWH
 
 
-def standby_table(whole: Whole) -> Table:
+def standby_table(sources: Sources) -> Table:
     """One row a machine whose standby is known, in full."""
-    sign = _sign(whole)
+    sign = _sign(sources)
     columns = (
         MACHINE,
         Column("count", "Machines of this kind", decimals=0),
@@ -24,7 +24,7 @@ def standby_table(whole: Whole) -> Table:
         Column("idle_hours", "Idle in a year [h]", decimals=0),
         *pair_columns("year_kwh", "Standby of a year [kWh]", 2),
         *pair_columns("year_cost", f"Cost of it{sign}", 2),
-        Column("saved_percent", _off_title(whole), decimals=1),
+        Column("saved_percent", _off_title(sources), decimals=1),
     )
     rows: list[tuple[Cell, ...]] = [
         (
@@ -35,28 +35,28 @@ def standby_table(whole: Whole) -> Table:
             m.idle_hours,
             *pair(m.year_kwh),
             *pair(m.year_cost),
-            _saved_percent(m, whole),
+            _saved_percent(m, sources),
         )
-        for m in whole.costs.machines
+        for m in sources.costs.machines
         if m.standby is not None
     ]
-    return Table(_standby_title(whole), columns, tuple(rows))
+    return Table(_standby_title(sources), columns, tuple(rows))
 
 
-def readable_standby(whole: Whole) -> Table:
+def readable_standby(sources: Sources) -> Table:
     """One row a machine, as people read it."""
-    costs = whole.costs
+    costs = sources.costs
     columns = (
         MACHINE,
         Column("standby_w", "Standby power [W]"),
         Column("idle_hours", "Idle in a year [h]"),
         Column("year_kwh", "Standby of a year [kWh]"),
-        Column("year_cost", f"Cost of it{_sign(whole)}"),
-        Column("saved", _off_title(whole)),
+        Column("year_cost", f"Cost of it{_sign(sources)}"),
+        Column("saved", _off_title(sources)),
     )
     rows: list[tuple[Cell, ...]] = []
     for m in costs.machines:
-        saved = _saved_percent(m, whole)
+        saved = _saved_percent(m, sources)
         if m.standby is not None:
             rows.append(
                 (
@@ -68,10 +68,10 @@ def readable_standby(whole: Whole) -> Table:
                     "not known" if saved is None else number(saved, 0),
                 )
             )
-    return Table(_standby_title(whole), columns, tuple(rows))
+    return Table(_standby_title(sources), columns, tuple(rows))
 
 
-def hours_data(whole: Whole) -> Table:
+def hours_data(sources: Sources) -> Table:
     """Hours of each machine's logs in each operating state, in full."""
     columns = (
         MACHINE,
@@ -86,20 +86,20 @@ def hours_data(whole: Whole) -> Table:
             *(dict(m.hours)[state] for state in STATES),
             m.rests.longest_s if m.rests.count else None,
         )
-        for m in whole.costs.machines
+        for m in sources.costs.machines
         if m.files
     ]
     return Table("Hours in each operating state", columns, tuple(rows))
 
 
-def readable_hours(whole: Whole) -> Table:
+def readable_hours(sources: Sources) -> Table:
     """The same, as people read it."""
-    return hours_table(whole.costs)
+    return hours_table(sources.costs)
 
 
-def print_data(whole: Whole) -> Table:
+def print_data(sources: Sources) -> Table:
     """The print taken apart, in full."""
-    sign = _sign(whole)
+    sign = _sign(sources)
     amounts = ("electricity", "material", "wear", "purchase", "failed")
     columns = (
         MACHINE,
@@ -115,7 +115,7 @@ def print_data(whole: Whole) -> Table:
     rows: list[tuple[Cell, ...]] = [
         (
             m.name,
-            whole.costs.costs.print_hours,
+            sources.costs.costs.print_hours,
             m.printed.warm_up_wh,
             m.printed.processing_w,
             *pair(m.printed.energy, 1.0 / WH_PER_KWH),
@@ -124,38 +124,38 @@ def print_data(whole: Whole) -> Table:
             m.co2_g,
             *pair(m.part_cost),
         )
-        for m in whole.costs.machines
+        for m in sources.costs.machines
         if m.printed is not None
     ]
-    return Table("A print taken apart", columns, tuple(rows), (print_note(whole.costs),))
+    return Table("A print taken apart", columns, tuple(rows), (print_note(sources.costs),))
 
 
-def readable_print(whole: Whole) -> Table:
+def readable_print(sources: Sources) -> Table:
     """The same, as people read it."""
-    table = print_table(whole.costs)
-    title = f"A print of {number(whole.costs.costs.print_hours, 1)} h taken apart"
-    return Table(title, table.columns, table.rows, (print_note(whole.costs),))
+    table = print_table(sources.costs)
+    title = f"A print of {number(sources.costs.costs.print_hours, 1)} h taken apart"
+    return Table(title, table.columns, table.rows, (print_note(sources.costs),))
 
 
-def _sign(whole: Whole) -> str:
-    return f" [{whole.costs.currency}]" if whole.costs.currency else ""
+def _sign(sources: Sources) -> str:
+    return f" [{sources.costs.currency}]" if sources.costs.currency else ""
 
 
-def _standby_title(whole: Whole) -> str:
-    return f"Standby in {whole.costs.year}"
+def _standby_title(sources: Sources) -> str:
+    return f"Standby in {sources.costs.year}"
 
 
-def _off_title(whole: Whole) -> str:
-    return f"Saved by switching off after {number(whole.costs.costs.off_after_min, 0)} min [%]"
+def _off_title(sources: Sources) -> str:
+    return f"Saved by switching off after {number(sources.costs.costs.off_after_min, 0)} min [%]"
 
 
 def _standby(machine: MachineCost) -> Measured | None:
     return None if machine.standby is None else Measured(machine.standby.power_w, machine.standby.u95_w)
 
 
-def _saved_percent(machine: MachineCost, whole: Whole) -> float | None:
+def _saved_percent(machine: MachineCost, sources: Sources) -> float | None:
     """Where a rest in the logs is long enough to judge by; as on the page."""
-    minutes = whole.costs.costs.off_after_min
+    minutes = sources.costs.costs.off_after_min
     share = machine.rests.share_after(minutes)
     if share is None or not machine.tells_saving_after(minutes):
         return None

@@ -1,14 +1,14 @@
 """Like for like: what was measured and what it would be at common conditions, side by side."""
 
+from core.publish.sources import Sources
 from core.report.tables.cells import MACHINE, pair, pair_columns
-from core.report.whole import Whole
 from core.results.like_answer import STEP_NAMES, conditions, headline, like_note, like_table
 from core.results.values import Measured
 from core.tables import Cell, Column, Table
 from core.uncertainty import NORMAL_95
 
 
-def like_data(whole: Whole) -> Table:
+def like_data(sources: Sources) -> Table:
     """One row a machine, in full; nothing where no machine can be adjusted."""
     columns = (
         MACHINE,
@@ -19,7 +19,7 @@ def like_data(whole: Whole) -> Table:
         Column("why_not", "Why not adjusted", "left"),
     )
     rows: list[tuple[Cell, ...]] = []
-    for machine in whole.like.machines:
+    for machine in sources.like.machines:
         steps = {s.condition: Measured(s.change_wh, NORMAL_95 * s.u_wh) for s in machine.steps}
         rows.append(
             (
@@ -31,10 +31,10 @@ def like_data(whole: Whole) -> Table:
                 machine.why_not,
             )
         )
-    notes = (headline(whole.like), conditions(whole.like), like_note(whole.like))
-    return Table("Like for like", columns, tuple(rows) if whole.like.known else (), notes)
+    notes = (headline(sources.like), conditions(sources.like), like_note(sources.like))
+    return Table("Like for like", columns, tuple(rows) if sources.like.known else (), notes)
 
 
-def readable_like(whole: Whole) -> Table:
+def readable_like(sources: Sources) -> Table:
     """One row a machine, as people read it."""
-    return like_table(whole.like)
+    return like_table(sources.like)

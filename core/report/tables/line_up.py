@@ -4,9 +4,9 @@ from collections.abc import Iterator
 
 from core.formatting import UNKNOWN, duration, percent
 from core.line_up.spans import SpanReading, read_span
+from core.publish.sources import Sources
 from core.quantities import ENERGY, MEAN_W
 from core.report.tables.cells import MACHINE, pair, pair_columns, told
-from core.report.whole import Whole
 from core.tables import Cell, Column, Table
 
 _TITLE = "Warm-up and processing"
@@ -18,7 +18,7 @@ _STATE = Column("state", "State", "left")
 _NOTE = "Lined up at the end of warm-up. A machine's mean is of its runs that count."
 
 
-def spans_table(whole: Whole) -> Table:
+def spans_table(sources: Sources) -> Table:
     """One row a run and state, in full."""
     columns = (
         MACHINE,
@@ -39,12 +39,12 @@ def spans_table(whole: Whole) -> Table:
             *pair(reading.energy_wh),
             None if reading.share is None else 100.0 * reading.share,
         )
-        for state, reading in _readings(whole)
+        for state, reading in _readings(sources)
     ]
     return Table(_TITLE, columns, tuple(rows), (_NOTE,))
 
 
-def readable_spans(whole: Whole) -> Table:
+def readable_spans(sources: Sources) -> Table:
     """The means of machines as people read them; the runs where a machine has only one."""
     columns = (
         MACHINE,
@@ -55,7 +55,7 @@ def readable_spans(whole: Whole) -> Table:
         Column("energy_wh", "Energy [Wh]"),
         Column("share", "Of the run"),
     )
-    found = list(_readings(whole))
+    found = list(_readings(sources))
     with_mean = {reading.machine_id for _, reading in found if not reading.run_id}
     rows: list[tuple[Cell, ...]] = [
         (
@@ -73,12 +73,12 @@ def readable_spans(whole: Whole) -> Table:
     return Table(_TITLE, columns, tuple(rows), (_NOTE,))
 
 
-def _readings(whole: Whole) -> Iterator[tuple[str, SpanReading]]:
+def _readings(sources: Sources) -> Iterator[tuple[str, SpanReading]]:
     """Machine by machine: its mean, then its runs, each in both states; a state that is not there is not."""
-    by_state = [(state, read_span(whole.strands, "end of warm-up", a, b)) for state, a, b in _SPANS]
-    order = {m.machine_id: i for i, m in enumerate(whole.comparison.machines)}
+    by_state = [(state, read_span(sources.strands, "end of warm-up", a, b)) for state, a, b in _SPANS]
+    order = {m.machine_id: i for i, m in enumerate(sources.comparison.machines)}
     found = [(state, reading) for state, readings in by_state for reading in readings if reading.seconds > 0]
-    rank = {s.run_id: i for i, s in enumerate(whole.strands, start=1)}
+    rank = {s.run_id: i for i, s in enumerate(sources.strands, start=1)}
     yield from sorted(found, key=lambda f: (order[f[1].machine_id], rank.get(f[1].run_id, 0)))
 
 

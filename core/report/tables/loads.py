@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from core.loads.names import BY_KEY
+from core.publish.sources import Sources
 from core.quantities import Quantity
 from core.report.tables.cells import MACHINE, pair, pair_columns, told
-from core.report.whole import Whole
 from core.results.load_answer import IDLE_KWH, LOAD_W, conditions, year_kwh
 from core.results.loads import LoadWatts
 from core.results.values import Measured
@@ -15,7 +15,7 @@ _TITLE = "Loads one by one"
 _LOAD = Column("load", "Load", "left")
 
 
-def loads_table(whole: Whole) -> Table:
+def loads_table(sources: Sources) -> Table:
     """One row a load, in full; the sum and what it is held against come last of each machine."""
     columns = (
         MACHINE,
@@ -32,12 +32,12 @@ def loads_table(whole: Whole) -> Table:
             None if load is None else load.is_idle,
             year_kwh(load) if load is not None and load.is_idle else None,
         )
-        for machine, name, watts, load in _rows(whole)
+        for machine, name, watts, load in _rows(sources)
     ]
-    return Table(_TITLE, columns, tuple(rows), (conditions(whole.loads, whole.study),))
+    return Table(_TITLE, columns, tuple(rows), (conditions(sources.loads, sources.study),))
 
 
-def readable_loads(whole: Whole) -> Table:
+def readable_loads(sources: Sources) -> Table:
     """One row a load, as people read it."""
     columns = (
         MACHINE,
@@ -54,7 +54,7 @@ def readable_loads(whole: Whole) -> Table:
             "yes" if load is not None and load.is_idle else "",
             _number(year_kwh(load), IDLE_KWH) if load is not None and load.is_idle else "",
         )
-        for machine, name, watts, load in _rows(whole)
+        for machine, name, watts, load in _rows(sources)
     ]
     return Table(_TITLE, columns, tuple(rows))
 
@@ -63,8 +63,8 @@ def _number(value: float, quantity: Quantity) -> str:
     return told(Measured(value, None), quantity)
 
 
-def _rows(whole: Whole) -> Iterator[tuple[str, str, Measured | None, LoadWatts | None]]:
-    for machine in whole.loads.tested:
+def _rows(sources: Sources) -> Iterator[tuple[str, str, Measured | None, LoadWatts | None]]:
+    for machine in sources.loads.tested:
         for load in machine.loads:
             yield machine.name, BY_KEY[load.load].title, Measured(load.watts, load.u95_w), load
         for name, watts in (

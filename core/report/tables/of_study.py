@@ -4,8 +4,8 @@ from collections.abc import Callable
 
 from attrs import frozen
 
+from core.publish.sources import Sources
 from core.report.tables import beds, budgets, costs, like, line_up, loads, pairs, properties
-from core.report.whole import Whole
 from core.results.table import comparison_table, fairness_table, readable_runs, readable_table, runs_table
 from core.tables import Table
 
@@ -38,16 +38,16 @@ class StudyTable:
         return self.shown.title
 
 
-_Make = Callable[[Whole], Table]
+_Make = Callable[[Sources], Table]
 #: key, page, in full, to read
 _TABLES: tuple[tuple[str, str, _Make, _Make], ...] = (
     (
         "comparison",
         "Compare",
-        lambda w: comparison_table(w.comparison),
-        lambda w: readable_table(w.comparison),
+        lambda s: comparison_table(s.comparison),
+        lambda s: readable_table(s.comparison),
     ),
-    ("runs", "Compare", lambda w: runs_table(w.comparison), lambda w: readable_runs(w.comparison)),
+    ("runs", "Compare", lambda s: runs_table(s.comparison), lambda w: readable_runs(s.comparison)),
     ("pairs", "Compare", pairs.pairs_table, pairs.readable_pairs),
     ("budgets", "Compare", budgets.budgets_table, budgets.readable_budgets),
     ("like-for-like", "Compare", like.like_data, like.readable_like),
@@ -62,13 +62,13 @@ _TABLES: tuple[tuple[str, str, _Make, _Make], ...] = (
     (
         "fairness",
         "Fairness",
-        lambda w: fairness_table(w.comparison),
-        lambda w: fairness_table(w.comparison),
+        lambda s: fairness_table(s.comparison),
+        lambda s: fairness_table(s.comparison),
     ),
 )
 
 
-def study_tables(whole: Whole) -> tuple[StudyTable, ...]:
+def study_tables(sources: Sources) -> tuple[StudyTable, ...]:
     """The tables that have rows; those of pages for which the study holds nothing are left out."""
-    made = (StudyTable(key, page, data(whole), shown(whole)) for key, page, data, shown in _TABLES)
+    made = (StudyTable(key, page, data(sources), shown(sources)) for key, page, data, shown in _TABLES)
     return tuple(table for table in made if table.data.rows)

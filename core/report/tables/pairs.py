@@ -1,8 +1,8 @@
 """Every machine against every other: the ratio of their energies, and whether a difference is shown."""
 
 from core.formatting import UNKNOWN, count, number
+from core.publish.sources import Sources
 from core.report.tables.cells import MACHINE
-from core.report.whole import Whole
 from core.results.values import Pair
 from core.tables import Cell, Column, Table
 
@@ -13,7 +13,7 @@ _RULE = (
 )
 
 
-def pairs_table(whole: Whole) -> Table:
+def pairs_table(sources: Sources) -> Table:
     """One row a pair, in full."""
     columns = (
         MACHINE,
@@ -26,7 +26,7 @@ def pairs_table(whole: Whole) -> Table:
         Column("needed_percent", "Difference looked for [%]", decimals=0),
         Column("runs_needed", "Runs each would need to show it", decimals=0),
     )
-    names = _names(whole)
+    names = _names(sources)
     rows: list[tuple[Cell, ...]] = [
         (
             names[pair.machine_id],
@@ -39,12 +39,12 @@ def pairs_table(whole: Whole) -> Table:
             pair.needed_percent,
             pair.runs_needed,
         )
-        for pair in whole.comparison.pairs
+        for pair in sources.comparison.pairs
     ]
     return Table("Machine against machine", columns, tuple(rows), (_RULE,))
 
 
-def readable_pairs(whole: Whole) -> Table:
+def readable_pairs(sources: Sources) -> Table:
     """One row a pair, as people read it."""
     columns = (
         MACHINE,
@@ -54,7 +54,7 @@ def readable_pairs(whole: Whole) -> Table:
         Column("p", "p"),
         Column("shown", "Difference", "left"),
     )
-    names = _names(whole)
+    names = _names(sources)
     rows: list[tuple[Cell, ...]] = [
         (
             names[pair.machine_id],
@@ -64,13 +64,13 @@ def readable_pairs(whole: Whole) -> Table:
             UNKNOWN if pair.p is None else "< 0.001" if pair.p < 0.001 else number(pair.p, 3),
             _verdict(pair),
         )
-        for pair in whole.comparison.pairs
+        for pair in sources.comparison.pairs
     ]
     return Table("Machine against machine", columns, tuple(rows), (_RULE,))
 
 
-def _names(whole: Whole) -> dict[str, str]:
-    return {m.machine_id: m.name for m in whole.comparison.machines}
+def _names(sources: Sources) -> dict[str, str]:
+    return {m.machine_id: m.name for m in sources.comparison.machines}
 
 
 def _shown(pair: Pair) -> str:

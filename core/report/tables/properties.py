@@ -1,23 +1,23 @@
 """What is known of the machines themselves: one row a machine, one column a property."""
 
+from core.publish.sources import Sources
 from core.report.tables.cells import MACHINE
-from core.report.whole import Whole
 from core.tables import Cell, Column, Table
 
 #: digits of a number that a person typed in; fewer where it has fewer
 _DECIMALS = 2
 
 
-def properties_table(whole: Whole) -> Table:
+def properties_table(sources: Sources) -> Table:
     """The properties as the user noted them; no rows where there is none."""
-    names = list(dict.fromkeys(name for m in whole.study.machines for name, _ in m.properties))
+    names = list(dict.fromkeys(name for m in sources.study.machines for name, _ in m.properties))
     columns: list[Column] = [MACHINE]
     for name in names:
-        values = [dict(m.properties).get(name) for m in whole.study.machines]
+        values = [dict(m.properties).get(name) for m in sources.study.machines]
         is_number = any(isinstance(v, float | int) and not isinstance(v, bool) for v in values)
         columns.append(Column(name, name, "right" if is_number else "left", _DECIMALS if is_number else None))
     rows: list[tuple[Cell, ...]] = [
         (machine.name, *(dict(machine.properties).get(name) for name in names))
-        for machine in whole.study.machines
+        for machine in sources.study.machines
     ]
     return Table("Properties of the machines", tuple(columns), tuple(rows) if names else ())
