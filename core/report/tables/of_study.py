@@ -47,7 +47,7 @@ _TABLES: tuple[tuple[str, str, _Make, _Make], ...] = (
         lambda s: comparison_table(s.comparison),
         lambda s: readable_table(s.comparison),
     ),
-    ("runs", "Compare", lambda s: runs_table(s.comparison), lambda w: readable_runs(s.comparison)),
+    ("runs", "Compare", lambda s: runs_table(s.comparison), lambda s: readable_runs(s.comparison)),
     ("pairs", "Compare", pairs.pairs_table, pairs.readable_pairs),
     ("budgets", "Compare", budgets.budgets_table, budgets.readable_budgets),
     ("like-for-like", "Compare", like.like_data, like.readable_like),
