@@ -6,6 +6,7 @@ is the identity, so traces can be compared, hashed and remembered by what they c
 
 from collections.abc import Mapping
 from datetime import UTC, datetime, timedelta, timezone
+from functools import cached_property
 from typing import Literal
 from zoneinfo import ZoneInfo
 
@@ -138,6 +139,11 @@ class Trace:
         """Time of the last sample. [s]"""
         return float(self.time_s[-1]) if self.time_s.size else 0.0
 
+    @cached_property
+    def top_w(self) -> float:
+        """The largest power. [W]"""
+        return float(self.power_w.max()) if self.power_w.size else 0.0
+
     @classmethod
     def of(
         cls,
@@ -152,6 +158,7 @@ class Trace:
         counter_breaks_s: tuple[float, ...] = (),
         resolution_w: float | None = None,
         temperatures_c: Mapping[str, F64] | None = None,
+        steps_s: tuple[float, float] | None = None,
     ) -> "Trace":
         """Make a trace from clean columns, working out intervals, gaps, resolution and counter step.
 
@@ -162,6 +169,8 @@ class Trace:
         kind : {"sampled", "averaged", "on_change"}
         counter_wh : array_like, shape (n,), optional
             Never falling where not NaN. [Wh]
+        steps_s : tuple of float, optional
+            Smallest and largest step of `time_s`, where they are known already. [s]
 
         Raises
         ------
@@ -177,7 +186,7 @@ class Trace:
         power = read_only(power_w)
         if time.ndim != 1 or time.shape != power.shape:
             raise ValueError("time_s and power_w must be columns of one length")
-        shortest, longest = step_extremes(time)
+        shortest, longest = step_extremes(time) if steps_s is None else steps_s
         if shortest <= 0:
             raise ValueError("time_s must be strictly increasing")
         counter = _read_only_or_none(counter_wh)

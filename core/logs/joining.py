@@ -5,6 +5,7 @@ either the log names the machine, or power and counter go on where the other fil
 """
 
 import re
+from collections import defaultdict
 from collections.abc import Sequence
 from pathlib import PurePath
 
@@ -21,6 +22,8 @@ NEAR_INTERVALS = 6.0
 NEAR_S = 20.0
 #: longest pause between files of one named machine that still make one log [s]
 FAR_S = 400 * 86400.0
+#: rows that are enough to see that two traces are not of one machine
+_FEW_ROWS = 64
 
 
 def join_readings(readings: Sequence[Reading]) -> tuple[tuple[Reading, ...], ...]:
@@ -37,11 +40,15 @@ def join_readings(readings: Sequence[Reading]) -> tuple[tuple[Reading, ...], ...
         In the order in which the first of each group was given.
     """
     groups: list[list[Reading]] = []
+    # only what has one form can continue each other, so that most of many machines' logs never meet
+    of_form: dict[tuple[object, ...], list[list[Reading]]] = defaultdict(list)
     for reading in sorted(enumerate(readings), key=lambda p: (_start(p[1]), p[0])):
         one = reading[1]
-        home = next((g for g in groups if _continues(g, one)), None)
+        alike = of_form[_form(one)]
+        home = next((g for g in alike if _continues(g, one)), None)
         if home is None:
             groups.append([one])
+            alike.append(groups[-1])
         else:
             home.append(one)
     place = {id(r): i for i, r in enumerate(readings)}
@@ -60,43 +67,40 @@ def _continues(group: list[Reading], new: Reading) -> bool:
     a, b = old.trace, new.trace
     if a is None or b is None or a.clock.start_s is None or b.clock.start_s is None:
         return False
-    if any(r.file == new.file for r in group) or a.clock.kind != b.clock.kind:
-        return False
-    if not _alike(old, new):
+    if any(r.file == new.file for r in group):
         return False
     if a.kind != b.kind and "on_change" in (a.kind, b.kind) and min(_count(a), _count(b)) > 200:
         return False
     end = a.clock.start_s + a.end_s + sum(by for _, by in a.clock.shifts)
     pause = b.clock.start_s - end
     overlap = pause < 0
-    if old.device is not None or new.device is not None:
-        same = old.device is not None and new.device is not None and plain(old.device) == plain(new.device)
-        return same and pause < FAR_S and (not overlap or _agree(a, b))
+    if old.device is not None:
+        return pause < FAR_S and (not overlap or _agree(a, b))
     if overlap:
         return _agree(a, b) and (_shared(a, b) >= 3 or _same_stem(old.file, new.file) or _level_goes_on(a, b))
     usual = max(a.median_s, b.median_s, a.p95_s if a.kind == "on_change" else 0.0)
     near = pause <= max(NEAR_INTERVALS * usual, NEAR_S)
+    follows = pause < FAR_S and _same_but_date(old.file, new.file)
+    if not near and not follows:
+        return False
     counter = _counter_goes_on(a, b, pause)
     if counter is False:
         return False
     if near and (counter or _level_goes_on(a, b)):
         return True
-    return (near and _same_stem(old.file, new.file)) or (
-        counter is True and pause < FAR_S and _same_but_date(old.file, new.file)
-    )
+    return (near and _same_stem(old.file, new.file)) or (counter is True and follows)
 
 
 def _count(trace: Trace) -> int:
     return int(trace.time_s.size)
 
 
-def _alike(a: Reading, b: Reading) -> bool:
-    """Same form: columns by meaning and unit, delimiter, decimal sign."""
-
-    def form(r: Reading) -> tuple[object, ...]:
-        return r.delimiter, r.decimal, tuple((plain(c.name), c.quantity, c.unit) for c in r.columns)
-
-    return form(a) == form(b)
+def _form(reading: Reading) -> tuple[object, ...]:
+    """What files of one log have in common: columns by meaning and unit, signs, kind of clock, device."""
+    columns = tuple((plain(c.name), c.quantity, c.unit) for c in reading.columns)
+    clock = None if reading.trace is None else reading.trace.clock.kind
+    device = None if reading.device is None else plain(reading.device)
+    return reading.delimiter, reading.decimal, columns, clock, device
 
 
 def _counter_goes_on(a: Trace, b: Trace, pause_s: float) -> bool | None:
@@ -110,9 +114,7 @@ def _counter_goes_on(a: Trace, b: Trace, pause_s: float) -> bool | None:
     step = max(a.counter_step_wh, b.counter_step_wh)
     if last is None or (last < 2 * step and float(start[0]) < 2 * step):
         return None
-    most = (
-        2.0 * max(float(a.power_w.max()), float(b.power_w.max())) * (pause_s + a.median_s) / 3600.0 + 2 * step
-    )
+    most = 2.0 * max(a.top_w, b.top_w) * (pause_s + a.median_s) / 3600.0 + 2 * step
     return -2 * step <= float(start[0]) - last <= most
 
 
@@ -123,7 +125,7 @@ def _level_goes_on(a: Trace, b: Trace) -> bool:
     """
     before, after = a.power_w[-40:], b.power_w[:40]
     rest = max(float(np.percentile(np.concatenate((a.power_w, b.power_w)), 5)), 0.0)
-    top = max(float(a.power_w.max()), float(b.power_w.max()))
+    top = max(a.top_w, b.top_w)
     busy = rest + 0.08 * (top - rest)
     if float(np.mean(before > busy)) < 0.5 or float(np.mean(after > busy)) < 0.5:
         return False
@@ -135,7 +137,8 @@ def _level_goes_on(a: Trace, b: Trace) -> bool:
 
 def _shared(a: Trace, b: Trace) -> int:
     """Rows of the second trace that lie within the first."""
-    return int(((b.time_s + (b.clock.start_s or 0.0) - (a.clock.start_s or 0.0)) <= a.end_s).sum())
+    shift = (b.clock.start_s or 0.0) - (a.clock.start_s or 0.0)
+    return int(np.searchsorted(b.time_s, a.end_s - shift, "right"))
 
 
 def _agree(a: Trace, b: Trace) -> bool:
@@ -143,10 +146,17 @@ def _agree(a: Trace, b: Trace) -> bool:
     assert a.clock.start_s is not None
     assert b.clock.start_s is not None
     shift = b.clock.start_s - a.clock.start_s
-    inside = (b.time_s + shift) <= a.end_s
-    other = np.interp(b.time_s[inside] + shift, a.time_s, a.power_w)
-    apart = np.abs(other - b.power_w[inside])
-    return float(np.mean(apart <= max(2 * a.resolution_w, 0.02 * float(a.power_w.max())))) > 0.9
+    tolerance_w = max(2 * a.resolution_w, 0.02 * a.top_w)
+
+    def share(rows: slice) -> float:
+        other = np.interp(b.time_s[rows] + shift, a.time_s, a.power_w)
+        return float(np.mean(np.abs(other - b.power_w[rows]) <= tolerance_w))
+
+    inside = _shared(a, b)
+    # where nine rows of ten agree, it is not to be feared that half of those looked at first do not
+    if inside > _FEW_ROWS and share(slice(0, inside, inside // _FEW_ROWS)) < 0.5:
+        return False
+    return inside > 0 and share(slice(0, inside)) > 0.9
 
 
 _DAYS = r"mon(?:day)?|tue(?:sday)?|wed(?:nesday)?|thu(?:rsday)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?"
