@@ -111,19 +111,20 @@ class _Calendar:
         if row.name:
             shown = self._ruler.fitted(row.name, names, bold=True)
             at = Box(self._area.x, text_y, self._ruler.width(shown, bold=True), self._text)
-            self._front.append(Text(at, shown, bold=True, full=row.name))
+            self._front.append(Text(at, shown, bold=True, full=row.name, slot=row.slot))
             self._hints.append(Hint(Box(self._area.x, box.y, names, box.height), row.name))
         width = self._ruler.width(row.week)
         week = Box(box.x - px(8) - width, text_y, width, self._text)
-        self._front.append(Text(week, row.week, token="muted", full=row.week))
+        self._front.append(Text(week, row.week, token="muted", full=row.week, slot=row.slot))
         fill = self._look.machine(row.slot).line
         for block in row.blocks:
             x = box.x + box.width * block.start_h / HOURS_PER_WEEK
             length = max(box.width * (block.end_h - block.start_h) / HOURS_PER_WEEK, px(_SHORTEST))
-            self._items.append(Line(x, base, x + length, base, "muted", 1.0))
+            self._items.append(Line(x, base, x + length, base, "muted", 1.0, slot=row.slot))
             part = _HEIGHTS[block.state] * height
             if part > 0:
-                self._items.append(Fill(Box(x, base - part, length, part), fill, _DENSE[block.state]))
+                bar = Box(x, base - part, length, part)
+                self._items.append(Fill(bar, fill, _DENSE[block.state], slot=row.slot))
             self._hints.append(
                 Hint(Box(x, box.y, length, box.height), _words(block.state, block.start_h, block.end_h))
             )

@@ -56,11 +56,12 @@ class PanelPlace:
 
 @frozen
 class _Wanted:
-    """A name at a point; `slot` is that of a machine's mark, None for a remark about a run."""
+    """A name at a point; `slot` is that of a machine's mark, None for a remark about a run of `owner`."""
 
     spot: Spot
     name: str
     slot: int | None = None
+    owner: int | None = None
 
 
 def margin_for(panels: Sequence[Panel], low: float, high: float, width: float, look: Look) -> float:
@@ -91,7 +92,7 @@ def names(at: PanelPlace, margin: float, look: Look) -> list[Item]:
         reach = look.px(5)
         taken = tuple(Box(x - reach, y - reach, 2 * reach, 2 * reach) for (x, y), _ in ends)
     else:
-        wanted = [*(_Wanted(spot, c.name, c.slot) for spot, c in ends), *wanted]
+        wanted = [*(_Wanted(spot, c.name, c.slot, c.slot) for spot, c in ends), *wanted]
     return [*items, *_inside(at, wanted, taken, look)]
 
 
@@ -119,10 +120,12 @@ def _inside(at: PanelPlace, wanted: Sequence[_Wanted], taken: tuple[Box, ...], l
         if put is None:
             continue
         if put.leader is not None:
-            items.append(Line(*put.leader, "muted", 0.8))
+            items.append(Line(*put.leader, "muted", 0.8, slot=each.owner))
         is_bold = each.slot is not None
         token = "ink" if is_bold else "caution"
-        items.append(Text(put.box, text, bold=is_bold, token=token, full=each.name, halo=True))
+        items.append(
+            Text(put.box, text, bold=is_bold, token=token, full=each.name, halo=True, slot=each.owner)
+        )
     return items
 
 
@@ -139,10 +142,10 @@ def _beside(at: PanelPlace, ends: list[tuple[Spot, Curve]], margin: float, look:
         name = ruler.fitted(curve.name, margin - px(32), bold=True)
         box = Box(left, label_y - text / 2, ruler.width(name, bold=True), text)
         items += [
-            Line(x + px(5), y, left - px(16), label_y, "muted", 0.8),
+            Line(x + px(5), y, left - px(16), label_y, "muted", 0.8, slot=curve.slot),
             Marker(x, y, px(7), curve.slot),
             Marker(left - px(9), label_y, px(9), curve.slot),  # lines may cross; the mark tells them apart
-            Text(box, name, bold=True, full=curve.name),
+            Text(box, name, bold=True, full=curve.name, slot=curve.slot),
         ]
     return items
 
@@ -159,7 +162,7 @@ def _leaving(at: PanelPlace, text_height: float) -> list[_Wanted]:
         end = None if curve is None else last_inside(curve, low, high)
         if end is not None:
             name = excursion.name.rpartition(", ")[2] if at.panel.title else excursion.name
-            wanted.append(_Wanted(at.at(*end), f"{name}: {excursion.by_text}"))
+            wanted.append(_Wanted(at.at(*end), f"{name}: {excursion.by_text}", owner=excursion.slot))
     return wanted
 
 

@@ -1,5 +1,7 @@
 """Lays out curves with their bands and measured points, and beneath them what is left beside a curve."""
 
+from itertools import pairwise
+
 import numpy as np
 
 from core.figures.curve_values import Between, CurvesFigure, Spot, Trend
@@ -116,13 +118,19 @@ class _Curves:
 
     def _x_axis(self, plane: _Plane) -> None:
         px, box, text, scale = self._look.px, plane.box, self._text, self._figure.x
-        for value, label in scale.ticks(self._x_ticks(box)):
-            x, width = plane.x(value), self._ruler.width(label)
+        ticks = scale.ticks(self._x_ticks(box))
+        places = [plane.x(value) for value, _ in ticks]
+        room = min((b - a for a, b in pairwise(places)), default=box.width) - px(6)
+        for x, (_, label) in zip(places, ticks, strict=True):
+            shown = self._ruler.fitted(label, max(room, px(10)))  # names of places may be long
+            width = self._ruler.width(shown)
             self._behind.append(Line(x, box.bottom, x, box.bottom + px(3), "rule"))
             left = min(x - width / 2, self._area.right - width)
             at = Box(left, box.bottom + px(4), width, text)
-            self._front.append(Text(at, label, token="muted", full=label))
-        title = f"{scale.title} ({scale.unit})"
+            self._front.append(Text(at, shown, token="muted", full=label))
+            if shown != label:
+                self._hints.append(Hint(at, label))
+        title = _with_unit(scale)
         shown = self._ruler.fitted(title, self._area.width, bold=True)
         width = self._ruler.width(shown, bold=True)
         at = Box(box.right - width, box.bottom + px(6) + text, width, text)
@@ -130,7 +138,7 @@ class _Curves:
 
     def _title(self, scale: Scale, y: float, note: str) -> None:
         """The quantity above its plot, and at the right what signs mean, where there is room."""
-        title = f"{scale.title} ({scale.unit})"
+        title = _with_unit(scale)
         shown = self._ruler.fitted(title, self._area.width, bold=True)
         used = self._ruler.width(shown, bold=True)
         self._front.append(Text(Box(self._area.x, y, used, self._text), shown, bold=True, full=title))
@@ -158,9 +166,10 @@ class _Curves:
         color = self._color(trend.slot)
         if trend.low:
             tops, bottoms = plane.ys(np.array(trend.high)), plane.ys(np.array(trend.low))
-            self._items.append(Area(xs, tops, bottoms, color, 0.16, plane.box))
+            self._items.append(Area(xs, tops, bottoms, color, 0.16, plane.box, trend.slot))
         dash = (5.0, 4.0) if trend.is_dashed else ()
-        self._items.append(Stroke(xs, ys, color, 1.4 if trend.is_dashed else 2.0, dash, clip=plane.box))
+        width = 1.4 if trend.is_dashed else 2.0
+        self._items.append(Stroke(xs, ys, color, width, dash, clip=plane.box, slot=trend.slot))
 
     def _spot(self, spot: Spot, plane: _Plane) -> None:
         px = self._look.px
@@ -168,10 +177,10 @@ class _Curves:
         if spot.u95:
             low, high = plane.y(spot.y - spot.u95), plane.y(spot.y + spot.u95)
             color = self._color(spot.slot)
-            self._items.append(Line(x, low, x, high, color, 1.6))
+            self._items.append(Line(x, low, x, high, color, 1.6, slot=spot.slot))
             if low - high > px(_MARK):
                 for end in (low, high):
-                    self._items.append(Line(x - px(4), end, x + px(4), end, color, 1.6))
+                    self._items.append(Line(x - px(4), end, x + px(4), end, color, 1.6, slot=spot.slot))
         self._front.append(Marker(x, y, px(_MARK), spot.slot, hollow=not spot.is_counted))
         self._targets.append(Target(x, y, spot.run_id, spot.machine_id, spot.key))
 
@@ -179,7 +188,8 @@ class _Curves:
         px = self._look.px
         xs = plane.xs(np.array(between.x))
         tops, bottoms = (plane.ys(np.array(v)) for v in (between.top, between.bottom))
-        self._items.append(Area(xs, tops, bottoms, self._look.machine(between.slot).fill, 0.22, plane.box))
+        fill = self._look.machine(between.slot).fill
+        self._items.append(Area(xs, tops, bottoms, fill, 0.22, plane.box, between.slot))
         if not between.text:
             return
         width = self._ruler.width(between.text, bold=True)
@@ -190,33 +200,35 @@ class _Curves:
             y = high - self._text - px(4)  # a sliver: its words stand above it
         left = max(min(middle - width / 2, plane.box.right - width), plane.box.x)
         box = Box(left, y, width, self._text)
-        self._front.append(Text(box, between.text, bold=True, full=between.text, halo=True))
+        self._front.append(
+            Text(box, between.text, bold=True, full=between.text, halo=True, slot=between.slot)
+        )
 
     def _names(self, plane: _Plane) -> None:
         """Names of the curves where they end, and of points that have no curve."""
         px = self._look.px
         wanted = [
-            (plane.x(t.x[-1]), plane.y(t.y[-1]), t.name, "muted" if t.slot is None else "ink")
+            (plane.x(t.x[-1]), plane.y(t.y[-1]), t.name, "muted" if t.slot is None else "ink", t.slot)
             for t in self._figure.trends
             if t.name
         ]
-        wanted += [(plane.x(s.x), plane.y(s.y), s.name, "ink") for s in self._figure.spots if s.name]
+        wanted += [(plane.x(s.x), plane.y(s.y), s.name, "ink", s.slot) for s in self._figure.spots if s.name]
         widest = 0.4 * plane.box.width
-        texts = [self._ruler.fitted(name, widest, bold=token == "ink") for _, _, name, token in wanted]
+        texts = [self._ruler.fitted(name, widest, bold=token == "ink") for _, _, name, token, _ in wanted]
         anchors = tuple(
             Anchor(x, y, px(_MARK) * 0.6, self._ruler.width(text, bold=token == "ink"), self._text)
-            for (x, y, _, token), text in zip(wanted, texts, strict=True)
+            for (x, y, _, token, _), text in zip(wanted, texts, strict=True)
         )
         marks = [Box(plane.x(s.x) - px(5), plane.y(s.y) - px(5), px(10), px(10)) for s in self._figure.spots]
         words = [t.box for t in self._front if isinstance(t, Text)]
         found = place(anchors, plane.box, (*marks, *words), self._kept_clear(plane))
-        for (_, _, name, token), text, at in zip(wanted, texts, found, strict=True):
+        for (_, _, name, token, slot), text, at in zip(wanted, texts, found, strict=True):
             if at is None:
                 continue
             if at.leader is not None:
-                self._items.append(Line(*at.leader, "muted", 0.8))
+                self._items.append(Line(*at.leader, "muted", 0.8, slot=slot))
             bold = token == "ink"
-            self._front.append(Text(at.box, text, bold=bold, token=token, full=name, halo=True))
+            self._front.append(Text(at.box, text, bold=bold, token=token, full=name, halo=True, slot=slot))
             if text != name:
                 self._hints.append(Hint(at.box, name))
 
@@ -232,3 +244,7 @@ class _Curves:
             x, reach = plane.x(spot.x), spot.u95 or 0.0
             pieces.append((x, plane.y(spot.y - reach), x, plane.y(spot.y + reach)))
         return tuple(pieces)
+
+
+def _with_unit(scale: Scale) -> str:
+    return f"{scale.title} ({scale.unit})" if scale.unit else scale.title

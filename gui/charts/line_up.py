@@ -199,7 +199,8 @@ class _LineUp:
             fill = self._look.machine(ribbon.slot).fill
             xs = at.x(ribbon.x)
             alpha = 0.2 if len(at.panel.ribbons) <= _MANY_CURVES // 2 else 0.1
-            self._items.append(Area(xs, at.y(ribbon.high), at.y(ribbon.low), fill, alpha, at.box))
+            area = Area(xs, at.y(ribbon.high), at.y(ribbon.low), fill, alpha, at.box, ribbon.slot)
+            self._items.append(area)
         self._lines(at)
         self._strips(at)
 
@@ -219,10 +220,11 @@ class _LineUp:
         if panel.slot is not None:
             self._front.append(Marker(left + px(5), y + text / 2, px(9), panel.slot))
             left += px(14)
-        self._front.append(Text(Box(left, y, width, text), name, bold=True, full=panel.title, halo=True))
+        heading = Box(left, y, width, text)
+        self._front.append(Text(heading, name, bold=True, full=panel.title, halo=True, slot=panel.slot))
         if more:
             box = Box(left + width + px(10), y, more - px(10), text)
-            self._front.append(Text(box, told, token="caution", full=told, halo=True))
+            self._front.append(Text(box, told, token="caution", full=told, halo=True, slot=panel.slot))
 
     def _grid(self, at: PanelPlace) -> None:
         px, box, text = self._look.px, at.box, self._text
@@ -308,6 +310,7 @@ class _LineUp:
             curve.machine_id,
             at.box,
             self._is_fine and bool(curve.run_id) and at.panel.y.unit == "W",
+            slot=curve.slot,
         )
 
     def _leaving(self, at: PanelPlace, excursion: Excursion) -> None:
@@ -317,8 +320,9 @@ class _LineUp:
             return
         inside = (curve.x >= excursion.low) & (curve.x <= excursion.high)
         xs, ys = at.x(curve.x[inside]), at.y(curve.y[inside])
-        self._items.append(Stroke(xs, ys, "card", 3.6, clip=at.box))
-        self._items.append(Stroke(xs, ys, "caution", 2.2, (3.0, 1.5), clip=at.box))
+        slot = curve.slot
+        self._items.append(Stroke(xs, ys, "card", 3.6, clip=at.box, slot=slot))
+        self._items.append(Stroke(xs, ys, "caution", 2.2, (3.0, 1.5), clip=at.box, slot=slot))
 
     # operating states
 
@@ -338,13 +342,14 @@ class _LineUp:
             box = Box(left, y, right - left, height)
             told.append(f"{state} until {number(high, 1, self._figure.x.locale)} {self._figure.x.unit}")
             if state == "processing":
-                self._items.append(Fill(Box(left, y + px(1), right - left, height - px(2)), color, 0.85))
+                inner = Box(left, y + px(1), right - left, height - px(2))
+                self._items.append(Fill(inner, color, 0.85, slot=row.slot))
                 continue
-            self._items.append(Fill(box, color, 0.15, outline=color))
+            self._items.append(Fill(box, color, 0.15, outline=color, slot=row.slot))
             apart = max(px(3) if state == "warm-up" else px(7), (right - left) / 40)
             x = left + apart
             while x < right:
-                self._items.append(Line(x, y, x, y + height, color, 1.2))
+                self._items.append(Line(x, y, x, y + height, color, 1.2, slot=row.slot))
                 x += apart
         whole = Box(at.box.x, y - px(1), at.box.width, height + px(2))
         self._hints.append(Hint(whole, f"{row.name}: {', '.join(told)}"))

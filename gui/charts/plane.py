@@ -115,19 +115,20 @@ class _Plane:
         reach = 0.65 * size
         if mark.y_u95 is not None:
             low, high = self._y(max(0.0, mark.at.y - mark.y_u95)), self._y(mark.at.y + mark.y_u95)
-            self._items.append(Line(x, low, x, high, style.line, 2.0))
+            self._items.append(Line(x, low, x, high, style.line, 2.0, slot=mark.slot))
             self._whiskers.append((x, low, x, high))
             for end in (low, high):
-                self._items.append(Line(x - reach, end, x + reach, end, style.line, 2.0))
+                self._items.append(Line(x - reach, end, x + reach, end, style.line, 2.0, slot=mark.slot))
         if mark.x_u95 is not None:
             low, high = self._x(max(0.0, mark.at.x - mark.x_u95)), self._x(mark.at.x + mark.x_u95)
             if (
                 high - low > 2 * reach
             ):  # else it hides behind the mark, and caps would only make it look toothed
-                self._items.append(Line(low, y, high, y, style.line, 2.0))
+                self._items.append(Line(low, y, high, y, style.line, 2.0, slot=mark.slot))
                 self._whiskers.append((low, y, high, y))
                 for end in (low, high):
-                    self._items.append(Line(end, y - reach, end, y + reach, style.line, 2.0))
+                    cap = Line(end, y - reach, end, y + reach, style.line, 2.0, slot=mark.slot)
+                    self._items.append(cap)
         self._front.append(Marker(x, y, size, mark.slot))
         self._targets.append(Target(x, y, "", mark.machine_id, "energy_wh"))
 
@@ -182,8 +183,8 @@ class _Plane:
             if found is None:
                 continue
             if found.leader is not None:
-                self._items.append(Line(*found.leader, "muted", 0.8))
-            self._front.append(Text(found.box, text, bold=True, full=mark.name, halo=True))
+                self._items.append(Line(*found.leader, "muted", 0.8, slot=mark.slot))
+            self._front.append(Text(found.box, text, bold=True, full=mark.name, halo=True, slot=mark.slot))
             if text != mark.name:
                 self._hints.append(Hint(found.box, mark.name))
         return sum(found is None for found in places)

@@ -183,9 +183,10 @@ class _Rows:
             ends[lane] = last
             x = self._area.x + self._names + px(1 + 4 * lane)
             upper, lower = top + (first + 0.25) * height, top + (last + 0.75) * height
-            self._items.append(Line(x, upper, x, lower, "muted", 1.4))
+            slot = names[last].slot  # the bracket comes with the last of its machines
+            self._items.append(Line(x, upper, x, lower, "muted", 1.4, slot=slot))
             for y in (upper, lower):
-                self._items.append(Line(x - px(3), y, x, y, "muted", 1.4))
+                self._items.append(Line(x - px(3), y, x, y, "muted", 1.4, slot=slot))
             who = listed([row.name for row in names[first : last + 1]])
             self._hints.append(
                 Hint(Box(x - px(4), upper, px(8), lower - upper), f"{who}: no difference shown")
@@ -210,7 +211,7 @@ class _Rows:
         for i, (text, bold, token) in enumerate(lines):
             box = Box(self._area.x, start + i * self._text, width, self._text)
             shown = self._ruler.fitted(text, width, bold=bold)
-            self._front.append(Text(box, shown, bold=bold, token=token, full=text))
+            self._front.append(Text(box, shown, bold=bold, token=token, full=text, slot=row.slot))
         self._hints.append(Hint(Box(self._area.x, y, width, height), f"{row.name}: {row.runs_text}"))
 
     # one column
@@ -299,42 +300,49 @@ class _Rows:
         if cell.bound is not None:
             low, high = self._x(measure, box, cell.bound.low), self._x(measure, box, cell.bound.high)
             lane = Box(low, middle - half / 2, max(high - low, px(2)), half)
-            self._items.append(Fill(lane, style.fill, 0.14))
-            self._items.append(Line(low, middle - half, low, middle + half, style.line, 2.0))
+            self._items.append(Fill(lane, style.fill, 0.14, slot=row.slot))
+            self._items.append(Line(low, middle - half, low, middle + half, style.line, 2.0, slot=row.slot))
         mark = cell.mark
         if mark is not None:
             end = self._x(measure, box, mark.value)
             if measure.bars:
-                self._bar(measure, cell, box, middle, size, style.fill)
+                self._bar(measure, cell, row, box, middle, size)
             elif measure.rank == 0:
-                self._items.append(Line(box.x, middle, end, middle, style.line, 1.6))
+                self._items.append(Line(box.x, middle, end, middle, style.line, 1.6, slot=row.slot))
             if mark.u95 is not None:
                 low, high = self._x(measure, box, mark.low), self._x(measure, box, mark.high)
                 span = Box(low, middle - half, max(high - low, px(2)), 2 * half)
-                self._items.append(Fill(span, style.fill, 0.32))
+                self._items.append(Fill(span, style.fill, 0.32, slot=row.slot))
                 for x in (span.x, span.right):
-                    self._items.append(Line(x, span.y, x, span.bottom, style.line, 1.6))
+                    self._items.append(Line(x, span.y, x, span.bottom, style.line, 1.6, slot=row.slot))
         if cell.against is not None:
             x = self._x(measure, box, cell.against)
             reach = 1.5 * half
-            self._front.append(Line(x, middle - reach, x, middle + reach, "ink", 1.6, (2.0, 1.5)))
+            self._front.append(
+                Line(x, middle - reach, x, middle + reach, "ink", 1.6, (2.0, 1.5), slot=row.slot)
+            )
         self._dots(measure, cell, row, Box(box.x, dots_top, box.width, dots_bottom - dots_top))
         if mark is not None:
             self._front.append(Marker(end, middle, size, row.slot))
             self._targets.append(Target(end, middle, "", row.machine_id, measure.key))
 
-    def _bar(self, measure: Measure, cell: Cell, box: Box, middle: float, size: float, fill: str) -> None:
+    def _bar(self, measure: Measure, cell: Cell, row: Row, box: Box, middle: float, size: float) -> None:
         assert cell.mark is not None
+        fill, slot = self._look.machine(row.slot).fill, row.slot
         half = 0.45 * size
         end = self._x(measure, box, cell.mark.value)
-        self._items.append(Fill(Box(box.x, middle - half, end - box.x, 2 * half), fill, 0.18, outline=fill))
+        whole = Box(box.x, middle - half, end - box.x, 2 * half)
+        self._items.append(Fill(whole, fill, 0.18, outline=fill, slot=slot))
         if cell.inner is not None:
             inner = self._x(measure, box, cell.inner)
-            self._items.append(Fill(Box(box.x, middle - half, inner - box.x, 2 * half), fill, 0.75))
+            part = Box(box.x, middle - half, inner - box.x, 2 * half)
+            self._items.append(Fill(part, fill, 0.75, slot=slot))
         elif cell.inner_least is not None:
             least = self._x(measure, box, cell.inner_least)
-            self._items.append(Fill(Box(box.x, middle - half, least - box.x, 2 * half), fill, 0.32))
-            self._items.append(Line(least, middle - half, least, middle + half, fill, 1.6, (1.5, 1.5)))
+            part = Box(box.x, middle - half, least - box.x, 2 * half)
+            self._items.append(Fill(part, fill, 0.32, slot=slot))
+            edge = Line(least, middle - half, least, middle + half, fill, 1.6, (1.5, 1.5), slot=slot)
+            self._items.append(edge)
 
     def _dots(self, measure: Measure, cell: Cell, row: Row, lane: Box) -> None:
         px = self._look.px
@@ -360,12 +368,16 @@ class _Rows:
             x = self._x(measure, box, at) - width / 2
             x = min(max(x, column.x), column.right - width)
             place = Box(x, self._group(box).y + px(2), width, self._text)
-            self._front.append(Text(place, shown, bold=bold, token=token, full=label, halo=True))
+            self._front.append(
+                Text(place, shown, bold=bold, token=token, full=label, halo=True, slot=row.slot)
+            )
         else:
             y = box.y + (box.height - self._text) / 2
             place = Box(box.right, y, column.right - box.right, self._text)
             shown = self._ruler.fitted(label, place.width, bold=bold)
-            self._front.append(Text(place, shown, bold=bold, token=token, align="right", full=label))
+            self._front.append(
+                Text(place, shown, bold=bold, token=token, align="right", full=label, slot=row.slot)
+            )
         self._values.append(ValuePlace(place, row.machine_id, measure.key))
         if cell.reason:
             self._hints.append(Hint(place, cell.reason))

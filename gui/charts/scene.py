@@ -1,4 +1,8 @@
-"""What a chart consists of once every place is known: texts, lines, boxes and marks, in order of painting."""
+"""What a chart consists of once every place is known: texts, lines, boxes and marks, in order of painting.
+
+An item's ``slot`` is that of the machine it belongs to, None for what belongs to no machine: so a chart can
+be shown machine by machine with everything in its place.
+"""
 
 from typing import Literal
 
@@ -26,6 +30,7 @@ class Text:
     align: Align = "left"
     full: str = ""
     halo: bool = False
+    slot: int | None = None
 
 
 @frozen
@@ -39,6 +44,7 @@ class Line:
     color: str
     width: float = 1.0
     dash: tuple[float, ...] = ()
+    slot: int | None = None
 
 
 @frozen
@@ -49,6 +55,7 @@ class Fill:
     color: str
     alpha: float = 1.0
     outline: str = ""
+    slot: int | None = None
 
 
 @frozen
@@ -81,6 +88,7 @@ class Stroke:
     machine_id: str = ""
     clip: Box | None = None
     fine: bool = False
+    slot: int | None = None
 
 
 @frozen
@@ -93,6 +101,7 @@ class Area:
     color: str
     alpha: float
     clip: Box | None = None
+    slot: int | None = None
 
 
 Item = Text | Line | Fill | Marker | Stroke | Area
