@@ -29,6 +29,8 @@ class Picture:
         The picture as SVG whose text is text.
     png : bytes
         The same as a PNG file; empty where only the SVG is wanted.
+    page : str
+        Title of the page that shows it; empty for none.
     """
 
     key: str
@@ -36,6 +38,7 @@ class Picture:
     alt: str
     svg: str
     png: bytes = b""
+    page: str = ""
 
 
 @frozen(eq=False)

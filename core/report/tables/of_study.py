@@ -5,7 +5,7 @@ from collections.abc import Callable
 from attrs import frozen
 
 from core.publish.sources import Sources
-from core.report.tables import beds, budgets, costs, like, line_up, loads, pairs, properties
+from core.report.tables import beds, budgets, costs, like, line_up, loads, logs, pairs, properties
 from core.results.table import comparison_table, fairness_table, readable_runs, readable_table, runs_table
 from core.tables import Table
 
@@ -51,7 +51,7 @@ _TABLES: tuple[tuple[str, str, _Make, _Make], ...] = (
     ("pairs", "Compare", pairs.pairs_table, pairs.readable_pairs),
     ("budgets", "Compare", budgets.budgets_table, budgets.readable_budgets),
     ("like-for-like", "Compare", like.like_data, like.readable_like),
-    ("properties", "Compare", properties.properties_table, properties.properties_table),
+    ("properties", "Compare", properties.properties_table, properties.readable_properties),
     ("line-up", "Line-up", line_up.spans_table, line_up.readable_spans),
     ("held-beds", "Bed", beds.held_table, beds.readable_held),
     ("cooler-bed", "Bed", beds.cooler_table, beds.readable_cooler),
@@ -59,6 +59,8 @@ _TABLES: tuple[tuple[str, str, _Make, _Make], ...] = (
     ("standby", "Standby and cost", costs.standby_table, costs.readable_standby),
     ("hours", "Standby and cost", costs.hours_data, costs.readable_hours),
     ("print", "Standby and cost", costs.print_data, costs.readable_print),
+    ("meters", "Logs", logs.meters_table, logs.meters_table),
+    ("logs", "Logs", logs.logs_table, logs.readable_logs),
     (
         "fairness",
         "Fairness",

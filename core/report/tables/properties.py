@@ -8,6 +8,17 @@ from core.tables import Cell, Column, Table
 _DECIMALS = 2
 
 
+def readable_properties(sources: Sources) -> Table:
+    """The same with numbers as they were typed in."""
+    table = properties_table(sources)
+    rows: list[tuple[Cell, ...]] = [tuple(_as_typed(cell) for cell in row) for row in table.rows]
+    return Table(table.title, table.columns, tuple(rows))
+
+
+def _as_typed(cell: Cell) -> Cell:
+    return f"{cell:g}" if isinstance(cell, float) else cell
+
+
 def properties_table(sources: Sources) -> Table:
     """The properties as the user noted them; no rows where there is none."""
     names = list(dict.fromkeys(name for m in sources.study.machines for name, _ in m.properties))

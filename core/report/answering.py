@@ -1,0 +1,71 @@
+"""The first part of a report: the answer, its conditions, the table behind it, machine against machine."""
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from attrs import evolve
+
+from core.formatting import count
+from core.publish.sources import Sources
+from core.report.blocks import Block, Heading, Paragraph, PictureBlock, TableBlock
+from core.report.pictures import Picture
+from core.tables import Table
+
+INVENTED = "All numbers are invented: this is a demonstration."
+_READING = (
+    "± is half the 95 % interval, from the spread between runs and what the meters leave open. Parts per kWh "
+    "is 1000 Wh divided by the energy per part. Bed share is the heated bed’s part of the energy."
+)
+
+
+def answering(sources: Sources, shown: Mapping[str, Table], pictures: Sequence[Picture]) -> Iterator[Block]:
+    """The answer first; the first picture belongs to it, the others follow their tables."""
+    comparison = sources.comparison
+    if sources.study.invented:
+        yield Paragraph(INVENTED, "caution")
+    yield Paragraph(comparison.headline, "answer")
+    if comparison.conditions:
+        yield Paragraph(comparison.conditions, "conditions")
+    fairness = _fairness(sources)
+    if fairness:
+        yield Paragraph(fairness)
+    if "comparison" in shown:
+        yield TableBlock(evolve(shown["comparison"], title="Machines, least energy first", notes=(_READING,)))
+    yield from (PictureBlock(picture) for picture in pictures if not _is_like(picture))
+    if "pairs" in shown:
+        yield Heading("Machine against machine")
+        yield Paragraph(
+            "Each machine against each: how much less or more the first one needs. A difference counts as "
+            "shown only where chance and the meters together would hardly make it."
+        )
+        yield TableBlock(shown["pairs"])
+    if "like-for-like" in shown:
+        yield from _like_for_like(shown["like-for-like"], pictures)
+    if "properties" in shown:
+        yield Heading("The machines")
+        yield TableBlock(shown["properties"])
+
+
+def _is_like(picture: Picture) -> bool:
+    return picture.key.startswith("like-for-like")
+
+
+def _like_for_like(table: Table, pictures: Sequence[Picture]) -> Iterator[Block]:
+    said, conditions = table.notes
+    yield Heading("Like for like")
+    yield Paragraph(said, "answer")
+    yield Paragraph(conditions, "conditions")
+    yield Paragraph(
+        "Measured and adjusted values stand side by side; the difference is what a model makes of other "
+        "temperatures, with its own uncertainty."
+    )
+    yield from (PictureBlock(picture) for picture in pictures if _is_like(picture))
+    yield TableBlock(evolve(table, notes=()))
+
+
+def _fairness(sources: Sources) -> str:
+    grave = [f for f in sources.comparison.open_findings if f.level != "note"]
+    if not grave:
+        return ""
+    verb, them = ("speaks", "it") if len(grave) == 1 else ("speak", "them")
+    said = f"{count(len(grave), 'point')} of fairness {verb} against taking this as it stands"
+    return f"{said}: see Fairness below for what {them} could change."

@@ -1,0 +1,66 @@
+"""What was not alike, how much it could matter, and what was accepted with which reason."""
+
+from collections.abc import Iterator, Sequence
+
+from core.formatting import count, number
+from core.report.blocks import Block, Bullets, Heading, Paragraph
+from core.results.values import Comparison, Finding, Level
+from core.wording import sentence
+
+_LEVELS: tuple[tuple[Level, str], ...] = (
+    ("unfair", "Unfair: it could matter more than the difference it is held against"),
+    ("caution", "To be cautious about"),
+    ("note", "To be noted"),
+)
+_NOTHING = "Nothing was found that was not alike, in what the logs and the notes hold."
+_UNSEEN = (
+    "What no log and no note shows was not looked at: draughts, another roll of material, other settings."
+)
+
+
+def fair(comparison: Comparison) -> Iterator[Block]:
+    """The part on fairness."""
+    yield Heading("Fairness")
+    found = comparison.open_findings
+    accepted = comparison.accepted_findings
+    yield Paragraph(_said(len(found), len(accepted)), "answer")
+    for level, title in _LEVELS:
+        lines = _lines([f for f in found if f.level == level])
+        if lines:
+            yield Heading(title, 3)
+            yield Bullets(lines)
+    if accepted:
+        yield Heading("Accepted, with the reason", 3)
+        yield Bullets(tuple(f"{sentence(f.problem)} Accepted: {_ended(f.accepted)}" for f in accepted))
+    if comparison.accepted_before:
+        yield Heading("Accepted earlier, and no longer found", 3)
+        yield Bullets(tuple(f"{a.said} Accepted then: {_ended(a.why)}" for a in comparison.accepted_before))
+    yield Paragraph(_UNSEEN, "note")
+
+
+def _said(found: int, accepted: int) -> str:
+    if not found and not accepted:
+        return _NOTHING
+    was = "was" if found == 1 else "were"
+    said = f"{count(found, 'point')} {was} found that {'is' if found == 1 else 'are'} open" if found else ""
+    taken = f"{count(accepted, 'point')} {'was' if accepted == 1 else 'were'} accepted with a reason"
+    if not found:
+        return f"No point is open; {taken}."
+    return f"{said}; {taken}." if accepted else f"{said}."
+
+
+def _lines(findings: Sequence[Finding]) -> tuple[str, ...]:
+    lines = []
+    for finding in findings:
+        line = sentence(finding.problem)
+        if finding.matters_wh is not None:
+            line += f" It could matter {number(finding.matters_wh, 2)} Wh a part."
+        if finding.lapsed:
+            line += f" It was accepted when it was less grave ({finding.lapsed}); that holds no longer."
+        lines.append(line)
+    return tuple(lines)
+
+
+def _ended(text: str) -> str:
+    """A person's words, closed by a full stop."""
+    return text if text.endswith((".", "!", "?")) else f"{text}."

@@ -1,0 +1,39 @@
+"""What does not count and why, every run, and what was wrong with files."""
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from core.formatting import count
+from core.publish.sources import Sources
+from core.report.blocks import Block, Bullets, Heading, Paragraph, TableBlock
+from core.results.values import RunResult
+from core.tables import Table
+
+
+def left_out(sources: Sources, shown: Mapping[str, Table], warnings: Sequence[str]) -> Iterator[Block]:
+    """The part on runs: first those left out, then all of them."""
+    out = [(m.name, run) for m in sources.comparison.machines for run in m.runs if not run.included]
+    yield Heading("Runs, and what was left out")
+    counted = sum(len(m.included) for m in sources.comparison.machines)
+    yield Paragraph(_said(counted, len(out)), "answer")
+    for by_user, title in ((True, "Left out by hand"), (False, "Not counted by the program’s rules")):
+        lines = tuple(_line(name, run) for name, run in out if run.decided_by_user is by_user)
+        if lines:
+            yield Heading(title, 3)
+            yield Bullets(lines)
+    if "runs" in shown:
+        yield TableBlock(shown["runs"])
+    if warnings:
+        yield Heading("What was wrong with files", 3)
+        yield Bullets(tuple(warnings))
+
+
+def _said(counted: int, out: int) -> str:
+    said = f"{count(counted, 'run')} {'counts' if counted == 1 else 'count'}"
+    if not out:
+        return f"{said}; nothing was left out."
+    are = "is" if out == 1 else "are"
+    return f"{said}; {count(out, 'other stretch', 'other stretches')} of the logs {are} not compared."
+
+
+def _line(name: str, run: RunResult) -> str:
+    return f"{name}, {run.name}: {run.why_excluded or 'not counted'}."

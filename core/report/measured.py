@@ -1,0 +1,23 @@
+"""With what was measured: meters, logs, budgets."""
+
+from collections.abc import Iterator, Mapping
+
+from core.report.blocks import Block, Heading, Paragraph, TableBlock
+from core.tables import Table
+
+
+def measured(shown: Mapping[str, Table]) -> Iterator[Block]:
+    """The part on meters, logs and uncertainty budgets."""
+    if "budgets" in shown:
+        yield Heading("Uncertainty budgets")
+        yield TableBlock(shown["budgets"])
+    if "meters" in shown:
+        yield Heading("Meters and logs")
+        yield TableBlock(shown["meters"])
+    if "logs" in shown:
+        yield TableBlock(shown["logs"])
+        yield Paragraph(
+            "A bundle saved beside this report holds the study and, if its maker chose so, the logs: with it "
+            "“samepart compare BUNDLE” finds every figure again.",
+            "note",
+        )

@@ -1,0 +1,79 @@
+"""How each number was found: the energy of every machine with its budget, then its bed and its standby."""
+
+from collections.abc import Iterator
+
+from core.formatting import POINT, count
+from core.found.asking import explain
+from core.found.budgets import LEAST_SHARE, described
+from core.found.values import RATIO, Explanation
+from core.progress import Progress
+from core.publish.sources import Sources
+from core.report.blocks import Block, Bullets, Heading, Paragraph
+
+#: machines whose numbers are traced one by one; of a farm the tables and the bundle hold the others
+MOST_MACHINES = 12
+_QUANTITIES = ("energy_wh", "bed_share", "standby_w")
+_DERIVED = (
+    "Parts per kWh is 1000 Wh divided by a machine’s mean energy per part, mean power its mean energy "
+    "divided by its mean duration; their intervals are that of the energy, in the same proportion."
+)
+
+
+def found(sources: Sources, progress: Progress) -> Iterator[Block]:
+    """The part on how numbers were found.
+
+    Parameters
+    ----------
+    sources : Sources
+    progress : Progress
+        Told of every machine; may raise `Cancelled`.
+    """
+    known = [m for m in sources.comparison.machines if m.energy_wh is not None]
+    if not known:
+        return
+    yield Heading("How each number was found")
+    yield Paragraph(_DERIVED)
+    if len(known) > MOST_MACHINES:
+        rest = count(len(known) - MOST_MACHINES, "machine")
+        yield Paragraph(
+            f"Told of the first {MOST_MACHINES} machines; the tables hold the other {rest}.", "note"
+        )
+    if len(known) > 1:
+        yield from _told(_explained(sources, known[0].machine_id, RATIO))
+    for i, machine in enumerate(known[:MOST_MACHINES]):
+        progress(i / min(len(known), MOST_MACHINES), f"how the numbers of {machine.name} were found")
+        for key in _QUANTITIES:
+            yield from _told(_explained(sources, machine.machine_id, key))
+
+
+def _explained(sources: Sources, machine_id: str, key: str) -> Explanation | None:
+    drawn = sources.drawable
+    return explain(
+        sources.comparison,
+        sources.study,
+        drawn.traces,
+        machine_id,
+        key,
+        activities=drawn.activities,
+    )
+
+
+def _told(explanation: Explanation | None) -> Iterator[Block]:
+    if explanation is None:
+        return
+    yield Heading(explanation.title, 3)
+    yield Paragraph(explanation.value_text, "number")
+    if explanation.method:
+        yield Paragraph(" ".join(explanation.method))
+    if explanation.formula:
+        yield Bullets(explanation.formula, "formula")
+    budget = tuple(
+        described(line, POINT) for line in explanation.budget if line.share_of_variance >= LEAST_SHARE
+    )
+    if budget:
+        yield Paragraph("", lead="What makes it unsure, as standard uncertainties:")
+        yield Bullets(budget)
+    if explanation.surer:
+        yield Paragraph("", lead="What would make it surer:")
+        yield Bullets(explanation.surer)
+    yield from (Paragraph(caution, "caution") for caution in explanation.cautions)

@@ -1,0 +1,71 @@
+"""The report of a study: which parts it has and in which order, the answer first."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import date
+
+from core import __version__
+from core.progress import Progress, silent
+from core.publish.sources import Sources
+from core.report.about_pages import pages
+from core.report.answering import answering
+from core.report.blocks import Block, Heading, PictureBlock, Report
+from core.report.fair import fair
+from core.report.left_out import left_out
+from core.report.measured import measured
+from core.report.method import cautions, method
+from core.report.pictures import Picture
+from core.report.tables import study_tables
+from core.report.tracing import found
+
+
+def write_report(
+    sources: Sources,
+    pictures: Sequence[Picture],
+    made: date,
+    warnings: Sequence[str] = (),
+    progress: Progress = silent,
+) -> Report:
+    """Everything that the study tells, as a report that stands on its own.
+
+    Parameters
+    ----------
+    sources : Sources
+        The study's results.
+    pictures : sequence of Picture
+        Each is shown once, with the page that it belongs to.
+    made : date
+    warnings : sequence of str
+        What was wrong with files, in words.
+    progress : Progress
+        May raise `Cancelled`.
+    """
+    shown = {table.key: table.shown for table in study_tables(sources)}
+    left = list(pictures)
+    title = sources.study.name or f"What the {sources.study.part} costs in energy"
+    blocks: list[Block] = [
+        Heading(title, 1),
+        *answering(sources, shown, _taken(left, "Compare")),
+        *pages(sources, shown, lambda page: _taken(left, page)),
+        *fair(sources.comparison),
+        *left_out(sources, shown, warnings),
+        *found(sources, progress),
+        *measured(shown),
+        *cautions(),
+        *method(sources),
+        *_more(left),
+    ]
+    return Report(title, tuple(blocks), made, f"Samepart {__version__}")
+
+
+def _taken(left: list[Picture], page: str) -> tuple[Picture, ...]:
+    """The pictures of a page, taken out of those that are left."""
+    taken = tuple(picture for picture in left if picture.page == page)
+    left[:] = [picture for picture in left if picture.page != page]
+    return taken
+
+
+def _more(left: Iterable[Picture]) -> Iterator[Block]:
+    blocks = [PictureBlock(picture) for picture in left]
+    if blocks:
+        yield Heading("More pictures")
+        yield from blocks
