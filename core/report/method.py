@@ -34,8 +34,8 @@ _STEPS: tuple[tuple[str, str], ...] = (
         "Differences.",
         "A difference between two machines counts as shown where both the repeats alone (Welch’s test [2] "
         "for two machines, that of Games and Howell [3] for more) and the ratio with what the meters leave "
-        "open (adjusted for all pairs by Holm’s way [4]) have a p below 0.05. Otherwise no difference is shown, "
-        "which does not mean that there is none.",
+        "open (adjusted for all pairs by Holm’s way [4]) have a p below 0.05. Otherwise none is shown, "
+        "which does not mean that there is no difference.",
     ),
     (
         "Beds.",
