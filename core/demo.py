@@ -5,7 +5,8 @@ from typing import Final
 from core import edits
 from core.beds.supply import Supply
 from core.costs.rates import PriceBand
-from core.study import Study
+from core.property_table import Value
+from core.study import PropertyKind, Study
 
 STUDY_ID: Final = "demo"
 PART: Final = "hose clip"
@@ -22,6 +23,22 @@ BEDS: Final[dict[str, tuple[float, Supply]]] = {
     "Cedar": (0.8, "low voltage"),
     "Hazel": (1.4, "mains"),
     "Rowan": (1.2, "low voltage"),
+}
+
+#: what else is known of the machines, all of it invented: columns of their properties, and the cells
+COLUMNS: Final[tuple[tuple[str, PropertyKind], ...]] = (
+    ("Speed set (mm/s)", "number"),
+    ("Age (years)", "number"),
+    ("Noise at standby (dB)", "number"),
+    ("Motion system", "words"),
+    ("Enclosure", "yes/no"),
+)
+KNOWN: Final[dict[str, tuple[Value, ...]]] = {
+    "Alder": (120.0, 1.5, 34.0, "crossed belts", True),
+    "Birch": (80.0, 3.0, 38.0, "moving bed", False),
+    "Cedar": (75.0, 4.0, 36.0, "moving bed", False),
+    "Hazel": (70.0, 2.5, 31.0, "crossed belts", False),
+    "Rowan": (55.0, 6.0, 41.0, "moving bed", True),
 }
 
 #: an invented tariff: a price of the day and one of the night
@@ -90,6 +107,18 @@ def with_known_beds(study: Study) -> Study:
     return study
 
 
+def with_properties(study: Study) -> Study:
+    """The demo study with columns of properties beside those of the beds, filled for its machines."""
+    for name, kind in COLUMNS:
+        study = edits.add_property_column(study, name, kind).study
+    cells = [
+        edits.NewCell(machine.id, name, value)
+        for machine in study.machines
+        for (name, _), value in zip(COLUMNS, KNOWN.get(machine.name, ()), strict=False)
+    ]
+    return edits.fill_properties(study, cells).study
+
+
 def with_named_loads(study: Study) -> Study:
     """The demo study with the steps of its switch-on test named; the fan is known to run on."""
     for log in study.logs:
@@ -101,5 +130,5 @@ def with_named_loads(study: Study) -> Study:
 
 
 def with_what_is_known(study: Study) -> Study:
-    """The demo study with everything that its logs do not say: meters, beds, loads."""
-    return with_named_loads(with_known_beds(with_stated_meters(study)))
+    """The demo study with everything that its logs do not say: meters, beds, loads, properties."""
+    return with_named_loads(with_properties(with_known_beds(with_stated_meters(study))))

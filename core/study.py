@@ -15,6 +15,7 @@ from core.plan.values import Plan
 from core.publish.choices import Publishing
 
 Kind = Literal["run", "other part", "broken off", "cut", "heating", "hold test", "switch-on test", "nothing"]
+PropertyKind = Literal["number", "words", "yes/no"]
 Boundary = Literal["warm-up and processing", "processing only", "until cooled"]
 BOUNDARIES: tuple[Boundary, ...] = ("warm-up and processing", "processing only", "until cooled")
 #: what a person may say a stretch is
@@ -76,8 +77,19 @@ class LoadCheck:
 
 
 @frozen
+class PropertyColumn:
+    """A column of the table of properties that the user added; a unit stands in brackets in its name."""
+
+    name: str
+    kind: PropertyKind = "number"
+
+
+@frozen
 class Machine:
-    """A material-extrusion machine; `slot` fixes its colour and marker and never moves."""
+    """A material-extrusion machine; `slot` fixes its colour and marker and never moves.
+
+    ``properties`` are what the user knows of it, by the name of their column.
+    """
 
     id: str
     name: str
@@ -317,6 +329,7 @@ class Study:
     accepted: tuple[AcceptedFinding, ...] = ()
     plan: Plan = field(factory=Plan)
     publishing: Publishing = field(factory=Publishing)
+    property_columns: tuple[PropertyColumn, ...] = ()
 
     def machine(self, machine_id: str) -> Machine:
         """The machine with this id."""

@@ -128,6 +128,16 @@ def _check(study: Study, random: Random) -> Edit:
     return edits.add_load_check(study, one.id, other.id, reading, reading * 1.01, seconds=3600.0, step=0.1)
 
 
+def _property_column(study: Study, random: Random) -> Edit:
+    own = [c.name for c in study.property_columns]
+    name, to = random.choice(own) if own else "", random.choice(("Age (years)", "Enclosed", "Motion"))
+    if own and random.random() < 0.3:
+        return edits.remove_property_column(study, name)
+    if to in own:
+        return edits.rename_property_column(study, to, f"{to} {len(own)} {random.random()}")
+    return edits.add_property_column(study, to, random.choice(("number", "words", "yes/no")))
+
+
 _Makers = list[Callable[[Study, Random], Edit]]
 _WHOLE: _Makers = [
     lambda s, r: edits.rename_study(s, r.choice(_NAMES)),
@@ -140,6 +150,7 @@ _WHOLE: _Makers = [
     ),
     lambda s, r: edits.set_emissivity(s, r.choice([0.1, 0.9, 1])),
     _check,
+    _property_column,
     lambda s, r: edits.add_machine(s, r.choice(_NAMES)),
     lambda s, r: edits.add_meter(s, r.choice(_NAMES)),
 ]

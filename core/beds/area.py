@@ -13,6 +13,11 @@ _NAME: Final = re.compile(r"\bbed\b.*\barea\b|\barea\b.*\bbed\b", re.IGNORECASE)
 _UNIT: Final = re.compile(r"\b(mm|cm|dm|m)\s*(?:²|2|\^2)", re.IGNORECASE)
 
 
+def is_bed_area(name: str) -> bool:
+    """Whether a property of this name says the area of the bed."""
+    return _NAME.search(name) is not None
+
+
 def bed_area_dm2(machine: Machine) -> float | None:
     """Area of one face of the bed, by a property whose name has the words bed and area. [dm2]
 
@@ -32,7 +37,7 @@ def bed_area_dm2(machine: Machine) -> float | None:
     5.5225
     """
     for name, value in machine.properties:
-        if isinstance(value, bool) or not isinstance(value, int | float) or not _NAME.search(name):
+        if isinstance(value, bool) or not isinstance(value, int | float) or not is_bed_area(name):
             continue
         unit = _UNIT.search(name)
         area_dm2 = value * _UNIT_IN_DM2[unit.group(1).lower() if unit else "dm"]

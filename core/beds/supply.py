@@ -12,6 +12,11 @@ BED_SUPPLY: Final = "Bed supply"
 _NAME: Final = re.compile(r"\bbed\b.*\bsupply\b|\bsupply\b.*\bbed\b", re.IGNORECASE)
 
 
+def is_bed_supply(name: str) -> bool:
+    """Whether a property of this name says how the bed is fed."""
+    return _NAME.search(name) is not None
+
+
 def bed_supply(machine: Machine) -> Supply | None:
     """Whether the bed is fed from the mains or through a supply of low voltage; None where nobody said.
 
@@ -21,7 +26,7 @@ def bed_supply(machine: Machine) -> Supply | None:
     'low voltage'
     """
     for name, value in machine.properties:
-        if isinstance(value, str) and _NAME.search(name):
+        if isinstance(value, str) and is_bed_supply(name):
             words = value.lower()
             if "mains" in words:
                 return "mains"

@@ -41,7 +41,6 @@ from core.edits.machines import (
     remove_typed,
     rename_machine,
     set_meter,
-    set_property,
     set_slot,
 )
 from core.edits.matching import FoundRun
@@ -74,6 +73,14 @@ from core.edits.prices import (
     set_priced_by,
     set_standing_charge,
 )
+from core.edits.properties import (
+    NewCell,
+    add_property_column,
+    fill_properties,
+    remove_property_column,
+    rename_property_column,
+    set_property,
+)
 from core.edits.publish import add_pick, remove_pick, set_publishing
 from core.edits.runs import (
     can_join,
@@ -95,6 +102,7 @@ from core.edits.whole import new_study, rename_part, rename_study, set_bed_c, se
 __all__ = [
     "Edit",
     "FoundRun",
+    "NewCell",
     "NewLog",
     "accept_finding",
     "add_load_check",
@@ -102,11 +110,13 @@ __all__ = [
     "add_meter",
     "add_pick",
     "add_price_list",
+    "add_property_column",
     "add_typed",
     "assign_meter",
     "can_join",
     "choose_price_list",
     "draw_run",
+    "fill_properties",
     "find_again",
     "hand_back",
     "import_label",
@@ -142,10 +152,12 @@ __all__ = [
     "remove_meter",
     "remove_pick",
     "remove_price_list",
+    "remove_property_column",
     "remove_run",
     "remove_typed",
     "rename_machine",
     "rename_part",
+    "rename_property_column",
     "rename_run",
     "rename_study",
     "set_bands",

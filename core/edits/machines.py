@@ -36,29 +36,6 @@ def set_slot(study: Study, machine_id: str, slot: int) -> Edit:
     return Edit(evolve(study, machines=machines), f"Set the marker of {machine.name}", f"slot {machine_id}")
 
 
-def set_property(study: Study, machine_id: str, key: str, value: str | float | bool | None) -> Edit:
-    """Note a property of a machine, such as its bed's area; None takes it away.
-
-    Parameters
-    ----------
-    study : Study
-    machine_id : str
-    key : str
-        Name of the property, the user's own.
-    value : str, float, bool or None
-        A whole number is kept as a float.
-    """
-    machine = found(study.machines, machine_id, "machine")
-    key = checked_name(key)
-    if isinstance(value, int | float) and not isinstance(value, bool):
-        value = checked_number(value, key)
-    properties = {name: known for name, known in machine.properties if value is not None or name != key}
-    if value is not None:
-        properties[key] = value
-    changed = evolve(machine, properties=tuple(properties.items()))
-    return _machine_edit(study, changed, f"Set {key} of {machine.name}", f"property {machine_id} {key}")
-
-
 def merge_machines(study: Study, from_id: str, into_id: str) -> Edit:
     """Say that two machines are one: logs and readings of the first go to the second."""
     gone = found(study.machines, from_id, "machine")

@@ -6,6 +6,17 @@ from core.figures.line_up_values import Scale
 
 
 @frozen
+class NamedScale(Scale):
+    """An axis of places 0, 1, 2, ... that have names instead of numbers."""
+
+    names: tuple[str, ...] = ()
+
+    def ticks(self, most: int) -> tuple[tuple[float, str], ...]:
+        """Every place with its name: a place without one would be no place."""
+        return tuple((float(place), name) for place, name in enumerate(self.names))
+
+
+@frozen
 class Trend:
     """A curve through `x` and `y`, with a band between `low` and `high` where there is one.
 

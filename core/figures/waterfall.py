@@ -1,9 +1,7 @@
 """Like for like as figures: measured and adjusted values side by side, and a machine's steps between them."""
 
-from attrs import frozen
-
 from core.figures.compare import source_of
-from core.figures.curve_values import CurvesFigure, Spot, Trend
+from core.figures.curve_values import CurvesFigure, NamedScale, Spot, Trend
 from core.figures.line_up_values import Scale
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Mark, Measure, Row
@@ -18,17 +16,6 @@ from core.study import Study
 MEASURED, ADJUSTED = "measured", "adjusted"
 #: half the width of a bar, in places of the axis
 _HALF = 0.36
-
-
-@frozen
-class NamedScale(Scale):
-    """An axis of places 0, 1, 2, ... that have names instead of numbers."""
-
-    names: tuple[str, ...] = ()
-
-    def ticks(self, most: int) -> tuple[tuple[float, str], ...]:
-        """Every place with its name: a place without one would be no place."""
-        return tuple((float(place), name) for place, name in enumerate(self.names))
 
 
 def like_figure(found: LikeForLike, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:

@@ -1,0 +1,227 @@
+"""A measure against a property in words: what the machines show, how sure, and what it does not mean."""
+
+from collections.abc import Sequence
+
+from core.beds.area import is_bed_area
+from core.formatting import (
+    PLUS_MINUS,
+    POINT,
+    UNKNOWN,
+    NumberLocale,
+    count,
+    listed,
+    number,
+    rounded,
+    with_interval,
+    with_unit,
+)
+from core.property_table import Column, written
+from core.quantities import Quantity
+from core.results.properties import BED_W_PER_DM2, FEWEST, Against, Group, Point
+from core.stats import ALPHA
+from core.study import Study
+from core.tables import Cell, Table
+from core.tables import Column as TableColumn
+
+#: of so many groups the means are told in the sentence on top
+_MOST_TOLD = 3
+#: and of so many machines that are left out the names
+_MOST_LEFT = 4
+NO_PROPERTY = "No property to hold the machines against yet."
+HOW_TO = (
+    "Write into the table below what you know of the machines: in a cell, or paste cells copied from a "
+    "spreadsheet. Columns of your own can be added: age, enclosure, motion system, noise."
+)
+CAUTION = (
+    "Machines differ in many things at once: this shows no cause, "
+    "and of many properties tried one fits by chance"
+)
+
+
+def headline(found: Against, locale: NumberLocale = POINT) -> str:
+    """What the machines show of the two, in one sentence."""
+    measure, title = found.quantity.name, found.column.title
+    n = len(found.points)
+    if n == 0:
+        return f"No machine has both a value of {_low(measure)} and of {_low(title)}."
+    if n < FEWEST:
+        both = f"{_low(measure)} and {_low(title)}"
+        return f"{count(n, 'machine')} {_have(n)} both {both}: too few to show a link."
+    if found.column.kind == "number":
+        return _of_numbers(found, locale)
+    return _of_groups(found, locale)
+
+
+def conditions(found: Against, study: Study, locale: NumberLocale = POINT) -> str:
+    """The line under it: how it was tested, who is left out, and that it shows no cause."""
+    parts = [_test(found, locale)] if len(found.points) >= FEWEST else []
+    if found.no_property:
+        parts.append(f"{_low(found.column.title)} not noted: {_few(found.no_property)}")
+    if found.no_value:
+        parts.append(f"no value of {_low(found.quantity.name)}: {_few(found.no_value)}")
+    if found.quantity == BED_W_PER_DM2 and is_bed_area(found.column.name):
+        parts.append("watts per area are divided by the area, which alone makes them fall with it")
+    if study.invented:
+        parts.append("invented data")
+    return ". ".join(_capital(part) for part in (*(p for p in parts if p), CAUTION)) + "."
+
+
+def p_text(p: float, locale: NumberLocale = POINT) -> str:
+    """A p with two digits, never as nothing.
+
+    Examples
+    --------
+    >>> p_text(0.6833), p_text(0.01667), p_text(0.0000551)
+    ('p = 0.68', 'p = 0.017', 'p < 0.001')
+    """
+    if p < 0.001:
+        return f"p < {number(0.001, 3, locale)}"
+    return f"p = {number(p, 2 if p >= 0.1 else 3, locale)}"
+
+
+def mean_text(group: Group, quantity: Quantity, locale: NumberLocale = POINT) -> str:
+    """The mean of a group with its interval and unit; the mean keeps its digits, however wide it is."""
+    text = with_interval(group.mean, None, quantity, locale)
+    if group.u95 is not None:
+        u95 = rounded(group.u95 * quantity.factor, group.u95 * quantity.factor, 0)
+        text += f" {PLUS_MINUS} {number(u95.value, max(0, u95.decimals), locale)}"
+    return with_unit(text, quantity)
+
+
+def _mean(group: Group, quantity: Quantity, locale: NumberLocale) -> str:
+    return with_unit(with_interval(group.mean, None, quantity, locale), quantity)
+
+
+def measured_text(point: Point, quantity: Quantity, locale: NumberLocale = POINT) -> str:
+    """A machine's value with its interval and unit."""
+    return with_unit(with_interval(point.measured.value, point.measured.u95, quantity, locale), quantity)
+
+
+def value_text(point: Point, column: Column, locale: NumberLocale = POINT) -> str:
+    """A machine's property with its unit."""
+    text = written(point.value, locale)
+    return f"{text} {column.unit}" if column.unit else text
+
+
+def point_readout(found: Against, run_id: str, locale: NumberLocale = POINT) -> tuple[str, ...]:
+    """What is read out at a machine's point, as lines; empty where there is none."""
+    point = next((p for p in found.points if p.run_id == run_id), None)
+    if point is None:
+        return ()
+    lines = [
+        point.name,
+        f"{found.quantity.name}: {measured_text(point, found.quantity, locale)}",
+        f"{found.column.title}: {value_text(point, found.column, locale)}",
+    ]
+    if found.rank is not None:
+        place = found.points.index(point)
+        ranks = (found.rank.ranks[place], found.rank.other_ranks[place])
+        across, up = (number(r, 1 if r % 1 else 0, locale) for r in ranks)
+        lines.append(f"rank {across} across, {up} up, of {len(found.points)}")
+    return tuple(lines)
+
+
+def against_table(found: Against, locale: NumberLocale = POINT) -> Table:
+    """One row a machine: its property and its value."""
+    unit = f" [{found.quantity.unit}]" if found.quantity.unit else ""
+    columns = (
+        TableColumn("machine", "Machine", "left"),
+        TableColumn("property", found.column.name, "right" if found.column.kind == "number" else "left"),
+        TableColumn("value", f"{found.quantity.name}{unit}"),
+    )
+    rows: list[tuple[Cell, ...]] = [
+        (
+            p.name,
+            written(p.value, locale),
+            with_interval(p.measured.value, p.measured.u95, found.quantity, locale),
+        )
+        for p in found.points
+    ]
+    rows += [(name, UNKNOWN, UNKNOWN) for name in (*found.no_property, *found.no_value)]
+    return Table(f"{found.quantity.name} and {_low(found.column.title)}", columns, tuple(rows))
+
+
+def _of_numbers(found: Against, locale: NumberLocale) -> str:
+    measure, title, n = found.quantity.name, _low(found.column.title), len(found.points)
+    rank = found.rank
+    if rank is None:
+        if len({p.value for p in found.points}) == 1:
+            return f"All {n} machines have the same {title}: it cannot tell why they differ."
+        return f"All {n} machines have the same {_low(measure)}: there is no difference to explain."
+    told = f"rank correlation {_signed(rank.rho, locale)}, {p_text(rank.p, locale)}, {n} machines"
+    if found.is_shown:
+        way = "rises" if rank.rho > 0 else "falls"
+        return f"{measure} {way} with {title} ({told})."
+    if rank.least_p >= ALPHA:
+        return (
+            f"{n} machines cannot show a link between {_low(measure)} and {title}: "
+            f"even in perfect order p would be {number(rank.least_p, 2, locale)}."
+        )
+    return f"No link shown between {_low(measure)} and {title} ({told})."
+
+
+def _of_groups(found: Against, locale: NumberLocale) -> str:
+    measure, title, n = found.quantity.name, _low(found.column.title), len(found.points)
+    if len(found.groups) == 1:
+        same = f"the same {title} ({found.groups[0].title})"
+        return f"All {n} machines have {same}: it cannot tell why they differ."
+    if all(len(g.points) == 1 for g in found.groups):
+        return f"Each of the {n} machines has a {title} of its own: groups need two machines or more."
+    if len(found.groups) > _MOST_TOLD:
+        low, high = found.groups[0], found.groups[-1]
+        return (
+            f"{measure} by {title}: from {_mean(low, found.quantity, locale)} ({low.title}) "
+            f"to {_mean(high, found.quantity, locale)} ({high.title}), {len(found.groups)} groups."
+        )
+    told = listed(
+        [
+            f"{g.title} {_mean(g, found.quantity, locale)} ({count(len(g.points), 'machine')})"
+            for g in found.groups
+        ]
+    )
+    test = found.contrast
+    if test is None:
+        return f"{measure} by {title}: {told}."
+    if found.is_shown:
+        low, high = found.groups
+        lower = f"{measure} is lower with {title} {low.title} than with {high.title}"
+        return f"{lower}: {told}; {p_text(test.p, locale)}."
+    if test.least_p >= ALPHA:
+        return (
+            f"{measure} by {title}: {told}; with groups so small no difference could be shown "
+            f"(p is {number(test.least_p, 2, locale)} at best)."
+        )
+    return f"No difference shown by {title}: {told}; {p_text(test.p, locale)}."
+
+
+def _test(found: Against, locale: NumberLocale) -> str:
+    n = len(found.points)
+    if found.rank is not None and found.rank.is_exact:
+        return f"Spearman's rank correlation, p by all orders of {n} machines"
+    if found.rank is not None:
+        return f"Spearman's rank correlation, p by Student's t with {n - 2} degrees of freedom"
+    if found.contrast is not None:
+        ways = number(found.contrast.ways, 0, locale)
+        return f"Difference of the two means, p by all {ways} ways to divide {n} machines so"
+    return ""
+
+
+def _signed(rho: float, locale: NumberLocale) -> str:
+    return ("+" if rho > 0 else "") + number(rounded(rho, None, 2).value, 2, locale)
+
+
+def _few(names: Sequence[str]) -> str:
+    return listed(list(names)) if len(names) <= _MOST_LEFT else f"{len(names)} machines"
+
+
+def _have(n: int) -> str:
+    return "has" if n == 1 else "have"
+
+
+def _low(text: str) -> str:
+    """A title inside a sentence: a word of capitals keeps them."""
+    return text if len(text) > 1 and text[1].isupper() else text[:1].lower() + text[1:]
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
