@@ -192,7 +192,7 @@ __all__ = [
     "set_standing_charge",
     "shuffle_plan",
     "split_run",
-    "take_measured_spread",
     "take_back_acceptance",
+    "take_measured_spread",
     "title",
 ]
