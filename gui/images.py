@@ -23,7 +23,8 @@ from core.results.values import Comparison
 from core.study import Study
 from core.traces import Trace
 from gui.charts.drawing import paint
-from gui.charts.layout import NO_FRAME, Frame, fitting_scale, lay_out
+from gui.charts.framing import NO_FRAME, Frame
+from gui.charts.layout import fitting_scale, lay_out
 from gui.look import Look
 
 Style = Literal["light", "dark"]

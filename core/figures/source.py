@@ -1,10 +1,23 @@
 """The numbers a picture was drawn from, as text to travel inside its file."""
 
+from core import __version__
 from core.figures.calendar_values import CalendarFigure
 from core.figures.curve_values import CurvesFigure
 from core.figures.line_up_values import LineUpFigure
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
 from core.formatting import listed, number
+
+
+def with_maker(source: str) -> str:
+    """Whose numbers a picture shows, and which version of the program drew it.
+
+    Examples
+    --------
+    >>> with_maker("Hose clip study").startswith("Hose clip study; made with Samepart ")
+    True
+    """
+    made = f"made with Samepart {__version__}"
+    return f"{source}; {made}" if source else made
 
 
 def numbers_of(figure: Figure) -> str:

@@ -9,6 +9,8 @@ from gui.look import Look
 
 #: height of a row, and of the room between two machines, in text heights
 _ROW, _APART = 1.5, 0.35
+#: least height of a row, and from which on it is read at ease, in text heights
+_LEAST_ROW, _ROOMY_ROW = 1.05, 1.35
 #: share of a row's height that a state takes, and how dense its colour is
 _HEIGHTS = {"off": 0.0, "standby": 0.22, "cooling": 0.45, "warm-up": 0.7, "processing": 1.0}
 _DENSE = {"standby": 0.55, "cooling": 0.55, "warm-up": 0.75, "processing": 0.85}
@@ -43,35 +45,48 @@ class _Calendar:
         self._hints: list[Hint] = []
 
     def scene(self) -> Scene:
-        px, area, rows = self._look.px, self._area, self._figure.rows
+        px, area = self._look.px, self._area
+        top = area.y + 2.6 * self._text
+        rows = self._that_fit(area.bottom - top)
+        unshown = self._figure.unshown + len(self._figure.rows) - len(rows)
         wished = max((self._ruler.width(r.name, bold=True) for r in rows), default=0.0)
         weeks = max((self._ruler.width(r.week) for r in rows), default=0.0)
         names = min(wished, _NAMES * area.width)
         left = area.x + names + weeks + px(20)
-        foot = self._text * (1 if self._figure.unshown else 0)
-        top = area.y + 2.6 * self._text
+        foot = self._text if unshown else 0.0
         plot = Box(left, top, max(area.right - left, px(10)), max(area.bottom - top - foot, px(10)))
         self._legend()
-        apart = sum(bool(row.name) for row in rows[1:]) * _APART
-        unit = plot.height / max(len(rows) * _ROW + apart, 1.0)
-        unit = min(unit, 1.4 * self._text)
+        unit = min(plot.height / max(_units(rows), 1.0), 1.4 * self._text)
         y = plot.y
         for i, row in enumerate(rows):
             y += _APART * unit if i and row.name else 0.0
             self._row(row, Box(plot.x, y, plot.width, _ROW * unit), names)
             y += _ROW * unit
         self._days(Box(plot.x, plot.y, plot.width, y - plot.y))
-        if self._figure.unshown:
-            text = f"No room here for {count(self._figure.unshown, 'more week')}; choose one machine"
+        if unshown:
+            text = f"No room here for {count(unshown, 'more week')}; choose fewer machines"
             box = Box(area.x, area.bottom - self._text, area.width, self._text)
             self._front.append(Text(box, self._ruler.fitted(text, box.width), token="muted", full=text))
+        is_whole = unshown == self._figure.unshown
         return Scene(
             area.right,
             area.bottom,
             (*self._items, *self._front),
             hints=tuple(self._hints),
-            is_whole=not self._figure.unshown,
+            is_whole=is_whole,
+            is_airy=is_whole and _ROW * unit >= _ROOMY_ROW * self._text,
         )
+
+    def _that_fit(self, height: float) -> tuple[CalendarRow, ...]:
+        """As many rows as can be told apart, from the first on, one at least."""
+        rows, least = self._figure.rows, _LEAST_ROW * self._text / _ROW
+        kept = len(rows)
+        while kept > 1:
+            is_part = kept < len(rows) or bool(self._figure.unshown)
+            if _units(rows[:kept]) * least <= height - (self._text if is_part else 0.0):
+                break
+            kept -= 1
+        return rows[:kept]
 
     def _legend(self) -> None:
         """A sample of each height with its name, as far as there is room."""
@@ -128,6 +143,11 @@ class _Calendar:
             self._hints.append(
                 Hint(Box(x, box.y, length, box.height), _words(block.state, block.start_h, block.end_h))
             )
+
+
+def _units(rows: tuple[CalendarRow, ...]) -> float:
+    """Height of rows with the room between machines, in units of which a row has `_ROW`."""
+    return len(rows) * _ROW + sum(bool(row.name) for row in rows[1:]) * _APART
 
 
 def _words(state: str, start_h: float, end_h: float) -> str:

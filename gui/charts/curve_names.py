@@ -80,26 +80,31 @@ def margin_for(panels: Sequence[Panel], low: float, high: float, width: float, l
     return min(widest + look.px(34), _WIDEST_MARGIN * width)
 
 
-def names(at: PanelPlace, margin: float, look: Look) -> list[Item]:
-    """The names of a panel's curves and of runs that leave their bands; those without room are dropped."""
+def names(at: PanelPlace, margin: float, look: Look) -> tuple[list[Item], int]:
+    """The names of a panel's curves and of runs that leave their bands, and how many found no room."""
     named = [] if at.panel.title else _to_name(at.panel)
     ends = [(at.at(*end), c) for c in named for end in [last_inside(c, at.low, at.high)] if end is not None]
     items: list[Item] = []
     taken: tuple[Box, ...] = ()
     wanted = _leaving(at, Ruler(look).height())
+    dropped = 0
     if margin:
         items += _beside(at, ends, margin, look)
+        dropped = max(0, len(ends) - _lines_beside(at, look))
         reach = look.px(5)
         taken = tuple(Box(x - reach, y - reach, 2 * reach, 2 * reach) for (x, y), _ in ends)
     else:
         wanted = [*(_Wanted(spot, c.name, c.slot, c.slot) for spot, c in ends), *wanted]
-    return [*items, *_inside(at, wanted, taken, look)]
+    inside, without = _inside(at, wanted, taken, look)
+    return [*items, *inside], dropped + without
 
 
-def _inside(at: PanelPlace, wanted: Sequence[_Wanted], taken: tuple[Box, ...], look: Look) -> list[Item]:
-    """Names within the plot, each as near to its point as there is room."""
+def _inside(
+    at: PanelPlace, wanted: Sequence[_Wanted], taken: tuple[Box, ...], look: Look
+) -> tuple[list[Item], int]:
+    """Names within the plot, each as near to its point as there is room; how many machines' found none."""
     if not wanted:
-        return []
+        return [], 0
     ruler, size = Ruler(look), look.px(10)
     texts = [ruler.fitted(w.name, _WIDEST_NAME * at.box.width, bold=w.slot is not None) for w in wanted]
     anchors = tuple(
@@ -114,10 +119,12 @@ def _inside(at: PanelPlace, wanted: Sequence[_Wanted], taken: tuple[Box, ...], l
     curves = [c for c in at.panel.curves if not c.run_id] or list(at.panel.curves[:_EACH_RUN_NAMED])
     clear = tuple(line for curve in curves for line in _segments(at, curve))
     items: list[Item] = []
+    dropped = 0
     for each, text, put in zip(wanted, texts, place(anchors, at.box, taken, clear), strict=True):
         if each.slot is not None:
             items.append(Marker(*each.spot, size, each.slot))
         if put is None:
+            dropped += each.slot is not None
             continue
         if put.leader is not None:
             items.append(Line(*put.leader, "muted", 0.8, slot=each.owner))
@@ -126,16 +133,20 @@ def _inside(at: PanelPlace, wanted: Sequence[_Wanted], taken: tuple[Box, ...], l
         items.append(
             Text(put.box, text, bold=is_bold, token=token, full=each.name, halo=True, slot=each.owner)
         )
-    return items
+    return items, dropped
+
+
+def _lines_beside(at: PanelPlace, look: Look) -> int:
+    """How many names have room one under another beside a plot."""
+    return max(1, int(at.box.height / Ruler(look).height()))
 
 
 def _beside(at: PanelPlace, ends: list[tuple[Spot, Curve]], margin: float, look: Look) -> list[Item]:
     """Names in the margin at the right, spread so that each has a line of its own."""
     px, ruler = look.px, Ruler(look)
     text = ruler.height()
-    spots = sorted(ends, key=lambda item: item[0][1])
-    apart = min(text, at.box.height / max(len(spots), 1))
-    ys = spread([y for (_, y), _ in spots], apart, at.box.y + text / 2, at.box.bottom - text / 2)
+    spots = sorted(ends[: _lines_beside(at, look)], key=lambda item: item[0][1])
+    ys = spread([y for (_, y), _ in spots], text, at.box.y + text / 2, at.box.bottom - text / 2)
     left = at.box.right + px(28)
     items: list[Item] = []
     for ((x, y), curve), label_y in zip(spots, ys, strict=True):

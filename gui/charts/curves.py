@@ -7,6 +7,7 @@ import numpy as np
 from core.figures.curve_values import Between, CurvesFigure, Spot, Trend
 from core.figures.line_up_values import Scale
 from core.figures.placing import Anchor, Box, place
+from core.formatting import count
 from core.traces import F64
 from gui.charts.scene import Area, Hint, Item, Line, Marker, Ruler, Scene, Stroke, Target, Text
 from gui.look import Look
@@ -20,6 +21,8 @@ _REST_FROM = 17.0
 #: of so many points of a curve labels keep away
 _KEPT_CLEAR = 24
 _MARK = 9.0
+#: a plot with so much width and height can be read at ease, in text heights
+_ROOMY = (18.0, 8.0)
 
 
 def lay_out_curves(figure: CurvesFigure, area: Box, look: Look) -> Scene:
@@ -76,25 +79,28 @@ class _Curves:
         height = max(room - rest_height - between, px(10))
         plane = _Plane(Box(area.x + left, area.y + head, width, height), figure.x, figure.y)
         self._grid(plane, figure.y)
-        self._title(figure.y, plane.box.y - px(6) - text, figure.note)
-        self._draw(plane)
+        unnamed = self._draw(plane)
+        self._title(figure.y, plane.box.y - px(6) - text, figure.note, unnamed)
         bottom = plane
         if rest is not None:
             top = plane.box.bottom + between
             bottom = _Plane(Box(plane.box.x, top, width, rest_height), figure.x, rest.y)
             self._grid(bottom, rest.y)
-            self._title(rest.y, top - px(4) - text, "")
+            self._title(rest.y, top - px(4) - text)
             zero = bottom.y(0.0)
             self._behind.append(Line(bottom.box.x, zero, bottom.box.right, zero, "muted", 1.2))
             for spot in rest.spots:
                 self._spot(spot, bottom)
         self._x_axis(bottom)
+        is_roomy = width >= _ROOMY[0] * text and height >= _ROOMY[1] * text and rest is figure.rest
         return Scene(
             area.right,
             area.bottom,
             (*self._behind, *self._items, *self._front),
             tuple(self._targets),
             tuple(self._hints),
+            is_named=not unnamed,
+            is_airy=not unnamed and is_roomy,
         )
 
     # axes
@@ -136,27 +142,34 @@ class _Curves:
         at = Box(box.right - width, box.bottom + px(6) + text, width, text)
         self._front.append(Text(at, shown, bold=True, full=title))
 
-    def _title(self, scale: Scale, y: float, note: str) -> None:
-        """The quantity above its plot, and at the right what signs mean, where there is room."""
+    def _title(self, scale: Scale, y: float, note: str = "", unnamed: int = 0) -> None:
+        """The quantity above its plot; at the right names without room, and what signs mean."""
         title = _with_unit(scale)
         shown = self._ruler.fitted(title, self._area.width, bold=True)
         used = self._ruler.width(shown, bold=True)
         self._front.append(Text(Box(self._area.x, y, used, self._text), shown, bold=True, full=title))
-        width = self._ruler.width(note)
-        if note and used + self._look.px(16) + width <= self._area.width:
+        parts = [f"no room for {count(unnamed, 'name')}"] if unnamed else []
+        parts += [note] if note else []
+        room = self._area.width - used - self._look.px(16)
+        while parts and self._ruler.width("; ".join(parts)) > room:
+            parts.pop()
+        if parts:
+            said = "; ".join(parts)
+            width = self._ruler.width(said)
             at = Box(self._area.right - width, y, width, self._text)
-            self._front.append(Text(at, note, token="muted", full=note))
+            self._front.append(Text(at, said, token="muted", full=said))
 
     # what is shown
 
-    def _draw(self, plane: _Plane) -> None:
+    def _draw(self, plane: _Plane) -> int:
+        """Draw everything; how many names found no room is returned."""
         if self._figure.between is not None:
             self._between(self._figure.between, plane)
         for trend in self._figure.trends:
             self._trend(trend, plane)
         for spot in self._figure.spots:
             self._spot(spot, plane)
-        self._names(plane)
+        return self._names(plane)
 
     def _color(self, slot: int | None) -> str:
         return "muted" if slot is None else self._look.machine(slot).line
@@ -204,8 +217,8 @@ class _Curves:
             Text(box, between.text, bold=True, full=between.text, halo=True, slot=between.slot)
         )
 
-    def _names(self, plane: _Plane) -> None:
-        """Names of the curves where they end, and of points that have no curve."""
+    def _names(self, plane: _Plane) -> int:
+        """Names of the curves where they end, and of points that have no curve; how many found no room."""
         px = self._look.px
         wanted = [
             (plane.x(t.x[-1]), plane.y(t.y[-1]), t.name, "muted" if t.slot is None else "ink", t.slot)
@@ -231,6 +244,7 @@ class _Curves:
             self._front.append(Text(at.box, text, bold=bold, token=token, full=name, halo=True, slot=slot))
             if text != name:
                 self._hints.append(Hint(at.box, name))
+        return sum(at is None for at in found)
 
     def _kept_clear(self, plane: _Plane) -> tuple[tuple[float, float, float, float], ...]:
         """Pieces of the curves, and the intervals of the points: names keep off them."""

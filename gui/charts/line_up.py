@@ -62,6 +62,7 @@ class _LineUp:
         self._hints: list[Hint] = []
         self._plots: list[Plot] = []
         self._is_roomy = True
+        self._unnamed = 0
         self._margin = 0.0
         self._is_fine = figure.is_as_logged
         self._are_many_rows = len(figure.rows) > _MANY_CURVES
@@ -69,12 +70,13 @@ class _LineUp:
     def scene(self) -> Scene:
         rows, area = self._rows_that_fit(), self._area
         missing = len(self._figure.rows) - len(rows)
-        note = f"no room for {count(missing, 'more row')}" if missing else ""
         places = self._places(rows)
-        self._columns_named(places, note)
         for row in places:
             for at in row:
                 self._panel(at)
+        notes = [f"no room for {count(missing, 'more row')}"] if missing else []
+        notes += [f"no room for {count(self._unnamed, 'name')}"] if self._unnamed else []
+        self._columns_named(places, "; ".join(notes))
         if places:
             for at in places[-1]:
                 self._x_axis_named(at)
@@ -86,7 +88,8 @@ class _LineUp:
             plots=tuple(self._plots),
             curves=tuple(self._curves),
             is_whole=not missing,
-            is_airy=not missing and self._is_roomy,
+            is_named=not self._unnamed,
+            is_airy=not missing and not self._unnamed and self._is_roomy,
         )
 
     # where the plots lie
@@ -147,7 +150,7 @@ class _LineUp:
         """The quantity above each column, or above each plot; at the right what the strips and bands mean."""
         if not places:
             return
-        px, right = self._look.px, self._area.right
+        px, right, before = self._look.px, self._area.right, len(self._front)
         for row in places[:1] if places[0][0].panel.title else places:
             for at in row:
                 title = f"{at.panel.y.title} ({at.panel.y.unit})"
@@ -164,14 +167,13 @@ class _LineUp:
                     if place.right <= room:
                         self._front.append(Text(place, beyond, token="muted", full=beyond))
         first = places[0][0]
-        line = [t for t in self._front if isinstance(t, Text) and t.box.y == first.box.y - px(6) - self._text]
+        top = first.box.y - px(6) - self._text
+        line = [t for t in self._front[before:] if isinstance(t, Text) and t.box.y == top]
         used = max(
             t.box.x + self._ruler.width(t.text, bold=t.bold) for t in line if t.box.x < first.box.right
         )
         end = first.box.right if len(places[0]) > 1 else right
-        self._explained(
-            Box(used + px(16), first.box.y - px(6) - self._text, end - used - px(16), self._text), note
-        )
+        self._explained(Box(used + px(16), top, end - used - px(16), self._text), note)
 
     def _explained(self, box: Box, note: str) -> None:
         """What signs mean, as far as there is room."""
@@ -294,7 +296,9 @@ class _LineUp:
             self._items.append(self._stroke(at, curve, 2.2, style.dash, 1.0))
         for excursion in panel.excursions:
             self._leaving(at, excursion)
-        self._front += names(at, self._margin, self._look)
+        named, dropped = names(at, self._margin, self._look)
+        self._front += named
+        self._unnamed = max(self._unnamed, dropped)
 
     def _stroke(
         self, at: PanelPlace, curve: Curve, width: float, dash: tuple[float, ...], alpha: float

@@ -8,6 +8,8 @@ from gui.look import Look
 
 #: one tick label along the axes needs this much room, in text heights
 _X_TICK_ROOM, _Y_TICK_ROOM = 3.4, 2.4
+#: a plot with so much width and height can be read at ease, in text heights
+_ROOMY = (18.0, 9.0)
 #: where along a line its label may stand, best first, as shares of its length
 _LABEL_SHARES = (0.93, 0.88, 0.97, 0.82, 0.76, 0.68, 0.6, 0.5, 0.4)
 
@@ -45,10 +47,19 @@ class _Plane:
         for mark in self._figure.marks:
             self._mark(mark, size)
         taken = self._watt_labels(size)
-        self._titles(self._names(size, taken))
-        area = self._area
-        items = (*self._items, *self._front)
-        return Scene(area.right, area.bottom, items, tuple(self._targets), tuple(self._hints))
+        unnamed = self._names(size, taken)
+        self._titles(unnamed)
+        area, plot = self._area, self._plot
+        is_roomy = plot.width >= _ROOMY[0] * self._text and plot.height >= _ROOMY[1] * self._text
+        return Scene(
+            area.right,
+            area.bottom,
+            (*self._items, *self._front),
+            tuple(self._targets),
+            tuple(self._hints),
+            is_named=not unnamed,
+            is_airy=not unnamed and is_roomy,
+        )
 
     def _x(self, value: float) -> float:
         return self._plot.x + self._plot.width * value / self._figure.x.top

@@ -98,11 +98,16 @@ class _Rows:
         self._names = min(max(widest, runs) + px(8), most)
         kept = self._kept()
         missing = [m.axis.title for m in measures if m not in kept]
+        notes = []
         if self._unshown:
-            missing.append(count(self._unshown, "more machine"))
-        bottom = area.bottom
+            shown = len(self._figure.rows)
+            notes.append(f"{shown} of {count(shown + self._unshown, 'machine')} shown")
         if missing:
-            self._note(f"No room here for: {listed(missing)}")
+            notes.append(f"no room here for: {listed(missing)}")
+        bottom = area.bottom
+        if notes:
+            said = "; ".join(notes)
+            self._note(said[0].upper() + said[1:])
             bottom -= self._text + px(4)
         self._lay_out(kept, bottom)
         items = (*self._items, *self._front)
@@ -113,8 +118,8 @@ class _Rows:
             targets=tuple(self._targets),
             hints=tuple(self._hints),
             values=tuple(self._values),
-            is_whole=not missing,
-            is_airy=self._tall and not missing,
+            is_whole=not notes,
+            is_airy=self._tall and not notes,
         )
 
     # which measures stand where

@@ -156,8 +156,8 @@ class Plot:
 class Scene:
     """A laid out chart.
 
-    ``is_whole``: nothing had to be left away for want of room; ``is_airy``: and rows are tall enough for
-    values to stand above their marks. ``curves`` are those of the runs, also of runs that are not painted:
+    ``is_whole``: no row or column had to be left away for want of room; ``is_named``: nor any name of a curve
+    or mark; ``is_airy``: and what is shown can be read at ease. ``curves`` are those of the runs, also of runs that are not painted:
     what can be pointed at in a chart of curves.
     """
 
@@ -170,6 +170,7 @@ class Scene:
     plots: tuple[Plot, ...] = ()
     curves: tuple[Stroke, ...] = ()
     is_whole: bool = True
+    is_named: bool = True
     is_airy: bool = True
 
     @property

@@ -8,7 +8,8 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from core.figures.values import Figure
-from gui.charts.layout import Frame, frame_height
+from gui.charts.framing import Frame
+from gui.charts.layout import frame_height
 from gui.charts.view import ChartView
 from gui.images import SIZES, Size, save
 
