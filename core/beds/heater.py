@@ -7,6 +7,8 @@ without a break: the step between the two levels must be about what the end of t
 lower one.
 """
 
+import math
+
 import numpy as np
 from attrs import field, frozen
 from numpy.typing import NDArray
@@ -41,6 +43,8 @@ HOT_END_CYCLE_S = 4.0
 NO_PLATEAU = 0.6
 #: with fewer rows than this whose neighbours are off too, rows near the mode have to do
 FEWEST_UNDISTURBED = 0.04
+#: low level of a plateau: this percentile of its rows
+LOW_OF_PLATEAU = 10
 #: an unchanged value of an on-change log is spelt out for no longer than this many polls
 LONGEST_HOLD = 600
 
@@ -64,12 +68,16 @@ class Levels:
     confused_share : float
         Part of the rows that hold pieces of pulses where a hot end pulses as well: the two cannot be told
         apart.
+    off_u_w : float
+        Standard uncertainty of the level with the heater off, where only rows near the mode show it. [W]
     hot_end_w : float
         How far a hot end that pulses by itself lifts the mean of the off rows above the lower mode. [W]
-    changes : int
-        How often the power goes from one level to the other.
+    changes, reach_changes : int
+        How often the power goes from one level to the other, and past half of the highest rows' reach.
     plateau_w : float or None
         End of the first full-power plateau of the warm-up; None where the run shows none. [W]
+    plateau_low_w : float
+        Low level of that plateau: without a hot end that is heated for a part of it only. [W]
     plateau_end_s : float
         Where it ends; the start of the run without one. [s]
     """
@@ -85,9 +93,12 @@ class Levels:
     low_share: float
     off_share: float
     confused_share: float
+    off_u_w: float
     hot_end_w: float
     changes: int
+    reach_changes: int
     plateau_w: float | None
+    plateau_low_w: float
     plateau_end_s: float
 
 
@@ -122,6 +133,11 @@ def lower_mode(power_w: F64, resolution_w: float) -> tuple[float, float]:
     # the lower side only: the upper one holds rows of the heater going on and off
     spread = float(np.sqrt(np.mean(below**2))) if below.size else 0.0
     return mode, max(spread, resolution_w / 4)
+
+
+def _changes(is_high: NDArray[np.bool_]) -> int:
+    """How often neighbouring rows differ."""
+    return int(np.count_nonzero(is_high[1:] != is_high[:-1]))
 
 
 def _undisturbed(is_off: NDArray[np.bool_]) -> NDArray[np.bool_]:
@@ -182,7 +198,7 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
         Start of the run, end of its warm-up, end of processing. [s]
     """
     trace = measured(trace)
-    plateau_w, plateau_end_s = _plateau(trace, start_s, warm_end_s, end_s)
+    plateau_w, plateau_low_w, plateau_end_s = _plateau(trace, start_s, warm_end_s, end_s)
     # a warm-up whose end was not seen must not pass for processing
     time, power = rows_between(trace, max(warm_end_s, plateau_end_s + trace.median_s / 2), end_s)
     if time.size < FEWEST_ROWS:
@@ -200,8 +216,14 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
     is_off = power <= off_w + (crowd.near_high_w if is_told and crowd.is_hot_end else reach_w)
     if not (is_told and crowd.is_clean):
         is_off &= _undisturbed(~is_high)
+    off_u_w = 0.0
     if np.mean(is_off) < FEWEST_UNDISTURBED:
         is_off = is_low
+        if trace.kind == "averaged":
+            # rows beside a pulse hold a piece of it more often than not: the mode itself is nearest
+            is_off = np.abs(power - off_w) <= max(spread_w, trace.resolution_w)
+            off_u_w = spread_w / math.sqrt(3)
+    highest_w = float(np.percentile(power, 99.5))
     if plateau_w is not None and plateau_w - off_w < NO_PLATEAU * step_w:
         plateau_w = None  # the heater's warm-up is not in the log
     return Levels(
@@ -211,33 +233,43 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
         off_w,
         spread_w,
         step_w,
-        float(np.percentile(power, 99.5)) - off_w,
+        highest_w - off_w,
         float(np.mean(power < off_w - max(HOT_END_W, reach_w))),
         float(np.mean(is_low)),
         float(np.mean(is_off)),
         crowd.smear if is_told and crowd.is_hot_end else 0.0,
+        off_u_w,
         float(np.mean(power[is_off])) - off_w if is_told and crowd.is_hot_end and is_off.any() else 0.0,
-        int(np.count_nonzero(np.diff(is_high.astype(np.int8)))),
+        _changes(is_high),
+        _changes(power > (off_w + highest_w) / 2),
         plateau_w,
+        plateau_low_w,
         plateau_end_s,
     )
 
 
-def _plateau(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> tuple[float | None, float]:
-    """Level and end of the first full-power plateau: in the warm-up, or early in the run if it is unknown."""
+def _plateau(
+    trace: Trace, start_s: float, warm_end_s: float, end_s: float
+) -> tuple[float | None, float, float]:
+    """Level at the end, low level, and end of the first full-power plateau. [W], [W], [s]
+
+    It is in the warm-up, or early in the run if that is unknown.
+    """
     reach_s = min(end_s, warm_end_s + 3 * trace.median_s)
     if warm_end_s - start_s < trace.median_s:
         reach_s = start_s + EARLY * (end_s - start_s)
     time, power = rows_between(trace, start_s, reach_s)
     if time.size < 2 or power.max() <= 0:
-        return None, start_s
+        return None, 0.0, start_s
     is_high = power > power.max() * 0.6
     first = int(np.argmax(is_high))
     fall = np.flatnonzero(~is_high[first:])
     last = first + (int(fall[0]) if fall.size else time.size - first) - 1
     # one averaged row may hold both the rise and the fall
     if last <= first and (trace.median_s < 5 or trace.kind == "averaged"):
-        return None, start_s
+        return None, 0.0, start_s
     # the last row may hold the fall
     tail = power[max(first, last - 3) : last + 1]
-    return float(np.median(tail)) if tail.size > 2 else float(tail.max()), float(time[last])
+    whole = power[first + 1 : last] if last > first + 1 else power[first : last + 1]
+    end_w = float(np.median(tail)) if tail.size > 2 else float(tail.max())
+    return end_w, float(np.percentile(whole, LOW_OF_PLATEAU)), float(time[last])

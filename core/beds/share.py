@@ -11,28 +11,16 @@ import math
 import numpy as np
 
 from core.beds.heater import Levels, levels, rows_between
+from core.beds.rest import WINDOW_S, rest
 from core.energy.refresh import measured
 from core.problems import Problem, Severity
-from core.results.values import BedShare, Energy
-from core.traces import F64, Trace
+from core.results.values import BedShare, Energy, Influence
+from core.traces import Trace
 from core.uncertainty import NORMAL_95
 from core.units import J_PER_WH
 
 SWITCHING = "heater switching"
 
-#: the level with the heater off is followed in windows of this length [s]
-WINDOW_S = 240.0
-#: during warm-up what is not the bed rises from standby to its level in processing: this part of the way,
-#: with a rectangle of this half-width; judgement, no source
-WARM_UP_PART, WARM_UP_DOUBT = 0.62, 0.38
-#: what heating a hot end takes beyond holding it, at the plug, and the half-width of a rectangle around it:
-#: 5 to 17 J/K heated by 150 to 230 K over a supply of 0.85 to 0.9, or one still warm from the run before;
-#: judgement, no source [Wh]
-HOT_END_WH, HOT_END_DOUBT_WH = 0.55, 0.5
-#: how well the off rows of a window stand for the whole window, as part of what processing adds to standby
-OFF_ROWS_DOUBT = 0.012
-#: how well rows lifted by a pulsing hot end are told from pieces of the bed's pulses; judgement, no source
-HOT_END_DOUBT = 0.25
 #: no share is known better than this
 FLOOR_SHARE = 0.002
 #: refusals: fewest changes; smallest step in spreads; smallest share of off rows, and of undisturbed
@@ -46,15 +34,21 @@ MOST_CONFUSED = 0.25
 FEWEST_BELOW = 0.005
 #: a step smaller than this part of the warm-up's plateau is no full pulse
 FULL_STEP = 0.72
+#: highest rows that reach less than this part of it tell of no bed: a hot end is as rarely off
+LEAST_REACH = 0.5
 #: a step smaller than this many times the rest of the machine may be the hot end's
 BED_STEP = 1.3
 #: a step smaller than this may be a hot end's, whose heaters have 25 to 80 W; common practice, no source [W]
 HOT_END_W = 80.0
-#: margins of the bound for fast-switched beds, in the lowest 20 s mean and in the median
-BOUND_LOWEST, BOUND_TYPICAL = 1.06, 0.02
+#: what is not the bed draws no more on average than this many times the lowest 20 s mean of all, and of each
+#: few minutes; judgement, no source
+BOUND_LOWEST, BOUND_FOLLOWED = 1.25, 1.08
 BOUND_S = 20.0
 #: instants are taken together at least this many at a time: a few may all miss a hot end that pulses too
 BOUND_ROWS = 16
+#: rows this near to the edges of processing may hold something else: an edge is found to about a row, and a
+#: machine that has just ended may rest for as long as nobody touches it; common practice, no source [s]
+BOUND_EDGE_S, BOUND_EDGE_ROWS = 60.0, 2
 
 
 def share(
@@ -119,14 +113,14 @@ def _why_not(trace: Trace, found: Levels, standby_w: float | None) -> Problem | 
         code = "bed.too_fast"
     elif found.plateau_w is None and (trace.kind == "averaged" or _are_pulses_short(found)):
         code = "bed.no_plateau"
-    elif found.plateau_w is not None and not _is_truly_off(found, found.plateau_w):
+    elif found.plateau_w is not None and not _is_truly_off(trace, found, found.plateau_w, standby_w):
         code = "bed.averaged" if trace.kind == "averaged" else "bed.too_fast"
     elif max(found.step_w, found.reach_w) < max(BED_STEP * rest_w, HOT_END_W):
         code = "bed.hot_end"
     return Problem(code, Severity.NOTE, facts=facts) if code else None
 
 
-def _is_truly_off(found: Levels, plateau_w: float) -> bool:
+def _is_truly_off(trace: Trace, found: Levels, plateau_w: float, standby_w: float | None) -> bool:
     """Whether the lower level is the heater off, and not a mixture that the meter's window made.
 
     Where the window is shorter than a cycle and still holds every off-time, the part p of the rows that show
@@ -137,7 +131,14 @@ def _is_truly_off(found: Levels, plateau_w: float) -> bool:
     full_w = plateau_w - found.off_w
     if full_w <= 0 or found.below_share > FEWEST_BELOW:
         return False
-    return found.step_w >= FULL_STEP * full_w or found.low_share + found.reach_w / full_w > 1
+    if trace.kind == "averaged":
+        # measured from the lower level itself, a mixture would pass for a full step
+        full_w = plateau_w - (standby_w or 0.0)
+    elif found.step_w >= FULL_STEP * full_w:
+        return True
+    if found.reach_changes < FEWEST_CHANGES or found.reach_w < LEAST_REACH * full_w:
+        return False
+    return found.low_share + found.reach_w / full_w > 1
 
 
 def _are_pulses_short(found: Levels) -> bool:
@@ -146,51 +147,21 @@ def _are_pulses_short(found: Levels) -> bool:
     return found.power_w.size / max(found.changes, 1) < 3 or not is_high.any()
 
 
-def _base(trace: Trace, found: Levels, start_s: float, end_s: float) -> tuple[F64, F64, float]:
-    """The level with the heater off through the run: times [s], levels [W], and u of its mean [W]."""
-    time, power = found.time_s[found.is_off], found.power_w[found.is_off]
-    windows = np.floor((time - time[0]) / WINDOW_S).astype(np.int64)
-    counts = np.bincount(windows)
-    used = counts > 0
-    middles = np.bincount(windows, time)[used] / counts[used]
-    means = np.bincount(windows, power)[used] / counts[used]
-    squares = np.bincount(windows, power**2)[used] / counts[used]
-    variance = np.maximum(squares - means**2, 0) / counts[used]
-    # windows with few off rows say little of their mean, and the line between windows less than its ends
-    jumps = np.diff(means) ** 2 / 12 if means.size > 1 else np.zeros(1)
-    u_w = math.sqrt(float(variance.mean() + jumps.mean()) / middles.size)
-    return middles, means, u_w
-
-
 def _switching(
     trace: Trace, found: Levels, start_s: float, end_s: float, energy: Energy, standby_w: float | None
 ) -> BedShare:
     """Way 4 for a run that shows its heater switching."""
-    middles, means, u_base_w = _base(trace, found, start_s, end_s)
-    is_after = found.is_off & (found.time_s > found.plateau_end_s)
-    off_from_s = float(found.time_s[np.argmax(is_after)]) if is_after.any() else float(found.time_s[0])
-    grid = np.linspace(off_from_s, end_s, 400)
-    base_wh = float(np.trapezoid(np.interp(grid, middles, means), grid)) / J_PER_WH
-    rest_w = found.off_w - (standby_w or 0.0)
-    warm_up_h = (off_from_s - start_s) / J_PER_WH
-    processing_h = (end_s - off_from_s) / J_PER_WH
-    base_wh += ((standby_w or 0.0) + WARM_UP_PART * rest_w) * warm_up_h
-    is_cold = found.plateau_w is not None
-    base_wh += HOT_END_WH if is_cold else 0.0
-    bed_wh = energy.energy_wh - base_wh
+    other = rest(found, start_s, end_s, standby_w, is_averaged=trace.kind == "averaged")
+    bed_wh = energy.energy_wh - other.energy_wh
     part = bed_wh / energy.energy_wh
     own_wh = math.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None))
-    terms_wh = (
-        WARM_UP_DOUBT / math.sqrt(3) * rest_w * warm_up_h,
-        HOT_END_DOUBT_WH / math.sqrt(3) if is_cold else 0.0,
-        u_base_w * processing_h,
-        OFF_ROWS_DOUBT * rest_w * processing_h,
-        HOT_END_DOUBT / math.sqrt(3) * abs(found.hot_end_w) * processing_h,
+    doubts = (
+        *other.doubts,
         # the bed takes all of what the energy is wrong by, and the whole takes it too
-        (1 - part) * own_wh,
-        FLOOR_SHARE * energy.energy_wh,
+        Influence("energy of the run", (1 - part) * own_wh),
+        Influence("two levels", FLOOR_SHARE * energy.energy_wh),
     )
-    u_share = math.sqrt(sum(u**2 for u in terms_wh)) / energy.energy_wh
+    u_share = math.sqrt(sum(d.u_wh**2 for d in doubts)) / energy.energy_wh
     if not 0 < part < 1:
         return _refused("bed.no_sense", percent=100 * part)
     return BedShare(part, NORMAL_95 * u_share, bed_wh, SWITCHING)
@@ -210,16 +181,24 @@ def _bound(
     rows = max(1, round(BOUND_S / max(trace.median_s if trace.kind != "on_change" else 1.0, 1e-3)))
     if trace.kind == "sampled":
         rows = max(rows, BOUND_ROWS)
-    if found.power_w.size < rows:
+    edge_s = max(BOUND_EDGE_S, BOUND_EDGE_ROWS * trace.median_s)
+    is_inner = found.time_s <= found.time_s[-1] - edge_s
+    time_s, power_w = found.time_s[is_inner], found.power_w[is_inner]
+    if power_w.size < rows:
         return None, None
-    sums = np.concatenate(([0.0], np.cumsum(found.power_w)))
-    lowest_w = float(np.min(sums[rows:] - sums[:-rows])) / rows
+    sums = np.concatenate(([0.0], np.cumsum(power_w)))
+    means_w = (sums[rows:] - sums[:-rows]) / rows
+    lowest_w = float(means_w.min())
+    # what is not the bed changes as the part grows: the least of each few minutes follows it
+    windows = np.floor((time_s[: means_w.size] - time_s[0]) / WINDOW_S).astype(np.int64)
+    starts = np.flatnonzero(np.diff(windows, prepend=-1))
+    followed_w = float(np.mean(np.minimum.reduceat(means_w, starts)))
     if found.plateau_w - lowest_w < HOT_END_W:
         # nothing as large as a bed's heater shows, not even in the warm-up
         return None, None
-    typical_w = float(np.median(found.power_w))
     # samples that keep step with the pulses may seldom meet them: then their own mean is the fair one
     sampled_w = min(mean_w, energy.by_power_wh * J_PER_WH / seconds) if energy.by_power_wh else mean_w
-    at_least = 1 - (BOUND_LOWEST * lowest_w + BOUND_TYPICAL * typical_w) / sampled_w
+    rest_w = min(BOUND_LOWEST * lowest_w, BOUND_FOLLOWED * followed_w)
+    at_least = 1 - rest_w / sampled_w
     at_most = 1 - (standby_w or 0.0) / mean_w
     return max(at_least, 0.0), min(max(at_most, 0.0), 1.0)
