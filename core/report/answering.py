@@ -66,6 +66,6 @@ def _fairness(sources: Sources) -> str:
     grave = [f for f in sources.comparison.open_findings if f.level != "note"]
     if not grave:
         return ""
-    verb, them = ("speaks", "it") if len(grave) == 1 else ("speak", "them")
+    verb, them = ("speaks", "it") if len(grave) == 1 else ("speak", "they")
     said = f"{count(len(grave), 'point')} of fairness {verb} against taking this as it stands"
     return f"{said}: see Fairness below for what {them} could change."

@@ -41,11 +41,10 @@ def fair(comparison: Comparison) -> Iterator[Block]:
 def _said(found: int, accepted: int) -> str:
     if not found and not accepted:
         return _NOTHING
-    was = "was" if found == 1 else "were"
-    said = f"{count(found, 'point')} {was} found that {'is' if found == 1 else 'are'} open" if found else ""
     taken = f"{count(accepted, 'point')} {'was' if accepted == 1 else 'were'} accepted with a reason"
     if not found:
         return f"No point is open; {taken}."
+    said = f"{count(found, 'point')} of fairness {'is' if found == 1 else 'are'} open"
     return f"{said}; {taken}." if accepted else f"{said}."
 
 

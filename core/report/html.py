@@ -64,8 +64,8 @@ footer { margin-top: 3rem; border-top: 1px solid var(--rule); padding-top: 0.75r
   body { max-width: none; padding: 0; font-size: 10pt; }
   nav { display: none; }
   .wide { overflow: visible; }
-  table { font-size: 8pt; }
-  td.right { white-space: normal; }
+  table { font-size: 7.5pt; }
+  th, td { padding: 0.15rem 0.3rem; }
   h1, h2, h3, caption { break-after: avoid; }
   figure, tr, p, li { break-inside: avoid; }
   thead { display: table-header-group; }

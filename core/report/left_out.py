@@ -2,6 +2,8 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from attrs import evolve
+
 from core.formatting import count
 from core.publish.sources import Sources
 from core.report.blocks import Block, Bullets, Heading, Paragraph, TableBlock
@@ -21,7 +23,7 @@ def left_out(sources: Sources, shown: Mapping[str, Table], warnings: Sequence[st
             yield Heading(title, 3)
             yield Bullets(lines)
     if "runs" in shown:
-        yield TableBlock(shown["runs"])
+        yield TableBlock(_without_reasons(shown["runs"]))
     if warnings:
         yield Heading("What was wrong with files", 3)
         yield Bullets(tuple(warnings))
@@ -37,3 +39,16 @@ def _said(counted: int, out: int) -> str:
 
 def _line(name: str, run: RunResult) -> str:
     return f"{name}, {run.name}: {run.why_excluded or 'not counted'}."
+
+
+def _without_reasons(table: Table) -> Table:
+    """The runs without the long column that the lists above have said already; a mark stays."""
+    at = [column.key for column in table.columns].index("why_excluded")
+    columns = tuple(
+        evolve(column, title="Counts") if i == at else column for i, column in enumerate(table.columns)
+    )
+    rows = tuple(
+        tuple(("no" if cell else "yes") if i == at else cell for i, cell in enumerate(row))
+        for row in table.rows
+    )
+    return evolve(table, columns=columns, rows=rows)

@@ -1,4 +1,4 @@
-"""With what was measured: meters, logs, budgets."""
+"""With what was measured: meters and logs."""
 
 from collections.abc import Iterator, Mapping
 
@@ -7,10 +7,7 @@ from core.tables import Table
 
 
 def measured(shown: Mapping[str, Table]) -> Iterator[Block]:
-    """The part on meters, logs and uncertainty budgets."""
-    if "budgets" in shown:
-        yield Heading("Uncertainty budgets")
-        yield TableBlock(shown["budgets"])
+    """The part on meters and logs."""
     if "meters" in shown:
         yield Heading("Meters and logs")
         yield TableBlock(shown["meters"])
