@@ -219,7 +219,7 @@ def _bytes(column: F64 | None) -> bytes:
 
 
 #: values that are enough for a quantile or a resolution; longer columns are looked at evenly
-ENOUGH = 200_000
+ENOUGH = 100_000
 #: values worked on at a time where a whole column of intermediate values would only fill memory
 _STRETCH = 1 << 16
 #: steps that a display may count in

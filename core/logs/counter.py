@@ -29,7 +29,9 @@ class Stitched:
     problems: tuple[Problem, ...] = ()
 
 
-def stitch(time_s: F64, counter_wh: F64, power_w: F64 | None, file: str) -> Stitched | None:
+def stitch(
+    time_s: F64, counter_wh: F64, power_w: F64 | None, file: str, gains_wh: tuple[float, float]
+) -> Stitched | None:
     """Let a counter run on; None when it holds nothing.
 
     Parameters
@@ -40,17 +42,20 @@ def stitch(time_s: F64, counter_wh: F64, power_w: F64 | None, file: str) -> Stit
         As read; NaN where missing. [Wh]
     power_w : ndarray, shape (n,), or None
         To judge what a jump may be. [W]
+    file : str
+        Name for problems.
+    gains_wh : tuple of float
+        Smallest and largest step of the counter, NaN or infinite where a value is missing. [Wh]
     """
     if counter_wh.size < 2:
         return None
-    if np.isfinite(counter_wh.sum()):
-        values, times = counter_wh, time_s
-    else:
+    values, times, (lowest, highest) = counter_wh, time_s, gains_wh
+    if not np.isfinite(gains_wh).all():
         known = np.isfinite(counter_wh)
         values, times = counter_wh[known], time_s[known]
-    if values.size < 2:
-        return None
-    lowest, highest = step_extremes(values)
+        if values.size < 2:
+            return None
+        lowest, highest = step_extremes(values)
     step = smallest_step(values)
     if lowest >= 0 and highest <= LEAST_LEAP_WH:
         return Stitched(counter_wh, step)

@@ -11,7 +11,7 @@ from attrs import frozen
 
 from core.logs.table import I64
 from core.problems import Problem, Severity
-from core.traces import F64, ClockKind, evenly, step_extremes
+from core.traces import F64, ClockKind, evenly
 
 _HOUR = 3600.0
 _PASSES = 40
@@ -27,7 +27,9 @@ class Ordered:
     problems: tuple[Problem, ...] = ()
 
 
-def put_in_order(seconds: F64, values: F64, kind: ClockKind, tick_s: float, file: str) -> Ordered:
+def put_in_order(
+    seconds: F64, values: F64, kind: ClockKind, tick_s: float, file: str, extremes_s: tuple[float, float]
+) -> Ordered:
     """Order finite times.
 
     Parameters
@@ -41,8 +43,10 @@ def put_in_order(seconds: F64, values: F64, kind: ClockKind, tick_s: float, file
         Smallest step that the stamps can show. [s]
     file : str
         Name for problems.
+    extremes_s : tuple of float
+        Smallest and largest step of `seconds`. [s]
     """
-    shortest, longest = step_extremes(seconds)
+    shortest, longest = extremes_s
     if shortest > 0 and (kind != "local" or longest <= 0.5 * _HOUR):
         return Ordered(None, seconds)
     rows = np.arange(seconds.size)

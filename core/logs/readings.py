@@ -93,12 +93,9 @@ def machines_of(
                 refused, tuple(dict.fromkeys(reasons)), tuple(extra), choices, read.first_rows,
             )
         )  # fmt: skip
-    untimed = None if np.isfinite(clocked.seconds).any() else no_time_usable(refused, name)
-    if not out and untimed is not None:
-        problems = [untimed]
-    elif not out and not problems:
-        problems.append(no_load(read.table.names, name))
-    if not out and shared:
+    if not out:
+        untimed = None if np.isfinite(clocked.seconds).any() else no_time_usable(refused, name)
+        problems = [untimed] if untimed is not None else problems or [no_load(read.table.names, name)]
         problems += shared
     return out, problems
 

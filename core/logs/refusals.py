@@ -39,7 +39,7 @@ def refused_rows(
     count : int
         All of them.
     """
-    untimed = np.flatnonzero(~np.isfinite(seconds))
+    untimed = np.zeros(0, np.int64) if np.isfinite(seconds.sum()) else np.flatnonzero(~np.isfinite(seconds))
     loads = [
         r.position
         for r in roles.all

@@ -13,10 +13,11 @@ from core.logs.machines import Raw
 from core.logs.magnitudes import settle
 from core.logs.order import put_in_order
 from core.logs.sampling import judge
+from core.logs.survey import Survey, survey
 from core.problems import Problem, Severity
 from core.progress import Progress, silent
 from core.study import Choices
-from core.traces import F64, Clock, Sampling, Trace, smallest_step
+from core.traces import F64, Clock, Sampling, Trace, smallest_step, step_extremes
 from core.units import ENERGY_IN_WH, POWER_IN_W, SECONDS_PER_HOUR
 
 _DOING = "making traces"
@@ -27,8 +28,8 @@ _ABSURD = 1e13
 #: rows looked at to see whether values are held
 _HELD_ROWS = 100_000
 _HELD_MOST = 12
-#: rows integrated at a time
-_STRETCH = 1 << 16
+#: a shorter step between two times is looked at again once they count from the first of them [s]
+_CLEAR_STEP_S = 1e-5
 #: a counter whose step is less than this share of the total carries the log's energy
 FINE_COUNTER = 0.005
 
@@ -68,13 +69,18 @@ def make(
     """
     source = raw.power if raw.power is not None else raw.counter
     assert source is not None
-    usable, missing = _usable(raw.seconds, source)
-    if usable.sum() < 2:
-        return _too_few(int(usable.sum()), missing, file)
-    keep = slice(None) if usable.all() else usable
-    carried = _carried(raw.counter, usable, missing)
+    look = survey(raw.seconds, source, raw.counter)
+    keep: slice | NDArray[np.bool_] = slice(None)
+    missing, carried = 0, raw.counter
+    if not look.is_whole or look.largest > _ABSURD:
+        keep, missing = _usable(raw.seconds, source)
+        carried = _carried(raw.counter, keep, missing)
+    seconds = raw.seconds[keep]
+    if seconds.size < 2:
+        return _too_few(seconds.size, missing, file)
     progress(0.1, _DOING)
-    order = put_in_order(raw.seconds[keep], source[keep], clocked.kind, clocked.tick_s, file)
+    steps = (look.shortest_s, look.longest_s) if look.is_whole else step_extremes(seconds)
+    order = put_in_order(seconds, source[keep], clocked.kind, clocked.tick_s, file, steps)
     if order.seconds.size < 2:
         return _too_few(int(order.seconds.size), missing, file)
     problems = list(order.problems)
@@ -88,18 +94,24 @@ def make(
     first_s = float(order.seconds[0])
     time_s = np.subtract(order.seconds, first_s, out=_room(order.seconds, raw))
     power, total, product = sorted_(raw.power), sorted_(carried), sorted_(raw.volt_ampere)
-    if total is not None and _largest(total) > _ABSURD:
+    is_other = not isinstance(keep, slice) or order.rows is not None
+    if total is not None and _largest_count(total, look) > _ABSURD:
         total = np.where(np.abs(total) <= _ABSURD, total, np.nan)
+        is_other = True
+    if is_other:
+        look = survey(time_s, time_s if power is None else power, total)
     progress(0.3, _DOING)
     units = settle(time_s, power, raw.power_unit, total, raw.counter_unit, product, file)
     problems += units.problems
     reasons = list(units.reasons)
-    power_w = None if power is None else _scaled(power, POWER_IN_W[units.power], raw)
+    factor = POWER_IN_W[units.power]
+    power_w = None if power is None else _scaled(power, factor, raw)
     progress(0.45, _DOING)
     stitched = None
     if total is not None:
-        total_wh = _scaled(total, ENERGY_IN_WH[units.counter], raw)
-        stitched = counters.stitch(time_s, total_wh, power_w, file)
+        scale = ENERGY_IN_WH[units.counter]
+        gains_wh = (look.least_gain * scale, look.most_gain * scale)
+        stitched = counters.stitch(time_s, _scaled(total, scale, raw), power_w, file, gains_wh)
         problems += [] if stitched is None else stitched.problems
     kind: Sampling = "averaged"
     resolution_w: float | None = None
@@ -119,7 +131,7 @@ def make(
     if choices.sampling is not None:
         kind, why = choices.sampling, "chosen by hand"
     reasons.append(("sampling", why))
-    problems += _doubts_about(power_w, raw, file)
+    problems += _doubts_about(power_w, factor * look.lowest, raw, file)
     progress(0.7, _DOING)
     clock = Clock(
         clocked.kind,
@@ -134,6 +146,7 @@ def make(
         counter_step_wh=0.0 if stitched is None else stitched.step_wh,
         counter_breaks_s=() if stitched is None else stitched.breaks_s, resolution_w=resolution_w,
         temperatures_c=temperatures,
+        steps_s=(look.shortest_s, look.longest_s) if look.shortest_s > _CLEAR_STEP_S else None,
     )  # fmt: skip
     progress(0.9, _DOING)
     made = Made(
@@ -141,18 +154,14 @@ def make(
         counter_unit=units.counter if total is not None else "", reasons=tuple(reasons),
         problems=tuple(problems),
     )  # fmt: skip
-    return _checked(made, raw, file)
+    by_power = None if power is None else energy_by_power_wh(trace, look, factor)
+    return _checked(made, by_power, raw, file)
 
 
 def _usable(seconds: F64, source: F64) -> tuple[NDArray[np.bool_], int]:
     """Rows with a time and a value, and how many have a time alone."""
-    ends = [float(f(c)) for c in (seconds, source) for f in (np.min, np.max)] if seconds.size else []
-    if np.isfinite(ends).all() and max(map(abs, ends[2:]), default=0.0) <= _ABSURD:  # the usual log, quickly
-        return np.ones(seconds.shape, dtype=bool), 0
     timed = np.isfinite(seconds)
-    usable = timed & np.isfinite(source)
-    if _largest(source) > _ABSURD:
-        usable &= np.abs(source) <= _ABSURD
+    usable = timed & np.isfinite(source) & (np.abs(source) <= _ABSURD)
     return usable, int(timed.sum() - usable.sum())
 
 
@@ -172,11 +181,11 @@ def _too_few(count: int, missing: int, file: str) -> Made:
     return Made(None, missing=missing, problems=(problem,))
 
 
-def _doubts_about(power_w: F64, raw: Raw, file: str) -> list[Problem]:
+def _doubts_about(power_w: F64, lowest_w: float, raw: Raw, file: str) -> list[Problem]:
     out = []
     if raw.is_apparent:
         out.append(Problem("log.apparent_power", Severity.CAUTION, file, facts={"column": raw.power_name}))
-    if float(power_w.min()) < -2.0:
+    if raw.power is not None and lowest_w < -2.0:
         facts = {"count": int((power_w < 0).sum())}
         out.append(Problem("log.negative_power", Severity.CAUTION, file, facts=facts))
     return out
@@ -190,11 +199,11 @@ def _room(values: F64, raw: Raw) -> F64 | None:
     return values if raw.is_own and values.flags.writeable else None
 
 
-def _largest(values: F64) -> float:
-    """The largest magnitude, missing values aside."""
-    if not values.size:
-        return 0.0
-    return max(float(np.fmax.reduce(values)), -float(np.fmin.reduce(values)))
+def _largest_count(total: F64, look: Survey) -> float:
+    """Largest magnitude of a counter, missing values aside; one that never falls has it at its ends."""
+    if look.least_gain >= 0 and np.isfinite(look.most_gain):
+        return max(abs(float(total[0])), abs(float(total[-1])))
+    return max(float(np.fmax.reduce(total)), -float(np.fmin.reduce(total)))
 
 
 def _scaled(values: F64, factor: float, raw: Raw) -> F64:
@@ -206,28 +215,21 @@ def _from_counter(time_s: F64, counter_wh: F64) -> F64:
     return np.nan_to_num(np.concatenate((steps[:1], steps)))
 
 
-def energy_by_power_wh(trace: Trace) -> float:
-    """Energy of a whole trace from its power alone. [Wh]"""
-    time, power = trace.time_s, trace.power_w
-    before, after = {"on_change": (1.0, 0.0), "averaged": (0.0, 1.0), "sampled": (0.5, 0.5)}[trace.kind]
-    total = 0.0
-    for start in range(0, time.size - 1, _STRETCH):
-        steps = np.diff(time[start : start + _STRETCH + 1])
-        level = power[start : start + steps.size + 1]
-        # not np.dot: for so short a product its threads cost more than they save
-        total += float(((before * level[:-1] + after * level[1:]) * steps).sum())
+def energy_by_power_wh(trace: Trace, look: Survey, factor: float) -> float:
+    """Energy of a whole trace from its power alone; the power was surveyed in units of `factor` W. [Wh]"""
+    first, last = {"on_change": (1.0, 0.0), "averaged": (0.0, 1.0), "sampled": (0.5, 0.5)}[trace.kind]
+    total = factor * (first * look.by_first + last * look.by_last)
     if trace.kind == "averaged":
         for gap in trace.gaps:  # a mean over the interval before it says nothing about a gap
-            i = int(np.searchsorted(time, gap.end_s))
-            total += float(0.5 * (power[i - 1] - power[i]) * gap.seconds)
+            i = int(np.searchsorted(trace.time_s, gap.end_s))
+            total += float(0.5 * (trace.power_w[i - 1] - trace.power_w[i]) * gap.seconds)
     return total / SECONDS_PER_HOUR
 
 
-def _checked(made: Made, raw: Raw, file: str) -> Made:
+def _checked(made: Made, by_power: float | None, raw: Raw, file: str) -> Made:
     """Add energies, and hold power and counter against each other."""
     trace = made.trace
     assert trace is not None
-    by_power = energy_by_power_wh(trace) if raw.power is not None or raw.is_apparent else None
     by_counter = None
     problems = list(made.problems)
     if trace.counter_wh is not None:

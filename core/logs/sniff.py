@@ -7,6 +7,7 @@ column *means* is not decided here.
 import csv
 import re
 from collections import Counter
+from functools import lru_cache
 
 from attrs import evolve, frozen
 
@@ -85,8 +86,9 @@ class Form:
     is_wrapped: bool = False
 
 
+@lru_cache(maxsize=1 << 13)
 def cell_kind(cell: str) -> str:
-    """``"number"``, ``"stamp"``, ``"empty"`` or ``"text"``."""
+    """``"number"``, ``"stamp"``, ``"empty"`` or ``"text"``; remembered, as every step asks it again."""
     text = cell.strip().strip("\"'[]").strip()
     if text.casefold() in MISSING:
         return "empty"

@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Protocol
 
 #: bytes that are read and worked on at a time
-BLOCK = 1 << 22
+BLOCK = 1 << 21
 #: blocks that may be worked on at once
 PARSERS = min(8, os.cpu_count() or 1)
 
