@@ -102,6 +102,8 @@ def compared(comparison: Comparison, study: Study, warnings: Sequence[str]) -> d
                 "text": sentence(finding.problem),
                 "machines": [names[m] for m in finding.machine_ids],
                 "matters_wh": finding.matters_wh,
+                "against_wh": finding.against_wh,
+                "accepted": finding.accepted or None,
             }
             for finding in comparison.fairness
         ],

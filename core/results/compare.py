@@ -16,6 +16,8 @@ from attrs import evolve, frozen
 from core.activity import Activity
 from core.results import answer, fairness, holds, machine, runs
 from core.results.checked_meters import calibration
+from core.results.fairness_accepted import with_acceptances
+from core.results.fairness_conditions import TestConditions
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, seen
 from core.results.values import Comparison, MachineResult, Pair
@@ -60,12 +62,15 @@ def compare(
     by_id = {given.machine.id: given for given in inputs}
     order = tuple(sorted(results.values(), key=_by_energy))
     pairs = _pairs([by_id[m.machine_id] for m in order if m.energy_wh is not None])
+    told = fairness.findings(inputs, order, pairs, TestConditions(study.bed_c, study.room_c))
+    told, accepted_before = with_acceptances(told, study.accepted)
     comparison = Comparison(
         part=study.part,
         boundary=study.boundary,
         machines=order,
         pairs=pairs,
-        fairness=fairness.findings(inputs, order),
+        fairness=told,
+        accepted_before=accepted_before,
         problems=tuple(
             evolve(problem, file=problem.file or f"{m.name}, {run.name}")
             for m in order

@@ -1,24 +1,24 @@
-"""Whether the compared machines were measured alike: several meters, checks of them, unstated accuracy."""
+"""Whether the compared machines were measured alike: meters, checks of them, ways of logging, displays."""
 
+import math
 from collections.abc import Iterable, Sequence
 
-from core.formatting import count, listed, percent
-from core.problems import Problem, Severity
+from core.formatting import count, listed, number, percent
+from core.results.fairness_measuring import counted_logs
+from core.results.fairness_points import found
 from core.results.machine import MachineInput, machine_result
 from core.results.values import Finding
 from core.study import Meter
+from core.uncertainty import NORMAL_95
 
+#: sampling intervals further apart than this factor are told
+SAMPLING_FACTOR = 3.0
 #: so many names are written out in a sentence
 _NAMED = 4
 
 
-def named(names: Sequence[str], what: str) -> str:
-    """A few names, or how many there are."""
-    return listed(list(names)) if len(names) <= _NAMED else count(len(names), what)
-
-
-def meters(compared: Sequence[MachineInput]) -> Iterable[Finding]:
-    """Meters that differ between machines, what checks tell of them, and accuracies that nobody stated.
+def meters_between(compared: Sequence[MachineInput]) -> Iterable[Finding]:
+    """Meters that differ between machines, what checks tell of them, and how they were read.
 
     Parameters
     ----------
@@ -29,32 +29,47 @@ def meters(compared: Sequence[MachineInput]) -> Iterable[Finding]:
     if len(compared) > 1 and len(used) > 1:
         yield _several(compared, used)
     yield from _beyond(compared, used)
-    unstated = sorted({meter.name for meter in used.values() if not meter.stated})
-    if unstated:
-        ids = tuple(g.machine.id for g in compared if any(not m.stated for m in _meters_of(g)))
-        facts = {"meters": named(unstated, "meter")}
-        yield Finding("note", Problem("fair.accuracy", Severity.NOTE, facts=facts), ids)
+    yield from _unstated(compared, used)
+    yield from _sampling(compared)
+    yield from _read_off(compared)
+
+
+def named(names: Sequence[str], what: str) -> str:
+    """A few names, or how many there are."""
+    return listed(list(names)) if len(names) <= _NAMED else count(len(names), what)
 
 
 def _meters_of(given: MachineInput) -> tuple[Meter, ...]:
     return (*(log.meter for log in given.logs), *(meter for _, meter in given.typed))
 
 
+def _ids(compared: Sequence[MachineInput]) -> tuple[str, ...]:
+    return tuple(given.machine.id for given in compared)
+
+
 def _several(compared: Sequence[MachineInput], used: dict[str, Meter]) -> Finding:
     """More than one meter: held against each other, or not."""
-    ids = tuple(given.machine.id for given in compared)
+    about = tuple(sorted(used))
     known = compared[0].calibration
     if known is not None and all(f"gain:{i}" not in dict(known.doubts[i]) for i in used if i in known.doubts):
-        problem = Problem("fair.meters_checked", Severity.NOTE, facts={"count": len(used)})
-        return Finding("note", problem, ids)
-    errors_wh = [
-        energy.value * meter.gain_percent / 100
+        return found("note", "fair.meters_checked", _ids(compared), about=about, facts={"count": len(used)})
+    errors = [
+        (energy.value * meter.gain_percent / 100, given.machine.name, meter)
         for given in compared
         if (energy := machine_result(given).energy_wh) is not None
         for meter in _meters_of(given)
     ]
-    problem = Problem("fair.meters", Severity.NOTE, facts={"count": len(used)})
-    return Finding("note", problem, ids, max(errors_wh))
+    most_wh, name, meter = max(errors, key=lambda e: e[0])
+    working = (f"{name}: {meter.gain_percent:g} % of its energy by {meter.name}: {number(most_wh, 2)} Wh",)
+    return found(
+        "note",
+        "fair.meters",
+        _ids(compared),
+        most_wh,
+        about=about,
+        working=working,
+        facts={"count": len(used)},
+    )
 
 
 def _beyond(compared: Sequence[MachineInput], used: dict[str, Meter]) -> Iterable[Finding]:
@@ -66,11 +81,91 @@ def _beyond(compared: Sequence[MachineInput], used: dict[str, Meter]) -> Iterabl
         error = known.errors.get(meter.id, 0.0)
         if abs(error) <= meter.gain_percent / 100:
             continue
-        ids = tuple(g.machine.id for g in compared if meter in _meters_of(g))
-        facts = {
-            "meter": meter.name,
-            "error": percent(abs(error), 1),
-            "way": "much" if error > 0 else "little",
-            "limit": f"{meter.gain_percent:g}",
-        }
-        yield Finding("caution", Problem("fair.meter_beyond", facts=facts), ids)
+        measured = [given for given in compared if meter in _meters_of(given)]
+        energies = [e.value for given in measured if (e := machine_result(given).energy_wh) is not None]
+        most_wh = max(energies, default=0.0)
+        yield found(
+            "caution",
+            "fair.meter_beyond",
+            _ids(measured),
+            abs(error) * most_wh,
+            about=(meter.id,),
+            working=(f"{percent(abs(error), 1)} of {number(most_wh, 1)} Wh, the largest energy it measured",),
+            facts={
+                "meter": meter.name,
+                "error": percent(abs(error), 1),
+                "way": "much" if error > 0 else "little",
+                "limit": f"{meter.gain_percent:g}",
+            },
+        )
+
+
+def _unstated(compared: Sequence[MachineInput], used: dict[str, Meter]) -> Iterable[Finding]:
+    unstated = {meter.id: meter.name for meter in used.values() if not meter.stated}
+    if unstated:
+        touched = [g for g in compared if any(not m.stated for m in _meters_of(g))]
+        told = named(sorted(unstated.values()), "meter")
+        yield found(
+            "note", "fair.accuracy", _ids(touched), about=tuple(sorted(unstated)), facts={"meters": told}
+        )
+
+
+def _sampling(compared: Sequence[MachineInput]) -> Iterable[Finding]:
+    """Logs taken in different ways."""
+    logged = [given for given in compared if counted_logs(given)]
+    ways = {given.machine.id: _way(given) for given in logged}
+    kinds = {kind for kind, _ in ways.values()}
+    steps = [step for kind, step in ways.values() if kind != "on_change" and step > 0]
+    if len(kinds) < 2 and (not steps or max(steps) <= SAMPLING_FACTOR * min(steps)):
+        return
+    names = {given.machine.id: given.machine.name for given in compared}
+    told: dict[str, list[str]] = {}
+    for machine_id, (kind, step) in ways.items():
+        digits = 0 if step == round(step) else 1
+        text = "on change" if kind == "on_change" else f"{kind} every {number(step, digits)} s"
+        told.setdefault(text, []).append(names[machine_id])
+    text = "; ".join(f"{named(who, 'machine')} {way}" for way, who in told.items())
+    open_wh = {given.machine.name: _sampling_wh(given) for given in logged}
+    most = max(open_wh, key=lambda name: open_wh[name])
+    matters_wh = open_wh[most] or None
+    working = (f"{most}: half-width of {number(open_wh[most], 2)} Wh by its samples",) if matters_wh else ()
+    yield found("note", "fair.sampling", tuple(ways), matters_wh, working=working, facts={"ways": text})
+
+
+def _sampling_wh(given: MachineInput) -> float:
+    """Half-width of what the samples leave open of the machine's mean. [Wh]"""
+    parts = [i.u_wh for i in machine_result(given).influences if i.name == "sampling"]
+    return NORMAL_95 * math.hypot(*parts)
+
+
+def _way(given: MachineInput) -> tuple[str, float]:
+    """Kind and interval of the machine's slowest log."""
+    traces = [log.seen.trace for log in counted_logs(given) if log.seen is not None]
+    slowest = max(traces, key=lambda trace: trace.median_s)
+    return slowest.kind, round(slowest.median_s, 1)
+
+
+def _read_off(compared: Sequence[MachineInput]) -> Iterable[Finding]:
+    """Runs read off a display by hand, beside others that were logged."""
+    if not any(counted_logs(given) for given in compared):
+        return
+    counted = {run.run_id for given in compared for run in machine_result(given).included}
+    read = [
+        (given, typed)
+        for given in compared
+        for typed, _ in given.typed
+        if typed.included and typed.id in counted
+    ]
+    if not read:
+        return
+    step_wh = max(typed.step_wh for _, typed in read)
+    names = list(dict.fromkeys(given.machine.name for given, _ in read))
+    yield found(
+        "note",
+        "fair.typed",
+        tuple(dict.fromkeys(given.machine.id for given, _ in read)),
+        step_wh,
+        run_ids=tuple(typed.id for _, typed in read),
+        working=(f"last digit of the display: {number(step_wh, 2)} Wh",),
+        facts={"runs": count(len(read), "run"), "machines": named(names, "machine")},
+    )

@@ -9,8 +9,8 @@ from collections.abc import Iterable
 from core.beds.area import bed_area_dm2
 from core.beds.from_holds import ORDINARY_ROOM_C, HeldBed
 from core.beds.plate import METHOD, Plate, loss
-from core.problems import Problem, Severity
 from core.results.bed_shares import Conditions, all_held
+from core.results.fairness_points import found
 from core.results.machine import MachineInput
 from core.results.values import Finding, MachineResult
 
@@ -48,14 +48,12 @@ def implausible(given: MachineInput, result: MachineResult) -> Iterable[Finding]
         yield from _held_bed(result, held, area_dm2)
 
 
-def _outside(
-    code: str, result: MachineResult, value: float, bounds: tuple[float, ...], **facts: object
-) -> Iterable[Finding]:
+def _outside(code: str, result: MachineResult, value: float, bounds: tuple[float, ...]) -> Iterable[Finding]:
     low, high = bounds
     if low <= value <= high:
         return
-    told = {"machine": result.name, "value": value, "low": low, "high": high, **facts}
-    yield Finding("note", Problem(code, Severity.NOTE, facts=told), (result.machine_id,))
+    told = {"machine": result.name, "value": value, "low": low, "high": high}
+    yield found("note", code, (result.machine_id,), facts=told)
 
 
 def _held(given: MachineInput) -> tuple[HeldBed, ...]:
@@ -79,16 +77,20 @@ def _held_bed(result: MachineResult, held: HeldBed, area_dm2: float) -> Iterable
     times = watts / floor_w
     if low <= times <= high:
         return
-    facts = {
-        "machine": result.name,
-        "value": watts,
-        "times": times,
-        "low": low,
-        "high": high,
-        "bed_c": held.bed_c,
-        "area": area_dm2,
-        "floor": floor_w,
-        "method": METHOD,
-    }
-    problem = Problem("plausible.hold_w", Severity.NOTE, facts=facts)
-    yield Finding("note", problem, (result.machine_id,))
+    yield found(
+        "note",
+        "plausible.hold_w",
+        (result.machine_id,),
+        about=(result.machine_id, f"{held.bed_c:.0f}"),
+        facts={
+            "machine": result.name,
+            "value": watts,
+            "times": times,
+            "low": low,
+            "high": high,
+            "bed_c": held.bed_c,
+            "area": area_dm2,
+            "floor": floor_w,
+            "method": METHOD,
+        },
+    )

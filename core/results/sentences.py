@@ -34,7 +34,29 @@ SENTENCES: dict[str, str] = {
     ),
     "sheet.no_machine": "The row names no machine; it was not used.",
     "sheet.no_energy": "The row has no energy; fill it in, in Wh or as two readings of the display.",
-    "sheet.logged": "A log holds this run already, and knows more of it; the row was not used.",
+    "sheet.no_energies": (
+        "The rows {rows} have no energy yet; fill them in, in Wh or as two readings of the display."
+    ),
+    "sheet.energies_differ": (
+        "The energy ({energy:.6g} Wh) is not what the display counted ({counted:.6g} Wh); "
+        "the energy as written is taken."
+    ),
+    "sheet.bad_temperature": "{text!r} is no temperature in degrees Celsius, such as 21.5; it was not used.",
+    "sheet.logged": (
+        "A log holds this run already, and knows more of it; of the row only its conditions were used."
+    ),
+    "sheet.known": "This row has been read before; it was not used again.",
+    "sheet.meters_of_log": (
+        "The rows of one log of {machine} name different meters ({meters}); a log is of one meter, "
+        "so choose it on the Logs page."
+    ),
+    "sheet.check_alone": (
+        "A same-load check takes two filled rows with the same name and two meters; this one was not used."
+    ),
+    "sheet.check_no_time": "A same-load check in Wh needs its start and end; this one was not used.",
+    "sheet.check_apart": (
+        "{reading:.6g} and {other:.6g} Wh are too far apart for one load: check the digits and the unit."
+    ),
     "sheet.beside_log": (
         "{machine} has a log too, and the row names no date: if the log holds this run, it counts twice; "
         "write the date, or take the row out."
@@ -106,13 +128,61 @@ SENTENCES: dict[str, str] = {
         "{machine}: the edges of {runs} were set by hand and the others by the program; "
         "use one rule for all, or hand them back."
     ),
-    "fair.left_out": "{machine}: {runs} left out by hand; say why when the numbers are published.",
+    "fair.left_out": (
+        "{machine}: {runs} left out by hand with no reason given; say why, or count what was left out."
+    ),
+    "fair.typed": (
+        "{runs} of {machines} were read off a display by hand while other runs were logged: a reading is "
+        "good to the display's last digit, and a slip leaves no trace; log all machines alike."
+    ),
     "fair.bed_temperature": (
-        "The bed was at {low:.0f} °C on {low_machine} and at {high:.0f} °C on {high_machine}; "
+        "The bed was at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; "
         "set one temperature for all."
     ),
     "fair.room_temperature": (
-        "The room was at {low:.0f} °C with {low_machine} and at {high:.0f} °C with {high_machine}; "
+        "The room was at {own:.0f} °C with {machines} and at {usual:.0f} °C with {others}; "
         "test in one room and season, because a warm room spares the bed."
+    ),
+    "fair.start_temperature": (
+        "The bed began at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; "
+        "begin every run from the same state, best from room temperature."
+    ),
+    "fair.nozzle_temperature": (
+        "The nozzle was at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; "
+        "set one temperature for all."
+    ),
+    "fair.first_layer_bed": (
+        "At the first layer the bed was at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; "
+        "set one temperature for all."
+    ),
+    "fair.first_layer_nozzle": (
+        "At the first layer the nozzle was at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; "
+        "set one temperature for all."
+    ),
+    "fair.run_temperature": (
+        "{machine}, {run}: the {place} was at {own:.0f} °C against {usual:.0f} °C in its other runs; "
+        "leave it out, or make it again."
+    ),
+    "fair.not_noted": (
+        "The temperature of the {place} is not known of {machines} while it is of others; "
+        "note it, or nobody can tell whether it was the same."
+    ),
+    "fair.drift": (
+        "{machine}: its runs took {way} and {way} in the order of making, {rise} from the first to the last "
+        "(by a line through them, p = {p:.3f}); look for what changed, and make the runs again in a "
+        "shuffled order."
+    ),
+    "fair.common_drift": (
+        "From run to run all machines took {way} and {way}, {rise} from the first to the last "
+        "(by one line through all runs, p = {p:.3f}); whatever changed favours the machine that was "
+        "tested at the right time: make the runs again in a shuffled order."
+    ),
+    "fair.rests": (
+        "Between runs {short_machine} rested {short} and {long_machine} {long} (medians): a bed that is "
+        "still warm spares a part of the warm-up; let all cool to the same temperature."
+    ),
+    "fair.far_apart": (
+        "{machines} were tested {days} days apart, and the room is not known of all: "
+        "note its temperature, or test in one week."
     ),
 }
