@@ -8,7 +8,10 @@ from core.formatting import count
 from core.publish.sources import Sources
 from core.report.blocks import Block, Bullets, Heading, Paragraph, TableBlock
 from core.results.values import RunResult
-from core.tables import Table
+from core.tables import Cell, Table
+
+#: characters of a date with hours and minutes
+_TO_THE_MINUTE = 16
 
 
 def left_out(sources: Sources, shown: Mapping[str, Table], warnings: Sequence[str]) -> Iterator[Block]:
@@ -23,7 +26,7 @@ def left_out(sources: Sources, shown: Mapping[str, Table], warnings: Sequence[st
             yield Heading(title, 3)
             yield Bullets(lines)
     if "runs" in shown:
-        yield TableBlock(_without_reasons(shown["runs"]))
+        yield TableBlock(_narrow(shown["runs"]))
     if warnings:
         yield Heading("What was wrong with files", 3)
         yield Bullets(tuple(warnings))
@@ -41,14 +44,17 @@ def _line(name: str, run: RunResult) -> str:
     return f"{name}, {run.name}: {run.why_excluded or 'not counted'}."
 
 
-def _without_reasons(table: Table) -> Table:
-    """The runs without the long column that the lists above have said already; a mark stays."""
-    at = [column.key for column in table.columns].index("why_excluded")
+def _narrow(table: Table) -> Table:
+    """The runs without the long column that the lists above have said already, and times to the minute."""
+    keys = [column.key for column in table.columns]
+    why, start = keys.index("why_excluded"), keys.index("start")
     columns = tuple(
-        evolve(column, title="Counts") if i == at else column for i, column in enumerate(table.columns)
+        evolve(column, title="Counts") if i == why else column for i, column in enumerate(table.columns)
     )
-    rows = tuple(
-        tuple(("no" if cell else "yes") if i == at else cell for i, cell in enumerate(row))
-        for row in table.rows
-    )
-    return evolve(table, columns=columns, rows=rows)
+    rows: list[tuple[Cell, ...]] = []
+    for row in table.rows:
+        cells = list(row)
+        cells[why] = "no" if cells[why] else "yes"
+        cells[start] = str(cells[start])[:_TO_THE_MINUTE]
+        rows.append(tuple(cells))
+    return Table(table.title, columns, tuple(rows), ("Start by the clock of each log.",))
