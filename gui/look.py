@@ -67,6 +67,20 @@ DARK: Final = Tokens(
     problem="#F08A84",
 )
 
+#: black on white, for paper and for printers without colours
+PRINT: Final = Tokens(
+    paper="#FFFFFF",
+    card="#FFFFFF",
+    side="#FFFFFF",
+    ink="#000000",
+    muted="#3D3D3D",
+    rule="#C4C4C4",
+    selection="#E2E2E2",
+    link="#000000",
+    caution="#000000",
+    problem="#000000",
+)
+
 #: The qualitative set published by M. Okabe and K. Ito, "Color Universal Design" (2008), for people with
 #: colour-vision deficiency, without its yellow (too faint on paper) and black (it is the ink).
 FILLS: Final = ("#0072B2", "#E69F00", "#009E73", "#CC79A7", "#D55E00", "#56B4E9")
@@ -86,6 +100,18 @@ MARKERS: Final = (
 )
 #: dashes in pen widths; () is a solid line
 DASHES: Final[tuple[tuple[float, ...], ...]] = ((), (6.0, 3.0), (2.0, 2.0), (8.0, 3.0, 2.0, 3.0))
+#: without colours greys, markers and dashes must tell machines apart
+PRINT_FILLS: Final = ("#2B2B2B", "#B4B4B4", "#6F6F6F", "#E0E0E0", "#8E8E8E", "#4A4A4A")
+PRINT_DASHES: Final[tuple[tuple[float, ...], ...]] = (
+    (),
+    (9.0, 2.5),
+    (1.5, 1.5),
+    (9.0, 2.5, 1.5, 2.5),
+    (4.0, 2.0),
+    (9.0, 2.5, 1.5, 2.0, 1.5, 2.5),
+)
+#: machines beside one that stands out: still 3:1 on their ground, the least for graphics (WCAG 2.2, 1.4.11)
+FADED_ON_LIGHT, FADED_ON_DARK = "#8A9099", "#7A818B"
 
 
 @frozen
@@ -102,7 +128,9 @@ class MachineStyle:
 class Look:
     """One theme at one scale.
 
-    `scale` multiplies every length and type size: 1 on screen, more in a saved image.
+    `scale` multiplies every length and type size: 1 on screen, more in a saved image. `standing_out` are
+    slots of machines that keep their colours while the others fade; None for all. `is_clear`: what lies under
+    a saved image is not known, so nothing is painted behind its texts.
     """
 
     is_dark: bool = False
@@ -110,6 +138,8 @@ class Look:
     family: str = "Sans Serif"
     text_px: float = 13.0
     tokens: Tokens = field(default=LIGHT)
+    standing_out: frozenset[int] | None = None
+    is_clear: bool = False
 
     @classmethod
     def of(
@@ -117,6 +147,11 @@ class Look:
     ) -> "Look":
         """The light or the dark look."""
         return cls(dark, scale, family, text_px, DARK if dark else LIGHT)
+
+    @classmethod
+    def of_print(cls, *, family: str = "Sans Serif") -> "Look":
+        """Black on white."""
+        return cls(family=family, tokens=PRINT)
 
     def scaled(self, scale: float) -> "Look":
         """The same look, larger or smaller."""
@@ -157,14 +192,21 @@ class Look:
 
     def machine(self, slot: int) -> MachineStyle:
         """Colour, marker and dash of a slot. The first 24 slots differ in colour or in marker."""
-        hue = slot % len(FILLS)
-        lines = LINES_ON_DARK if self.is_dark else LINES_ON_LIGHT
-        return MachineStyle(
-            fill=FILLS[hue],
-            line=lines[hue],
-            marker=MARKERS[slot % len(MARKERS)],
-            dash=DASHES[(slot // len(FILLS)) % len(DASHES)],
-        )
+        hue, marker = slot % len(FILLS), MARKERS[slot % len(MARKERS)]
+        dash = DASHES[(slot // len(FILLS)) % len(DASHES)]
+        if self.tokens is PRINT:
+            # greys are few: neighbours differ in dash at once
+            dash = PRINT_DASHES[slot % len(PRINT_DASHES)]
+            fill, line = PRINT_FILLS[hue], PRINT.ink
+        else:
+            fill, line = FILLS[hue], (LINES_ON_DARK if self.is_dark else LINES_ON_LIGHT)[hue]
+        if self.is_faded(slot):
+            fill = line = FADED_ON_DARK if self.is_dark else FADED_ON_LIGHT
+        return MachineStyle(fill, line, marker, dash)
+
+    def is_faded(self, slot: int | None) -> bool:
+        """Whether a machine steps back behind others."""
+        return self.standing_out is not None and slot is not None and slot not in self.standing_out
 
     def palette(self) -> QPalette:
         """The palette of Qt's own widgets."""

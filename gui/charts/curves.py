@@ -174,13 +174,16 @@ class _Curves:
     def _color(self, slot: int | None) -> str:
         return "muted" if slot is None else self._look.machine(slot).line
 
+    def _dash(self, slot: int | None) -> tuple[float, ...]:
+        return () if slot is None else self._look.machine(slot).dash
+
     def _trend(self, trend: Trend, plane: _Plane) -> None:
         xs, ys = plane.xs(np.array(trend.x)), plane.ys(np.array(trend.y))
         color = self._color(trend.slot)
         if trend.low:
             tops, bottoms = plane.ys(np.array(trend.high)), plane.ys(np.array(trend.low))
             self._items.append(Area(xs, tops, bottoms, color, 0.16, plane.box, trend.slot))
-        dash = (5.0, 4.0) if trend.is_dashed else ()
+        dash = (5.0, 4.0) if trend.is_dashed else self._dash(trend.slot)
         width = 1.4 if trend.is_dashed else 2.0
         self._items.append(Stroke(xs, ys, color, width, dash, clip=plane.box, slot=trend.slot))
 

@@ -89,11 +89,12 @@ class _Brush:
             "right": item.box.right - width,
         }[item.align]
         baseline = item.box.y + (item.box.height - metrics.height()) / 2 + metrics.ascent()
-        if item.halo:
+        if item.halo and not self._look.is_clear:
             grown = item.box.grown(self._look.px(1))
             self._painter.fillRect(_rect(grown), self._color("card", 0.85))
         self._painter.setFont(font)
-        self._painter.setPen(self._color(item.token))
+        is_faded = item.token == "ink" and self._look.is_faded(item.slot)
+        self._painter.setPen(self._color("muted" if is_faded else item.token))
         self._painter.drawText(QPointF(left, baseline), item.text)
 
     def _line(self, item: Line) -> None:
@@ -110,7 +111,7 @@ class _Brush:
             self._styles[item.slot] = self._look.machine(item.slot)
         style = self._styles[item.slot]
         if item.hollow:
-            pen, fill = self._pen(style.line, 1.4), self._color("card")
+            pen, fill = self._pen(style.line, 1.4), self._color("card", 0.0 if self._look.is_clear else 1.0)
         elif item.dot:
             pen, fill = self._pen("card", 0.6), self._color(style.line)
         else:

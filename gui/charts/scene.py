@@ -156,9 +156,9 @@ class Plot:
 class Scene:
     """A laid out chart.
 
-    ``is_whole``: no row or column had to be left away for want of room; ``is_named``: nor any name of a curve
-    or mark; ``is_airy``: and what is shown can be read at ease. ``curves`` are those of the runs, also of runs that are not painted:
-    what can be pointed at in a chart of curves.
+    ``is_whole``: no row or column had to be left away for want of room; ``is_named``: nor any name of a
+    curve or mark; ``is_airy``: and what is shown can be read at ease. ``curves`` are those of the runs, also
+    of runs that are not painted: what can be pointed at in a chart of curves.
     """
 
     width: float
