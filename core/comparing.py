@@ -4,7 +4,6 @@ import shutil
 import tempfile
 from collections.abc import Mapping, Sequence
 from concurrent.futures import Executor
-from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -17,9 +16,9 @@ from core.logs import FileReading
 from core.problems import Problem, Severity
 from core.results.compare import compare
 from core.results.values import Comparison
-from core.run_sheet import Span, add_sheet
+from core.run_sheet import add_sheet, logged_runs
 from core.study import Boundary, Study
-from core.traces import Clock, Trace
+from core.traces import Trace
 
 if TYPE_CHECKING:
     from core.store.file import StudyFile
@@ -89,7 +88,7 @@ def gather(
     study = add_to_study(study, found.logs).study
     logs = by_log(study, found.logs)
     if run_sheet is not None:
-        study, told = add_sheet(study, run_sheet, _logged(study, {**traces, **_traces(logs)}))
+        study, told = add_sheet(study, run_sheet, logged_runs(study, {**traces, **_traces(logs)}))
         problems += told
     if boundary is not None:
         study = edits.set_boundary(study, boundary).study
@@ -105,19 +104,6 @@ def gather(
 
 def _traces(logs: Mapping[str, FoundLog]) -> dict[str, Trace]:
     return {log_id: log.trace for log_id, log in logs.items()}
-
-
-def _logged(study: Study, traces: Mapping[str, Trace]) -> dict[str, list[Span]]:
-    """When the runs in the logs were, by the wall clock of each log, by the name of the machine."""
-    spans: dict[str, list[Span]] = {machine.name: [] for machine in study.machines}
-    for run in study.runs:
-        log = study.log(run.log_id)
-        clock = traces[log.id].clock if log.id in traces else Clock("relative")
-        edges = [clock.iso(at_s) for at_s in (run.start_s, run.end_s)]
-        start, end = (None if e is None else datetime.fromisoformat(e).replace(tzinfo=None) for e in edges)
-        if start is not None and end is not None:
-            spans[study.machine(log.machine_id).name].append((start, end))
-    return spans
 
 
 def _same_bytes(files: Sequence[FileReading]) -> list[Problem]:

@@ -20,6 +20,7 @@ Cell = str | float | int | bool | None
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n", "\uff1d", "\uff0b", "\uff0d", "\uff20")
 #: and where a semicolon or a tab parts cells, what follows one begins a cell
 _CELL_INSIDE = re.compile(r"(?<=\S)([;\t\r\n]\s*)(?=[=+\-@])")
+_MADE_HARMLESS = re.compile(r"(?<=\S)([;\t\r\n]\s*)'(?=[=+\-@])")
 
 
 @frozen
@@ -56,6 +57,18 @@ def harmless(text: str) -> str:
     """
     inside = _CELL_INSIDE.sub(r"\1'", text)
     return f"'{inside}" if is_formula(text) else inside
+
+
+def as_written(text: str) -> str:
+    """Text of a file as it was before `harmless`.
+
+    Examples
+    --------
+    >>> as_written("'=1+1"), as_written("'tis"), as_written("Alder;'=1+1")
+    ('=1+1', "'tis", 'Alder;=1+1')
+    """
+    outside = text[1:] if text.startswith("'") and is_formula(text[1:]) else text
+    return _MADE_HARMLESS.sub(r"\1", outside)
 
 
 def is_formula(text: str) -> bool:

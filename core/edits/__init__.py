@@ -97,6 +97,7 @@ from core.edits.runs import (
     set_kind,
     split_run,
 )
+from core.edits.sheets import take_in_sheet
 from core.edits.whole import new_study, rename_part, rename_study, set_bed_c, set_boundary
 
 __all__ = [
@@ -193,6 +194,7 @@ __all__ = [
     "shuffle_plan",
     "split_run",
     "take_back_acceptance",
+    "take_in_sheet",
     "take_measured_spread",
     "title",
 ]

@@ -6,8 +6,9 @@ from pathlib import Path
 import pytest
 
 from core import edits
+from core.edits.sheets import LoggedRun
 from core.run_sheet import add_sheet
-from core.study import Study
+from core.study import Source, Study
 from core.wording import placed
 
 EMPTY = edits.new_study("s").study
@@ -85,9 +86,11 @@ def test_a_run_that_a_log_holds_counts_once(tmp_path: Path) -> None:
         "Alder,10:00,10:38,21.6\n"
         "Rowan,10:00,11:24,33\n"
     )
-    span = datetime.fromisoformat("2026-06-15 09:00"), datetime.fromisoformat("2026-06-15 09:38")
-    logged = {"Alder": [span], "Rowan": []}
-    study, problems = add_sheet(EMPTY, path, logged)
+    logs = [edits.NewLog((Source("d", "alder.csv"),), "Alder", (edits.FoundRun(120.0, 2400.0, "run", "A"),))]
+    logged_study = edits.import_logs(EMPTY, logs).study
+    start, end = (datetime.fromisoformat(f"2026-06-15 09:{m}") for m in ("00", "38"))
+    logged = {"Alder": [LoggedRun(logged_study.runs[0].id, start, end)], "Rowan": []}
+    study, problems = add_sheet(logged_study, path, logged)
     assert [t.energy_wh for t in study.typed] == [21.5, 21.6, 33.0]
     assert [(p.row, p.code) for p in problems] == [(2, "sheet.logged"), (4, "sheet.beside_log")]
 
