@@ -8,6 +8,11 @@ from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
 from core.formatting import listed, number
 
 
+def maker() -> str:
+    """The program that draws, with its version."""
+    return f"Samepart {__version__}"
+
+
 def with_maker(source: str) -> str:
     """Whose numbers a picture shows, and which version of the program drew it.
 
@@ -16,7 +21,7 @@ def with_maker(source: str) -> str:
     >>> with_maker("Hose clip study").startswith("Hose clip study; made with Samepart ")
     True
     """
-    made = f"made with Samepart {__version__}"
+    made = f"made with {maker()}"
     return f"{source}; {made}" if source else made
 
 

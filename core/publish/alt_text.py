@@ -9,10 +9,9 @@ from collections.abc import Sequence
 import numpy as np
 
 from core.figures.calendar_values import CalendarFigure
-from core.figures.curve_values import CurvesFigure
+from core.figures.curve_values import CurvesFigure, NamedScale
 from core.figures.line_up_values import LineUpFigure, Scale
 from core.figures.values import Axis, ComparisonFigure, EnergyTimeFigure, Figure, Measure
-from core.figures.waterfall import NamedScale
 from core.formatting import count, listed, number
 
 #: of so many machines every value is told
