@@ -173,15 +173,15 @@ def _warnings(comparison: "Comparison", problems: Sequence[Problem]) -> list[str
 
 def comparison_text(comparison: "Comparison") -> str:
     """The comparison for a terminal: the answer in words, the table, what is not alike, what was left out."""
+    from core.results.fairness_answer import line
     from core.results.table import readable_table
     from core.tables import to_text
-    from core.wording import sentence
 
     blocks = [f"{comparison.headline}\n{comparison.conditions}".rstrip()]
     if comparison.machines:
         blocks.append(to_text(readable_table(comparison)))
     if comparison.fairness:
-        lines = [f"  {finding.level}: {sentence(finding.problem)}" for finding in comparison.fairness]
+        lines = [f"  {line(finding)}" for finding in comparison.fairness]
         blocks.append("\n".join(["Fairness", *lines]))
     left_out = [
         f"  {machine.name}, {run.name}: {run.why_excluded}"

@@ -5,12 +5,12 @@ from pathlib import Path
 
 from attrs import evolve
 
+from core.results.fairness_answer import line
 from core.results.table import comparison_table, fairness_table, readable_runs, readable_table, runs_table
 from core.results.values import Comparison
 from core.spreadsheet import write_spreadsheet
 from core.study import Study
 from core.tables import to_csv, to_markdown
-from core.wording import sentence
 
 
 def write_tables(
@@ -41,7 +41,7 @@ def report(comparison: Comparison, study: Study, warnings: Sequence[str] = ()) -
     lines.append(to_markdown(readable_runs(comparison)))
     if comparison.fairness:
         lines += ["## Fairness", ""]
-        lines += [f"- {finding.level}: {sentence(finding.problem)}" for finding in comparison.fairness]
+        lines += [f"- {line(finding)}" for finding in comparison.fairness]
         lines.append("")
     if warnings:
         lines += ["## Warnings", "", *(f"- {text}" for text in warnings), ""]

@@ -191,7 +191,12 @@ class Look:
         return pen
 
     def machine(self, slot: int) -> MachineStyle:
-        """Colour, marker and dash of a slot. The first 24 slots differ in colour or in marker."""
+        """Colour, marker and dash of a slot; below 0, of no machine.
+
+        The first 24 slots differ in colour or in marker.
+        """
+        if slot < 0:
+            return MachineStyle(self.tokens.muted, self.tokens.muted, "square", ())
         hue, marker = slot % len(FILLS), MARKERS[slot % len(MARKERS)]
         dash = DASHES[(slot // len(FILLS)) % len(DASHES)]
         if self.tokens is PRINT:

@@ -9,6 +9,10 @@ from core.figures.ticks import MOST_TICKS, tick_decimals, ticks
 from core.formatting import POINT, NumberLocale, number
 
 
+#: slot of a row that belongs to no single machine
+NO_MACHINE = -1
+
+
 @frozen
 class Axis:
     """An axis from zero to `top`, in `unit`."""
@@ -39,12 +43,14 @@ class Dot:
 class Mark:
     """One machine in one measure, with its 95 % interval where there is one.
 
-    ``text`` is the value with its interval, to be read beside the mark; ``u95`` the interval's half-width.
+    ``text`` is the value with its interval, to be read beside the mark; ``u95`` the interval's half-width;
+    ``pick_id`` what is picked with it, where the mark itself can be.
     """
 
     value: float
     u95: float | None
     text: str
+    pick_id: str = ""
 
     @property
     def low(self) -> float:

@@ -17,7 +17,7 @@ from core.activity import Activity
 from core.results import answer, fairness, holds, machine, runs
 from core.results.checked_meters import calibration
 from core.results.fairness_accepted import with_acceptances
-from core.results.fairness_conditions import TestConditions
+from core.results.fairness_conditions import TestConditions, unseen
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, seen
 from core.results.values import Comparison, MachineResult, Pair
@@ -62,7 +62,8 @@ def compare(
     by_id = {given.machine.id: given for given in inputs}
     order = tuple(sorted(results.values(), key=_by_energy))
     pairs = _pairs([by_id[m.machine_id] for m in order if m.energy_wh is not None])
-    told = fairness.findings(inputs, order, pairs, TestConditions(study.bed_c, study.room_c))
+    test = TestConditions(study.bed_c, study.room_c)
+    told = fairness.findings(inputs, order, pairs, test)
     told, accepted_before = with_acceptances(told, study.accepted)
     comparison = Comparison(
         part=study.part,
@@ -71,6 +72,7 @@ def compare(
         pairs=pairs,
         fairness=told,
         accepted_before=accepted_before,
+        unseen=unseen([by_id[m.machine_id] for m in order if m.energy_wh is not None], test),
         problems=tuple(
             evolve(problem, file=problem.file or f"{m.name}, {run.name}")
             for m in order

@@ -23,8 +23,10 @@ class Point:
 
     Parameters
     ----------
-    title : str
-        What it is in a few words, to go on in a sentence.
+    name : str
+        What it is called in a list.
+    phrase : str
+        The same within a sentence.
     model : str
         The model, or the bound, that tells how much it could matter; empty where nothing does.
     action : Action
@@ -32,7 +34,8 @@ class Point:
     most : {"note", "caution", "unfair"}
     """
 
-    title: str
+    name: str
+    phrase: str
     model: str
     action: Action
     most: Level = "unfair"
@@ -44,87 +47,122 @@ _HELD = "in the intervals already"
 _FIRST = "for no longer than the first ten minutes"
 
 POINTS: dict[str, Point] = {
-    "fair.no_run": Point("no run to compare", "", "repeat"),
-    "fair.one_run": Point("one run only", "the spread of the other machines' runs", "repeat", "caution"),
-    "fair.few_runs": Point("two runs only", "the half-width of the mean's interval", "repeat", "note"),
-    "fair.warm_start": Point("a warm start", _MEAN, "leave out"),
-    "fair.soak": Point("a soak of the bed", _MEAN, "processing only"),
-    "fair.unlike_starts": Point("starts unlike each other", _MEAN, "processing only"),
-    "fair.long": Point("a longer run", _MEAN, "leave out"),
-    "fair.short": Point("a shorter run", _MEAN, "leave out"),
-    "fair.outlier": Point("an outlier", f"{_MEAN}; told by Grubbs' test", "leave out"),
-    "fair.gaps": Point("gaps in the log", f"what the gaps leave open, {_HELD}", "leave out", "caution"),
-    "fair.meters": Point(
-        "several meters", f"a bound: the meters' stated accuracy, {_HELD}", "check meters", "note"
+    "fair.no_run": Point("No run", "no run to compare", "", "repeat"),
+    "fair.one_run": Point(
+        "One run only", "one run only", "the spread of the other machines' runs", "repeat", "caution"
     ),
-    "fair.meters_checked": Point("several meters, checked", "", "accept", "note"),
+    "fair.few_runs": Point(
+        "Two runs only", "two runs only", "the half-width of the mean's interval", "repeat", "note"
+    ),
+    "fair.warm_start": Point("Warm start", "a warm start", _MEAN, "leave out"),
+    "fair.soak": Point("Soak of the bed", "a soak of the bed", _MEAN, "processing only"),
+    "fair.unlike_starts": Point("Unlike starts", "starts unlike each other", _MEAN, "processing only"),
+    "fair.long": Point("Longer run", "a longer run", _MEAN, "leave out"),
+    "fair.short": Point("Shorter run", "a shorter run", _MEAN, "leave out"),
+    "fair.outlier": Point("Outlier", "an outlier", f"{_MEAN}; told by Grubbs' test", "leave out"),
+    "fair.gaps": Point(
+        "Gaps", "gaps in the log", f"what the gaps leave open, {_HELD}", "leave out", "caution"
+    ),
+    "fair.meters": Point(
+        "Several meters",
+        "several meters",
+        f"a bound: the meters' stated accuracy, {_HELD}",
+        "check meters",
+        "note",
+    ),
+    "fair.meters_checked": Point("Meters checked", "several meters, checked", "", "accept", "note"),
     "fair.meter_beyond": Point(
+        "Meter reads off",
         "a meter beyond its accuracy",
         "the error that the checks on one load show, which is corrected",
         "check meters",
         "caution",
     ),
-    "fair.accuracy": Point("accuracy not stated", "", "check meters", "note"),
-    "fair.sampling": Point("unlike sampling", f"what the samples leave open, {_HELD}", "repeat", "note"),
+    "fair.accuracy": Point("Accuracy not stated", "accuracy not stated", "", "check meters", "note"),
+    "fair.sampling": Point(
+        "Unlike sampling", "unlike sampling", f"what the samples leave open, {_HELD}", "repeat", "note"
+    ),
     "fair.resolution": Point(
+        "Coarse steps",
         "coarse steps of power",
         "a bound: half a step of the display throughout the run",
         "accept",
         "note",
     ),
     "fair.hand": Point(
-        "edges set by hand", "the mean watts over the time by which edges were moved", "hand back"
+        "Edges by hand",
+        "edges set by hand",
+        "the mean watts over the time by which edges were moved",
+        "hand back",
     ),
     "fair.left_out": Point(
-        "left out without a reason", "the machine's mean with these runs against the mean without", "accept"
+        "Left out",
+        "runs left out without a reason",
+        "the machine's mean with these runs against the mean without",
+        "accept",
     ),
-    "fair.typed": Point("read off a display", f"a bound: one step of the display, {_HELD}", "accept", "note"),
-    "fair.bed_temperature": Point("another bed temperature", _PLATE, "like for like"),
-    "fair.room_temperature": Point("another room temperature", _PLATE, "like for like"),
+    "fair.typed": Point(
+        "Read off a display",
+        "runs read off a display",
+        f"a bound: one step of the display, {_HELD}",
+        "accept",
+        "note",
+    ),
+    "fair.bed_temperature": Point("Bed temperature", "another bed temperature", _PLATE, "like for like"),
+    "fair.room_temperature": Point("Room temperature", "another room temperature", _PLATE, "like for like"),
     "fair.start_temperature": Point(
-        "a warmer or cooler start",
+        "Bed at the start",
+        "a warmer or cooler bed at the start",
         "the energy of the warm-up over the degrees that the bed rose",
         "like for like",
     ),
     "fair.nozzle_temperature": Point(
+        "Nozzle temperature",
         "another nozzle temperature",
         "a bound: all energy that is not the bed's, over the nozzle's distance from the room",
         "repeat",
         "caution",
     ),
-    "fair.first_layer_bed": Point("another bed at the first layer", f"{_PLATE}, {_FIRST}", "repeat"),
+    "fair.first_layer_bed": Point(
+        "First layer, bed", "another bed at the first layer", f"{_PLATE}, {_FIRST}", "repeat"
+    ),
     "fair.first_layer_nozzle": Point(
+        "First layer, nozzle",
         "another nozzle at the first layer",
         f"a bound: all energy that is not the bed's, over the nozzle's distance from the room, {_FIRST}",
         "repeat",
         "caution",
     ),
-    "fair.run_temperature": Point("a run at another temperature", _MEAN, "leave out"),
-    "fair.not_noted": Point("a temperature not noted", "", "accept", "note"),
-    "fair.drift": Point("a drift", "a line through the runs in their order: half its rise", "repeat"),
+    "fair.run_temperature": Point("Run's temperature", "a run at another temperature", _MEAN, "leave out"),
+    "fair.not_noted": Point("Not noted", "a temperature not noted", "", "accept", "note"),
+    "fair.drift": Point(
+        "Drift", "a drift from run to run", "a line through the runs in their order: half its rise", "repeat"
+    ),
     "fair.common_drift": Point(
+        "Common drift",
         "a drift of all machines",
         "one line through the runs of all machines in their order: half its rise",
         "repeat",
         "caution",
     ),
     "fair.rests": Point(
+        "Unlike rests",
         "unlike rests between runs",
         "a bound: the heat a bed keeps over the rest, if it cools to a third in twenty minutes",
         "repeat",
         "caution",
     ),
-    "fair.far_apart": Point("tests far apart in time", "", "repeat", "note"),
-    "plausible.mean_w": Point("unusual mean watts", "", "accept", "note"),
-    "plausible.bed_share": Point("an unusual bed share", "", "accept", "note"),
-    "plausible.standby_w": Point("unusual standby watts", "", "accept", "note"),
-    "plausible.hold_w": Point("unusual watts of a held bed", "", "accept", "note"),
+    "fair.far_apart": Point("Far apart", "tests far apart in time", "", "repeat", "note"),
+    "plausible.mean_w": Point("Mean watts", "unusual mean watts", "", "accept", "note"),
+    "plausible.bed_share": Point("Bed share", "an unusual bed share", "", "accept", "note"),
+    "plausible.standby_w": Point("Standby watts", "unusual standby watts", "", "accept", "note"),
+    "plausible.hold_w": Point("Held bed", "unusual watts of a held bed", "", "accept", "note"),
 }
 
 
 def point_of(finding: Finding) -> Point:
     """The kind of a finding; one that another version of the program made can only be accepted."""
-    return POINTS.get(finding.problem.code, Point(finding.problem.code, "", "accept"))
+    return POINTS.get(finding.problem.code, Point(finding.problem.code, finding.problem.code, "", "accept"))
 
 
 def found(

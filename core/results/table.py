@@ -160,9 +160,18 @@ def fairness_table(comparison: Comparison) -> Table:
         Column("machines", "Machines", "left"),
         Column("finding", "Finding", "left"),
         Column("matters_wh", "Could matter [Wh]", decimals=2),
+        Column("against_wh", "Held against [Wh]", decimals=2),
+        Column("accepted", "Accepted because", "left"),
     )
     rows = tuple(
-        (f.level, ", ".join(names[m] for m in f.machine_ids), sentence(f.problem), f.matters_wh)
+        (
+            f.level,
+            ", ".join(names[m] for m in f.machine_ids),
+            sentence(f.problem),
+            f.matters_wh,
+            f.against_wh,
+            f.accepted,
+        )
         for f in comparison.fairness
     )
     return Table("Fairness", columns, rows, (count(len(rows), "finding") + ".",))

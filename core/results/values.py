@@ -215,7 +215,8 @@ class Finding:
 class Comparison:
     """The answer: machines in order of energy per part (those without a value last), pairs, findings.
 
-    ``fairness`` holds accepted points too; ``accepted_before`` are those accepted and no longer found.
+    ``fairness`` holds accepted points too; ``accepted_before`` are those accepted and no longer found;
+    ``unseen`` the temperatures of which nothing is known of any machine, by their place.
     """
 
     part: str
@@ -227,6 +228,7 @@ class Comparison:
     headline: str
     conditions: str
     accepted_before: tuple[AcceptedFinding, ...] = ()
+    unseen: tuple[str, ...] = ()
 
     @property
     def open_findings(self) -> tuple[Finding, ...]:

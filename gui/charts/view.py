@@ -354,7 +354,9 @@ class ChartView(QWidget):
         figure = self._figure
         if isinstance(figure, ComparisonFigure):
             for i in range(len(figure.rows)):
-                yield tuple(d.run_id for d in figure.measures[0].cells[i].dots)
+                cell = figure.measures[0].cells[i]
+                own = () if cell.mark is None or not cell.mark.pick_id else (cell.mark.pick_id,)
+                yield (*own, *(d.run_id for d in cell.dots))
         elif isinstance(figure, EnergyTimeFigure):
             for mark in figure.marks:
                 yield tuple(d.run_id for d in mark.dots)

@@ -1,0 +1,78 @@
+"""What each point of fairness could matter, as bars against the smallest difference shown."""
+
+from core.figures.compare import source_of
+from core.figures.ticks import axis_end
+from core.figures.values import NO_MACHINE, Axis, Cell, ComparisonFigure, Mark, Measure, RefLine, Row
+from core.formatting import POINT, NumberLocale, count, listed, number
+from core.results.fairness_answer import conditions, headline, of_whom
+from core.results.fairness_points import point_of
+from core.results.fairness_weight import differences, smallest_shown
+from core.results.values import Comparison, Finding
+from core.study import Study
+
+#: key of the only column
+MATTERS = "matters_wh"
+#: more bars than this nobody compares
+MOST_BARS = 12
+
+
+def fairness_figure(
+    comparison: Comparison, study: Study, locale: NumberLocale = POINT
+) -> ComparisonFigure | None:
+    """A bar for each open finding that could matter so many Wh, in the order of the list.
+
+    Parameters
+    ----------
+    comparison : Comparison
+    study : Study
+    locale : NumberLocale
+
+    Returns
+    -------
+    ComparisonFigure or None
+        Rows are findings, by their keys; None where nothing is told in Wh.
+    """
+    known = [f for f in comparison.open_findings if f.matters_wh is not None]
+    if not known:
+        return None
+    shown = known[:MOST_BARS]
+    names = {m.machine_id: m.name for m in comparison.machines}
+    slots = {m.machine_id: m.slot for m in comparison.machines}
+    smallest = smallest_shown(differences(comparison.machines, comparison.pairs))
+    lines = []
+    if smallest is not None:
+        who = listed([names[smallest.machine_id], names[smallest.other_id]])
+        words = f"Smallest difference shown: {number(smallest.wh, 1, locale)} Wh, {who}"
+        lines.append(RefLine(smallest.wh, words))
+    ends = [f.matters_wh or 0.0 for f in shown] + [line.value for line in lines]
+    legend = "dashed: the smallest difference shown between machines" if lines else ""
+    more = len(known) - len(shown)
+    return ComparisonFigure(
+        headline=headline(comparison, locale),
+        conditions=conditions(comparison, locale)
+        + (f" {count(more, 'more point')} {'is' if more == 1 else 'are'} not drawn." if more else ""),
+        source=source_of(study),
+        rows=tuple(
+            Row(f.key, point_of(f).name, _slot(f, slots), f"{f.level}: {of_whom(f, comparison)}")
+            for f in shown
+        ),
+        measures=(
+            Measure(
+                MATTERS,
+                Axis("Could matter, each part", "Wh", axis_end(tuple(ends)), locale),
+                tuple(
+                    Cell(mark=Mark(f.matters_wh or 0.0, None, number(f.matters_wh, 2, locale), f.key))
+                    for f in shown
+                ),
+                bars=True,
+                legend=legend,
+                legend_short="dashed: smallest difference" if lines else "",
+                lines=tuple(lines),
+            ),
+        ),
+    )
+
+
+def _slot(finding: Finding, slots: dict[str, int]) -> int:
+    """That of its machine; a finding of several belongs to none."""
+    return slots[finding.machine_ids[0]] if len(finding.machine_ids) == 1 else NO_MACHINE
