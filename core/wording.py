@@ -19,6 +19,7 @@ _TABLES = (
     "core.session_sentences",
     "core.beds.sentences",
     "core.costs.sentences",
+    "core.bundle.sentences",
 )
 
 
