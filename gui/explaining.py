@@ -29,7 +29,7 @@ class Explaining(QObject):
         self._panel = panel
         self._locale = locale
         self._number: _Number | None = None
-        panel.closed.connect(self._forget)
+        panel.closed.connect(self.let_go)
         panel.run_wanted.connect(self._turn_to)
         session.compared.connect(self._again)
         session.selection_changed.connect(self._follow)
@@ -38,6 +38,10 @@ class Explaining(QObject):
         """Say how a number was found; an empty `run_id` asks for the machine's."""
         self._number = _Number(machine_id, run_id, key, other_id)
         self._again()
+
+    def let_go(self) -> None:
+        """Follow no number any more: the panel shows something else."""
+        self._number = None
 
     def _follow(self, run_id: str | None) -> None:
         """Another run was selected: an open panel turns to it, in the same measure."""
@@ -49,9 +53,6 @@ class Explaining(QObject):
     def _turn_to(self, run_id: str) -> None:
         self._session.select(run_id)
         self._follow(run_id)
-
-    def _forget(self) -> None:
-        self._number = None
 
     def _again(self) -> None:
         number, comparison = self._number, self._session.comparison

@@ -3,7 +3,7 @@
 from core.figures.measures import BY_RANK, MEASURES, of_machine, of_run
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Bound, Cell, ComparisonFigure, Dot, Mark, Measure, Row
-from core.formatting import POINT, NumberLocale, count, number, with_interval
+from core.formatting import POINT, NumberLocale, count, listed, number, with_interval
 from core.quantities import BED_SHARE, ENERGY, MEAN_W, Quantity
 from core.results.values import Comparison, MachineResult, RunResult
 from core.study import Study
@@ -11,6 +11,8 @@ from core.wording import sentence
 
 #: a run that was left out may stretch an axis to this many times what the others need
 _LEFT_OUT_STRETCH = 1.3
+#: so many runs that are left out are named under the table, the others counted
+_MOST_NAMED = 4
 
 
 def comparison_figure(comparison: Comparison, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:
@@ -85,6 +87,22 @@ def shown_runs(machine: MachineResult) -> tuple[RunResult, ...]:
         for r in machine.runs
         if r.energy_wh is not None and (r.included or r.decided_by_user or r.part in parts)
     )
+
+
+def signs_note(comparison: Comparison) -> str:
+    """What the signs mean, and every run of the part that is left out."""
+    out = [
+        f"{machine.name}, {run.name} ({run.why_excluded})"
+        for machine in comparison.machines
+        for run in shown_runs(machine)
+        if not run.included
+    ]
+    signs = "± is half the 95 % interval."
+    if any(len(machine.included) == 1 for machine in comparison.machines):
+        signs = "± is half the 95 % interval; of one run it holds what the meter leaves open, not the spread."
+    if len(out) > _MOST_NAMED:
+        out = [*out[:_MOST_NAMED], f"{len(out) - _MOST_NAMED} more"]
+    return f"{signs} Not counted (hollow): {listed(out)}." if out else signs
 
 
 def _row(machine: MachineResult) -> Row:

@@ -25,6 +25,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QApplication, QSizePolicy, QToolTip, QWidget
 
+from core.figures.curve_values import CurvesFigure
 from core.figures.placing import Box
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
 from gui.charts.drawing import paint
@@ -360,6 +361,11 @@ class ChartView(QWidget):
         elif isinstance(figure, EnergyTimeFigure):
             for mark in figure.marks:
                 yield tuple(d.run_id for d in mark.dots)
+        elif isinstance(figure, CurvesFigure):
+            machines = dict.fromkeys(s.machine_id for s in figure.spots)
+            for machine_id in machines:
+                of_it = (s.run_id for s in figure.spots if s.machine_id == machine_id and s.run_id)
+                yield tuple(dict.fromkeys(of_it))
 
     # for a screen reader
 

@@ -6,12 +6,8 @@ from PySide6.QtCore import QLocale, QModelIndex, Qt
 from PySide6.QtGui import QCursor, QGuiApplication, QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
-    QComboBox,
     QFrame,
-    QHBoxLayout,
-    QLabel,
     QMenu,
-    QPushButton,
     QScrollArea,
     QVBoxLayout,
     QWidget,
@@ -19,30 +15,33 @@ from PySide6.QtWidgets import (
 
 from core import edits
 from core.edits import Edit
-from core.figures.compare import comparison_figure, shown_runs
+from core.figures.compare import comparison_figure, signs_note
 from core.figures.energy_time import energy_time_figure
 from core.figures.readout import find_run, readout
-from core.formatting import NumberLocale, listed
+from core.formatting import NumberLocale
 from core.found import RATIO
+from core.found.held_bed import held_bed
 from core.quantities import ENERGY, QUANTITIES, quantity
-from core.results import like_answer
+from core.results import like_answer, property_answer
+from core.results.properties import LIKE_WH
 from core.results.table import readable_table
 from core.results.values import Comparison
 from core.study import BOUNDARIES, Study
 from gui.charts.view import ChartView
 from gui.explaining import Explaining
 from gui.images import clipboard_data, render
-from gui.look import S4, S8, S12, S16, current
+from gui.look import S4, S12, S16, current
 from gui.pages.page import Page, SentenceTop
 from gui.picture_drag import PictureDrag
 from gui.session import Session
-from gui.widgets.choice import Choice
+from gui.widgets.compare_bar import LIKE, MEASURED, PROPERTY, CompareBar
 from gui.widgets.fairness_list import FairnessList
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.left_out_bar import LeftOutBar
 from gui.widgets.like_view import LikeView
 from gui.widgets.picture_menu import PictureMenu
+from gui.widgets.property_view import PropertyView
 from gui.widgets.table_card import TableCard
 from gui.widgets.titled_card import bare_card
 
@@ -50,9 +49,6 @@ from gui.widgets.titled_card import bare_card
 _LEAST_PLANE = 27
 #: with fewer machines the table is too short to stand beside the plane
 _LEAST_BESIDE = 3
-#: so many runs that are left out are named under the table, the others counted
-_MOST_NAMED = 4
-_MEASURED, _LIKE = "Measured", "Like for like"
 _EMPTY = (
     "Nothing to compare yet",
     "Drop meter logs of two or more machines anywhere on this window, or open the demo from the File menu.",
@@ -82,14 +78,15 @@ class ComparePage(Page):
         self.found = FoundPanel()
         self._explaining = Explaining(session, self.found, self._locale)
         self.like = LikeView(session, self._locale)
-        self.view = Choice("compare_view", "Energies as measured, or made like for like")
-        self.view.fill([(name, name) for name in (_MEASURED, _LIKE)], _MEASURED)
+        self.properties = PropertyView(session, self._locale)
+        self._bar = CompareBar(self.fairness.button)
+        self.view, self.boundary, self.message = self._bar.view, self._bar.boundary, self._bar.message
         charts = {"Comparison": self.rows, "Energy against time": self.plane}
         charts |= {"Like for like": self.like.rows, "Steps": self.like.steps}
+        charts |= {PROPERTY: self.properties.chart}
         self.pictures = PictureMenu(charts, self)
+        self._bar.save.setMenu(self.pictures.menu)
         self.drag = PictureDrag(self.pictures, self)
-        self.boundary = QComboBox()
-        self.message = QLabel()
         self._lay_out()
         self._connect()
         self._show_nothing()
@@ -109,6 +106,7 @@ class ComparePage(Page):
         outer.addWidget(self.fairness)
         outer.addWidget(self._runs)
         outer.addWidget(self.like)
+        outer.addWidget(self.properties)
         content = QVBoxLayout(self._runs)
         content.setContentsMargins(0, 0, 0, 0)
         content.setSpacing(S12)
@@ -122,7 +120,6 @@ class ComparePage(Page):
         self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._scroll.setWidget(inner)
-        self._bar = self._action_row()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S4)
@@ -132,41 +129,6 @@ class ComparePage(Page):
         layout.addWidget(self._frame, 1)
         self._blank = QWidget()
         layout.addWidget(self._blank, 1)
-
-    def _action_row(self) -> QWidget:
-        bar = QWidget()
-        row = QHBoxLayout(bar)
-        row.setContentsMargins(S16, 0, S16, 0)
-        row.setSpacing(S8)
-        label = QLabel("&Counted:")
-        label.setBuddy(self.boundary)
-        self.boundary.setObjectName("boundary")
-        self.boundary.setAccessibleName("What is counted as a run")
-        self.boundary.addItems([b[0].upper() + b[1:] for b in BOUNDARIES])
-        self.message.setObjectName("message")
-        self.message.setProperty("role", "muted")
-        self._save = QPushButton("&Save picture")
-        self._save.setObjectName("save_picture")
-        self._save.setMenu(self.pictures.menu)
-        self._copy = QPushButton("Cop&y")
-        self._copy.setObjectName("copy")
-        self._copy.setToolTip(
-            "Copy the picture and its numbers (Ctrl+C on a chart); or drag a chart into another program"
-        )
-        self._how = QPushButton("&How was this found?")
-        self._how.setObjectName("how_found")
-        self._how.setProperty("role", "link")
-        self._how.setToolTip(
-            "How the sentence above was found; for a value click on it, for a run double-click it or press F1"
-        )
-        shown = QLabel("Sho&w:")
-        shown.setBuddy(self.view)
-        for widget in (shown, self.view, label, self.boundary, self.fairness.button, self._how):
-            row.addWidget(widget)
-        row.addWidget(self.message, 1)
-        row.addWidget(self._save)
-        row.addWidget(self._copy)
-        return bar
 
     def _connect(self) -> None:
         for view in (self.rows, self.plane):
@@ -178,22 +140,25 @@ class ComparePage(Page):
             view.customContextMenuRequested.connect(self._on_context_menu)
         self.rows.copying.connect(self._copy_rows)
         self.plane.copying.connect(self._copy_plane)
-        self._copy.clicked.connect(self._copy_rows)
+        self._bar.copy.clicked.connect(self._copy_rows)
         self._session.selection_changed.connect(self._on_selection)
         self.boundary.activated.connect(self._on_boundary)
         self.view.currentIndexChanged.connect(self._show_view)
         self.like.changed.connect(self._say_top)
         self.like.refused.connect(self.message.setText)
-        for like in (self.like.rows, self.like.steps):
-            like.picked.connect(self._session.select)
-            like.pulled.connect(self._drag_out)
-            like.copying.connect(partial(self._copy_picture, like))
+        self.properties.changed.connect(self._say_top)
+        self.properties.told.connect(self.message.setText)
+        for chart in (self.like.rows, self.like.steps, self.properties.chart):
+            chart.picked.connect(self._session.select)
+            chart.pulled.connect(self._drag_out)
+            chart.copying.connect(partial(self._copy_picture, chart))
+        self.properties.chart.asked.connect(self._ask_of_point)
         self.left_out.reason_typed.connect(self._on_reason)
         self.left_out.counting_again.connect(self._count_again)
         self.left_out.closed.connect(self._on_bar_closed)
         self.table.view.activated.connect(self._ask_of_cell)
         self.found.closed.connect(self._on_found_closed)
-        self._how.clicked.connect(self._ask_of_answer)
+        self._bar.how.clicked.connect(self._ask_of_answer)
         self.pictures.copying.connect(self._copy_rows)
         self.pictures.told.connect(self.message.setText)
 
@@ -217,33 +182,43 @@ class ComparePage(Page):
         self.plane.show_figure(plane, say)
         self._plane_card.setVisible(bool(plane.marks))
         self.table.show_table(
-            readable_table(comparison, self._locale), _note(comparison), self._locale.decimal
+            readable_table(comparison, self._locale), signs_note(comparison), self._locale.decimal
         )
         self.fairness.show_findings(comparison.fairness, self._locale)
         self._on_selection(self._session.selected)
         self._arrange()
 
     def _show_view(self) -> None:
-        """Show the runs as measured, or the machines like for like: never both in one."""
-        is_like = self.view.currentData() == _LIKE
-        self._runs.setVisible(not is_like)
-        self.like.setVisible(is_like)
-        if is_like and self._comparison is not None:
-            self.like.show_study(self._session.study, self._comparison)
+        """Show the runs as measured, the machines like for like, or against a property: one of them."""
+        shown = self.view.currentData()
+        for name, part in ((MEASURED, self._runs), (LIKE, self.like), (PROPERTY, self.properties)):
+            part.setVisible(shown == name)
+        if self._comparison is not None:
+            if shown == LIKE:
+                self.like.show_study(self._session.study, self._comparison)
+            elif shown == PROPERTY:
+                self.properties.show_study(self._session.study, self._comparison)
         self._say_top()
 
     def _say_top(self) -> None:
         if self._comparison is None:
             return
-        found = self.like.found if self.view.currentData() == _LIKE else None
-        if found is None:
-            self.top.say(self._comparison.headline, self._comparison.conditions)
+        shown, locale = self.view.currentData(), self._locale
+        like, held = self.like.found, self.properties.found
+        if shown == LIKE and like is not None:
+            self.top.say(like_answer.headline(like), like_answer.conditions(like, locale))
+        elif shown == PROPERTY and held is not None:
+            told = property_answer.conditions(held, self._session.study, locale)
+            self.top.say(property_answer.headline(held, locale), told)
+            shown_now = self.found.explanation
+            if shown_now is not None and shown_now.topic == "properties":
+                self._ask_of_view()
         else:
-            self.top.say(like_answer.headline(found), like_answer.conditions(found, self._locale))
+            self.top.say(self._comparison.headline, self._comparison.conditions)
 
     def explain(self) -> None:
-        is_like = self.view.currentData() == _LIKE
-        selected = None if is_like else self._session.results.get(self._session.selected or "")
+        is_measured = self.view.currentData() == MEASURED
+        selected = self._session.results.get(self._session.selected or "") if is_measured else None
         cell = self.table.view.currentIndex()
         if self.table.view.hasFocus() and cell.isValid():
             self._ask_of_cell(cell)
@@ -300,14 +275,35 @@ class ComparePage(Page):
 
     def _ask_of_answer(self) -> None:
         """Ask for what the sentence on top says: the first machine against the last, or the only one."""
-        if self.view.currentData() == _LIKE:
-            self.found.show_topic("like-for-like")
+        if self.view.currentData() != MEASURED:
+            self._ask_of_view()
             return
         known = [m for m in self._comparison.machines if m.energy_wh] if self._comparison is not None else []
         if len(known) > 1:
             self._explaining.ask(known[0].machine_id, "", RATIO, known[-1].machine_id)
         elif known:
             self._explaining.ask(known[0].machine_id, "", ENERGY.key)
+
+    def _ask_of_view(self) -> None:
+        self._explaining.let_go()
+        told = self.properties.explanation() if self.view.currentData() == PROPERTY else None
+        if told is not None:
+            self.found.show_explanation(told, self._locale)
+        else:
+            self.found.show_topic("like-for-like" if self.view.currentData() == LIKE else "properties")
+
+    def _ask_of_point(self, machine_id: str, run_id: str, key: str) -> None:
+        """A machine's own number where the point stands for one of the comparison, else the pages of it."""
+        if key in {q.key for q in QUANTITIES}:
+            self._explaining.ask(machine_id, "", key)
+            return
+        self._explaining.let_go()
+        given = self.properties.given
+        told = None if given is None else held_bed(given.beds, given.study, machine_id, key, self._locale)
+        if key == LIKE_WH.key or told is None:
+            self.found.show_topic("like-for-like")
+        else:
+            self.found.show_explanation(told, self._locale)
 
     def _on_found_closed(self) -> None:
         self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -360,7 +356,8 @@ class ComparePage(Page):
             self.drag.start(view)
 
     def _copy_rows(self) -> None:
-        self._copy_picture(self.like.rows if self.view.currentData() == _LIKE else self.rows)
+        shown = {LIKE: self.like.rows, PROPERTY: self.properties.chart}
+        self._copy_picture(shown.get(self.view.currentData(), self.rows))
 
     def _copy_plane(self) -> None:
         self._copy_picture(self.plane)
@@ -369,7 +366,10 @@ class ComparePage(Page):
         if view.figure is None:
             return
         image = render(view.figure, self.pictures.shown_size(view), view.look, self.pictures.frame, ratio=2.0)
-        rows = (self.like.table if view in (self.like.rows, self.like.steps) else self.table).model.rows
+        if view is self.properties.chart:
+            rows = self.properties.rows
+        else:
+            rows = (self.like.table if view in (self.like.rows, self.like.steps) else self.table).model.rows
         QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
         self.message.setText("Copied the picture and its numbers")
 
@@ -382,19 +382,3 @@ def screen_locale() -> NumberLocale:
 
 def _say(comparison: Comparison, locale: NumberLocale, run_id: str, key: str) -> tuple[str, ...]:
     return readout(comparison, run_id, quantity(key), locale)
-
-
-def _note(comparison: Comparison) -> str:
-    """What the signs mean, and every run of the part that is left out."""
-    out = [
-        f"{machine.name}, {run.name} ({run.why_excluded})"
-        for machine in comparison.machines
-        for run in shown_runs(machine)
-        if not run.included
-    ]
-    signs = "± is half the 95 % interval."
-    if any(len(machine.included) == 1 for machine in comparison.machines):
-        signs = "± is half the 95 % interval; of one run it holds what the meter leaves open, not the spread."
-    if len(out) > _MOST_NAMED:
-        out = [*out[:_MOST_NAMED], f"{len(out) - _MOST_NAMED} more"]
-    return f"{signs} Not counted (hollow): {listed(out)}." if out else signs

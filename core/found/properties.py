@@ -1,0 +1,136 @@
+"""How it was found whether a measure goes with a property: ranks, groups, the count of orders."""
+
+import math
+
+from core.formatting import POINT, NumberLocale, count, number
+from core.found.values import Explanation, SourceLine
+from core.found.writing import figures
+from core.rank_correlation import RankCorrelation
+from core.results.properties import FEWEST, Against
+from core.results.property_answer import CAUTION, headline, mean_text, measured_text, p_text, value_text
+from core.stats import ALPHA
+
+_TOPIC = "properties"
+
+
+def property_found(found: Against, locale: NumberLocale = POINT) -> Explanation:
+    """What stands behind a measure held against a property.
+
+    Parameters
+    ----------
+    found : Against
+    locale : NumberLocale
+
+    Returns
+    -------
+    Explanation
+    """
+    return Explanation(
+        title=f"{found.quantity.name} against {found.column.title}",
+        value_text=_value(found, locale),
+        topic=_TOPIC,
+        method=(headline(found, locale), *_method(found)),
+        formula=_formula(found, locale),
+        sources=tuple(
+            SourceLine(
+                f"{p.name}: {value_text(p, found.column, locale)}, "
+                f"{measured_text(p, found.quantity, locale)}",
+                p.run_id,
+            )
+            for p in found.points
+        ),
+        surer=_surer(found),
+        cautions=(f"{CAUTION}.", *_left(found)),
+    )
+
+
+def _value(found: Against, locale: NumberLocale) -> str:
+    if len(found.points) < FEWEST:
+        return "too few machines"
+    if found.rank is not None:
+        return f"rank correlation {number(found.rank.rho, 2, locale)}, {p_text(found.rank.p, locale)}"
+    return "not tested" if found.contrast is None else p_text(found.contrast.p, locale)
+
+
+def _method(found: Against) -> tuple[str, ...]:
+    each = "A machine counts once, with the mean of its runs that count."
+    if found.column.kind == "number":
+        ranked = (
+            "Machines are ranked by the property and by the measure; equal ones share the mean of theirs."
+        )
+        if found.rank is not None and not found.rank.is_exact:
+            return each, ranked, "With so many machines p comes from Student's t."
+        counted = (
+            "p is the share of all orders of the machines whose ranks agree, or disagree, as much or more."
+        )
+        return each, ranked, counted
+    interval = "A group's interval is that of the mean of its machines by Student's t; one machine has none."
+    if found.contrast is None:
+        return each, interval
+    ways = (
+        "p is the share of all ways to divide the machines into such groups whose means lie as far apart "
+        "or farther."
+    )
+    return each, interval, ways
+
+
+def _formula(found: Against, locale: NumberLocale) -> tuple[str, ...]:
+    lines: list[str] = []
+    if found.rank is not None and len(found.points) >= FEWEST:
+        lines = _of_ranks(found, found.rank, locale)
+    for group in found.groups:
+        members = " + ".join(
+            figures(p.measured.value * found.quantity.factor, locale=locale) for p in group.points
+        )
+        n = len(group.points)
+        mean = mean_text(group, found.quantity, locale)
+        lines.append(f"{group.title}: ({members}) / {n} = {mean}" if n > 1 else f"{group.title}: {mean}")
+    if found.contrast is not None and len(found.points) >= FEWEST:
+        ways = found.contrast.ways
+        far, p = round(found.contrast.p * ways), p_text(found.contrast.p, locale)
+        lines.append(f"{far} of {ways} divisions lie as far apart: {p}")
+    return tuple(lines)
+
+
+def _of_ranks(found: Against, rank: RankCorrelation, locale: NumberLocale) -> list[str]:
+    def r(value: float) -> str:
+        return number(value, 1 if value % 1 else 0, locale)
+
+    lines = [
+        f"{p.name}: ranks {r(a)} and {r(b)}"
+        for p, a, b in zip(found.points, rank.ranks, rank.other_ranks, strict=True)
+    ]
+    squared = math.fsum((a - b) ** 2 for a, b in zip(rank.ranks, rank.other_ranks, strict=True))
+    n = rank.n
+    if len(set(rank.ranks)) == n == len(set(rank.other_ranks)):
+        bottom = n * (n * n - 1)
+        lines.append(f"rank correlation = 1 − 6 × {r(squared)} / {bottom} = {number(rank.rho, 3, locale)}")
+    else:
+        lines.append(f"correlation of the ranks = {number(rank.rho, 3, locale)}")
+    if rank.is_exact:
+        orders = math.factorial(n)
+        lines.append(f"{round(rank.p * orders)} of {orders} orders go as far: {p_text(rank.p, locale)}")
+    return lines
+
+
+def _surer(found: Against) -> tuple[str, ...]:
+    test = found.rank or found.contrast
+    wishes = []
+    if test is not None and test.least_p >= ALPHA:
+        wishes.append("More machines: with these no order at all could show a link.")
+    lacking = len(found.no_property) + len(found.no_value)
+    if lacking:
+        wishes.append(
+            f"Note the property, or measure, on {count(lacking, 'more machine')} that is left out now."
+        )
+    wishes.append("Change the one property on one machine and measure again: only that shows a cause.")
+    return tuple(wishes)
+
+
+def _left(found: Against) -> tuple[str, ...]:
+    notes = [
+        "Ranks take the means as they are: machines whose intervals overlap may belong in another order."
+    ]
+    notes += [f"{name}: the property is not noted." for name in found.no_property]
+    notes += [f"{name}: the measure has no value." for name in found.no_value]
+    return tuple(notes)
