@@ -8,7 +8,6 @@ from core.figures.line_up_values import LineUpFigure
 from core.figures.ticks import MOST_TICKS, tick_decimals, ticks
 from core.formatting import POINT, NumberLocale, number
 
-
 #: slot of a row that belongs to no single machine
 NO_MACHINE = -1
 
