@@ -1,0 +1,44 @@
+"""Every figure of a study for the report, the bundle and the files of the command line."""
+
+from collections.abc import Iterator
+from datetime import datetime
+
+from core.publish.choices import Publishing
+from core.publish.shelf import shelf
+from core.publish.sources import Sources
+from core.report.pictures import Drawable, Picture, Style
+from gui.charts.sheet import Part
+from gui.publish.encode import image_of, png_bytes, svg_bytes
+from gui.publish.picture import draw
+
+
+def report_pictures(
+    drawable: Drawable, style: Style, *, year: int | None = None, has_pixels: bool = True
+) -> Iterator[Picture]:
+    """Draw every figure of a study as for an article, one after another, so that a caller may stop.
+
+    Needs a running QGuiApplication (without a screen: on the offscreen platform); works in any thread.
+
+    Parameters
+    ----------
+    drawable : Drawable
+    style : {"light", "dark"}
+    year : int, optional
+        Calendar year of the prices; the present one unless given.
+    has_pixels : bool
+        Whether to encode PNG files too, which takes far longer than everything else.
+    """
+    sources = Sources(drawable, datetime.now().astimezone().year if year is None else year)
+    publishing = Publishing(purpose="wide", theme=style, place="desk")
+    for entry in shelf(sources):
+        figure = entry.figure(sources)
+        if figure is None:
+            continue
+        picture = draw([Part(figure)], publishing, sources.study)
+        png = png_bytes(image_of(picture)) if has_pixels else b""
+        yield Picture(entry.key, entry.title, picture.words.alt, svg_bytes(picture).decode(), png)
+
+
+def draw_pictures(drawable: Drawable, style: Style) -> tuple[Picture, ...]:
+    """Every figure of a study, as SVG and as PNG of 1920 x 1080."""
+    return tuple(report_pictures(drawable, style))
