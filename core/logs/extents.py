@@ -10,6 +10,8 @@ import zipfile
 import zlib
 from collections.abc import Iterator
 
+from core.logs import binary_sheets
+
 _CELL = re.compile(rb'\br="([A-Z]{1,3})(\d{1,7})"')
 _OPEN_CELL = re.compile(rb"<table:(table-row|table-cell|covered-table-cell|table)\b([^>]*)>", re.IGNORECASE)
 _REPEATED = re.compile(rb'number-(?:columns|rows)-repeated="(\d{1,12})"')
@@ -18,22 +20,24 @@ _CHUNK = 1 << 20
 _OVERLAP = 4096
 
 
-def largest_area(data: bytes) -> int:
+def largest_area(data: bytes, enough: int) -> int:
     """Cells of the largest rectangle that a sheet of the workbook spans.
 
     Parameters
     ----------
     data : bytes
-        An xlsx, xlsm or ods file; 0 for what is none of these, or too damaged to tell.
+        An xlsx, xlsm, xlsb or ods file; 0 for what is none of these, or too damaged to tell.
+    enough : int
+        A binary sheet is not looked at further once it is larger than this.
     """
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             names = archive.namelist()
             areas = [_open(archive, n) for n in names if n == "content.xml"]
-            areas += [
-                _zipped(archive, n) for n in names if n.startswith("xl/worksheets/") and n.endswith(".xml")
-            ]
-    except (zipfile.BadZipFile, zlib.error, OSError, EOFError, ValueError, KeyError, RuntimeError):
+            sheets = [n for n in names if n.startswith("xl/worksheets/")]
+            areas += [_zipped(archive, n) for n in sheets if n.endswith(".xml")]
+            areas += [binary_sheets.area(archive.read(n), enough) for n in sheets if n.endswith(".bin")]
+    except (zipfile.BadZipFile, zlib.error, OSError, EOFError, ValueError, LookupError, RuntimeError):
         return 0
     return max(areas, default=0)
 

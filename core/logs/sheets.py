@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from core.logs import old_sheets
+from core.logs import binary_sheets, old_sheets
 from core.logs.cells import table_of_cells
 from core.logs.containers import MOST_BYTES, MOST_RATIO, Item, refused
 from core.logs.extents import largest_area
@@ -38,7 +38,7 @@ def open_sheet(data: bytes, name: str) -> list[Item] | Problem:
     is_zip = data.startswith(b"PK")
     if is_zip and _unpacked(data) > min(_UNPACKED, MOST_BYTES, (1 << 24) + MOST_RATIO * len(data)):
         return refused(name, "log.archive_too_large", limit_mb=_UNPACKED >> 20)
-    if is_zip and largest_area(data) > _MOST_CELLS:
+    if is_zip and largest_area(data, _MOST_CELLS) > _MOST_CELLS:
         return refused(name, "log.sheet_too_wide", limit=_MOST_CELLS)
     try:
         rows_of = _rows_of_sheets(data) if is_zip else old_sheets.rows_of_sheets(data)
@@ -74,7 +74,10 @@ def _is_1904(data: bytes) -> bool:
     """Whether a workbook counts its days from 1904."""
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
-            if "xl/workbook.xml" not in archive.namelist():
+            names = archive.namelist()
+            if "xl/workbook.bin" in names:
+                return binary_sheets.counts_from_1904(archive.read("xl/workbook.bin"))
+            if "xl/workbook.xml" not in names:
                 return False
             with archive.open("xl/workbook.xml") as stream:
                 head = stream.read(1 << 16)

@@ -11,6 +11,7 @@ from pathlib import Path
 
 import numpy as np
 
+from tests.core.logs import binary_sheets
 from tests.core.logs.corpus import (
     START,
     Case,
@@ -81,6 +82,20 @@ def _tables(t: Load, one: tuple[Machine, ...]) -> Iterator[Case]:
             out.getvalue(),
             one,
             file="log.xlsx",
+            reading={"header_row": 3},
+        )
+    for is_1904 in (False, True):
+        first = moment(1904, 1, 1) if is_1904 else moment(1899, 12, 30)
+        cells: dict[tuple[int, int], str | float] = {(0, 0): "Bench meter"}
+        cells |= {(2, i): head for i, head in enumerate(("Time", "Power (W)", "Energy (kWh)"))}
+        for i, at in enumerate(moments):
+            cells[i + 3, 0] = (at - first) / timedelta(days=1)
+            cells[i + 3, 1], cells[i + 3, 2] = float(t.power_w[i]), float(t.counter_wh[i]) / 1000
+        yield Case(
+            f"xlsb {'1904' if is_1904 else '1900'}",
+            binary_sheets.workbook(cells, is_1904),
+            one,
+            file="log.xlsb",
             reading={"header_row": 3},
         )
     yield Case("ods", _ods(t), one, file="log.ods", reading={"header_row": 3})

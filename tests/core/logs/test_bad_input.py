@@ -16,6 +16,7 @@ from core.logs.sentences import SENTENCES
 from core.problems import Severity
 from core.progress import Cancelled
 from core.wording import placed, sentence
+from tests.core.logs.binary_sheets import workbook
 from tests.core.logs.corpus import load, plain
 
 
@@ -106,6 +107,10 @@ BAD = {
     "damaged xls": (b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1" + NOISE, "log.sheet_damaged"),
     "outside entity": (_entities(), "log.sheet_damaged"),
     "a cell far out": (_far_cell(), "log.sheet_too_wide"),
+    "a cell far out in a binary sheet": (
+        workbook({(0, 0): "time", (0, 1): "power [W]", (1_048_575, 16_383): 1.0}),
+        "log.sheet_too_wide",
+    ),
     "a ring of sectors": (_ring_of_sectors(), "log.sheet_damaged"),
     "zip bomb": (_zip_bomb(), "log.archive_too_large"),
     "gzip bomb": (gzip.compress(b"0" * (200 << 20), 9), "log.archive_too_large"),

@@ -1,0 +1,65 @@
+"""Records of a workbook in its binary form (xlsb): a number, a length, and so many bytes.
+
+Numbers and lengths have seven bits a byte, lowest first. A row's record begins with its row, a cell's with
+its column, the workbook's own properties with a word of flags (Microsoft, [MS-XLSB], from memory).
+
+Rules: only places and flags are looked at; values are read by the library for sheets.
+"""
+
+from collections.abc import Iterator
+
+#: numbers of the records: a row, the last of the eleven kinds of cell, the properties of a workbook
+_ROW, _LAST_CELL, _PROPERTIES = 0, 11, 153
+
+
+def _records(data: bytes) -> Iterator[tuple[int, int, int]]:
+    """(number, first byte, length) of every record; raises `IndexError` where the last one is cut off."""
+    at, end = 0, len(data)
+    while at < end:
+        kind = data[at]
+        at += 1
+        if kind & 0x80:
+            kind = kind & 0x7F | data[at] << 7
+            at += 1
+        size, shift = data[at] & 0x7F, 7
+        while data[at] & 0x80 and shift < 28:
+            at += 1
+            size |= (data[at] & 0x7F) << shift
+            shift += 7
+        at += 1
+        yield kind, at, size
+        at += size
+
+
+def area(sheet: bytes, enough: int) -> int:
+    """Cells of the rectangle that a binary sheet spans; looks no further beyond `enough`.
+
+    Raises
+    ------
+    ValueError, IndexError
+        If a record is damaged.
+    """
+    top, bottom, left, right = 1 << 30, -1, 1 << 30, -1
+    found = 0
+    for kind, at, size in _records(sheet):
+        if kind > _LAST_CELL:
+            continue
+        if size < 4:
+            raise ValueError("a cell without a place")
+        place = int.from_bytes(sheet[at : at + 4], "little")
+        if kind == _ROW:
+            top, bottom = min(top, place), max(bottom, place)
+        else:
+            left, right = min(left, place), max(right, place)
+        found = max(0, bottom - top + 1) * max(0, right - left + 1)
+        if found > enough:
+            break
+    return found
+
+
+def counts_from_1904(workbook: bytes) -> bool:
+    """Whether a binary workbook says that it counts its days from 1904; False where it is damaged."""
+    try:
+        return any(kind == _PROPERTIES and workbook[at] & 1 for kind, at, size in _records(workbook) if size)
+    except IndexError:
+        return False
