@@ -43,6 +43,8 @@ HOT_END_CYCLE_S = 4.0
 NO_PLATEAU = 0.6
 #: with fewer rows than this whose neighbours are off too, rows near the mode have to do
 FEWEST_UNDISTURBED = 0.04
+#: a plateau lies above this part of its top, and of its top's rise over the low level of what follows
+PLATEAU_PART, PLATEAU_RISE = 0.6, 0.4
 #: low level of a plateau: this percentile of its rows
 LOW_OF_PLATEAU = 10
 #: an unchanged value of an on-change log is spelt out for no longer than this many polls
@@ -261,7 +263,12 @@ def _plateau(
     time, power = rows_between(trace, start_s, reach_s)
     if time.size < 2 or power.max() <= 0:
         return None, 0.0, start_s
-    is_high = power > power.max() * 0.6
+    # processing may draw more than half as much: the bed of a small heater that is driven evenly
+    later = rows_between(trace, reach_s, end_s)[1]
+    top_w, base_w = float(power.max()), float(np.percentile(later, 10)) if later.size else 0.0
+    is_high = power > max(PLATEAU_PART * top_w, base_w + PLATEAU_RISE * (top_w - base_w))
+    if not is_high.any():
+        return None, 0.0, start_s
     first = int(np.argmax(is_high))
     fall = np.flatnonzero(~is_high[first:])
     last = first + (int(fall[0]) if fall.size else time.size - first) - 1

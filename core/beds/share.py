@@ -34,12 +34,16 @@ MOST_CONFUSED = 0.25
 FEWEST_BELOW = 0.005
 #: a step smaller than this part of the warm-up's plateau is no full pulse
 FULL_STEP = 0.72
+#: margin of the largest part of the rows that a mixture takes, for cycles that are not all alike; judgement
+MIXTURE_MARGIN = 1.2
 #: highest rows that reach less than this part of it tell of no bed: a hot end is as rarely off
 LEAST_REACH = 0.5
 #: a step smaller than this many times the rest of the machine may be the hot end's
 BED_STEP = 1.3
 #: a step smaller than this may be a hot end's, whose heaters have 25 to 80 W; common practice, no source [W]
 HOT_END_W = 80.0
+#: a hot end with fans and motors draws less than this many times a hot end's heater; judgement, no source
+HOT_END_WITH_FANS = 1.5
 #: what is not the bed draws no more on average than this many times the lowest 20 s mean of all, and of each
 #: few minutes; judgement, no source
 BOUND_LOWEST, BOUND_FOLLOWED = 1.25, 1.08
@@ -123,21 +127,23 @@ def _why_not(trace: Trace, found: Levels, standby_w: float | None) -> Problem | 
 def _is_truly_off(trace: Trace, found: Levels, plateau_w: float, standby_w: float | None) -> bool:
     """Whether the lower level is the heater off, and not a mixture that the meter's window made.
 
-    Where the window is shorter than a cycle and still holds every off-time, the part p of the rows that show
-    the lowest mixture and the reach between the lowest and the highest mixture, as part of the full step,
-    add up to no more than 1 (p = (window - off) / cycle, reach <= 1 - p cycle / window); a longer window
-    leaves even less.
+    A window w that is longer than every off-time b sees the lowest mixture in no more than p = (w - b) / c of
+    the rows, c the cycle, and the highest rows stand above it by r = b / w of the full step or less where the
+    on-time is longer than w, by r = (c - w) / w where it is not. Either way p <= (1 - r) / (1 + r): more rows
+    than that at the lower level, and it is the heater off.
     """
     full_w = plateau_w - found.off_w
     if full_w <= 0 or found.below_share > FEWEST_BELOW:
         return False
-    if trace.kind == "averaged":
-        # measured from the lower level itself, a mixture would pass for a full step
-        full_w = plateau_w - (standby_w or 0.0)
-    elif found.step_w >= FULL_STEP * full_w:
+    if trace.kind != "averaged" and found.step_w >= FULL_STEP * full_w:
         return True
     if found.reach_changes < FEWEST_CHANGES or found.reach_w < LEAST_REACH * full_w:
         return False
+    if trace.kind == "averaged":
+        # measured from the lower level itself, a mixture would pass for a full step
+        full_w = plateau_w - (standby_w or 0.0)
+        reach = min(found.reach_w / full_w, 1.0)
+        return found.low_share > MIXTURE_MARGIN * (1 - reach) / (1 + reach)
     return found.low_share + found.reach_w / full_w > 1
 
 
@@ -193,7 +199,10 @@ def _bound(
     windows = np.floor((time_s[: means_w.size] - time_s[0]) / WINDOW_S).astype(np.int64)
     starts = np.flatnonzero(np.diff(windows, prepend=-1))
     followed_w = float(np.mean(np.minimum.reduceat(means_w, starts)))
-    if found.plateau_w - lowest_w < HOT_END_W:
+    if (
+        found.plateau_w - lowest_w < HOT_END_W
+        and found.plateau_w - (standby_w or 0.0) < HOT_END_WITH_FANS * HOT_END_W
+    ):
         # nothing as large as a bed's heater shows, not even in the warm-up
         return None, None
     # samples that keep step with the pulses may seldom meet them: then their own mean is the fair one

@@ -113,6 +113,53 @@ def test_a_bound_holds_where_few_samples_miss_a_hot_end_or_keep_step_with_the_pu
     assert bed.at_least <= bed_wh / energy.energy_wh <= bed.at_most
 
 
+@pytest.mark.parametrize(("interval_s", "on_s", "off_s"), [(5.0, 4.2, 5.82), (10.0, 6.9, 9.15)])
+def test_a_mixture_that_keeps_step_with_the_means_is_not_taken_for_the_heater_off(
+    interval_s: float, on_s: float, off_s: float
+) -> None:
+    # hardly a window lies between two pulses, and most show the same two mixtures for minutes
+    time, power, bed_wh = fine(on_s, off_s, heater_w=200.0)
+    bed, energy = share_of(metered(time, power, interval_s, "averaged"), 1.0 + interval_s)
+    truth = bed_wh / energy.energy_wh
+    assert bed.share is None
+    assert bed.at_least is not None
+    assert 0 <= bed.at_least <= truth
+
+
+@pytest.mark.parametrize("interval_s", [10.0, 30.0])
+def test_rest_after_the_part_does_not_make_the_bound_larger_than_the_share(interval_s: float) -> None:
+    # motors held with the hot end off, for half a minute that the run's end was found late by
+    time, power, bed_wh = fine(0.33, 0.57)
+    power = np.where((time >= END_S - 30) & (time < END_S), 15.0, power)
+    bed, energy = share_of(metered(time, power, interval_s, "averaged"), 1.0 + interval_s)
+    assert bed.at_least is not None
+    assert bed.at_least <= bed_wh / energy.energy_wh
+
+
+def test_a_small_bed_whose_heater_is_never_seen_off_gets_a_bound() -> None:
+    time, power, bed_wh = fine(0.33, 0.57, heater_w=110.0)
+    bed, energy = share_of(metered(time, power, 2.0, window_s=1.8), 3.0)
+    assert bed.share is None
+    assert bed.at_least is not None
+    assert bed.at_most is not None
+    assert bed.at_least <= bed_wh / energy.energy_wh <= bed.at_most
+
+
+@pytest.mark.parametrize("is_bed_first", [True, False])
+def test_the_order_of_heating_shows_in_the_plateau(is_bed_first: bool) -> None:
+    time, power, _ = fine(9.0, 17.3)
+    plateau = (time >= START_S) & (time < WARM_S)
+    bed_w = np.where(plateau, HEATER_W, 0.0)
+    hot_w = np.where(plateau & ((time >= WARM_S - 40) if is_bed_first else True), 38.0, 0.0)
+    power = np.where(plateau, STANDBY_W + bed_w + hot_w, power)
+    bed, energy = share_of(metered(time, power, 1.0, window_s=0.1), 2.0)
+    processing = (time >= WARM_S) & (time < END_S)
+    pulses = processing & ((time - WARM_S) % 26.3 >= 17.3)
+    truth_wh = float((bed_w + HEATER_W * pulses).sum()) * 0.05 / 3600
+    assert bed.energy_wh == pytest.approx(truth_wh, abs=0.8)
+    assert abs((bed.share or 0.0) - truth_wh / energy.energy_wh) <= (bed.share_u95 or 0.0)
+
+
 def test_a_pulsing_hot_end_is_no_bed() -> None:
     time, power, _ = fine(9.0, 17.3, hot_end_w=45.0, heater_w=0.0)
     bed, _ = share_of(metered(time, power, 1.0), 2.0)
