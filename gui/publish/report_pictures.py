@@ -1,7 +1,6 @@
 """Every figure of a study for the report, the bundle and the files of the command line."""
 
 from collections.abc import Iterator
-from datetime import datetime
 
 from core.publish.choices import Publishing
 from core.publish.shelf import shelf
@@ -13,7 +12,7 @@ from gui.publish.picture import draw
 
 
 def report_pictures(
-    drawable: Drawable, style: Style, *, year: int | None = None, has_pixels: bool = True
+    drawable: Drawable, style: Style, year: int, *, has_pixels: bool = True
 ) -> Iterator[Picture]:
     """Draw every figure of a study as for an article, one after another, so that a caller may stop.
 
@@ -23,12 +22,12 @@ def report_pictures(
     ----------
     drawable : Drawable
     style : {"light", "dark"}
-    year : int, optional
-        Calendar year of the prices; the present one unless given.
+    year : int
+        Calendar year whose prices are meant.
     has_pixels : bool
         Whether to encode PNG files too, which takes far longer than everything else.
     """
-    sources = Sources(drawable, datetime.now().astimezone().year if year is None else year)
+    sources = Sources(drawable, year)
     publishing = Publishing(purpose="wide", theme=style, place="desk")
     for entry in shelf(sources):
         figure = entry.figure(sources)
@@ -36,9 +35,9 @@ def report_pictures(
             continue
         picture = draw([Part(figure)], publishing, sources.study)
         png = png_bytes(image_of(picture)) if has_pixels else b""
-        yield Picture(entry.key, entry.title, picture.words.alt, svg_bytes(picture).decode(), png)
+        yield Picture(entry.key, entry.title, picture.words.alt, svg_bytes(picture).decode(), png, entry.page)
 
 
-def draw_pictures(drawable: Drawable, style: Style) -> tuple[Picture, ...]:
+def draw_pictures(drawable: Drawable, style: Style, year: int) -> tuple[Picture, ...]:
     """Every figure of a study, as SVG and as PNG of 1920 x 1080."""
-    return tuple(report_pictures(drawable, style))
+    return tuple(report_pictures(drawable, style, year))
