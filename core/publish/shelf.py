@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator
 from functools import partial
-from typing import Final, Literal
+from typing import Final
 
 from attrs import evolve, field, frozen
 
@@ -27,14 +27,9 @@ from core.line_up.strands import strands
 from core.publish.choices import Pick
 from core.publish.ordering import in_order
 from core.publish.sources import MOST_LINED_UP, Sources
+from core.report.tables import StudyTable, study_tables
 from core.results.bed_compared import by_area
-from core.results.bed_table import holds_table, savings_table
-from core.results.cost_tables import hours_table, print_table
-from core.results.like_answer import like_table
-from core.results.table import fairness_table, readable_runs, readable_table
-from core.tables import Table
 
-Page = Literal["Compare", "Line-up", "Bed", "Loads", "Standby and cost", "Fairness"]
 #: keys of line-ups that a person arranged begin so
 AS_ARRANGED: Final = "line-up-arranged"
 _SMOOTH = LineUp(shown="power")
@@ -58,11 +53,11 @@ class Entry:
     """
 
     key: str
-    page: Page
+    page: str
     title: str
     view: str = ""
     make_figure: Callable[[Sources], Figure | None] | None = field(default=None, eq=False, repr=False)
-    make_table: Callable[[Sources], Table] | None = field(default=None, eq=False, repr=False)
+    make_table: Callable[[Sources], StudyTable | None] | None = field(default=None, eq=False, repr=False)
 
     @property
     def is_table(self) -> bool:
@@ -81,13 +76,13 @@ class Entry:
         words = f"{shown} of {count(all_machines, 'machine')} shown."
         return evolve(made, conditions=f"{made.conditions} {words}".strip())
 
-    def table(self, sources: Sources) -> Table | None:
+    def table(self, sources: Sources) -> StudyTable | None:
         """The table of the machines shown; None for a figure."""
         return None if self.make_table is None else self.make_table(sources)
 
 
 def shelf(sources: Sources) -> tuple[Entry, ...]:
-    """What there is to publish, page by page.
+    """What there is to publish: figures page by page, then tables.
 
     Parameters
     ----------
@@ -107,7 +102,7 @@ def shelf(sources: Sources) -> tuple[Entry, ...]:
         *_bed(sources),
         *_loads(sources),
         *_cost(sources),
-        *_fairness(sources),
+        *_tables(sources),
     )
 
 
@@ -177,22 +172,6 @@ def _compare(sources: Sources) -> Iterator[Entry]:
             "like_steps",
             partial(_steps, machine_id=machine.machine_id),
         )
-    yield Entry(
-        "comparison-table",
-        "Compare",
-        "Comparison as a table",
-        make_table=lambda s: readable_table(s.in_order, s.locale),
-    )
-    yield Entry(
-        "runs-table", "Compare", "Every run", make_table=lambda s: readable_runs(s.in_order, s.locale)
-    )
-    if known:
-        yield Entry(
-            "like-for-like-table",
-            "Compare",
-            "Like for like as a table",
-            make_table=lambda s: like_table(s.like, s.locale),
-        )
 
 
 def _steps(sources: Sources, machine_id: str) -> Figure | None:
@@ -251,9 +230,6 @@ def _bed(sources: Sources) -> Iterator[Entry]:
                 "cooler_bed",
                 partial(_cooler, machine_id=machine.machine_id),
             )
-    yield Entry("holds-table", "Bed", "Held temperatures", make_table=lambda s: holds_table(s.beds, s.locale))
-    if sources.savings.machines:
-        yield Entry("savings-table", "Bed", "What a cooler bed saves", make_table=_savings)
 
 
 def _watts(sources: Sources, machine_id: str) -> Figure | None:
@@ -262,11 +238,6 @@ def _watts(sources: Sources, machine_id: str) -> Figure | None:
 
 def _cooler(sources: Sources, machine_id: str) -> Figure | None:
     return cooler_figure(sources.savings, sources.study, machine_id, sources.locale)
-
-
-def _savings(sources: Sources) -> Table:
-    tariff = sources.study.costs.tariff
-    return savings_table(sources.savings, sources.locale, tariff.price_per_kwh, tariff.currency)
 
 
 def _loads(sources: Sources) -> Iterator[Entry]:
@@ -281,7 +252,7 @@ def _loads(sources: Sources) -> Iterator[Entry]:
 
 
 def _cost(sources: Sources) -> Iterator[Entry]:
-    page: Page = "Standby and cost"
+    page = "Standby and cost"
     costs = sources.costs
     if any(m.standby is not None for m in costs.machines):
         yield Entry(
@@ -309,18 +280,12 @@ def _cost(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             "starts", page, "When to start", "starts", lambda s: starts_figure(s.costs, s.study, s.locale)
         )
-    yield Entry("hours-table", page, "Hours as a table", make_table=lambda s: hours_table(s.costs, s.locale))
-    if any(m.printed is not None for m in costs.machines):
-        yield Entry(
-            "print-table", page, "A print taken apart", make_table=lambda s: print_table(s.costs, s.locale)
-        )
 
 
-def _fairness(sources: Sources) -> Iterator[Entry]:
-    if sources.comparison.fairness:
-        yield Entry(
-            "fairness-table",
-            "Fairness",
-            "What makes the comparison unfair",
-            make_table=lambda s: fairness_table(s.comparison),
-        )
+def _tables(sources: Sources) -> Iterator[Entry]:
+    for table in study_tables(sources):
+        yield Entry(f"table-{table.key}", table.page, table.title, make_table=partial(_table, key=table.key))
+
+
+def _table(sources: Sources, key: str) -> StudyTable | None:
+    return next((table for table in study_tables(sources) if table.key == key), None)
