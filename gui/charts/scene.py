@@ -158,7 +158,8 @@ class Scene:
 
     ``is_whole``: no row or column had to be left away for want of room; ``is_named``: nor any name of a
     curve or mark; ``is_airy``: and what is shown can be read at ease. ``curves`` are those of the runs, also
-    of runs that are not painted: what can be pointed at in a chart of curves.
+    of runs that are not painted: what can be pointed at in a chart of curves. ``title`` are the lines of a
+    saved picture's title, which are among the items.
     """
 
     width: float
@@ -169,6 +170,7 @@ class Scene:
     values: tuple[ValuePlace, ...] = ()
     plots: tuple[Plot, ...] = ()
     curves: tuple[Stroke, ...] = ()
+    title: tuple[Text, ...] = ()
     is_whole: bool = True
     is_named: bool = True
     is_airy: bool = True

@@ -1,6 +1,6 @@
 """One to four figures on one picture: a title above, what they share below, each in a part of its own."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from attrs import evolve, frozen
 
@@ -108,6 +108,7 @@ def _placed(parts: Sequence[Part], grid: tuple[int, ...], size: SheetSize, look:
         size.width,
         size.height,
         items=(*(item for scene in scenes for item in scene.items), *titles, *head, *foot),
+        title=head,
         is_whole=all(scene.is_whole for scene in scenes),
         is_named=all(scene.is_named for scene in scenes),
         is_airy=all(scene.is_airy for scene in scenes),
@@ -137,21 +138,9 @@ def _title(part: Part, box: Box, look: Look) -> Text | None:
     return Text(at, shown, Size.LARGE, bold=True, full=part.title)
 
 
-def built_up(scene: Scene, slots: Sequence[int], *, keeps: Callable[[Text], bool]) -> Scene:
-    """The scene with only these machines in it, everything else where it was.
-
-    Parameters
-    ----------
-    scene : Scene
-    slots : sequence of int
-        Machines that are there already.
-    keeps : callable
-        Whether a text that belongs to no machine is there already.
-    """
+def built_up(scene: Scene, slots: Sequence[int], *, has_title: bool) -> Scene:
+    """The scene with only these machines in it, with or without its title, everything else where it was."""
     there = frozenset(slots)
-    items = tuple(
-        item
-        for item in scene.items
-        if (item.slot in there if item.slot is not None else not isinstance(item, Text) or keeps(item))
-    )
-    return evolve(scene, items=items)
+    gone = () if has_title else scene.title
+    items = (item for item in scene.items if item.slot is None or item.slot in there)
+    return evolve(scene, items=tuple(item for item in items if not (gone and item in gone)))
