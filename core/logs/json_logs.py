@@ -4,22 +4,18 @@ Rules: Arrow reads regular lines; odd lines are looked at one by one and set asi
 """
 
 import json
-from itertools import pairwise
 from typing import Any
 
 from attrs import evolve
 
-from core.logs import text
+from core.logs import nested, text
 from core.logs.containers import Item, refused, table_of_arrow
 from core.logs.reading import REFUSED_KEPT
-from core.logs.sniff import cell_kind
 from core.logs.table import Broken, Table
 from core.problems import Problem
 
 #: deeper nesting than this is no log
 DEEPEST = 40
-#: keys of an object that are looked at, and fewer than this are no times
-_KEYS, _FEWEST_KEYS = 200, 8
 #: lines from whose values it is told which of them are times
 _FIRST_LINES = 1 << 16
 #: most bytes of an array of objects, which has to be read whole
@@ -58,6 +54,8 @@ def _lines_by_arrow(body: bytes) -> Table | None:
 
     try:
         first = body[: body.find(b"\n", _FIRST_LINES) + 1] or body
+        if nested.can_be_opened(json.loads(first[: first.find(b"\n")])):
+            return None
         told = arrow_json.read_json(pa.BufferReader(first), arrow_json.ReadOptions(use_threads=False))
         arrow = arrow_json.read_json(
             pa.BufferReader(body),
@@ -66,7 +64,7 @@ def _lines_by_arrow(body: bytes) -> Table | None:
                 newlines_in_values=False, explicit_schema=_with_stamps_as_text(told.schema)
             ),
         )
-    except (pa.ArrowInvalid, pa.ArrowNotImplementedError):
+    except (pa.ArrowInvalid, pa.ArrowNotImplementedError, ValueError, RecursionError):
         return None
     if arrow.num_rows != body.count(b"\n") + 1:
         return None
@@ -101,8 +99,9 @@ def _lines(body: bytes, name: str) -> Table | Problem:
         except (ValueError, RecursionError):
             value = None
         if isinstance(value, dict):
-            rows.append(_flat(value))
-            numbers.append(i)
+            found = nested.opened(value)
+            rows += found
+            numbers += [i] * len(found)
             continue
         count += 1
         if len(broken) < REFUSED_KEPT:
@@ -126,57 +125,7 @@ def _whole(body: bytes, name: str) -> list[dict[str, Any]] | Problem:
         value = json.loads(body)
     except (ValueError, RecursionError):
         return refused(name, "log.json_damaged")
-    return _rows_of(value, 0) or refused(name, "log.json_no_rows")
-
-
-def _rows_of(value: Any, depth: int) -> list[dict[str, Any]]:
-    if depth > 4:
-        return []
-    if isinstance(value, list):
-        rows = [_flat(v) for v in value if isinstance(v, dict)]
-        if len(rows) > 0.5 * len(value):
-            inner = [
-                {**told, **row}
-                for told, v in zip(rows, (v for v in value if isinstance(v, dict)), strict=True)
-                for row in _longest(v, depth)
-            ]
-            return inner if len(inner) > 2 * len(rows) else rows
-        lists = [v for v in value if isinstance(v, list)]
-        if lists and len(lists) == len(value):
-            width = max(len(v) for v in lists)
-            head = lists[0] if lists and all(isinstance(c, str) for c in lists[0]) else None
-            names = [str(c) for c in head] if head else [f"column {i + 1}" for i in range(width)]
-            return [dict(zip(names, v, strict=False)) for v in lists[1 if head else 0 :]]
-        return []
-    if isinstance(value, dict):
-        columns = {k: v for k, v in value.items() if isinstance(v, list)}
-        plain = {k: v for k, v in columns.items() if v and not isinstance(v[0], dict | list)}
-        if len(plain) >= 2 and len({len(v) for v in plain.values()}) == 1:
-            return [dict(zip(plain, row, strict=True)) for row in zip(*plain.values(), strict=True)]
-        return _keyed(value) or _longest(value, depth)
-    return []
-
-
-def _longest(value: dict[str, Any], depth: int) -> list[dict[str, Any]]:
-    """The rows of the longest list inside an object."""
-    for v in sorted(value.values(), key=lambda v: -len(v) if isinstance(v, list) else 0):
-        found = _rows_of(v, depth + 1) if isinstance(v, list | dict) else []
-        if found:
-            return found
-    return []
-
-
-def _keyed(value: dict[str, Any]) -> list[dict[str, Any]]:
-    """An object whose keys are times, as rows; empty when they are none."""
-    kinds = {cell_kind(k) for k in list(value)[:_KEYS]}
-    if len(value) < _FEWEST_KEYS or not (kinds == {"stamp"} or (kinds == {"number"} and _rise(value))):
-        return []
-    return [{"time": k, **(_flat(v) if isinstance(v, dict) else {"value": v})} for k, v in value.items()]
-
-
-def _rise(value: dict[str, Any]) -> bool:
-    keys = [float(k) for k in list(value)[:_KEYS] if k.replace(".", "", 1).isdigit()]
-    return len(keys) > 2 and all(b > a for a, b in pairwise(keys))
+    return nested.rows_of(value) or refused(name, "log.json_no_rows")
 
 
 def _array(body: bytes, name: str) -> Table | Problem:
@@ -189,18 +138,8 @@ def _array(body: bytes, name: str) -> Table | Problem:
         lines = body.lstrip(b"[").replace(b"},", b"}\n")
         table = _lines(lines, name) if b"}" in lines and body.count(b"[") < DEEPEST else None
         return table if isinstance(table, Table) else refused(name, "log.json_damaged")
-    rows = _rows_of(value, 0)
+    rows = nested.rows_of(value)
     return _of_rows(rows, name) if rows else refused(name, "log.json_no_rows")
-
-
-def _flat(value: dict[str, Any], prefix: str = "", depth: int = 0) -> dict[str, Any]:
-    out: dict[str, Any] = {}
-    for key, inner in value.items():
-        if isinstance(inner, dict) and depth < 4:
-            out.update(_flat(inner, f"{prefix}{key}.", depth + 1))
-        elif not isinstance(inner, list | dict):
-            out[f"{prefix}{key}"] = inner
-    return out
 
 
 def _of_rows(rows: list[dict[str, Any]], name: str) -> Table | Problem:

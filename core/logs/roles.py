@@ -252,12 +252,15 @@ def _device(
         if r.kind == "text" and r.position not in time and r.position != channel and r.quantity == ""
         and re.fullmatch(r"column \d+", r.name)
     ]  # fmt: skip
-    for role in (*named, *unnamed):
-        distinct = {c.strip() for c in sample[role.position] if c.strip()}
-        if distinct and len(distinct) <= max(3, len(sample[role.position]) // 3):
-            reasons.append(("machine", f"'{role.name}' names the machine: {', '.join(sorted(distinct)[:5])}"))
-            return role.position
-    return None
+    found = {r.position: {c.strip() for c in sample[r.position] if c.strip()} for r in (*named, *unnamed)}
+    naming = [p for p, names in found.items() if names and len(names) <= max(3, len(sample[p]) // 3)]
+    if not naming:
+        return None
+    # what is the same in every row tells no machines apart
+    position = next((p for p in naming if len(found[p]) > 1), naming[0])
+    names = ", ".join(sorted(found[position])[:5])
+    reasons.append(("machine", f"'{roles[position].name}' names the machine: {names}"))
+    return position
 
 
 def _finite(cells: Sequence[str], decimal: str) -> list[float]:
