@@ -95,6 +95,12 @@ class MainWindow(QMainWindow):
         self._side.set_current(index)
         self._turn_to(index)
 
+    @Slot(str, str)
+    def _lead(self, title: str, what: str) -> None:
+        """Turn to the page that another one leads to."""
+        self.show_page(title)
+        self._pages[self._index].turn_to(what)
+
     # what the user does
 
     def add_paths(self, paths: Sequence[Path]) -> None:
@@ -344,6 +350,7 @@ class MainWindow(QMainWindow):
 
     def _lay_out(self) -> None:
         for page in self._pages:
+            page.page_wanted.connect(self._lead)
             self._stack.addWidget(page)
         self._stack.addWidget(self._welcome)
         right = QWidget()

@@ -14,7 +14,7 @@ from core.edits.conditions import (
     set_room_c,
 )
 from core.edits.edit import Edit, title
-from core.edits.fairness import accept_finding, take_back_acceptance
+from core.edits.fairness import accept_finding, hand_back_runs, plan_again, take_back_acceptance
 from core.edits.loads import name_step, set_load_idle
 from core.edits.logs import (
     NewLog,
@@ -120,6 +120,7 @@ __all__ = [
     "fill_properties",
     "find_again",
     "hand_back",
+    "hand_back_runs",
     "import_label",
     "import_logs",
     "include",
@@ -141,6 +142,7 @@ __all__ = [
     "new_study",
     "note_making",
     "note_temperatures",
+    "plan_again",
     "plan_at_once",
     "plan_extra",
     "plan_machine",

@@ -4,7 +4,7 @@ from core.figures.compare import source_of
 from core.figures.ticks import axis_end
 from core.figures.values import NO_MACHINE, Axis, Cell, ComparisonFigure, Mark, Measure, RefLine, Row
 from core.formatting import POINT, NumberLocale, count, listed, number
-from core.results.fairness_answer import conditions, headline, of_whom
+from core.results.fairness_answer import conditions, headline, matters_text, of_whom
 from core.results.fairness_points import point_of
 from core.results.fairness_weight import differences, smallest_shown
 from core.results.values import Comparison, Finding
@@ -61,7 +61,7 @@ def fairness_figure(
                 MATTERS,
                 Axis("Could matter, each part", "Wh", axis_end(tuple(ends)), locale),
                 tuple(
-                    Cell(mark=Mark(f.matters_wh or 0.0, None, number(f.matters_wh, 2, locale), f.key))
+                    Cell(mark=Mark(f.matters_wh or 0.0, None, matters_text(f.matters_wh, locale), f.key))
                     for f in shown
                 ),
                 bars=True,

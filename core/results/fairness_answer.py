@@ -111,6 +111,20 @@ def held_against(finding: Finding, comparison: Comparison, locale: NumberLocale 
     return f"{told} That is {than} than {_wh(finding.against_wh, locale)}, {what}."
 
 
+def matters_text(value_wh: float | None, locale: NumberLocale = POINT) -> str:
+    """What something could matter, in Wh without the unit; what is no more than rounding says so.
+
+    Examples
+    --------
+    >>> matters_text(0.331), matters_text(0.002), matters_text(12.3)
+    ('0.33', '<0.01', '12.30')
+    """
+    least = 0.01
+    if value_wh is not None and 0 < value_wh < least / 2:
+        return f"<{number(least, 2, locale)}"
+    return number(value_wh, 2, locale)
+
+
 def line(finding: Finding) -> str:
     """A finding as a line of text: its level, whether it was accepted, and what it says."""
     level = f"{finding.level}, accepted ({finding.accepted})" if finding.accepted else finding.level
@@ -153,8 +167,8 @@ def findings_table(comparison: Comparison, locale: NumberLocale = POINT) -> Tabl
             LEVEL_NAMES[f.level],
             point_of(f).name,
             of_whom(f, comparison),
-            number(f.matters_wh, 2, locale),
-            number(f.against_wh, 2, locale),
+            matters_text(f.matters_wh, locale),
+            matters_text(f.against_wh, locale),
             ACTION_NAMES[point_of(f).action],
         )
         for f in comparison.open_findings
@@ -175,7 +189,7 @@ def _could(finding: Finding, locale: NumberLocale) -> str:
 
 
 def _wh(value_wh: float, locale: NumberLocale) -> str:
-    return f"{number(value_wh, 1 if value_wh >= 1 else 2, locale)} Wh"
+    return f"{number(value_wh, 1, locale) if value_wh >= 1 else matters_text(value_wh, locale)} Wh"
 
 
 def _in_words(n: int) -> str:
@@ -183,4 +197,4 @@ def _in_words(n: int) -> str:
 
 
 def _or(words: Sequence[str]) -> str:
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"
+    return words[0] if len(words) == 1 else f"{', the '.join(words[:-1])} or the {words[-1]}"

@@ -227,6 +227,11 @@ class ComparePage(Page):
         else:
             self._ask_of_answer()
 
+    def turn_to(self, what: str) -> None:
+        """Show the machines like for like."""
+        if what == "like for like":
+            self.view.setCurrentIndex(self.view.findData(LIKE))
+
     def menu(self) -> QMenu:
         """Saving pictures."""
         return self.pictures.menu

@@ -1,19 +1,47 @@
 """The Fairness page: how to run the next test so that it is fair, and whether the last one was."""
 
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
-from core.formatting import count
-from core.results.values import Comparison
+from core.figures.fairness import fairness_figure
+from core.found.fairness import explain_finding
+from core.results.fairness_answer import conditions, counted, findings_table, headline, line
+from core.results.values import Comparison, Finding
 from core.study import Study
+from gui.charts.view import ChartView
 from gui.dialogs import notes
-from gui.look import S4, S12, S16
+from gui.images import clipboard_data, render
+from gui.look import S4, S8, S12, S16
 from gui.pages.compare import screen_locale
+from gui.pages.fairness_edits import FairnessEdits
 from gui.pages.page import Badge, Page, SentenceTop
 from gui.session import Session
+from gui.widgets.fairness_accepted import AcceptedList
+from gui.widgets.fairness_card import FairnessCard
+from gui.widgets.found_frame import FoundFrame
+from gui.widgets.found_panel import FoundPanel
 from gui.widgets.page_switch import PageSwitch
+from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.plan_view import PlanView
+from gui.widgets.table_card import TableCard
+from gui.widgets.titled_card import bare_card
 
 BEFORE, AFTER = "before", "after"
+_NOTE = "Gravest first. Select a point to read why, and to do something about it."
+_EMPTY = (
+    "Nothing has been tested yet",
+    "Before the test: plan it, so that it will be fair. After it, what was not alike is listed here.",
+)
 
 
 class FairnessPage(Page):
@@ -27,42 +55,254 @@ class FairnessPage(Page):
         self.setObjectName("fairness_page")
         self._session = session
         self._locale = screen_locale()
-        self.top = SentenceTop()
-        faces = ((BEFORE, "&Before the test"), (AFTER, "A&fter the test"))
+        self._comparison: Comparison | None = None
+        self._key = ""
+        faces = ((BEFORE, "&Before the test"), (AFTER, "&After the test"))
         self.switch = PageSwitch("fairness_face", "Before or after the test", faces)
         self.switch.turn_to(AFTER)
         self.plan = PlanView(session, self._locale)
+        self.top = SentenceTop()
+        self.chart = ChartView("fairness")
+        self.chart.setAccessibleName("What each point of fairness could matter, in Wh a part")
+        self.table = TableCard("findings_table", "Open points of fairness")
+        self.card = FairnessCard(self._locale)
+        self.accepted = AcceptedList()
+        self.found = FoundPanel()
+        self.message = QLabel()
+        self.pictures = PictureMenu({"Fairness": self.chart, **self.plan.views()}, self)
+        self._edits = FairnessEdits(session, self)
         self._lay_out()
-        self.switch.turned.connect(self._show_face)
+        self._connect()
         self._show_face()
+
+    # building
 
     def _lay_out(self) -> None:
+        inner = QWidget()
+        content = QVBoxLayout(inner)
+        content.setContentsMargins(S16, S4, S16, S12)
+        content.setSpacing(S12)
+        self._chart_card = bare_card(self.chart)
+        for part in (self.table, self.card, self._chart_card, self.accepted):
+            content.addWidget(part)
+        content.addStretch(1)
+        self._scroll = QScrollArea()
+        self._scroll.setObjectName("fairness_scroll")
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setWidget(inner)
+        self._frame = FoundFrame(self._scroll, self.found)
+        self._after = QWidget()
+        after = QVBoxLayout(self._after)
+        after.setContentsMargins(0, 0, 0, 0)
+        after.setSpacing(S4)
+        after.addWidget(self.top)
+        after.addWidget(self._frame, 1)
+        self._blank = QWidget()
+        after.addWidget(self._blank, 1)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(S16, 0, S16, S12)
+        layout.setContentsMargins(0, S12, 0, 0)
         layout.setSpacing(S4)
-        layout.addWidget(self.top)
-        layout.addWidget(self.switch)
+        layout.addLayout(self._action_row())
+        layout.addWidget(self._after, 1)
         layout.addWidget(self.plan, 1)
-        layout.addStretch(1)
+
+    def _action_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setContentsMargins(S16, 0, S16, 0)
+        row.setSpacing(S8)
+        self.message.setObjectName("message")
+        self.message.setProperty("role", "muted")
+        self._how = QPushButton("&How is this found?")
+        self._how.setObjectName("how_found")
+        self._how.setProperty("role", "link")
+        self._save = QPushButton("&Save picture")
+        self._save.setObjectName("save_picture")
+        self._save.setMenu(self.pictures.menu)
+        self._copy = QPushButton("Cop&y")
+        self._copy.setObjectName("copy")
+        self._copy.setToolTip("Copy the picture and the list of points (Ctrl+C on the chart)")
+        row.addWidget(self.switch)
+        row.addWidget(self._how)
+        row.addWidget(self.message, 1)
+        row.addWidget(self._save)
+        row.addWidget(self._copy)
+        return row
+
+    def _connect(self) -> None:
+        self.switch.turned.connect(self._show_face)
+        self.chart.picked.connect(self._on_picked)
+        self.chart.asked.connect(self._on_asked)
+        self.chart.copying.connect(self._copy_picture)
+        self.table.view.selectionModel().currentRowChanged.connect(self._on_row)
+        self.table.view.activated.connect(self._on_activated)
+        self.card.wanted.connect(self._on_wanted)
+        self.card.accepted.connect(self._on_accepted)
+        self.card.run_wanted.connect(self._on_run)
+        self.accepted.taken_back.connect(self._edits.take_back)
+        self.found.run_wanted.connect(self._on_run)
+        self.found.closed.connect(self._on_found_closed)
+        self._edits.page_wanted.connect(self.page_wanted)
+        self._edits.plan_wanted.connect(self._show_plan)
+        self._edits.told.connect(self.message.setText)
+        self._copy.clicked.connect(self._copy_picture)
+        self.pictures.copying.connect(self._copy_picture)
+        self.pictures.told.connect(self.message.setText)
+        self._how.clicked.connect(self.explain)
+        self._session.opened.connect(self._on_opened)
+
+    # showing
 
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
-        self._show_face()
+        """Show a study and its newest comparison, before or after."""
+        if self.switch.face == BEFORE:
+            self.plan.show_study(study, comparison)
+            return
+        if comparison is None:
+            reading = bool(study.logs or study.typed)
+            self._show_nothing("Reading the logs…" if reading else _EMPTY[0], "" if reading else _EMPTY[1])
+        elif not comparison.machines:
+            self._show_nothing(*_EMPTY)
+        else:
+            self._comparison = comparison
+            self._show_comparison(study, comparison)
 
     def badge(self, comparison: Comparison | None) -> Badge:
-        points = 0 if comparison is None else len(comparison.fairness)
-        if not points:
-            return Badge()
-        return Badge(str(points), count(points, "open point of fairness", "open points of fairness"))
+        found = () if comparison is None else comparison.open_findings
+        return Badge(str(len(found)), counted(found)) if found else Badge()
+
+    def turn_to(self, what: str) -> None:
+        """Show the plan, or what was not alike."""
+        self.switch.turn_to(what)
 
     def explain(self) -> None:
         if self.switch.face == BEFORE:
             self.plan.explain()
+        elif self._finding is not None:
+            self._ask()
         else:
             notes.show_note(self, "Fairness", "fairness")
+
+    def menu(self) -> QMenu:
+        """Saving pictures."""
+        return self.pictures.menu
 
     def _show_face(self) -> None:
         is_before = self.switch.face == BEFORE
         self.plan.setVisible(is_before)
-        self.top.setVisible(not is_before)
-        if is_before:
-            self.plan.show_study(self._session.study, self._session.comparison)
+        self._after.setVisible(not is_before)
+        self._copy.setVisible(not is_before)
+        self.show_study(self._session.study, self._session.comparison)
+
+    def _show_nothing(self, sentence: str, words: str) -> None:
+        self._comparison = None
+        self._frame.hide()
+        self._blank.show()
+        self.top.say(sentence, words)
+
+    def _show_comparison(self, study: Study, comparison: Comparison) -> None:
+        self._frame.show()
+        self._blank.hide()
+        self.top.say(headline(comparison, self._locale), conditions(comparison, self._locale))
+        figure = fairness_figure(comparison, study, self._locale)
+        self.chart.show_figure(figure, self._readout)
+        self._chart_card.setVisible(figure is not None)
+        found = comparison.open_findings
+        self.table.show_table(findings_table(comparison, self._locale), _NOTE, self._locale.decimal)
+        self.table.setVisible(bool(found))
+        self.accepted.show_comparison(comparison, read_only=self._session.is_read_only)
+        if self._key not in {f.key for f in found}:
+            self._key = found[0].key if found else ""
+        self._show_selected()
+
+    def _readout(self, key: str, measure: str) -> tuple[str, ...]:
+        """What the chart reads out at a bar."""
+        found = next((f for f in self._open if f.key == key), None)
+        return () if found is None else (line(found),)
+
+    @property
+    def _open(self) -> tuple[Finding, ...]:
+        return () if self._comparison is None else self._comparison.open_findings
+
+    @property
+    def _finding(self) -> Finding | None:
+        """The selected point."""
+        return next((f for f in self._open if f.key == self._key), None)
+
+    def _show_selected(self) -> None:
+        """Show the same point as selected in the table, in the chart and at length."""
+        found = self._finding
+        keys = [f.key for f in self._open]
+        if self._key in keys:
+            view = self.table.view
+            row = keys.index(self._key)
+            if view.currentIndex().row() != row:
+                view.setCurrentIndex(self.table.model.index(row, 0))
+            view.selectRow(row)
+        self.chart.select(self._key or None)
+        if self._comparison is not None:
+            self.card.show_finding(found, self._comparison, read_only=self._session.is_read_only)
+        if not self.found.isHidden():
+            self._ask()
+
+    # what the user does
+
+    def _on_opened(self) -> None:
+        self._key = ""
+        self.message.setText("")
+        self.found.close_panel()
+
+    def _on_row(self, current: QModelIndex) -> None:
+        if current.isValid() and current.row() < len(self._open):
+            self._select(self._open[current.row()].key)
+
+    def _on_picked(self, key: str | None) -> None:
+        if key:
+            self._select(key)
+
+    def _select(self, key: str) -> None:
+        if key != self._key:
+            self._key = key
+            self._show_selected()
+
+    def _on_asked(self, key: str) -> None:
+        self._select(key)
+        self._ask()
+
+    def _on_activated(self) -> None:
+        self._ask()
+
+    def _ask(self) -> None:
+        """Say how the selected point was found."""
+        if self._finding is None or self._comparison is None:
+            self.found.close_panel()
+            return
+        told = explain_finding(self._finding, self._comparison, self._locale)
+        self.found.show_explanation(told, self._locale)
+
+    def _on_found_closed(self) -> None:
+        self.table.view.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _on_wanted(self, action: str) -> None:
+        if self._finding is not None and self._comparison is not None:
+            self._edits.act(self._finding, self._comparison)
+
+    def _on_accepted(self, reason: str) -> None:
+        if self._finding is not None:
+            self._edits.accept(self._finding, reason)
+
+    def _on_run(self, run_id: str) -> None:
+        self._session.select(run_id)
+        self.page_wanted.emit("Logs", "")
+
+    def _show_plan(self) -> None:
+        self.switch.turn_to(BEFORE)
+
+    def _copy_picture(self) -> None:
+        if self.chart.figure is None:
+            return
+        size = self.pictures.shown_size(self.chart)
+        image = render(self.chart.figure, size, self.chart.look, self.pictures.frame, ratio=2.0)
+        QGuiApplication.clipboard().setMimeData(clipboard_data(image, self.table.model.rows))
+        self.message.setText("Copied the picture and the list")

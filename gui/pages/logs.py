@@ -80,6 +80,11 @@ class LogsPage(Page):
         self._typed_button.setChecked(True)
         self._typed.setFocus()
 
+    def turn_to(self, what: str) -> None:
+        """Open the panel of how the log was read, and of its meter."""
+        if what == "meter":
+            self._panel_button.setChecked(True)
+
     def explain(self) -> None:
         result = self._session.results.get(self._session.selected or "")
         if result is not None:

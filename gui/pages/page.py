@@ -1,6 +1,7 @@
 """What every page is: shown a study and a comparison, asks for edits, keeps nothing of its own."""
 
 from attrs import frozen
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLabel, QMenu, QVBoxLayout, QWidget
 
 from core.results.values import Comparison
@@ -22,6 +23,8 @@ class Page(QWidget):
     #: name in the page list, and of the page's icon
     title = ""
     icon = ""
+    #: another page is wanted: its title, and what is to be seen there
+    page_wanted = Signal(str, str)
 
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
         """Show a study and its newest comparison, which may still be that of a moment ago."""
@@ -33,6 +36,9 @@ class Page(QWidget):
     def badge(self, comparison: Comparison | None) -> Badge:
         """What the list of pages says beside the page's name, whether the page is visible or not."""
         return Badge()
+
+    def turn_to(self, what: str) -> None:
+        """Show what another page has led to; "" and what the page does not know leave it as it is."""
 
     def menu(self) -> QMenu | None:
         """A menu for the menu bar while the page is visible."""
