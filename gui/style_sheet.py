@@ -34,7 +34,7 @@ QToolButton:disabled {{ color: {muted}; }}
 QPushButton[role="main"] {{ background: {link}; color: {card}; border-color: {link}; font-weight: 600; }}
 QPushButton[role="main"]:hover {{ background: {ink}; border-color: {ink}; }}
 QPushButton[role="link"] {{ background: transparent; border-color: transparent; color: {link}; }}
-QPushButton[role="switch"]:checked {{ background: {selection}; font-weight: 600; }}
+QPushButton[role="switch"]:checked {{ background: {selection}; border-color: {ink}; }}
 QPushButton:focus, QToolButton:focus, QComboBox:focus, QLineEdit:focus, QAbstractItemView:focus,
 QDoubleSpinBox:focus, QDateTimeEdit:focus, QCheckBox:focus {{ border: 2px solid {link}; }}
 QLineEdit, QComboBox, QDoubleSpinBox, QDateTimeEdit {{
