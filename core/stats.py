@@ -1,4 +1,4 @@
-"""Tests and intervals between machines, and how many runs it takes.
+"""Tests and intervals between machines.
 
 Thin layers over scipy and statsmodels, so that one file says which test is meant. The spread of the runs is
 all that these tests know; what two meters add is in `core.uncertainty.ratio`.
@@ -242,60 +242,3 @@ def holm(p_values: Sequence[float]) -> tuple[float, ...]:
         highest = max(highest, min(1.0, (count - rank) * p_values[index]))
         adjusted[index] = round(highest, 15)
     return tuple(adjusted)
-
-
-def repeats_needed(spread: float, difference: float, *, shared_u: float = 0.0) -> int | None:
-    """How many runs each of two machines needs to show a difference at 95 % with power 0.8.
-
-    Parameters
-    ----------
-    spread : float
-        Standard deviation between runs of one machine, as a share of the mean or in the unit of `difference`.
-    difference : float
-        What is to be shown, in the same unit.
-    shared_u : float
-        Standard uncertainty of the difference that no repeat lessens (two meters), in the same unit.
-
-    Returns
-    -------
-    int or None
-        Runs for each machine, at least 2; None when no number of runs would show it, because the shared part
-        alone hides it, or when it would take more than 1000.
-
-    Examples
-    --------
-    >>> repeats_needed(1.0, 1.0)
-    17
-    """
-    distance = abs(difference)
-    if distance <= 0:
-        return None
-    # a shared error is no spread: it can hide as much as its 95 % interval, and leaves the rest to be shown
-    left = distance - 1.959963984540054 * shared_u
-    if left <= 0:
-        return None
-    if spread <= 0:
-        return 2
-    # far above ten spreads, which two runs show, the power comes out as not a number
-    return _fewest_runs(min(left / spread, 10.0))
-
-
-@lru_cache(maxsize=4096)
-def _fewest_runs(effect: float) -> int | None:
-    """The smallest number of runs with power enough, by halving: the library's own solver can diverge."""
-    from statsmodels.stats.power import TTestIndPower
-
-    test = TTestIndPower()
-
-    def is_enough(runs: int) -> bool:
-        return float(test.power(effect, runs, ALPHA)) >= POWER
-
-    low, high = 1, 2
-    while not is_enough(high):
-        if high > MOST_RUNS:
-            return None
-        low, high = high, 2 * high
-    while high - low > 1:
-        middle = (low + high) // 2
-        low, high = (low, middle) if is_enough(middle) else (middle, high)
-    return high if high <= MOST_RUNS else None

@@ -5,15 +5,14 @@ result depends on; results and pairs are remembered by these, so that an edit of
 machine and the pairs of its machine again.
 """
 
-import math
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from functools import lru_cache
-from typing import TYPE_CHECKING
 
 from attrs import evolve, frozen
 
 from core.activity import Activity
+from core.plan.scatter import scatter
 from core.results import answer, fairness, holds, machine, runs
 from core.results.checked_meters import calibration
 from core.results.fairness_accepted import with_acceptances
@@ -23,9 +22,6 @@ from core.results.runs import Seen, seen
 from core.results.values import Comparison, MachineResult, Pair
 from core.study import Log, Machine, Run, Study
 from core.traces import Trace
-
-if TYPE_CHECKING:
-    from core.uncertainty import Mean, Ratio
 
 #: level at which a difference counts as shown
 ALPHA = 0.05
@@ -161,13 +157,15 @@ def _by_energy(result: MachineResult) -> tuple[bool, float, str]:
 class _Raw:
     """Two machines against each other before other pairs are taken into account.
 
-    ``p`` of the ratio, with what the meters leave open; the energies of the repeats for a test of their own.
-    None and empty where one of the two was not repeated.
+    ``p`` of the ratio, with what the meters leave open; the energies of the repeats for a test of their own;
+    their relative spreads, and what no repeat lessens. None and empty where one of the two was not repeated.
     """
 
     pair: Pair
     p: float | None
     repeats_wh: tuple[tuple[float, ...], ...] = ()
+    spreads: tuple[float, float] = (0.0, 0.0)
+    shared_u: float = 0.0
 
 
 def _pairs(given: list[MachineInput]) -> tuple[Pair, ...]:
@@ -189,10 +187,10 @@ def _pairs(given: list[MachineInput]) -> tuple[Pair, ...]:
     tested = [raw for raw in raws if raw.p is not None]
     machines = len({id_ for raw in tested for id_ in (raw.pair.machine_id, raw.pair.other_id)})
     adjusted = dict(zip(map(id, tested), holm([raw.p for raw in tested if raw.p is not None]), strict=True))
-    return tuple(_judged(raw, adjusted.get(id(raw)), machines) for raw in raws)
+    return tuple(_judged(raw, adjusted.get(id(raw)), machines, len(tested)) for raw in raws)
 
 
-def _judged(raw: _Raw, ratio_p: float | None, machines: int) -> Pair:
+def _judged(raw: _Raw, ratio_p: float | None, machines: int, pairs: int) -> Pair:
     """A difference is shown when both tests say so; without a spread on both sides nothing is judged."""
     from core.stats import repeats_p
 
@@ -200,7 +198,11 @@ def _judged(raw: _Raw, ratio_p: float | None, machines: int) -> Pair:
         return raw.pair
     by_repeats = repeats_p(*raw.repeats_wh, machines)
     p = max(ratio_p, by_repeats)
-    return evolve(raw.pair, p=p, shown=p < ALPHA, ratio_p=ratio_p, repeats_p=by_repeats, tested=machines)
+    judged = evolve(raw.pair, p=p, shown=p < ALPHA, ratio_p=ratio_p, repeats_p=by_repeats, tested=machines)
+    if judged.shown:
+        return judged
+    runs, percent = _needed(raw, machines, pairs)
+    return evolve(judged, runs_needed=runs, needed_percent=percent)
 
 
 @lru_cache(maxsize=65_536)
@@ -213,8 +215,6 @@ def _pair(one: MachineInput, other: MachineInput) -> _Raw:
     ]
     means = [mean_of(of_machine) for of_machine in energies]
     found = ratio(*means)
-    repeated = all(mean.runs > 1 for mean in means)
-    needed, percent = _needed(means, found) if repeated and found.low <= 1 <= found.high else (None, None)
     pair = Pair(
         machine_id=one.machine.id,
         other_id=other.machine.id,
@@ -223,23 +223,23 @@ def _pair(one: MachineInput, other: MachineInput) -> _Raw:
         ratio_high=found.high,
         p=None,
         shown=None,
-        runs_needed=needed,
-        needed_percent=percent,
     )
-    if not repeated:
+    first, second = (scatter(of_machine) for of_machine in energies)
+    if first is None or second is None:
         return _Raw(pair, None)
-    return _Raw(pair, found.p, tuple(tuple(e.energy_wh for e in of_machine) for of_machine in energies))
+    repeats_wh = tuple(tuple(e.energy_wh for e in of_machine) for of_machine in energies)
+    return _Raw(pair, found.p, repeats_wh, (first, second), found.u_shared)
 
 
-def _needed(means: "Sequence[Mean]", found: "Ratio") -> tuple[int | None, float | None]:
+def _needed(raw: _Raw, machines: int, pairs: int) -> tuple[int | None, float | None]:
     """How many runs of each would show how many percent: the usual five, or what is worth telling instead."""
-    from core.stats import repeats_needed
+    from core.plan.power import Spread, runs_needed
 
-    spread = math.sqrt(sum(((m.spread_wh or 0.0) / m.energy_wh.value) ** 2 for m in means) / len(means))
-    runs = min(mean.runs for mean in means)
+    spread = Spread(*raw.spreads, raw.shared_u, machines, pairs)
+    runs = min(len(repeats) for repeats in raw.repeats_wh)
 
     def needed(percent: float) -> int | None:
-        return repeats_needed(spread, percent / 100, shared_u=found.u_shared)
+        return runs_needed(percent / 100, spread)
 
     usual = needed(TOLD_PERCENT[0])
     if usual is not None and usual <= runs:

@@ -39,7 +39,7 @@ def typed_result(
         name=typed.note or f"reading {number}",
         start_s=None,
         end_s=None,
-        start=None,
+        start=typed.started or None,
         part="A",
         included=typed.included and has_energy,
         why_excluded=None

@@ -10,7 +10,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from core.stats import repeats_needed, t_interval, tukey, welch
+from core.plan.power import Spread, power, runs_for_any, runs_needed, student_power
+from core.stats import t_interval, tukey, welch
 from core.traces import F64
 
 
@@ -125,20 +126,27 @@ def test_welch_small() -> None:
 @pytest.mark.parametrize(("effect", "runs"), [(0.2, 393), (0.5, 64), (0.8, 26), (1.0, 17), (1.2, 12)])
 def test_repeats_of_two_groups(effect: float, runs: int) -> None:
     # J. Cohen, Statistical Power Analysis (1988), tables 2.3; rounding "at least" gives 394 for 0.2
-    needed = repeats_needed(1.0, effect)
+    by_student = next(n for n in range(2, 500) if student_power(effect, n) >= 0.80)
+    assert abs(by_student - runs) <= 1
+    # Welch's test estimates its degrees of freedom and needs as many, or one more
+    needed = runs_needed(effect, Spread(1.0, 1.0))
     assert needed is not None
+    assert by_student <= needed <= by_student + 1
     assert abs(needed - runs) <= 1
 
 
 def test_power_of_two_groups() -> None:
     # read in the tests of statsmodels (R package pwr)
-    from statsmodels.stats.power import FTestAnovaPower, TTestIndPower
+    assert student_power(1.0, 30) == pytest.approx(0.967708258242517, abs=1e-9)
+    assert power(1.0, Spread(1.0, 1.0), 30, 30) == pytest.approx(0.967708, abs=2e-4)
 
-    assert TTestIndPower().power(1.0, 30, 0.05) == pytest.approx(0.967708258242517, abs=1e-9)
+
+def test_repeats_of_four_groups() -> None:
     # J. Cohen, "A power primer", Psychological Bulletin 112 (1992), table 2 (from memory): 18 in each of
-    # four groups
-    total = FTestAnovaPower().solve_power(effect_size=0.40, alpha=0.05, power=0.80, k_groups=4)
-    assert abs(total / 4 - 18) <= 1
+    # four groups at f = 0.40; unrounded 18.04
+    needed = runs_for_any(0.40, 4)
+    assert needed is not None
+    assert abs(needed - 18) <= 1
 
 
 def test_interval_of_three_repeats() -> None:
