@@ -5,6 +5,7 @@ from pathlib import Path
 
 from core import __version__
 
+BUNDLES = ("with-logs", "hashes-only")
 BOUNDARIES = ("warm-up and processing", "processing only", "until cooled")
 
 OVERVIEW = """\
@@ -16,13 +17,13 @@ usage: samepart                    open the window
        samepart --version | --help
 
 What the same part costs in energy on different material-extrusion machines.
-A FILE may be a meter log, several logs of one machine, a study, or a folder of logs.
+A FILE may be a meter log, several logs of one machine, a study, a bundle, or a folder of logs.
 "samepart inspect --help" and "samepart compare --help" tell of their options.
 
 Exit status: 0 done; 2 the arguments are wrong; 3 a file could not be read (others still are).
 """
 
-_FILES = "a meter log, a study, or a folder of logs"
+_FILES = "a meter log, a study, a bundle, or a folder of logs"
 
 
 def inspect_parser() -> argparse.ArgumentParser:
@@ -63,8 +64,16 @@ def compare_parser() -> argparse.ArgumentParser:
         help="have the logs read by the workers of a Dask cluster, which must find them under the same paths "
         "and have this version; what is sent is not encrypted unless the address begins with tls://",
     )
-    parser.add_argument("--out", type=Path, metavar="FOLDER", help="also write tables and images there")
+    parser.add_argument(
+        "--out", type=Path, metavar="FOLDER", help="also write tables, images and the report there"
+    )
     parser.add_argument("--style", choices=("light", "dark"), default="light", help="style of the images")
+    parser.add_argument(
+        "--bundle",
+        choices=BUNDLES,
+        help="with --out: also write a bundle from which others can find every figure again, with the raw "
+        "logs inside or only their SHA-256",
+    )
     return parser
 
 

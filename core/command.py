@@ -6,9 +6,12 @@ traceback. Only what an answer needs is imported, so that a small log is inspect
 
 import os
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
+from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, TextIO
+
+from attrs import evolve
 
 from core.arguments import compare_parser, inspect_parser
 from core.faults import facts_of
@@ -16,25 +19,26 @@ from core.problems import Problem, Severity
 
 if TYPE_CHECKING:
     from core.analysis import FileAnalysis
+    from core.comparing import Gathered
     from core.logs import FileReading
+    from core.outputs import BundleKind
+    from core.report.painter import Painter
+    from core.report.pictures import Style
     from core.results.values import Comparison
     from core.study import Study
 
 DONE, WRONG_ARGUMENTS, UNREADABLE = 0, 2, 3
 
-#: draws the charts of a comparison into a folder in a style; returns the files, or why there are none
-Images = Callable[["Comparison", "Study", Path, str], "Sequence[Path] | str"]
 
-
-def run(argv: Sequence[str], images: Images) -> int:
+def run(argv: Sequence[str], painter: "Painter") -> int:
     """Answer ``inspect`` or ``compare``.
 
     Parameters
     ----------
     argv : sequence of str
         The arguments, the command first.
-    images : callable
-        Draws the charts for ``--out``.
+    painter : Painter
+        Draws for ``--out``.
 
     Returns
     -------
@@ -47,7 +51,7 @@ def run(argv: Sequence[str], images: Images) -> int:
         if argv[0] == "inspect":
             status = _inspect(argv[1:])
         else:
-            status = _compare(argv[1:], images)
+            status = _compare(argv[1:], painter)
         sys.stdout.flush()
     except BrokenPipeError:
         # whoever read the answer has stopped; the interpreter would complain once more when it closes it
@@ -128,11 +132,13 @@ def _fault(shown: str, error: Exception) -> Problem:
     return Problem("analysis.fault", Severity.ERROR, shown, facts=facts_of(error))
 
 
-def _compare(argv: Sequence[str], images: Images) -> int:
+def _compare(argv: Sequence[str], painter: "Painter") -> int:
     parser = compare_parser()
     wanted = parser.parse_args(argv)
     if not wanted.files and wanted.run_sheet is None:
-        parser.error("name at least one log, study, folder or run sheet")
+        parser.error("name at least one log, study, bundle, folder or run sheet")
+    if wanted.bundle is not None and wanted.out is None:
+        parser.error("--bundle needs --out FOLDER: the bundle is written there")
     from core.comparing import gather
     from core.executors import NoCluster, cluster, local_processes
 
@@ -158,9 +164,18 @@ def _compare(argv: Sequence[str], images: Images) -> int:
     else:
         print(comparison_text(comparison))
     tell(gathered.problems, errors_only=wanted.json)
+    checked = gathered.held_against_bundle(comparison)
+    tell([checked] if checked is not None else [])
     status = _status(gathered.problems)
     if wanted.out is not None:
-        written = write(comparison, gathered.study, wanted.out, wanted.style, images, warnings)
+        written = write(
+            gathered,
+            gathered.study,
+            wanted.out,
+            painter,
+            style=wanted.style,
+            bundle=wanted.bundle,
+        )
         status = status if written else UNREADABLE
     return status
 
@@ -169,6 +184,10 @@ def _warnings(comparison: "Comparison", problems: Sequence[Problem]) -> list[str
     from core.wording import placed
 
     return list(dict.fromkeys(placed(p) for p in (*problems, *comparison.problems)))
+
+
+def _without_folder(problem: Problem) -> Problem:
+    return problem if problem.file is None else evolve(problem, file=Path(problem.file).name)
 
 
 def comparison_text(comparison: "Comparison") -> str:
@@ -195,25 +214,42 @@ def comparison_text(comparison: "Comparison") -> str:
 
 
 def write(
-    comparison: "Comparison",
+    gathered: "Gathered",
     study: "Study",
     folder: Path,
-    style: str,
-    images: Images,
-    warnings: Sequence[str] = (),
+    painter: "Painter",
+    *,
+    style: "Style" = "light",
+    bundle: "BundleKind | None" = None,
 ) -> tuple[Path, ...]:
-    """Write tables and images, and say on standard error which; nothing when the folder cannot be written."""
-    from core.outputs import write_tables
+    """Write all files, and say on standard error which; nothing when the folder cannot be written."""
+    from core.bundle.writing import Contents, without_folders
+    from core.outputs import write_files
+    from core.publish.sources import Sources
+    from core.report.pictures import Drawable
 
+    made = datetime.now().astimezone().date()
+    # what is given to others does not say in which folders files lay
+    study = without_folders(study)
+    comparison = gathered.comparison_of(study)
+    warnings = _warnings(comparison, [_without_folder(p) for p in gathered.problems])
+    sources = Sources(Drawable(study, comparison, gathered.traces, gathered.activities), made.year)
+    contents = None
+    if bundle is not None:
+        contents = Contents(
+            sources,
+            made,
+            gathered.log_bytes,
+            with_logs=bundle == "with-logs",
+            readings=gathered.readings,
+        )
     try:
-        paths = write_tables(comparison, study, folder, warnings)
-        drawn = images(comparison, study, folder, style)
+        written = write_files(sources, folder, made, painter, style, warnings, contents)
     except OSError as error:
         message(f"{folder}: cannot be written ({error.strerror or error}); name another folder with --out")
         return ()
-    if isinstance(drawn, str):
-        message(drawn)
-    else:
-        paths += drawn
-    message(f"{folder}: {', '.join(path.name for path in paths)} written")
-    return tuple(paths)
+    for text in written.told:
+        message(text)
+    tell(written.problems)
+    message(f"{folder}: {written.summary} written")
+    return written.paths

@@ -96,8 +96,8 @@ def _plain(cell: Cell) -> str:
     return str(cell) if isinstance(cell, int) else format(cell, ".10g")
 
 
-def to_markdown(table: Table) -> str:
-    """The table as Markdown, rounded for reading, with its title and notes."""
+def to_markdown(table: Table, level: int = 2) -> str:
+    """The table as Markdown, rounded for reading, with its notes under a heading of this level."""
     head = "| " + " | ".join(_escaped(c.title) for c in table.columns) + " |"
     rule = "| " + " | ".join("---:" if c.align == "right" else "---" for c in table.columns) + " |"
     body = [
@@ -105,7 +105,7 @@ def to_markdown(table: Table) -> str:
         for row in table.rows
     ]
     notes = [f"\n{_escaped(note)}" for note in table.notes]
-    return "\n".join([f"## {_escaped(table.title)}\n", head, rule, *body, *notes]) + "\n"
+    return "\n".join([f"{'#' * level} {_escaped(table.title)}\n", head, rule, *body, *notes]) + "\n"
 
 
 def to_html(table: Table, *, caption: bool = True) -> str:

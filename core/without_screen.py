@@ -4,15 +4,16 @@ import tempfile
 from collections.abc import Sequence
 from pathlib import Path
 
-from core.command import UNREADABLE, Images, comparison_text, run, say, write
+from core.command import UNREADABLE, comparison_text, run, say, write
 from core.demo import demo_study, with_what_is_known
 from core.places import demo_folder
+from core.report.painter import Painter
 
 NO_SCREEN = "No screen was found, so the comparison is printed here."
 DEMO_FOLDER = "samepart-demo"
 
 
-def show_demo(images: Images) -> int:
+def show_demo(painter: Painter) -> int:
     """Print the demo's comparison, and write its tables and images into a folder that is named."""
     from core.comparing import gather
 
@@ -23,16 +24,16 @@ def show_demo(images: Images) -> int:
     say("All numbers of this demonstration are invented.\n")
     say(comparison_text(comparison))
     folder = _writable_folder()
-    written = write(comparison, study, folder, "light", images)
+    written = write(gathered, study, folder, painter)
     if written:
         say(f"\nTables and images are in {folder.resolve()}")
     return 0 if written else UNREADABLE
 
 
-def show_files(files: Sequence[str], images: Images) -> int:
+def show_files(files: Sequence[str], painter: Painter) -> int:
     """Answer as ``samepart compare`` does."""
     say(NO_SCREEN + "\n")
-    return run(["compare", "--", *files], images)
+    return run(["compare", "--", *files], painter)
 
 
 def _writable_folder() -> Path:

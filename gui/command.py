@@ -7,16 +7,11 @@ everything else opens the window, or says in words what the window would have sh
 import os
 import sys
 from collections.abc import Sequence
-from pathlib import Path
-from typing import TYPE_CHECKING
 
 from core.arguments import OVERVIEW, version
 from core.faults import facts_of
-from gui.system_libraries import ALL_PACKAGES, missing_packages
-
-if TYPE_CHECKING:
-    from core.results.values import Comparison
-    from core.study import Study
+from gui.painting import UnseenPainter, library_message
+from gui.system_libraries import missing_packages
 
 #: platforms of Qt that show nothing
 _UNSEEN = ("offscreen", "minimal")
@@ -46,7 +41,7 @@ def _dispatch(arguments: list[str]) -> int:
     if first in ("inspect", "compare"):
         from core.command import run
 
-        return run(arguments, draw_images)
+        return run(arguments, UnseenPainter())
     if first.startswith("-"):
         print(f'samepart: there is no option {first}; "samepart --help" lists what there is', file=sys.stderr)
         return 2
@@ -62,9 +57,9 @@ def _window(files: list[str], *, demo: bool) -> int:
         from core.without_screen import show_demo, show_files
 
         if demo:
-            return show_demo(draw_images)
+            return show_demo(UnseenPainter())
         if files:
-            return show_files(files, draw_images)
+            return show_files(files, UnseenPainter())
         print(
             'samepart: no screen was found; "samepart compare FILE..." and "samepart demo" answer in text',
             file=sys.stderr,
@@ -92,30 +87,10 @@ def has_screen() -> bool:
     return True
 
 
-def draw_images(comparison: "Comparison", study: "Study", folder: Path, style: str) -> Sequence[Path] | str:
-    """Draw the charts of a comparison into a folder; what is missing, when they cannot be drawn."""
-    # nothing is shown, so neither a screen nor what Qt needs to reach one is asked for
-    os.environ["QT_QPA_PLATFORM"] = "offscreen"
-    try:
-        from PySide6.QtGui import QGuiApplication
-
-        from gui.images import write_images
-    except ImportError as error:
-        return _library_message(error, "no images were drawn")
-    application = QGuiApplication.instance() or QGuiApplication(["samepart"])
-    written = write_images(comparison, study, folder, "dark" if style == "dark" else "light")
-    del application
-    return written
-
-
-def _library_message(error: ImportError, what: str) -> str:
-    return f"samepart: {what}: Qt needs a system library ({error}); install the packages {ALL_PACKAGES}"
-
-
 def _missing_library(error: ImportError) -> int:
     if error.name is not None and error.name.split(".")[0] in ("core", "gui"):
         raise error  # a fault of ours, not of the system
-    print(" ".join(_library_message(error, "the window cannot open").split()), file=sys.stderr)
+    print(" ".join(library_message(error, "the window cannot open").split()), file=sys.stderr)
     return _FAULT
 
 

@@ -7,8 +7,8 @@ from core.study import Study
 
 
 def what_is_wrong(study: Study) -> str:
-    """The first thing by which a study could not have been made by this program; empty where there is none."""
-    return next(_found(study), "")
+    """By what a study could not have been made by this program; empty where nothing is wrong."""
+    return next(iter(_found(study)), "")
 
 
 def _found(study: Study) -> Iterable[str]:

@@ -101,6 +101,10 @@ class Contents:
     replaced: frozenset[str] = frozenset()
     notes: tuple[str, ...] = ()
 
+    def with_report(self, report: str) -> "Contents":
+        """The same with another report."""
+        return evolve(self, report=report)
+
 
 def write_bundle(path: Path, contents: Contents, progress: Progress = silent) -> tuple[Problem, ...]:
     """Write a bundle, replacing what is at `path`.

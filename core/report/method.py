@@ -11,7 +11,7 @@ from core.report.blocks import Block, Bullets, Heading, Paragraph
 #: a paragraph of the page of cautions: a few words in bold, then the text
 _LED = re.compile(r"\*\*(?P<lead>[^*]+)\*\*\s*(?P<text>.*)", re.DOTALL)
 
-_STEPS: tuple[tuple[str, str], ...] = (
+STEPS: tuple[tuple[str, str], ...] = (
     (
         "Energy.",
         "At the plug, from the log’s power by what each value stands for (sampled, averaged, on change) or "
@@ -44,7 +44,7 @@ _STEPS: tuple[tuple[str, str], ...] = (
         "size must lose is natural convection on both faces and radiation [5].",
     ),
 )
-_SOURCES: tuple[str, ...] = (
+SOURCES: tuple[str, ...] = (
     "[1] JCGM 100:2008, Guide to the expression of uncertainty in measurement: 4.2, 4.3, 5.2, annex G.",
     "[2] B. L. Welch, The generalization of ‘Student’s’ problem when several different population variances "
     "are involved, Biometrika 34 (1947) 28-35.",
@@ -62,10 +62,10 @@ def method(sources: Sources) -> Iterator[Block]:
     comparison = sources.comparison
     yield Heading("Method")
     yield Paragraph(f"{COUNTED[comparison.boundary]} The same for all machines.", lead="What counts.")
-    for lead, text in _STEPS:
+    for lead, text in STEPS:
         yield Paragraph(text, lead=lead)
     yield Heading("Sources", 3)
-    yield Bullets(_SOURCES)
+    yield Bullets(SOURCES)
 
 
 def cautions() -> Iterator[Block]:

@@ -1,6 +1,6 @@
 """Pictures as the report, the bundle and the files of ``--out`` take them: drawn elsewhere, bytes here."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping
 from typing import Literal
 
 from attrs import frozen
@@ -52,7 +52,3 @@ class Drawable:
     comparison: Comparison
     traces: Mapping[str, Trace]
     activities: Mapping[str, Activity]
-
-
-#: draws the pictures of a study in a style; answers in words why none could be drawn
-DrawPictures = Callable[[Drawable, Style], "Sequence[Picture] | str"]

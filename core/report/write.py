@@ -16,6 +16,7 @@ from core.report.method import cautions, method
 from core.report.pictures import Picture
 from core.report.tables import study_tables
 from core.report.tracing import found
+from core.study import Study
 
 
 def write_report(
@@ -32,7 +33,8 @@ def write_report(
     sources : Sources
         The study's results.
     pictures : sequence of Picture
-        Each is shown once, with the page that it belongs to.
+        Each is shown once, with the page that it belongs to; of pictures that every machine has of its own
+        only the first.
     made : date
     warnings : sequence of str
         What was wrong with files, in words.
@@ -40,7 +42,7 @@ def write_report(
         May raise `Cancelled`.
     """
     shown = {table.key: table.shown for table in study_tables(sources)}
-    left = list(pictures)
+    left = leading(pictures, sources.study)
     title = sources.study.name or f"What the {sources.study.part} costs in energy"
     blocks: list[Block] = [
         Heading(title, 1),
@@ -55,6 +57,21 @@ def write_report(
         *_more(left),
     ]
     return Report(title, tuple(blocks), made, f"Samepart {__version__}")
+
+
+def leading(pictures: Sequence[Picture], study: Study) -> list[Picture]:
+    """The pictures without those that repeat the same for one machine after another."""
+    endings = tuple(f"-{machine.id}" for machine in study.machines)
+    seen: set[str] = set()
+    kept = []
+    for picture in pictures:
+        ending = next((e for e in endings if picture.key.endswith(e)), "")
+        stem = picture.key.removesuffix(ending)
+        if not ending or stem not in seen:
+            kept.append(picture)
+        if ending:
+            seen.add(stem)
+    return kept
 
 
 def _taken(left: list[Picture], page: str) -> tuple[Picture, ...]:

@@ -134,10 +134,18 @@ def test_without_a_screen_the_demo_is_told_in_words_and_files(tmp_path: Path) ->
     assert "Alder makes the hose clip for 21." in done.stdout
     folder = tmp_path / "samepart-demo"
     assert f"Tables and images are in {folder}" in done.stdout
-    assert sorted(p.name for p in folder.iterdir()) == [
-        *("comparison.csv", "comparison.md", "comparison.png", "comparison.svg", "comparison.xlsx"),
-        *("energy-against-time.png", "energy-against-time.svg"),
-    ]
+    names = {p.name for p in folder.iterdir()}
+    assert {
+        "comparison.csv",
+        "comparison.md",
+        "comparison.xlsx",
+        "report.html",
+        "report.pdf",
+        "tables",
+    } <= names
+    drawn = ("comparison", "energy-against-time", "line-up", "beds", "loads", "standby", "print")
+    assert {f"{key}.{ending}" for key in drawn for ending in ("png", "svg")} <= names
+    assert (folder / "report.pdf").read_bytes().startswith(b"%PDF-")
     rows = list(csv.DictReader(io.StringIO((folder / "comparison.csv").read_text(encoding="utf-8"))))
     assert {r["machine"] for r in rows} == set(MACHINES)
     assert (folder / "comparison.png").read_bytes().startswith(b"\x89PNG")

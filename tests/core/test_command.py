@@ -16,8 +16,8 @@ import pytest
 
 from core import executors
 from core.command import run
-from core.results.values import Comparison
-from core.study import Study
+from core.report.blocks import Report
+from core.report.pictures import Drawable, Picture, Style
 from core.traces import Trace
 from gui.command import main
 from tests.core.benches import alike, trace
@@ -41,13 +41,19 @@ def logs(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return folder
 
 
-def no_images(comparison: Comparison, study: Study, folder: Path, style: str) -> Sequence[Path] | str:
-    return f"no pictures of {len(comparison.machines)} machines in {style} here"
+class NoPictures:
+    """A computer that cannot draw."""
+
+    def pictures(self, drawable: Drawable, style: Style, year: int) -> Sequence[Picture] | str:
+        return f"no pictures of {len(drawable.comparison.machines)} machines in {style} here"
+
+    def pdf(self, report: Report) -> bytes | str:
+        return "no pages here"
 
 
 class Answer:
     def __init__(self, argv: Sequence[str | Path], capsys: pytest.CaptureFixture[str]) -> None:
-        self.status = run([str(a) for a in argv], no_images)
+        self.status = run([str(a) for a in argv], NoPictures())
         self.out, err = capsys.readouterr()
         self.messages = err.splitlines()
 
@@ -149,9 +155,18 @@ def test_out_writes_tables_and_says_so(
     answer = Answer(["compare", logs, "--json", "--out", out, "--style", "dark"], capsys)
     assert answer.status == 0
     assert answer.json["machines"]
-    assert sorted(p.name for p in out.iterdir()) == ["comparison.csv", "comparison.md", "comparison.xlsx"]
+    assert sorted(p.name for p in out.iterdir()) == [
+        "comparison.csv",
+        "comparison.md",
+        "comparison.xlsx",
+        "report.html",
+        "tables",
+    ]
     assert "no pictures of 2 machines in dark here" in answer.messages
-    assert any("comparison.csv, comparison.xlsx, comparison.md written" in m for m in answer.messages)
+    assert answer.messages[-1] == (
+        f"{out}: comparison.xlsx, comparison.csv, comparison.md, report.html and "
+        f"{len(list((out / 'tables').iterdir()))} tables written"
+    )
     rows = list(csv.DictReader(io.StringIO((out / "comparison.csv").read_text(encoding="utf-8"))))
     assert [r["machine"] for r in rows] == ["alder", "rowan"]
     assert float(rows[0]["energy_wh"]) == pytest.approx(
@@ -159,7 +174,7 @@ def test_out_writes_tables_and_says_so(
     )
     text = (out / "comparison.md").read_text(encoding="utf-8")
     assert answer.json["headline"] in text
-    assert "## Runs" in text
+    assert "#### Runs" in text
 
 
 def test_out_that_cannot_be_written(logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -261,7 +276,7 @@ def test_packed_log(logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[st
 )
 def test_wrong_arguments(argv: list[str], capsys: pytest.CaptureFixture[str]) -> None:
     with pytest.raises(SystemExit) as stopped:
-        run(argv, no_images)
+        run(argv, NoPictures())
     assert stopped.value.code == 2
     assert capsys.readouterr().out == ""
 

@@ -2,13 +2,10 @@
 
 import csv
 import io
-from pathlib import Path
 
 import pytest
-from attrs import evolve
 
 from core import edits
-from core.outputs import report, write_tables
 from core.results.compare import compare
 from core.results.table import comparison_table, fairness_table, readable_runs, readable_table, runs_table
 from core.results.values import Comparison
@@ -63,22 +60,3 @@ def test_a_bound_is_told_where_no_share_is_seen() -> None:
     table = readable_table(comparison)
     at = [c.key for c in table.columns].index("bed_share")
     assert next(row for row in table.rows if row[0] == unseen.name)[at] == "at least 31"
-
-
-def test_report_says_the_answer_first_and_once(two: tuple[Study, Comparison]) -> None:
-    study, comparison = two
-    text = report(comparison, study, ["rowan.csv: 1 gap"])
-    assert text.startswith(f"# {study.name}\n\n**{comparison.headline}**")
-    assert text.count(comparison.headline) == 1
-    assert "- rowan.csv: 1 gap" in text
-    assert "=Rowan\\|1" in text
-    assert "invented" not in text
-    assert "All numbers are invented" in report(comparison, evolve(study, invented=True))
-
-
-def test_files_can_be_written_again_over_themselves(two: tuple[Study, Comparison], tmp_path: Path) -> None:
-    study, comparison = two
-    first = write_tables(comparison, study, tmp_path / "out")
-    again = write_tables(comparison, study, tmp_path / "out")
-    assert first == again
-    assert all(path.stat().st_size > 0 for path in again)
