@@ -16,6 +16,8 @@ from core.study import Study
 MEASURED, ADJUSTED = "measured", "adjusted"
 #: half the width of a bar, in places of the axis
 _HALF = 0.36
+#: the axis of the steps spans at least this part of the energy
+_LEAST_SPREAD = 0.1
 
 
 def like_figure(found: LikeForLike, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:
@@ -29,13 +31,14 @@ def like_figure(found: LikeForLike, study: Study, locale: NumberLocale = POINT) 
     measured = tuple(_cell(m.measured_wh, m, locale) for m in machines)
     adjusted = tuple(_cell(m.adjusted_wh, m, locale) for m in machines)
     return ComparisonFigure(
-        headline=headline(found),
+        headline=headline(found, locale),
         conditions=conditions(found, locale),
         source=source_of(study),
         rows=tuple(Row(m.machine_id, m.name, m.slot, m.how or "as measured") for m in machines),
         measures=(
-            Measure(MEASURED, Axis("Measured", "Wh", top, locale), measured, bars=True),
-            Measure(ADJUSTED, Axis("Like for like", "Wh", top, locale), adjusted, bars=True, rank=1),
+            # no rank is the first: columns of one width, in which lengths can be held against each other
+            Measure(MEASURED, Axis("Measured", "Wh", top, locale), measured, bars=True, rank=1),
+            Measure(ADJUSTED, Axis("Like for like", "Wh", top, locale), adjusted, bars=True, rank=2),
         ),
     )
 
@@ -51,26 +54,33 @@ def waterfall_figure(
 ) -> CurvesFigure | None:
     """One machine's way from its measured to its adjusted energy; None where there is none.
 
-    Bars of a step reach from the energy before it to that after it; both ends carry their intervals. [Wh]
+    A bar of a step reaches from the energy before it to that after it; a dashed line leads on to the next;
+    both ends are points with their intervals. The axis need not begin at zero: the bars are differences. [Wh]
     """
     if machine.adjusted_wh is None:
         return None
-    energy_wh, last = machine.measured_wh.value, len(machine.steps) + 1
-    trends = [_bar(0, 0.0, energy_wh, machine.slot, "")]
+    ends = ((0, machine.measured_wh, MEASURED), (len(machine.steps) + 1, machine.adjusted_wh, ADJUSTED))
+    levels_wh = [machine.measured_wh.value]
+    trends: list[Trend] = []
     for place, step in enumerate(machine.steps, start=1):
-        after_wh = energy_wh + step.change_wh
-        trends.append(_bar(place, energy_wh, after_wh, machine.slot, step_text(step, locale)))
-        energy_wh = after_wh
-    trends.append(_bar(last, 0.0, machine.adjusted_wh.value, machine.slot, ""))
-    ends = ((0, machine.measured_wh, MEASURED), (last, machine.adjusted_wh, ADJUSTED))
-    tops = [v for t in trends for v in t.high] + [m.value + (m.u95 or 0.0) for _, m, _ in ends]
+        before_wh = levels_wh[-1]
+        levels_wh.append(before_wh + step.change_wh)
+        trends += _step(place, before_wh, levels_wh[-1], machine.slot, step_text(step, locale))
+    last = len(machine.steps) + 1
+    trends.append(_level(last - 1 + _HALF, last, levels_wh[-1]))
+    values = [
+        *levels_wh,
+        *(m.value - (m.u95 or 0.0) for _, m, _ in ends),
+        *(m.value + (m.u95 or 0.0) for _, m, _ in ends),
+    ]
+    low, high = _room(min(values), max(values))
     names = ("Measured", *(STEP_NAMES[s.condition] for s in machine.steps), "Like for like")
     return CurvesFigure(
         headline=f"{machine.name}: from measured to like for like",
         conditions=conditions(found, locale),
         source=source_of(study),
-        x=NamedScale("From measured to like for like", "steps", -0.6, last + 0.6, locale, names),
-        y=Scale(f"Energy per part, {machine.name}", "Wh", 0.0, axis_end(tuple(tops), margin=0.2), locale),
+        x=NamedScale("From measured to like for like", "", -0.6, last + 0.6, locale, names),
+        y=Scale(f"Energy per part, {machine.name}", "Wh", low, high, locale),
         trends=tuple(trends),
         spots=tuple(
             Spot(
@@ -89,7 +99,23 @@ def waterfall_figure(
     )
 
 
-def _bar(place: int, from_wh: float, to_wh: float, slot: int, name: str) -> Trend:
+def _step(place: int, from_wh: float, to_wh: float, slot: int, name: str) -> tuple[Trend, ...]:
+    """The line that leads to a step, its bar, and what it changes, at the bar's upper edge."""
     x = (place - _HALF, place + _HALF)
     low, high = min(from_wh, to_wh), max(from_wh, to_wh)
-    return Trend(x, (to_wh, to_wh), slot, name, (low, low), (high, high))
+    return (
+        _level(place - 1 + (_HALF if place > 1 else 0.0), place + _HALF, from_wh),
+        Trend(x, (to_wh, to_wh), slot, "", (low, low), (high, high)),
+        Trend((float(place),), (high,), slot, name),
+    )
+
+
+def _level(from_place: float, to_place: float, energy_wh: float) -> Trend:
+    return Trend((from_place, to_place), (energy_wh, energy_wh), None, is_dashed=True)
+
+
+def _room(low_wh: float, high_wh: float) -> tuple[float, float]:
+    """Ends of an axis around values, with room for words above; not below zero, nor all but one."""
+    spread_wh = max(high_wh - low_wh, _LEAST_SPREAD * high_wh, 1e-9)
+    middle_wh = (low_wh + high_wh) / 2
+    return max(0.0, middle_wh - 0.65 * spread_wh), middle_wh + 0.85 * spread_wh

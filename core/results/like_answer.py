@@ -4,10 +4,10 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Final
 
-from core.formatting import POINT, UNKNOWN, NumberLocale, listed, number, rounded, with_interval
+from core.formatting import POINT, UNKNOWN, NumberLocale, listed, number, rounded, with_interval, with_unit
 from core.like_for_like import Condition, Step
 from core.quantities import ENERGY
-from core.results.like_for_like import LikeForLike
+from core.results.like_for_like import Adjusted, LikeForLike
 from core.results.temperatures import degrees
 from core.tables import Cell, Column, Table
 from core.uncertainty import NORMAL_95
@@ -21,7 +21,7 @@ _MOST_NAMED = 2
 _MOST_LEFT = 4
 
 
-def headline(found: LikeForLike) -> str:
+def headline(found: LikeForLike, locale: NumberLocale = POINT) -> str:
     """The sentence on top: which machines change places when made like for like, if any."""
     if not found.machines:
         return "Nothing to make like for like yet."
@@ -30,13 +30,38 @@ def headline(found: LikeForLike) -> str:
     if len(found.known) == 1:
         return f"Only {found.known[0].name} can be adjusted: there is nothing to hold it against."
     if not found.swaps:
-        return "Made like for like, no two machines change places."
+        return f"Made like for like, {_who_stays(found)}.{_where_they_would(found, locale)}"
     named = [f"{s.first_name} and {s.then_name}" for s in found.swaps[:_MOST_NAMED]]
     more = len(found.swaps) - _MOST_NAMED
     if more > 0:
         named.append(f"{more} more {'pair' if more == 1 else 'pairs'}")
     unsure = "" if any(s.is_sure for s in found.swaps) else ", though within what their intervals leave open"
-    return f"Made like for like, {', and '.join(named)} change places{unsure}."
+    told = f"Made like for like, {', and '.join(named)} change places"
+    first = found.swaps[0]
+    values = {m.name: _value(m, locale) for m in found.known}
+    first_told = f"{first.then_name} {values[first.then_name]}, {first.first_name} {values[first.first_name]}"
+    return f"{told}{unsure}: {first_told}." if len(found.swaps) == 1 else f"{told}{unsure}."
+
+
+def _value(machine: Adjusted, locale: NumberLocale) -> str:
+    value = machine.adjusted_wh
+    assert value is not None
+    return with_unit(with_interval(value.value, value.u95, ENERGY, locale), ENERGY)
+
+
+def _who_stays(found: LikeForLike) -> str:
+    """That no two change places, and among how many where some cannot be adjusted."""
+    if len(found.known) < len(found.machines):
+        return f"no two of the {len(found.known)} machines that can be adjusted change places"
+    return "no two machines change places"
+
+
+def _where_they_would(found: LikeForLike, locale: NumberLocale) -> str:
+    if found.change_c is None or found.changing is None:
+        return ""
+    pair = f"{found.changing.first_name} and {found.changing.then_name}"
+    unsure = "" if found.changing.is_sure else ", within what their intervals leave open"
+    return f" With beds at {degrees(found.change_c, locale)} °C {pair} would{unsure}."
 
 
 def conditions(found: LikeForLike, locale: NumberLocale = POINT) -> str:
@@ -74,7 +99,7 @@ def like_table(found: LikeForLike, locale: NumberLocale = POINT) -> Table:
                 machine.how or "not adjusted",
             )
         )
-    return Table("Like for like", columns, tuple(rows), (headline(found), conditions(found, locale)))
+    return Table("Like for like", columns, tuple(rows), (headline(found, locale), conditions(found, locale)))
 
 
 def like_note(found: LikeForLike) -> str:

@@ -34,6 +34,11 @@ from core.uncertainty import NORMAL_95
 
 #: the bed's temperature at the start is read over this time before it [s]
 _BEFORE_S = 60.0
+#: so far from the common temperature, in such strides, one is looked for at which two machines change places
+FARTHEST_K = 20
+_STRIDE_K = 5
+#: among more machines some always do, and looking would hold up the window
+MOST_SEARCHED = 30
 #: a bed that has cooled this many time constants is as cold as the room
 _COLD_AFTER = 5.0
 
@@ -84,11 +89,17 @@ class Swap:
 
 @frozen
 class LikeForLike:
-    """All machines with a measured value in the order of the comparison, at the common conditions."""
+    """All machines with a measured value in the order of the comparison, at the common conditions.
+
+    ``change_c`` is the bed's temperature nearest to the common one at which two machines change places, and
+    ``changing`` those two; None where none do here or within `FARTHEST_K`, or where some do already. [degC]
+    """
 
     common: Conditions
     machines: tuple[Adjusted, ...]
     swaps: tuple[Swap, ...]
+    change_c: float | None = None
+    changing: Swap | None = None
 
     @property
     def known(self) -> tuple[Adjusted, ...]:
@@ -135,12 +146,40 @@ def like_for_like(from_: Given, bed_c: float | None = None, room_c: float | None
     room = found.room_c if room_c is None else room_c
     bed = max(found.bed_c if bed_c is None else bed_c, room + LEAST_ABOVE_ROOM_K)
     common = Conditions(bed, room, room)
-    machines = tuple(
-        _adjusted(m, found.of(m.machine_id), from_, common)
+    machines = _all_adjusted(from_, common)
+    swaps = _swaps(machines)
+    change_c, changing = (None, None) if swaps else _nearest_change(from_, common)
+    return LikeForLike(common, machines, swaps, change_c, changing)
+
+
+def _all_adjusted(from_: Given, common: Conditions) -> tuple[Adjusted, ...]:
+    return tuple(
+        _adjusted(m, from_.beds.of(m.machine_id), from_, common)
         for m in from_.comparison.machines
         if m.energy_wh is not None
     )
-    return LikeForLike(common, machines, _swaps(machines))
+
+
+def _nearest_change(from_: Given, common: Conditions) -> tuple[float | None, Swap | None]:
+    """The whole degree nearest to the common bed temperature at which two machines have changed places."""
+    if len(from_.comparison.machines) > MOST_SEARCHED:
+        return None, None
+
+    def swaps_at(off_k: float) -> tuple[Swap, ...]:
+        bed_c = common.bed_c + off_k
+        if bed_c < common.room_c + LEAST_ABOVE_ROOM_K:
+            return ()
+        return _swaps(_all_adjusted(from_, Conditions(bed_c, common.room_c, common.room_c)))
+
+    for reach_k in range(_STRIDE_K, FARTHEST_K + 1, _STRIDE_K):
+        if not (swaps_at(-reach_k) or swaps_at(reach_k)):
+            continue
+        for off_k in range(reach_k - _STRIDE_K + 1, reach_k + 1):
+            for way in (-1, 1):
+                swaps = swaps_at(way * off_k)
+                if swaps:
+                    return common.bed_c + way * off_k, swaps[0]
+    return None, None
 
 
 def forget() -> None:

@@ -71,7 +71,7 @@ class PropertyModel(QAbstractTableModel):
         return None
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = _ROLE.DisplayRole) -> Any:
-        if role != _ROLE.DisplayRole:
+        if role not in (_ROLE.DisplayRole, _ROLE.ToolTipRole):
             return None
         if orientation == Qt.Orientation.Vertical:
             return self._machines[section].name if section < len(self._machines) else None

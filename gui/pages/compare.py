@@ -145,9 +145,9 @@ class ComparePage(Page):
         self.boundary.activated.connect(self._on_boundary)
         self.view.currentIndexChanged.connect(self._show_view)
         self.like.changed.connect(self._say_top)
-        self.like.refused.connect(self.message.setText)
+        self.like.refused.connect(self._bar.tell)
         self.properties.changed.connect(self._say_top)
-        self.properties.told.connect(self.message.setText)
+        self.properties.told.connect(self._bar.tell)
         for chart in (self.like.rows, self.like.steps, self.properties.chart):
             chart.picked.connect(self._session.select)
             chart.pulled.connect(self._drag_out)
@@ -160,7 +160,7 @@ class ComparePage(Page):
         self.found.closed.connect(self._on_found_closed)
         self._bar.how.clicked.connect(self._ask_of_answer)
         self.pictures.copying.connect(self._copy_rows)
-        self.pictures.told.connect(self.message.setText)
+        self.pictures.told.connect(self._bar.tell)
 
     # showing
 
@@ -206,7 +206,7 @@ class ComparePage(Page):
         shown, locale = self.view.currentData(), self._locale
         like, held = self.like.found, self.properties.found
         if shown == LIKE and like is not None:
-            self.top.say(like_answer.headline(like), like_answer.conditions(like, locale))
+            self.top.say(like_answer.headline(like, locale), like_answer.conditions(like, locale))
         elif shown == PROPERTY and held is not None:
             told = property_answer.conditions(held, self._session.study, locale)
             self.top.say(property_answer.headline(held, locale), told)
@@ -376,7 +376,7 @@ class ComparePage(Page):
         else:
             rows = (self.like.table if view in (self.like.rows, self.like.steps) else self.table).model.rows
         QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
-        self.message.setText("Copied the picture and its numbers")
+        self._bar.tell("Copied the picture and its numbers")
 
 
 def screen_locale() -> NumberLocale:

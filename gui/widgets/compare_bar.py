@@ -1,17 +1,18 @@
 """What can be done on the Compare page: which view, what is counted, how it was found, pictures."""
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from core.study import BOUNDARIES
-from gui.look import S8, S16
+from gui.look import S4, S8, S16
 from gui.widgets.choice import Choice
+from gui.widgets.flow import Flow, labelled
 
 #: the views, as they are called in the list
 MEASURED, LIKE, PROPERTY = "Measured", "Like for like", "Against a property"
 
 
 class CompareBar(QWidget):
-    """A line of controls, with room for what is told."""
+    """Controls in as many lines as it takes, and under them what is told."""
 
     def __init__(self, fairness: QWidget, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -40,16 +41,21 @@ class CompareBar(QWidget):
         self.how.setToolTip(
             "How the sentence above was found; for a value click on it, for a run double-click it or press F1"
         )
-        row = QHBoxLayout(self)
-        row.setContentsMargins(S16, 0, S16, 0)
-        row.setSpacing(S8)
+        controls = QWidget()
+        row = Flow(controls, S8)
         for text, widget in (("Sho&w:", self.view), ("&Counted:", self.boundary)):
-            label = QLabel(text)
-            label.setBuddy(widget)
-            row.addWidget(label)
-            row.addWidget(widget)
-        row.addWidget(fairness)
-        row.addWidget(self.how)
-        row.addWidget(self.message, 1)
-        row.addWidget(self.save)
-        row.addWidget(self.copy)
+            row.addWidget(labelled(text, widget))
+        for button in (fairness, self.how, self.save, self.copy):
+            row.addWidget(button)
+        self.message.setWordWrap(True)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(S16, 0, S16, 0)
+        layout.setSpacing(S4)
+        layout.addWidget(controls)
+        layout.addWidget(self.message)
+        self.tell("")
+
+    def tell(self, text: str) -> None:
+        """Say something under the controls; with no words it takes no room."""
+        self.message.setText(text)
+        self.message.setVisible(bool(text))

@@ -1,7 +1,9 @@
 """A layout that puts controls beside each other and goes on in the next line where there is no room."""
 
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLayout, QLayoutItem, QWidget
+
+from gui.look import S4
 
 
 class Flow(QLayout):
@@ -82,3 +84,16 @@ class Flow(QLayout):
                 left = room
             left -= width + self.spacing()
         return lines
+
+
+def labelled(text: str, field: QWidget) -> QWidget:
+    """A label and its field, which stay together where the line is broken."""
+    pair = QWidget()
+    row = QHBoxLayout(pair)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(S4)
+    label = QLabel(text)
+    label.setBuddy(field)
+    row.addWidget(label)
+    row.addWidget(field)
+    return pair

@@ -1,7 +1,7 @@
 """Like for like on the Compare page: common temperatures, both energies side by side, a machine's steps."""
 
 from PySide6.QtCore import QModelIndex, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from core.figures.waterfall import like_figure, waterfall_figure
 from core.formatting import NumberLocale, with_interval
@@ -15,6 +15,7 @@ from gui.charts.view import ChartView
 from gui.look import S8, S12, current
 from gui.session import Session
 from gui.widgets.choice import Choice
+from gui.widgets.flow import Flow, labelled
 from gui.widgets.number_field import NumberField
 from gui.widgets.table_card import TableCard
 from gui.widgets.titled_card import bare_card
@@ -57,24 +58,20 @@ class LikeView(QWidget):
         self.table.view.selectionModel().currentRowChanged.connect(self._on_row)
 
     def _lay_out(self) -> None:
-        row = QHBoxLayout()
-        row.setSpacing(S8)
+        controls = QWidget()
+        row = Flow(controls, S8)
         for text, widget in (
             ("&Bed at (°C):", self.bed),
             ("&Room at (°C):", self.room),
             ("Steps &of:", self.machine),
         ):
-            label = QLabel(text)
-            label.setBuddy(widget)
-            row.addWidget(label)
             if isinstance(widget, NumberField):
                 widget.setMinimumWidth(round(_FIELD * current().text_px))
-            row.addWidget(widget)
-        row.addStretch(1)
+            row.addWidget(labelled(text, widget))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S12)
-        layout.addLayout(row)
+        layout.addWidget(controls)
         layout.addWidget(bare_card(self.rows))
         self._steps_card = bare_card(self.steps)
         layout.addWidget(self._steps_card)

@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QEvent, QModelIndex, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from core import edits
 from core.edits import Edit
@@ -11,11 +11,11 @@ from core.property_paste import paste
 from core.property_table import KINDS, Column, full_name, read_cell, why_not_a_column
 from core.results.property_answer import HOW_TO
 from core.study import Study
-from gui.look import S4, S8, S12, current
+from gui.look import S8, S12, current
 from gui.models.properties import PropertyModel
 from gui.session import Session
 from gui.widgets.choice import Choice
-from gui.widgets.flow import Flow
+from gui.widgets.flow import Flow, labelled
 from gui.widgets.property_grid import PropertyGrid
 from gui.widgets.titled_card import muted_words
 
@@ -60,12 +60,12 @@ class PropertyCard(QFrame):
         layout.addWidget(self.grid)
         columns = QWidget()
         flow = Flow(columns, S8)
-        flow.addWidget(_labelled("&New column:", self.name))
-        self._unit = _labelled("&in:", self.unit)
+        flow.addWidget(labelled("&New column:", self.name))
+        self._unit = labelled("&in:", self.unit)
         flow.addWidget(self._unit)
-        flow.addWidget(_labelled("&Kind:", self.kind))
+        flow.addWidget(labelled("&Kind:", self.kind))
         flow.addWidget(self.add)
-        flow.addWidget(_labelled("Chosen co&lumn:", self.rename))
+        flow.addWidget(labelled("Chosen co&lumn:", self.rename))
         flow.addWidget(self.remove)
         layout.addWidget(columns)
 
@@ -201,16 +201,3 @@ def _button(name: str, text: str) -> QPushButton:
     button = QPushButton(text)
     button.setObjectName(name)
     return button
-
-
-def _labelled(text: str, field: QWidget) -> QWidget:
-    """A label and its field, which stay together when the line is broken."""
-    pair = QWidget()
-    row = QHBoxLayout(pair)
-    row.setContentsMargins(0, 0, 0, 0)
-    row.setSpacing(S4)
-    label = QLabel(text)
-    label.setBuddy(field)
-    row.addWidget(label)
-    row.addWidget(field)
-    return pair

@@ -66,6 +66,7 @@ class PropertyGrid(QTableView):
         self.setHorizontalScrollMode(QTableView.ScrollMode.ScrollPerPixel)
         self.verticalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        self.verticalHeader().setTextElideMode(Qt.TextElideMode.ElideRight)
         self.horizontalHeader().setHighlightSections(False)
         self.verticalHeader().setHighlightSections(False)
 

@@ -2,7 +2,7 @@
 
 from attrs import frozen
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from core.figures.properties import properties_figure
 from core.formatting import NumberLocale
@@ -20,11 +20,14 @@ from gui.charts.view import ChartView
 from gui.look import S8, S12
 from gui.session import Session
 from gui.widgets.choice import Choice
+from gui.widgets.flow import Flow, labelled
 from gui.widgets.property_card import PropertyCard
 from gui.widgets.titled_card import bare_card
 
 #: key of the job
 PROPERTIES = "properties"
+#: width of the choices
+_LETTERS = 22
 
 
 @frozen(eq=False)
@@ -62,19 +65,16 @@ class PropertyView(QWidget):
         session.opened.connect(self._on_opened)
 
     def _lay_out(self) -> None:
-        row = QHBoxLayout()
-        row.setSpacing(S8)
+        choices = QWidget()
+        row = Flow(choices, S8)
         for text, widget in (("M&easure:", self.measure), ("Against &property:", self.against)):
-            label = QLabel(text)
-            label.setBuddy(widget)
-            row.addWidget(label)
-            row.addWidget(widget, 1)
-        row.addStretch(2)
+            widget.setMinimumContentsLength(_LETTERS)
+            row.addWidget(labelled(text, widget))
         self._chart_card = bare_card(self.chart)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S12)
-        layout.addLayout(row)
+        layout.addWidget(choices)
         layout.addWidget(self._chart_card, 1)
         layout.addWidget(self.card)
 

@@ -11,10 +11,13 @@ from hypothesis import strategies as st
 from core.beds.hold_fit import Point
 from core.beds.model import BedModel
 from core.beds.plate import loss_ratio
+from core.figures.waterfall import like_figure, waterfall_figure
 from core.like_for_like import Conditions, Step, adjusted, by_holds, by_plate_law, mean_steps
 from core.results.like_answer import headline, like_note, like_table, step_text
-from core.results.like_for_like import Adjusted, LikeForLike, Swap, _swaps
-from core.results.values import Measured
+from core.results.like_for_like import Adjusted, Given, LikeForLike, Swap, _swaps, like_for_like
+from core.results.like_for_like import given as given_of
+from core.results.values import BedShare, Measured
+from tests.comparisons import make
 
 LINE = BedModel.of([Point(20, 24.0, 0.1), Point(30, 37.0, 0.1), Point(40, 50.0, 0.1)], 0.005)
 CAPACITY = Measured(360.0, 20.0)
@@ -133,7 +136,9 @@ def made(*machines: Adjusted) -> LikeForLike:
 def test_machines_that_change_places_are_named() -> None:
     found = made(machine("Alder", 40.0, 50.0), machine("Birch", 45.0, 42.0))
     assert found.swaps == (Swap("Alder", "Birch", is_sure=True),)
-    assert headline(found) == "Made like for like, Alder and Birch change places."
+    assert headline(found) == (
+        "Made like for like, Alder and Birch change places: Birch 42.0 ± 1.0 Wh, Alder 50.0 ± 1.0 Wh."
+    )
     assert [m.name for m in found.known] == ["Birch", "Alder"]
 
 
@@ -157,3 +162,65 @@ def test_a_machine_without_data_stays_and_is_told_what_would_help() -> None:
 
 def test_a_fall_is_written_with_a_true_minus() -> None:
     assert step_text(Step("bed", -2.5, 0.25)) == "\u22122.5 ± 0.5"
+
+
+def near_ties(bed_c: float) -> Given:
+    """Two invented machines of nearly one energy, of which the second spends far more of it on its bed."""
+    study, comparison = make(2, 3, left_out=False, unseen=False)
+    shares = (0.3, 0.7)
+    machines = tuple(
+        evolve(
+            m,
+            energy_wh=Measured(30.0 + i, 0.4),
+            runs=tuple(
+                evolve(
+                    r, energy_wh=30.0 + i, bed=BedShare(share, 0.01, share * (30.0 + i), "heater switching")
+                )
+                for r in m.runs
+            ),
+        )
+        for (i, m), share in zip(enumerate(comparison.machines), shares, strict=True)
+    )
+    study = evolve(study, bed_c=bed_c, room_c=20.0)
+    return given_of(study, evolve(comparison, machines=machines), {})
+
+
+def test_it_says_at_which_bed_temperature_two_would_change_places() -> None:
+    """By the plate law 0.7 x 31 - 0.3 x 30 = 12.7 Wh more bed energy outweigh 1 Wh from a fall of 8 % on."""
+    from_ = near_ties(60.0)
+    found = like_for_like(from_)
+    assert not found.swaps
+    falls_at = next(c for c in range(60, 40, -1) if 12.7 * (1 - loss_ratio(60.0, c, 20.0)) > 1.0)
+    assert found.change_c == falls_at
+    assert found.changing == Swap("Alder", "Birch", is_sure=False)
+    assert f"With beds at {falls_at} °C Alder and Birch would, within what their" in headline(found)
+    there = like_for_like(from_, float(falls_at))
+    assert [(s.first_name, s.then_name) for s in there.swaps] == [("Alder", "Birch")]
+    assert (there.change_c, there.changing) == (None, None)
+    assert not like_for_like(from_, falls_at + 1.0).swaps
+
+
+def test_both_energies_are_drawn_in_columns_of_one_width_and_axis() -> None:
+    from_ = near_ties(60.0)
+    measured, adjusted_ = like_figure(like_for_like(from_, 50.0), from_.study).measures
+    assert measured.axis.top == adjusted_.axis.top
+    assert 0 not in (measured.rank, adjusted_.rank)  # the first of a table is wider
+
+
+def test_the_steps_lead_from_one_end_to_the_other_without_a_break() -> None:
+    from_ = near_ties(60.0)
+    found = like_for_like(from_, 50.0)
+    one = found.known[0]
+    figure = waterfall_figure(one, found, from_.study)
+    assert figure is not None
+    lines = [t for t in figure.trends if t.is_dashed]
+    assert lines[0].y[0] == one.measured_wh.value
+    assert one.adjusted_wh is not None
+    assert lines[-1].y[0] == pytest.approx(one.adjusted_wh.value)
+    bars = [t for t in figure.trends if t.low]
+    assert [b.high[0] - b.low[0] for b in bars] == pytest.approx([abs(s.change_wh) for s in one.steps])
+    for before, bar, after in zip(lines[:-1], bars, lines[1:], strict=True):
+        assert {before.y[0], after.y[0]} == {bar.low[0], bar.high[0]}
+    assert all(figure.y.low < v < figure.y.high for line in lines for v in line.y)
+    ends = [s.y + sign * (s.u95 or 0.0) for s in figure.spots for sign in (-1, 1)]
+    assert all(figure.y.low <= v <= figure.y.high for v in ends)
