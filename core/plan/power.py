@@ -149,7 +149,7 @@ def runs_needed(
     def is_enough(more: int) -> bool:
         return power(difference, spread, first + more, other + more) >= POWER
 
-    return _fewest(is_enough, least, most, _guess(abs(difference), spread) - min(so_far))
+    return fewest(is_enough, least, most, _guess(abs(difference), spread) - min(so_far))
 
 
 def _guess(difference: float, spread: Spread) -> int:
@@ -183,11 +183,25 @@ def runs_for_any(effect: float, groups: int) -> int | None:
     def is_enough(runs: int) -> bool:
         return float(test.power(min(effect, 10.0), runs * groups, ALPHA, groups)) >= POWER
 
-    return _fewest(is_enough, 2, MOST_RUNS, 2)
+    return fewest(is_enough, 2, MOST_RUNS, 2)
 
 
-def _fewest(is_enough: Callable[[int], bool], least: int, most: int, guess: int) -> int | None:
-    """The smallest number from `least` to `most` that is enough, sought from a guess in growing steps."""
+def fewest(is_enough: Callable[[int], bool], least: int, most: int, guess: int) -> int | None:
+    """The smallest number from `least` to `most` that is enough, sought from a guess in growing steps.
+
+    Parameters
+    ----------
+    is_enough : callable
+        True of every number from some one on.
+    least, most : int
+    guess : int
+        Where to begin.
+
+    Returns
+    -------
+    int or None
+        None where none is enough.
+    """
     high, step = min(max(guess, least), most), 1
     while not is_enough(high):
         if high >= most:
