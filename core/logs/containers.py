@@ -34,9 +34,22 @@ class Item:
     problems: tuple[Problem, ...] = ()
 
 
-def open_container(data: bytes, name: str, depth: int = 0) -> list[Item] | Problem:
-    """The logs inside a file; a problem when it is packed in a way that cannot be used."""
-    from core.logs import archives, json_logs, sheets, stores
+def open_container(
+    data: bytes, name: str, depth: int = 0, encoding: str | None = None
+) -> list[Item] | Problem:
+    """The logs inside a file; a problem when it is packed in a way that cannot be used.
+
+    Parameters
+    ----------
+    data : bytes
+    name : str
+        The file, for problems.
+    depth : int
+        Archives around it.
+    encoding : str or None
+        Of a text, where the user has chosen one.
+    """
+    from core.logs import archives, json_logs, pairs, sheets, stores
 
     if data.startswith(b"\x1f\x8b"):
         return archives.open_gzip(data, name, depth)
@@ -57,11 +70,15 @@ def open_container(data: bytes, name: str, depth: int = 0) -> list[Item] | Probl
         head.startswith(b"[") and b"{" in head
     ):
         return json_logs.open_json(data, name)
+    if pairs.is_made_of_pairs(data):
+        return pairs.open_pairs(data, name, encoding)
     return [Item(data)]
 
 
 def is_text(head: bytes) -> bool:
-    """Whether a file with this beginning is a text log and no container."""
+    """Whether a file with this beginning is a text log with a cell for each column, and no container."""
+    from core.logs import pairs
+
     magic = (
         b"\x1f\x8b",
         b"PK\x03\x04",
@@ -71,7 +88,8 @@ def is_text(head: bytes) -> bool:
         b"\xff\xff\xff\xff",
         b"SQLite format 3",
     )
-    return not head.startswith(magic) and head.lstrip()[:1] not in (b"{", b"[")
+    is_bare = not head.startswith(magic) and head.lstrip()[:1] not in (b"{", b"[")
+    return is_bare and not pairs.is_made_of_pairs(head)
 
 
 def table_of_arrow(arrow: Any) -> Table:

@@ -133,7 +133,7 @@ def _guarded(work: Callable[[], _Result], empty: FileReading) -> _Result | FileR
 
 def _read(data: bytes, name: str, digest: str, choices: Choices, progress: Progress) -> FileReading:
     progress(0.0, "looking at the file")
-    opened = containers.open_container(data, name)
+    opened = containers.open_container(data, name, encoding=choices.encoding)
     if isinstance(opened, Problem):
         return FileReading(name, digest, len(data), problems=(opened,))
     readings: list[Reading] = []

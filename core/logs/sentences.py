@@ -162,4 +162,5 @@ SENTENCES: dict[str, str] = {
     ),
     "row.number": "A cell of this row is no number: {text}.",
     "row.json": "The line is no JSON object.",
+    "row.pairs": "The line holds no name with a value.",
 }

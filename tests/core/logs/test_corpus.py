@@ -11,6 +11,7 @@ from tests.core.logs import (
     shapes_of_columns_apart,
     shapes_of_files,
     shapes_of_objects,
+    shapes_of_pairs,
     shapes_of_text,
 )
 from tests.core.logs.corpus import Case, Machine
@@ -21,6 +22,7 @@ CASES = [
     *shapes_of_columns.cases(),
     *shapes_of_files.cases(),
     *shapes_of_objects.cases(),
+    *shapes_of_pairs.cases(),
     *shapes_from_life.cases(),
     *shapes_of_columns_apart.cases(),
 ]
