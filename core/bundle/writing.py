@@ -31,6 +31,7 @@ from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
 from core.publish.sources import Sources
 from core.report.tables import study_tables
+from core.results.compare import compare
 from core.store.copying import put_in_place, unfinished_path
 from core.store.values import encode
 from core.study import Study
@@ -122,6 +123,7 @@ def write_bundle(path: Path, contents: Contents, progress: Progress = silent) ->
         Logs of which only the SHA-256 went in although more was wanted; or why nothing was written.
     """
     unfinished = unfinished_path(path)
+    contents = _for_others(contents)
     try:
         with zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED, compresslevel=_LEVEL) as archive:
             problems = _fill(archive, contents, path.name, progress)
@@ -143,13 +145,24 @@ def without_folders(study: Study) -> Study:
     return study if logs == study.logs else evolve(study, logs=logs)
 
 
+def _for_others(contents: Contents) -> Contents:
+    """The same with results that name no folders either."""
+    drawn = contents.sources.drawable
+    study = without_folders(drawn.study)
+    if study is drawn.study:
+        return contents
+    comparison = compare(study, drawn.traces, drawn.activities)
+    sources = Sources(evolve(drawn, study=study, comparison=comparison), contents.sources.year)
+    return evolve(contents, sources=sources)
+
+
 def _base_name(file_name: str) -> str:
     return PurePath(file_name.replace("\\", "/")).name or file_name
 
 
 def _fill(archive: zipfile.ZipFile, contents: Contents, name: str, progress: Progress) -> tuple[Problem, ...]:
     logs, problems = _put_logs(archive, contents, part(progress, 0.1, 1.0))
-    study = without_folders(contents.sources.study)
+    study = contents.sources.study
     files = [_put(archive, path, text.encode(), what) for path, text, what in _texts(contents, study)]
     manifest = Manifest(
         format=FORMAT,
