@@ -36,6 +36,7 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
     from gui.pages.standby_cost import StandbyCostPage
 
     session = Session(jobs, folder)
+    publish = PublishPage(session)
     pages = (
         LogsPage(session, settings),
         LineUpPage(session),
@@ -44,8 +45,9 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
         LoadsPage(session),
         StandbyCostPage(session),
         FairnessPage(session),
-        PublishPage(session),
+        publish,
     )
+    publish.adding.take_from(pages)
     window = MainWindow(session, jobs, settings, appearance, pages)
     session.setParent(window)
     return window, session

@@ -199,10 +199,11 @@ def write_images(
     return written
 
 
-def clipboard_data(image: QImage, rows: Sequence[Sequence[str]]) -> QMimeData:
-    """A picture and its numbers for other programs: image, tab-separated text, HTML table."""
+def clipboard_data(image: QImage | None, rows: Sequence[Sequence[str]]) -> QMimeData:
+    """A picture, if there is one, and numbers for other programs: image, tab-separated text, HTML table."""
     data = QMimeData()
-    data.setImageData(image)
+    if image is not None:
+        data.setImageData(image)
     data.setText("\n".join("\t".join(row) for row in rows))
     cells = [
         "<tr>" + "".join(f"<{tag}>{escape(text)}</{tag}>" for text in row) + "</tr>"

@@ -1,13 +1,58 @@
 """The Publish page: figures and tables of all pages, picked, made ready for their purpose and taken out."""
 
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from attrs import evolve
+from PySide6.QtCore import QDate, Qt
+from PySide6.QtGui import QGuiApplication, QResizeEvent
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QLabel,
+    QScrollArea,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
+from core import edits
+from core.formatting import count
+from core.publish.choices import MOST_ON_ONE, Pick, Publishing
+from core.publish.rows import rows_of
+from core.publish.sources import Sources
+from core.report.pictures import Drawable
 from core.results.values import Comparison
 from core.study import Study
-from gui.look import S4
+from gui.dialogs import notes
+from gui.images import clipboard_data
+from gui.look import S4, S8, S12, S16, current
 from gui.pages.page import Page, SentenceTop
+from gui.pages.standby_cost import money_locale
+from gui.publish.adding import PublishAdding
+from gui.publish.files import PublishFiles, Saved
+from gui.publish.making import Desk
+from gui.publish.purposes import FORMATS, advised_px, size_of
+from gui.publish.shelving import (
+    Drawer,
+    Drawn,
+    Finder,
+    Shelved,
+    is_asked_again,
+    is_same_but_publishing,
+    is_shelf_of,
+    with_arranged,
+)
 from gui.session import Session
+from gui.widgets.publish_bar import PublishBar
+from gui.widgets.publish_form import PublishForm
+from gui.widgets.publish_preview import PublishPreview
+from gui.widgets.publish_shelf import PublishShelf
+from gui.widgets.table_card import TableCard
 
+#: keys of the jobs
+SHELF, PICTURE = "publish shelf", "publish picture"
+#: from this width on the form stands beside the picture, else under the shelf [text heights]
+_BESIDE = 88.0
+#: widths of the shelf, and of the form [text heights]
+_SHELF, _FORM = 19.0, 24.0
 _EMPTY = (
     "Nothing to publish yet",
     "Drop meter logs of two or more machines anywhere on this window, or open the demo from the File menu.",
@@ -24,17 +69,360 @@ class PublishPage(Page):
         super().__init__(parent)
         self.setObjectName("publish_page")
         self._session = session
+        self._locale = money_locale()
+        self._shelved: Shelved | None = None
+        self._asked: tuple[object, ...] | None = None
+        self._key = ""
+        self._drawn: Drawn | None = None
         self.top = SentenceTop()
+        self.bar = PublishBar()
+        self.message = QLabel()
+        self.shelf = PublishShelf()
+        self.preview = PublishPreview()
+        self.table = TableCard("publish_table", "The table as it is saved")
+        self.words = QLabel()
+        self.form = PublishForm()
+        self.files = PublishFiles(session.jobs, self)
+        self.adding = PublishAdding(session, self._locale, self)
+        self._lay_out()
+        self._connect()
+        self._show_nothing(*_EMPTY)
+
+    # building
+
+    def _lay_out(self) -> None:
+        self.message.setObjectName("publish_message")
+        self.message.setProperty("role", "muted")
+        self.message.setWordWrap(True)
+        self.message.setContentsMargins(S16, 0, S16, 0)
+        self.words.setObjectName("publish_words")
+        self.words.setProperty("role", "muted")
+        self.words.setWordWrap(True)
+        self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._picture_scroll = _scroll("publish_picture_scroll", self.preview)
+        table = QWidget()
+        inside = QVBoxLayout(table)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.addWidget(self.table)
+        inside.addStretch(1)
+        self._middle = QStackedWidget()
+        self._middle.addWidget(self._picture_scroll)
+        self._middle.addWidget(_scroll("publish_table_scroll", table))
+        words = _scroll("publish_words_scroll", self.words)
+        words.setMaximumHeight(round(6.5 * current().text_px))
+        middle = QVBoxLayout()
+        middle.setSpacing(S8)
+        middle.addWidget(self._middle, 1)
+        middle.addWidget(words)
+        self._form_scroll = _scroll("publish_form_scroll", self.form)
+        self._body = QWidget()
+        self._grid = QGridLayout(self._body)
+        self._grid.setContentsMargins(S16, S4, S16, S12)
+        self._grid.setSpacing(S12)
+        self._grid.addWidget(self.shelf, 0, 0)
+        self._grid.addLayout(middle, 0, 1, 2, 1)
+        self._grid.addWidget(self._form_scroll, 0, 2, 2, 1)
+        self._grid.setColumnStretch(1, 1)
+        self._blank = QWidget()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S4)
         layout.addWidget(self.top)
-        layout.addStretch(1)
-        self.top.say(*_EMPTY)
+        layout.addWidget(self.bar)
+        layout.addWidget(self.message)
+        layout.addWidget(self._body, 1)
+        layout.addWidget(self._blank, 1)
+        self._is_beside: bool | None = None
+        self._arrange()
+
+    def _connect(self) -> None:
+        self.shelf.ticked.connect(self._on_ticked)
+        self.shelf.chosen.connect(self._on_chosen)
+        self.form.wanted.connect(self._on_wanted)
+        self.form.titled.connect(self._on_titled)
+        self.form.left.connect(self._session.seal)
+        self.form.refused.connect(self._say)
+        self.bar.save.clicked.connect(self._on_save)
+        self.bar.save_all.clicked.connect(self._on_save_all)
+        self.bar.steps.clicked.connect(self._on_steps)
+        self.bar.copy.clicked.connect(self._on_copy)
+        self.bar.copy_words.clicked.connect(self._on_copy_words)
+        self.bar.real_size.toggled.connect(self._on_real_size)
+        self.bar.ending.activated.connect(self._show_state)
+        self.preview.copying.connect(self._on_copy)
+        self.files.saved.connect(self._on_saved)
+        self.adding.added.connect(self._on_added)
+        self._session.opened.connect(self._on_opened)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """The form beside the picture where there is room, else under the shelf."""
+        text = current().text_px
+        beside = self.width() >= _BESIDE * text
+        self.shelf.setFixedWidth(round((_SHELF if beside else _FORM - 2) * text))
+        self._form_scroll.setFixedWidth(round((_FORM if beside else _FORM - 2) * text))
+        if beside == self._is_beside:
+            return
+        self._is_beside = beside
+        self._grid.removeWidget(self.shelf)
+        self._grid.removeWidget(self._form_scroll)
+        if beside:
+            self._grid.addWidget(self.shelf, 0, 0, 2, 1)
+            self._grid.addWidget(self._form_scroll, 0, 2, 2, 1)
+        else:
+            self._grid.addWidget(self.shelf, 0, 0)
+            self._grid.addWidget(self._form_scroll, 1, 0)
+
+    # showing
+
+    @property
+    def desk(self) -> Desk | None:
+        """What lies ready; None while it is worked out."""
+        if self._shelved is None:
+            return None
+        return Desk(self._shelved.sources, self._shelved.entries, self._session.study.publishing)
 
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
-        """Show what there is to publish of a study."""
+        """Show what there is to publish; it is worked out outside the GUI thread."""
+        if comparison is None and (study.logs or study.typed):
+            self._show_nothing("Reading the logs…", "")
+            return
         if comparison is None or not comparison.machines:
-            self.top.say(*_EMPTY)
+            self._show_nothing(*_EMPTY)
+            return
+        log_ids = frozenset(self._session.traces)
+        found = self._shelved
+        if found is not None and is_shelf_of(found, study, comparison, log_ids):
+            self._show_shelf()
+            return
+        self._session.jobs.start(SHELF, self._finding(study, comparison, log_ids), self._on_shelf)
+        if found is None:
+            self._show_nothing("Putting figures on the shelf…", "")
+
+    def _finding(self, study: Study, comparison: Comparison, log_ids: frozenset[str]) -> Finder:
+        drawable = Drawable(study, comparison, self._session.traces, self._session.activities)
+        year, locale = QDate.currentDate().year(), self._locale
+        return Finder(
+            study, comparison, log_ids, Sources(drawable, year, locale, study.publishing.machine_ids)
+        )
+
+    def _on_shelf(self, found: Shelved) -> None:
+        study = self._session.study
+        if is_same_but_publishing(found.study, study):
+            self._shelved = found
+            self._show_shelf()
+
+    def _show_nothing(self, sentence: str, said: str) -> None:
+        for part in (self.bar, self.message, self._body):
+            part.hide()
+        self._blank.show()
+        self.top.say(sentence, said)
+
+    def _show_shelf(self) -> None:
+        desk = self.desk
+        assert desk is not None
+        if not desk.entries:
+            self._show_nothing(*_EMPTY)
+            return
+        self.bar.show()
+        self._body.show()
+        self.message.setVisible(bool(self.message.text()))
+        self._blank.hide()
+        arranged = [entry for entry in desk.picked if entry.key not in {e.key for e in desk.entries}]
+        entries = with_arranged(desk.entries, arranged)
+        if desk.entry(self._key) is None:
+            first = (*desk.picked, *desk.entries)[0]
+            self._key = first.key
+        self.shelf.show_entries(entries, desk.publishing.keys, self._key)
+        self._show_entry()
+
+    def _show_entry(self) -> None:
+        """The figure or table that is chosen: as a picture, or as a table."""
+        desk = self.desk
+        entry = None if desk is None else desk.entry(self._key)
+        if desk is None or entry is None:
+            return
+        if entry.is_table:
+            table = entry.table(desk.sources)
+            if table is not None:
+                note = " ".join(table.shown.notes)
+                self.table.show_table(table.shown, note, self._locale.decimal)
+                self.top.say(table.title, self._what_is_picked(desk))
+            self._middle.setCurrentIndex(1)
+            self.words.setText("")
+            self.form.show_study(self._session.study, "", "")
+            self._show_state()
+            return
+        self._middle.setCurrentIndex(0)
+        self._show_state()
+        asked = (desk.sources, desk.publishing, self._key)
+        if self._asked is not None and self._drawn is not None and is_asked_again(asked, self._asked):
+            self._show_words()
+            return
+        self._asked = asked
+        self._session.jobs.start(PICTURE, Drawer(desk, self._key), self._on_drawn)
+
+    def _on_drawn(self, drawn: Drawn) -> None:
+        if drawn.key != self._key:
+            return
+        self._drawn = drawn
+        words = "" if drawn.picture is None else drawn.picture.words.alt
+        self.preview.show_image(drawn.image, words)
+        self._show_words()
+        self._show_state()
+
+    def _show_words(self) -> None:
+        """What belongs to the picture that is shown."""
+        desk, drawn = self.desk, self._drawn
+        if desk is None or drawn is None:
+            return
+        entry = desk.entry(self._key)
+        own = "" if entry is None else desk.title_of(entry)
+        if drawn.picture is None:
+            self.top.say("This figure has nothing to show for the machines that are chosen", "")
+            self.form.show_study(self._session.study, own, "")
+            return
+        words = drawn.picture.words
+        self.words.setText(words.alt)
+        figure_says = words.title
+        self.top.say(words.title, self._what_is_picked(desk))
+        self.form.show_study(self._session.study, own, figure_says)
+
+    def _what_is_picked(self, desk: Desk) -> str:
+        """The second line: purpose, size, text, and how much is picked."""
+        publishing, drawn = desk.publishing, self._drawn
+        width, height = size_of(publishing)
+        name = FORMATS[publishing.purpose].title.split(",")[0]
+        parts = [f"{name}, {width} × {height} px"]
+        if drawn is not None and drawn.picture is not None:
+            text_px = drawn.picture.text_px
+            parts.append(f"text of {text_px:.0f} px")
+            if text_px < advised_px(publishing):
+                parts.append(
+                    "small for where it is looked at: show fewer machines, or say that it is read nearer"
+                )
+        picks = len(desk.picked)
+        figures = sum(not entry.is_table for entry in desk.picked)
+        picked = (
+            f"{count(picks, 'pick')} of {len(desk.entries)}"
+            if picks
+            else "nothing picked yet: tick what to publish"
+        )
+        parts.append(picked)
+        if publishing.is_together and figures > MOST_ON_ONE:
+            parts.append(f"the first {MOST_ON_ONE} figures share one picture")
+        said = "; ".join(parts)
+        return f"{said[0].upper()}{said[1:]}."
+
+    def _show_state(self) -> None:
+        desk = self.desk
+        entry = None if desk is None else desk.entry(self._key)
+        is_table = entry is not None and entry.is_table
+        has_picture = not is_table and self._drawn is not None and self._drawn.picture is not None
+        picks = 0 if desk is None else len(desk.picked)
+        self.bar.show_state(is_table=is_table, has_picture=has_picture, picks=picks)
+
+    # what the user does
+
+    def explain(self) -> None:
+        notes.show_note(self, "Publish", "publish")
+
+    def _on_added(self, key: str) -> None:
+        self._key = key
+
+    def _on_ticked(self, key: str, on: bool) -> None:
+        study = self._session.study
+        if on and study.publishing.pick(key) is None:
+            self._session.apply(edits.add_pick(study, Pick(key)))
+        elif not on and study.publishing.pick(key) is not None:
+            self._session.apply(edits.remove_pick(study, key))
+        self._session.seal()
+
+    def _on_chosen(self, key: str) -> None:
+        if key != self._key:
+            self._key = key
+            self._say("")
+            self._show_entry()
+
+    def _on_wanted(self, publishing: Publishing, what: str) -> None:
+        self._say("")
+        self._session.apply(edits.set_publishing(self._session.study, publishing, what))
+        if what not in ("title", "note"):
+            self._session.seal()
+
+    def _on_titled(self, text: str) -> None:
+        """A title of the user's own picks what it is the title of."""
+        study, key = self._session.study, self._key
+        publishing = study.publishing
+        known = publishing.pick(key) or Pick(key)
+        others = publishing.picks if publishing.pick(key) else (*publishing.picks, known)
+        picks = tuple(evolve(p, title=text) if p.key == key else p for p in others)
+        self._session.apply(edits.set_publishing(study, evolve(publishing, picks=picks), "title"))
+
+    def _on_save(self) -> None:
+        desk = self.desk
+        entry = None if desk is None else desk.entry(self._key)
+        if desk is None or entry is None:
+            return
+        if entry.is_table:
+            self.files.ask_for_table(desk, self._key)
         else:
-            self.top.say(comparison.headline, comparison.conditions)
+            self.files.ask_for_picture(desk, self._key, self.bar.chosen_ending, self.bar.chosen_ratio)
+
+    def _on_save_all(self) -> None:
+        if self.desk is not None:
+            self.files.ask_for_all(self.desk, self.bar.chosen_ending, self.bar.chosen_ratio)
+
+    def _on_steps(self) -> None:
+        if self.desk is not None:
+            self.files.ask_for_steps(self.desk, self._key, self.bar.chosen_ending, self.bar.chosen_ratio)
+
+    def _on_copy(self) -> None:
+        desk = self.desk
+        if desk is None:
+            return
+        table = desk.table(self._key)
+        if table is not None:
+            data = clipboard_data(None, self.table.model.rows)
+        else:
+            figure = desk.figure(self._key)
+            if figure is None or self.preview.image.isNull():
+                return
+            data = clipboard_data(self.preview.image, rows_of(figure))
+        QGuiApplication.clipboard().setMimeData(data)
+        self._say("Copied the table" if table is not None else "Copied the picture and its numbers")
+
+    def _on_copy_words(self) -> None:
+        if self._drawn is not None and self._drawn.picture is not None:
+            QGuiApplication.clipboard().setText(self._drawn.picture.words.alt)
+            self._say("Copied what the picture shows in words")
+
+    def _on_real_size(self, on: bool) -> None:
+        self._picture_scroll.setWidgetResizable(not on)
+        self.preview.set_real_size(on)
+        if on:
+            self.preview.resize(self.preview.sizeHint())
+
+    def _on_saved(self, saved: Saved) -> None:
+        self._say(saved.told)
+
+    def _on_opened(self) -> None:
+        self._shelved, self._drawn, self._asked, self._key = None, None, None, ""
+        self._say("")
+
+    def _say(self, text: str) -> None:
+        self.message.setText(text)
+        self.message.setVisible(bool(text) and self.bar.isVisibleTo(self))
+
+
+def _scroll(name: str, widget: QWidget) -> QScrollArea:
+    scroll = QScrollArea()
+    scroll.setObjectName(name)
+    scroll.setWidgetResizable(True)
+    scroll.setFrameShape(QFrame.Shape.NoFrame)
+    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    scroll.setWidget(widget)
+    return scroll

@@ -34,6 +34,7 @@ class PictureMenu(QObject):
     """The menu and what its entries do; the file dialog never blocks."""
 
     copying = Signal()
+    adding = Signal(str, object)  # name of the chart and its figure, which are to be published
     told = Signal(str)  # that it is saved, or what stood in the way and what would mend it
 
     def __init__(self, charts: dict[str, ChartView], parent: QWidget) -> None:
@@ -48,6 +49,11 @@ class PictureMenu(QObject):
         self.menu.addSeparator()
         for title, chart in charts.items():
             part = self.menu.addMenu(title)
+            add = part.addAction("&Add to Publish")
+            add.setObjectName(f"add_{chart.objectName()}_to_publish")
+            add.setData(title)
+            add.triggered.connect(self._on_add)
+            part.addSeparator()
             for purpose, text in _PURPOSES:
                 action = part.addAction(text)
                 action.setObjectName(f"save_{chart.objectName()}_{purpose.replace(' ', '_')}")
@@ -99,6 +105,12 @@ class PictureMenu(QObject):
         action.setCheckable(True)
         action.setChecked(is_on)
         return action
+
+    def _on_add(self) -> None:
+        action = self.sender()
+        view = self._charts[str(action.data())] if isinstance(action, QAction) else None
+        if view is not None and view.figure is not None:
+            self.adding.emit(view.objectName(), view.figure)
 
     def _on_purpose(self) -> None:
         action = self.sender()

@@ -1,0 +1,201 @@
+"""How pictures are to look: purpose, place, theme, words around them, machines."""
+
+from attrs import evolve
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtWidgets import QCheckBox, QFormLayout, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+
+from core.publish.choices import PLACES, SIDE_PX, THEMES, Publishing, Theme
+from core.study import Study
+from gui.look import S4, S8, S12
+from gui.publish.purposes import FORMATS, PLACE_NAMES
+from gui.widgets.choice import Choice
+from gui.widgets.number_field import NumberField
+from gui.widgets.publish_machines import PublishMachines
+
+_THEME_NAMES: dict[Theme, str] = {
+    "light": "Light",
+    "dark": "Dark",
+    "print": "Black on white, for print",
+}
+_NOBODY = "No machine"
+
+
+class PublishForm(QWidget):
+    """Shows what the study keeps of it, and asks for changes of it."""
+
+    wanted = Signal(object, str)  # Publishing, what of it changed
+    titled = Signal(str)  # the user's title of the picture that is shown
+    left = Signal()  # a field was finished
+    refused = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("publish_form")
+        self._publishing = Publishing()
+        self.purpose = Choice("publish_purpose", "What the picture is for")
+        self.purpose.fill([(chosen.title, key) for key, chosen in FORMATS.items()], "wide")
+        limits = (float(SIDE_PX[0]), float(SIDE_PX[1]))
+        self.width_px = NumberField("publish_width", "Width in pixels", limits)
+        self.height_px = NumberField("publish_height", "Height in pixels", limits)
+        self.place = Choice("publish_place", "From where the picture is looked at")
+        self.theme = Choice("publish_theme", "Colours of the picture")
+        self.theme.fill([(_THEME_NAMES[theme], theme) for theme in THEMES], "light")
+        self.clear_ground = _tick("publish_clear", "&Transparent ground")
+        self.together = _tick("publish_together", "&Up to four figures on one picture")
+        self.has_title = _tick("publish_has_title", "With a tit&le")
+        self.has_conditions = _tick("publish_has_conditions", "With con&ditions and source")
+        self.title_text = _line("publish_title", "Title of this picture")
+        self.note = _line("publish_note", "A line of your own under the charts")
+        self.highlighted = Choice("publish_highlighted", "Machine that stands out")
+        self.machines = PublishMachines()
+        self._lay_out()
+        self._connect()
+
+    def _lay_out(self) -> None:
+        self._size = QWidget()
+        size = QHBoxLayout(self._size)
+        size.setContentsMargins(0, 0, 0, 0)
+        size.setSpacing(S4)
+        size.addWidget(self.width_px)
+        size.addWidget(QLabel("×"))
+        size.addWidget(self.height_px)
+        size.addWidget(QLabel("px"))
+        form = QFormLayout()
+        form.setSpacing(S8)
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
+        form.addRow("&For", self.purpose)
+        form.addRow("Size", self._size)
+        form.addRow("&Read", self.place)
+        form.addRow("Colou&rs", self.theme)
+        form.addRow("T&itle", self.title_text)
+        form.addRow("&Note", self.note)
+        form.addRow("Stands &out", self.highlighted)
+        self._form = form
+        shown = QLabel("&Machines shown")
+        shown.setBuddy(self.machines)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(S12, S8, S12, S8)
+        layout.setSpacing(S8)
+        heading = QLabel("How it looks")
+        heading.setProperty("role", "heading")
+        layout.addWidget(heading)
+        layout.addLayout(form)
+        for tick in (self.clear_ground, self.together, self.has_title, self.has_conditions):
+            layout.addWidget(tick)
+        layout.addWidget(shown)
+        layout.addWidget(self.machines)
+        layout.addStretch(1)
+
+    def _connect(self) -> None:
+        self.purpose.activated.connect(self._on_purpose)
+        for field in (self.width_px, self.height_px):
+            field.entered.connect(self._on_size)
+            field.refused.connect(self.refused)
+        self.place.activated.connect(self._on_place)
+        self.theme.activated.connect(self._on_theme)
+        self.clear_ground.clicked.connect(self._on_ticks)
+        self.together.clicked.connect(self._on_ticks)
+        self.has_title.clicked.connect(self._on_ticks)
+        self.has_conditions.clicked.connect(self._on_ticks)
+        self.title_text.textEdited.connect(self.titled)
+        self.note.textEdited.connect(self._on_note)
+        for line in (self.title_text, self.note):
+            line.editingFinished.connect(self.left)
+        self.highlighted.activated.connect(self._on_highlighted)
+        self.machines.arranged.connect(self._on_machines)
+
+    # showing
+
+    def show_study(self, study: Study, title: str, behind: str) -> None:
+        """Show what the study keeps; `title` is the user's for what is shown, `behind` that of the data."""
+        publishing = self._publishing = study.publishing
+        with QSignalBlocker(self):
+            self.purpose.setCurrentIndex(self.purpose.findData(publishing.purpose))
+            self._form.setRowVisible(self._size, publishing.purpose == "free")
+            self.width_px.show_text(str(publishing.width_px), "")
+            self.height_px.show_text(str(publishing.height_px), "")
+            usual = PLACE_NAMES[FORMATS[publishing.purpose].place]
+            places = [(PLACE_NAMES[place], place) for place in PLACES]
+            self.place.fill([(f"As usual: {usual}", None), *places], publishing.place)
+            self.theme.setCurrentIndex(self.theme.findData(publishing.theme))
+            self.clear_ground.setChecked(publishing.is_clear)
+            self.together.setChecked(publishing.is_together)
+            self.has_title.setChecked(publishing.has_title)
+            self.has_conditions.setChecked(publishing.has_conditions)
+            _show(self.title_text, title)
+            self.title_text.setPlaceholderText(behind)
+            self.title_text.setEnabled(publishing.has_title and bool(behind))
+            _show(self.note, publishing.note)
+            machines = [(machine.id, machine.name) for machine in study.machines]
+            names = [(_NOBODY, ""), *((name, machine_id) for machine_id, name in machines)]
+            self.highlighted.fill(names, publishing.highlighted)
+            self.machines.show_machines(machines, publishing.machine_ids)
+
+    # what the user does
+
+    def _ask(self, publishing: Publishing, what: str) -> None:
+        if publishing != self._publishing:
+            self.wanted.emit(publishing, what)
+
+    def _on_purpose(self) -> None:
+        chosen = self.purpose.currentData()
+        self._ask(evolve(self._publishing, purpose=chosen), "purpose")
+
+    def _on_size(self) -> None:
+        width, height = self.width_px.value, self.height_px.value
+        if width is not None and height is not None:
+            self._ask(evolve(self._publishing, width_px=round(width), height_px=round(height)), "size")
+
+    def _on_place(self) -> None:
+        self._ask(evolve(self._publishing, place=self.place.currentData()), "text size")
+
+    def _on_theme(self) -> None:
+        self._ask(evolve(self._publishing, theme=self.theme.currentData()), "colours")
+
+    def _on_ticks(self) -> None:
+        changed = evolve(
+            self._publishing,
+            is_clear=self.clear_ground.isChecked(),
+            is_together=self.together.isChecked(),
+            has_title=self.has_title.isChecked(),
+            has_conditions=self.has_conditions.isChecked(),
+        )
+        self._ask(changed, "")
+
+    def _on_note(self, text: str) -> None:
+        self._ask(evolve(self._publishing, note=text), "note")
+
+    def _on_highlighted(self) -> None:
+        self._ask(
+            evolve(self._publishing, highlighted=self.highlighted.currentData()), "machine that stands out"
+        )
+
+    def _on_machines(self, shown: tuple[str, ...]) -> None:
+        if not shown and not any(
+            self.machines.item(row).checkState() == Qt.CheckState.Checked
+            for row in range(self.machines.count())
+        ):
+            self.refused.emit("A picture needs one machine at least; all are shown again.")
+        self._ask(evolve(self._publishing, machine_ids=shown), "machines")
+
+
+def _show(field: QLineEdit, text: str) -> None:
+    """Put a text into a field unless it is what somebody is typing there."""
+    if " ".join(field.text().split()) != text or not field.hasFocus():
+        field.setText(text)
+        if not field.hasFocus():
+            field.setCursorPosition(0)
+
+
+def _tick(name: str, text: str) -> QCheckBox:
+    tick = QCheckBox(text)
+    tick.setObjectName(name)
+    return tick
+
+
+def _line(name: str, accessible_name: str) -> QLineEdit:
+    line = QLineEdit()
+    line.setObjectName(name)
+    line.setAccessibleName(accessible_name)
+    return line
