@@ -36,7 +36,8 @@ class Trend:
 class Spot:
     """A measured point with the half-width of its 95 % interval.
 
-    ``key`` tells several points of one run apart; what is not counted has no part in any curve.
+    ``key`` tells several points of one run apart; what is not counted has no part in any curve. ``lines`` are
+    what is read out of one that is of no run.
     """
 
     x: float
@@ -48,6 +49,16 @@ class Spot:
     key: str
     name: str = ""
     is_counted: bool = True
+    lines: tuple[str, ...] = ()
+
+
+@frozen
+class Reading:
+    """A place of a curve that can be pointed at, and what is read out there."""
+
+    x: float
+    y: float
+    lines: tuple[str, ...]
 
 
 @frozen
@@ -84,6 +95,8 @@ class CurvesFigure:
         What signs mean, at the right above the plot.
     facts : tuple of str
         The numbers behind it, a clause each.
+    readings : tuple of Reading
+        Of the curves.
     """
 
     headline: str
@@ -97,3 +110,4 @@ class CurvesFigure:
     rest: Rest | None = None
     note: str = ""
     facts: tuple[str, ...] = ()
+    readings: tuple[Reading, ...] = ()

@@ -77,7 +77,7 @@ class Cell:
     ``inner`` is a part of the value drawn inside its bar (the bed's watts in the mean watts);
     ``inner_least`` is what it amounts to at least where no more is known. ``against`` is a value of another
     kind to hold it against, drawn as a dashed line. ``note`` is short, for the chart; ``reason`` says the
-    same at length.
+    same at length. ``lines`` are what is read out of a mark that stands for no run.
     """
 
     mark: Mark | None = None
@@ -88,6 +88,7 @@ class Cell:
     note: str = ""
     reason: str = ""
     against: float | None = None
+    lines: tuple[str, ...] = ()
 
 
 @frozen

@@ -169,6 +169,10 @@ class _Curves:
             self._trend(trend, plane)
         for spot in self._figure.spots:
             self._spot(spot, plane)
+        for reading in self._figure.readings:
+            x, y = plane.x(reading.x), plane.y(reading.y)
+            if plane.box.y <= y <= plane.box.bottom:
+                self._targets.append(Target(x, y, "", "", "", reading.lines))
         return self._names(plane)
 
     def _color(self, slot: int | None) -> str:
@@ -198,7 +202,7 @@ class _Curves:
                 for end in (low, high):
                     self._items.append(Line(x - px(4), end, x + px(4), end, color, 1.6, slot=spot.slot))
         self._front.append(Marker(x, y, px(_MARK), spot.slot, hollow=not spot.is_counted))
-        self._targets.append(Target(x, y, spot.run_id, spot.machine_id, spot.key))
+        self._targets.append(Target(x, y, spot.run_id, spot.machine_id, spot.key, spot.lines))
 
     def _between(self, between: Between, plane: _Plane) -> None:
         px = self._look.px

@@ -329,7 +329,7 @@ class _Rows:
         self._dots(measure, cell, row, Box(box.x, dots_top, box.width, dots_bottom - dots_top))
         if mark is not None:
             self._front.append(Marker(end, middle, size, row.slot))
-            self._targets.append(Target(end, middle, mark.pick_id, row.machine_id, measure.key))
+            self._targets.append(Target(end, middle, mark.pick_id, row.machine_id, measure.key, cell.lines))
 
     def _bar(self, measure: Measure, cell: Cell, row: Row, box: Box, middle: float, size: float) -> None:
         assert cell.mark is not None

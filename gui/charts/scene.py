@@ -109,13 +109,17 @@ Item = Text | Line | Fill | Marker | Stroke | Area
 
 @frozen
 class Target:
-    """A place that can be pointed at: a run in one measure, or (``run_id`` empty) a machine's mark."""
+    """A place that can be pointed at: a run in one measure, or (``run_id`` empty) a machine's mark.
+
+    ``lines`` are what is read out there, where the figure itself says it.
+    """
 
     x: float
     y: float
     run_id: str
     machine_id: str
     key: str
+    lines: tuple[str, ...] = ()
 
 
 @frozen

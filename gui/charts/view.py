@@ -114,7 +114,7 @@ class ChartView(QWidget):
     def readout_lines(self) -> tuple[str, ...]:
         """What is read out now: the run under the pointer, or else the selected one."""
         target = self._shown_target()
-        return () if target is None else self._readout(target.run_id, target.key)
+        return () if target is None else target.lines or self._readout(target.run_id, target.key)
 
     def sizeHint(self) -> QSize:
         if self._figure is None:
@@ -219,11 +219,16 @@ class ChartView(QWidget):
 
     def target_at(self, x: float, y: float) -> Target | None:
         """The run nearest to a place, if one is near."""
+        return self._nearest(x, y, lambda target: bool(target.run_id))
+
+    def pointed_at(self, x: float, y: float) -> Target | None:
+        """What is read out at a place: a run, or else what has something to say by itself."""
+        return self.target_at(x, y) or self._nearest(x, y, lambda target: bool(target.lines))
+
+    def _nearest(self, x: float, y: float, is_meant: Callable[[Target], bool]) -> Target | None:
         scene = self.scene()
-        if scene is None:
-            return None
-        runs = [t for t in scene.targets if t.run_id]
-        nearest = min(runs, key=lambda t: (t.x - x) ** 2 + (t.y - y) ** 2, default=None)
+        meant = () if scene is None else [t for t in scene.targets if is_meant(t)]
+        nearest = min(meant, key=lambda t: (t.x - x) ** 2 + (t.y - y) ** 2, default=None)
         reach = self._look.px(_REACH)
         if nearest is None or (nearest.x - x) ** 2 + (nearest.y - y) ** 2 > reach**2:
             return None
@@ -245,7 +250,7 @@ class ChartView(QWidget):
             return
         is_value = self.value_at(at.x(), at.y()) is not None
         self.setCursor(Qt.CursorShape.PointingHandCursor if is_value else Qt.CursorShape.ArrowCursor)
-        self._hover(None if is_value else self.target_at(at.x(), at.y()))
+        self._hover(None if is_value else self.pointed_at(at.x(), at.y()))
 
     def leaveEvent(self, event: QEvent) -> None:
         self._hover(None)
@@ -339,8 +344,8 @@ class ChartView(QWidget):
         machines = [m for m in self._runs_by_machine() if m]
         runs = [run for machine in machines for run in machine]
         if not runs:
-            return
-        if self._selected not in runs:
+            self._step_readings(by)
+        elif self._selected not in runs:
             self._pick(runs[0])
         elif not along_machines:
             at = runs.index(self._selected) + by
@@ -350,6 +355,14 @@ class ChartView(QWidget):
             place = machines[row].index(self._selected)
             other = machines[min(max(row + by, 0), len(machines) - 1)]
             self._pick(other[min(place, len(other) - 1)])
+
+    def _step_readings(self, by: int) -> None:
+        """Walk what can be read out where there are no runs."""
+        scene = self.scene()
+        told = [] if scene is None else [t for t in scene.targets if t.lines]
+        if told:
+            at = told.index(self._hovered) + by if self._hovered in told else 0
+            self._hover(told[min(max(at, 0), len(told) - 1)])
 
     def _runs_by_machine(self) -> Iterator[tuple[str, ...]]:
         figure = self._figure

@@ -8,7 +8,9 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from core.figures.compare import comparison_figure
+from core.figures.curve_values import CurvesFigure, Reading, Trend
 from core.figures.energy_time import energy_time_figure
+from core.figures.line_up_values import Scale
 from core.figures.placing import Box
 from core.figures.readout import readout
 from core.quantities import quantity
@@ -209,3 +211,37 @@ def test_a_very_high_chart_looks_the_same_painted_in_pieces(qtbot: QtBot) -> Non
         piece = view.grab(QRect(0, top, 1000, 300)).toImage()
         is_same = piece == whole.copy(0, top, 1000, 300)
         assert is_same
+
+
+def test_places_of_a_curve_are_read_out_and_walked_with_the_keys(qtbot: QtBot) -> None:
+    said = (("2 runs", "12 %"), ("3 runs", "7 %"), ("4 runs", "5 %"))
+    readings = tuple(Reading(n, y, lines) for n, y, lines in zip((2, 3, 4), (12, 7, 5), said, strict=True))
+    figure = CurvesFigure(
+        "headline",
+        "",
+        "",
+        Scale("Runs", "", 2.0, 4.0),
+        Scale("Difference", "%", 0.0, 15.0),
+        (Trend((2.0, 3.0, 4.0), (12.0, 7.0, 5.0)),),
+        readings=readings,
+    )
+    view = ChartView("curve")
+    qtbot.addWidget(view)
+    view.show_figure(figure, lambda run_id, key: ())
+    view.resize(600, 300)
+    with qtbot.waitExposed(view):
+        view.show()
+    scene = view.scene()
+    assert scene is not None
+    middle = scene.targets[1]
+    QTest.mouseMove(view, QPoint(round(middle.x) + 3, round(middle.y) - 3))
+    assert view.readout_lines() == ("3 runs", "7 %")
+    assert view.accessibleDescription() == "3 runs, 7 %"
+    QTest.keyClick(view, Qt.Key.Key_Right)
+    assert view.readout_lines() == ("4 runs", "5 %")
+    QTest.keyClick(view, Qt.Key.Key_Right)
+    QTest.keyClick(view, Qt.Key.Key_Left)
+    assert view.readout_lines() == ("3 runs", "7 %")
+    # it is no run: nothing is selected there
+    QTest.mouseClick(view, Qt.MouseButton.LeftButton, pos=QPoint(round(middle.x), round(middle.y)))
+    assert view.selected is None
