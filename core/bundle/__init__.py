@@ -4,7 +4,7 @@ Layout, version 1 (``assets/explain/bundle.md`` says the same for readers)::
 
     manifest.json      what is inside: every file with its SHA-256, every log with its own
     README.txt         how to check it
-    study.json         the study's own values: machines, meters, runs, prices
+    values.json        the study's own values: machines, meters, runs, prices
     results.json       the figures, as ``samepart compare --json`` prints them
     readings.json      how each log was read
     tables/*.csv       every table in full

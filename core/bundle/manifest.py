@@ -10,7 +10,7 @@ from core.store.values import decode, encode, from_json
 FORMAT: Final = "samepart bundle"
 VERSION: Final = 1
 MANIFEST: Final = "manifest.json"
-STUDY: Final = "study.json"
+STUDY: Final = "values.json"
 RESULTS: Final = "results.json"
 LOGS: Final = "logs/"
 #: how a bundle's name ends where the program chooses it

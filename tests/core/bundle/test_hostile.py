@@ -75,7 +75,7 @@ def test_a_log_may_not_be_taken_from_outside_by_the_manifest(good: Path, tmp_pat
 
 
 @pytest.mark.filterwarnings("ignore:Duplicate name")
-@pytest.mark.parametrize("name", [STUDY, "Study.JSON"])
+@pytest.mark.parametrize("name", [STUDY, "Values.JSON"])
 def test_two_files_of_one_name_are_refused(good: Path, tmp_path: Path, name: str) -> None:
     assert refused(rewritten(good, tmp_path / "b.zip", {}, {name: b"{}"})).code == "bundle.unsafe"
 
