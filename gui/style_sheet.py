@@ -55,6 +55,12 @@ QCheckBox::indicator {{
 QCheckBox::indicator:checked {{ background: {link}; border-color: {link}; image: url("{check}"); }}
 QCheckBox::indicator:disabled {{ border-color: {rule}; }}
 QCheckBox:disabled {{ color: {muted}; }}
+QTreeView::indicator, QListView::indicator {{
+    width: {line}px; height: {line}px; background: {card}; border: 1px solid {edge}; border-radius: {corner}px;
+}}
+QTreeView::indicator:checked, QListView::indicator:checked {{
+    background: {link}; border-color: {link}; image: url("{check}");
+}}
 QLineEdit[wrong="true"] {{ border-color: {problem}; }}
 QLineEdit#study_name {{
     background: transparent; border: 2px solid transparent; padding: {s4}px;

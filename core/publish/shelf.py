@@ -168,7 +168,7 @@ def _compare(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             f"like-for-like-{machine.machine_id}",
             "Compare",
-            f"Steps of {machine.name}",
+            f"{machine.name}: like for like in steps",
             "like_steps",
             partial(_steps, machine_id=machine.machine_id),
         )
@@ -217,7 +217,7 @@ def _bed(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             f"bed-watts-{machine.machine_id}",
             "Bed",
-            f"Watts against temperature, {machine.name}",
+            f"{machine.name}: watts by temperature",
             "bed_watts",
             partial(_watts, machine_id=machine.machine_id),
         )
@@ -226,7 +226,7 @@ def _bed(sources: Sources) -> Iterator[Entry]:
             yield Entry(
                 f"cooler-bed-{machine.machine_id}",
                 "Bed",
-                f"A cooler bed, {machine.name}",
+                f"{machine.name}: a cooler bed",
                 "cooler_bed",
                 partial(_cooler, machine_id=machine.machine_id),
             )

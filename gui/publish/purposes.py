@@ -28,9 +28,9 @@ class Format:
 
 
 FORMATS: Final[dict[Purpose, Format]] = {
-    "wide": Format("Wide video, 1920 × 1080", 1920, 1080, "phone"),
+    "wide": Format("Wide, 1920 × 1080", 1920, 1080, "phone"),
     "square": Format("Square, 1080 × 1080", 1080, 1080, "desk"),
-    "tall": Format("Tall video, 1080 × 1920", 1080, 1920, "phone"),
+    "tall": Format("Tall, 1080 × 1920", 1080, 1920, "phone"),
     "article": Format("Article, 1600 × 900", 1600, 900, "page"),
     "slide": Format("Slide, 1920 × 1080", 1920, 1080, "room"),
     "free": Format("Free size", 1600, 900, "desk"),
@@ -38,9 +38,9 @@ FORMATS: Final[dict[Purpose, Format]] = {
 #: how far away a picture is, in lengths of its shorter side (common practice, no source)
 DISTANCES: Final[dict[Place, float]] = {"page": 2.2, "desk": 2.6, "phone": 3.2, "room": 4.0}
 PLACE_NAMES: Final[dict[Place, str]] = {
-    "page": "on a page, read near",
-    "desk": "on a screen at a desk",
-    "phone": "on a phone, or in a small window",
+    "page": "on a page",
+    "desk": "at a desk",
+    "phone": "on a phone",
     "room": "across a room",
 }
 #: text size in parts of the shorter side for each length of distance

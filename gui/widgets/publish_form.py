@@ -15,7 +15,7 @@ from gui.widgets.publish_machines import PublishMachines
 _THEME_NAMES: dict[Theme, str] = {
     "light": "Light",
     "dark": "Dark",
-    "print": "Black on white, for print",
+    "print": "Black on white",
 }
 _NOBODY = "No machine"
 
@@ -115,9 +115,12 @@ class PublishForm(QWidget):
             self._form.setRowVisible(self._size, publishing.purpose == "free")
             self.width_px.show_text(str(publishing.width_px), "")
             self.height_px.show_text(str(publishing.height_px), "")
-            usual = PLACE_NAMES[FORMATS[publishing.purpose].place]
-            places = [(PLACE_NAMES[place], place) for place in PLACES]
-            self.place.fill([(f"As usual: {usual}", None), *places], publishing.place)
+            usual = FORMATS[publishing.purpose].place
+            places = [
+                (f"{PLACE_NAMES[place]} (usual)", None) if place == usual else (PLACE_NAMES[place], place)
+                for place in PLACES
+            ]
+            self.place.fill(places, None if publishing.place == usual else publishing.place)
             self.theme.setCurrentIndex(self.theme.findData(publishing.theme))
             self.clear_ground.setChecked(publishing.is_clear)
             self.together.setChecked(publishing.is_together)
