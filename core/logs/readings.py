@@ -5,7 +5,7 @@ from pathlib import PurePath
 import numpy as np
 from attrs import frozen
 
-from core.logs import clock, machines, number_clock, series
+from core.logs import clock, machines, number_clock, series, split_stamps
 from core.logs.clock import NO_HINTS, Clocked, Hints
 from core.logs.reading import Column, Reading
 from core.logs.refusals import no_time_usable, refused_rows
@@ -103,6 +103,8 @@ def machines_of(
 def _clock(read: Read) -> Clocked:
     position = read.roles.time[0]
     column = read.table.columns[position]
+    if read.roles.fields:
+        return split_stamps.clocked(read.table, read.roles.fields, read.hints)
     if len(read.roles.time) == 2:
         import pyarrow.compute as pc
 

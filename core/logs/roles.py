@@ -9,8 +9,9 @@ from itertools import pairwise
 
 from attrs import evolve, frozen
 
-from core.logs import numbers
+from core.logs import numbers, split_stamps
 from core.logs.sniff import cell_kind
+from core.logs.split_stamps import Fields
 from core.logs.words import Meaning, meaning
 from core.study import Choices
 
@@ -54,7 +55,8 @@ class Role:
 class Roles:
     """The columns of a table sorted by use.
 
-    ``time`` is one column, or two when date and clock time stand apart.
+    ``time`` is one column, or two when date and clock time stand apart, or those of ``fields``, which says
+    what each of them holds.
     """
 
     all: tuple[Role, ...]
@@ -63,6 +65,7 @@ class Roles:
     value: int | None = None
     device: int | None = None
     reasons: tuple[tuple[str, str], ...] = ()
+    fields: Fields = ()
 
     def of(self, quantity: str) -> list[Role]:
         """Columns of one quantity, in order."""
@@ -110,7 +113,7 @@ def assign(
             )
         roles.append(role)
     reasons: list[tuple[str, str]] = []
-    time = _time(roles, sample, reasons)
+    time, fields = _time(roles, sample, reasons, any(q in TIMES for q, _ in chosen.values()))
     if time is None:
         return None
     for position in time:
@@ -125,7 +128,7 @@ def assign(
     if channel is None:
         _by_values(roles, sample, set(time), decimal, reasons)
     device = _device(roles, sample, channel, set(time), reasons)
-    return Roles(tuple(roles), time, channel, value, device, tuple(reasons))
+    return Roles(tuple(roles), time, channel, value, device, tuple(reasons), fields)
 
 
 def _propose(position: int, name: str, cells: Sequence[str], decimal: str) -> Role:
@@ -167,8 +170,10 @@ def _few(cells: Sequence[str]) -> bool:
 
 
 def _time(
-    roles: list[Role], sample: Sequence[Sequence[str]], reasons: list[tuple[str, str]]
-) -> tuple[int, ...] | None:
+    roles: list[Role], sample: Sequence[Sequence[str]], reasons: list[tuple[str, str]], is_chosen: bool
+) -> tuple[tuple[int, ...] | None, Fields]:
+    """The columns of the time, and what each holds where its fields stand apart."""
+
     def share(position: int, pattern: re.Pattern[str]) -> float:
         full = [c.strip() for c in sample[position] if c.strip()][:200]
         return sum(bool(pattern.match(c)) for c in full) / len(full) if full else 0.0
@@ -190,22 +195,35 @@ def _time(
     both = [r for r in (*named, *unnamed) if r.kind == "stamp" and r not in dates and r not in clocks]
     if both:
         reasons.append(("time", f"'{both[0].name}' holds date and time"))
-        return (both[0].position,)
+        return (both[0].position,), ()
     if dates and clocks and dates[0] is not clocks[0] and dates[0].quantity != "elapsed":
         reasons.append(("time", f"date in '{dates[0].name}', clock time in '{clocks[0].name}'"))
-        return dates[0].position, clocks[0].position
+        return (dates[0].position, clocks[0].position), ()
+    if not is_chosen:
+        split = split_stamps.by_headings(
+            [r.name for r in roles],
+            sample,
+            dates[0].position if dates else None,
+            clocks[0].position if clocks else None,
+        )
+        if split is None and not (clocks or dates or any(r.kind == "number" for r in named)):
+            split = split_stamps.by_values(sample)
+        counted = [r for r in named if r.kind == "number" and _rises(sample[r.position])]
+        if split is not None and all(r.position in dict(split.fields).values() for r in counted):
+            reasons.append(("time", split.reason))
+            return tuple(p for _, p in split.fields), split.fields
     for r in named:
         if r.kind == "number" and r not in dates:
             reasons.append(("time", f"'{r.name}' holds numbers that count time"))
-            return (r.position,)
+            return (r.position,), ()
     for r in (*clocks, *dates):
         reasons.append(("time", f"'{r.name}' holds {'clock times' if r in clocks else 'dates'} only"))
-        return (r.position,)
+        return (r.position,), ()
     for r in roles:
         if r.kind == "number" and r.quantity in ("", "row number") and _rises(sample[r.position]):
             reasons.append(("time", f"'{r.name}' rises in every row and no heading names a time"))
-            return (r.position,)
-    return None
+            return (r.position,), ()
+    return None, ()
 
 
 def _rises(cells: Sequence[str]) -> bool:

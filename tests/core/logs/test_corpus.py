@@ -12,6 +12,7 @@ from tests.core.logs import (
     shapes_of_files,
     shapes_of_objects,
     shapes_of_pairs,
+    shapes_of_split_stamps,
     shapes_of_text,
 )
 from tests.core.logs.corpus import Case, Machine
@@ -23,6 +24,7 @@ CASES = [
     *shapes_of_files.cases(),
     *shapes_of_objects.cases(),
     *shapes_of_pairs.cases(),
+    *shapes_of_split_stamps.cases(),
     *shapes_from_life.cases(),
     *shapes_of_columns_apart.cases(),
 ]

@@ -1,0 +1,272 @@
+"""Stamps whose fields stand in columns of their own: year, month, day, hour, minute, second.
+
+Rules: headings name the fields, in ten languages; without headings only columns that lie side by side, are
+whole numbers in range and together run forward are taken. The date or the clock time may stand in one column.
+"""
+
+import re
+from collections.abc import Mapping, Sequence
+from typing import Any, Literal
+
+import numpy as np
+from attrs import frozen
+
+from core.logs import clock, stamps
+from core.logs.clock import Clocked, Hints
+from core.logs.table import I64, Table
+from core.logs.words import plain
+from core.traces import F64
+
+Field = Literal["year", "month", "day", "hour", "minute", "second", "half", "date", "clock"]
+Fields = tuple[tuple[Field, int], ...]
+
+#: whole words of a heading, accents dropped; the last line of each are letters, which count only together
+_WORDS: dict[Field, str] = {
+    "year": "year years yr jahr annee an ano anno jaar rok ar 年 yyyy yy y",
+    "month": "month months monat mois mes mese maand miesiac manad 月 mon mo mm m",
+    "day": "day days tag jour dia giorno dag dzien 日 dd d",
+    "hour": "hour hours hr hrs stunde stunden std heure heures hora horas ora ore uur uren godzina godz "
+    "timme timmar 時 hh h",
+    "minute": "minute minutes min mins minuten minuto minutos minuti minuut minuta minuty minut minuter 分 "
+    "mi mn mm m",
+    "second": "second seconds sec secs sekunde sekunden sek seconde secondes segundo segundos secondo "
+    "secondi seconden sekunda sekundy sekund sekunder 秒 ss s",
+    "half": "ampm am/pm half",
+}
+_FILLERS = frozenset(
+    {
+        "date",
+        "time",
+        "datum",
+        "zeit",
+        "utc",
+        "gmt",
+        "local",
+        "clock",
+        "of",
+        "the",
+        "du",
+        "de",
+        "da",
+        "do",
+        "fecha",
+        "data",
+        "hora",
+        "heure",
+        "uhrzeit",
+        "0",
+        "1",
+        "12",
+        "24",
+    }
+)
+_IN_RANGE: dict[Field, tuple[float, float]] = {
+    "month": (1, 12), "day": (1, 31), "hour": (0, 24), "minute": (0, 59), "second": (0, 60.999)
+}  # fmt: skip
+_YEARS = (clock.FIRST_YEAR, clock.LAST_YEAR)
+_DATE: tuple[Field, ...] = ("year", "month", "day")
+_WHOLE = re.compile(r"\d{1,4}")
+_PART = re.compile(r"\d{1,2}(?:[.,]\d{1,9})?")
+_HALF = re.compile(r"(?:[ap]\.?m\.?|午前|午後)", re.IGNORECASE)
+_ORDERS: tuple[tuple[Field, ...], ...] = (
+    ("year", "month", "day"),
+    ("day", "month", "year"),
+    ("month", "day", "year"),
+)
+_LOOKED_AT = 200
+#: share of the cells of a named field that must be in its range; other rows are refused by number
+_SHARE = 0.95
+
+
+@frozen
+class Found:
+    """Fields with their columns, and the reason in words."""
+
+    fields: Fields
+    reason: str
+
+
+def by_headings(
+    names: Sequence[str], sample: Sequence[Sequence[str]], date: int | None, clocked: int | None
+) -> Found | None:
+    """Fields that headings name; None when they make no time.
+
+    Parameters
+    ----------
+    names : headings
+    sample : columns of cells
+    date, clocked : int or None
+        A column that holds whole dates, and one that holds whole clock times, where there is one.
+    """
+    found: dict[Field, int] = {}
+    for field in _WORDS:
+        for i, name in enumerate(names):
+            if i not in found.values() and _names(name, field) and _fits(field, sample[i]):
+                found[field] = i
+                break
+    if "month" in found and "minute" not in found and not set(_DATE) <= set(found):
+        found["minute"] = found.pop("month")  # a lone m
+    if not set(_DATE) <= set(found):
+        for field in _DATE:
+            found.pop(field, None)
+        if date is not None:
+            found["date"] = date
+    if not {"hour", "minute"} <= set(found):
+        for field in ("hour", "minute", "second", "half"):
+            found.pop(field, None)
+        if clocked is None or not set(_DATE) <= set(found):
+            return None
+        found["clock"] = clocked
+    if len(found) < 3 and "date" not in found:
+        return None
+    shown = ", ".join(f"{field} in '{names[i]}'" for field, i in found.items())
+    return Found(tuple(found.items()), shown)
+
+
+def by_values(sample: Sequence[Sequence[str]]) -> Found | None:
+    """Fields of columns without headings; None where no columns side by side make a time."""
+    whole = [_fits("year", c) for c in sample]
+    best: tuple[float, Found] | None = None
+    for start in range(len(sample) - 4):
+        for order in _ORDERS:
+            for clocks in (("hour", "minute", "second"), ("hour", "minute")):
+                fields = tuple(zip((*order, *clocks), range(start, start + 3 + len(clocks)), strict=False))
+                if len(fields) < 3 + len(clocks) or fields[-1][1] >= len(sample):
+                    continue
+                if not all(whole[i] or f == "second" for f, i in fields):
+                    continue
+                if not all(_fits(f, sample[i], is_strict=True) for f, i in fields):
+                    continue
+                seconds = _seconds({f: _numbers(sample[i]) for f, i in fields})
+                steps = np.diff(seconds)
+                if not steps.size or not (steps >= 0).all() or not (steps > 0).any():
+                    continue
+                unlikely = float(steps.max()) + 1e9 * (len(clocks) == 2)
+                if best is None or unlikely < best[0]:
+                    said = ", ".join(f for f, _ in fields)
+                    why = f"columns {start + 1} to {start + len(fields)} hold {said}: so they run forward"
+                    best = (unlikely, Found(fields, why))
+        if best is not None:
+            return best[1]
+    return None
+
+
+def clocked(table: Table, fields: Fields, hints: Hints) -> Clocked:
+    """The seconds that the fields of each row make."""
+    told = dict(fields)
+    parts: dict[Field, F64] = {}
+    midnight: F64 | None = None
+    order: Clocked | None = None
+    for field, position in fields:
+        column = table.columns[position]
+        if field == "date":
+            order = clock.from_text(_as_text(column), hints)
+            midnight = order.seconds
+        elif field == "clock":
+            parts["second"] = clock.from_text(_as_text(column), hints).seconds % 86400.0
+        else:
+            parts[field] = column if isinstance(column, np.ndarray) else _of_words(column, field)
+    if midnight is None and "year" not in told:
+        return clock.from_text(_clock_texts(parts), hints)
+    seconds = clock.sane(_seconds(parts, midnight))
+    tick = 60.0 if "second" not in parts else clock.tick_of(seconds)
+    why = "date and time in columns of their own, of no stated zone"
+    problems = () if order is None else order.problems
+    return clock.zoned(Clocked(seconds, "local", why, tick, problems=problems), hints)
+
+
+def _names(heading: str, field: Field) -> bool:
+    words = re.findall(r"am/pm|\w+", plain(heading))
+    own = _WORDS[field].split()
+    return any(w in own for w in words) and all(w in own or w in _FILLERS for w in words)
+
+
+def _fits(field: Field, cells: Sequence[str], is_strict: bool = False) -> bool:
+    """Whether cells can be the values of a field; where `is_strict`, only digits and years of a log count."""
+    full = [c.strip().strip('"') for c in cells[:_LOOKED_AT] if c.strip()]
+    if not full:
+        return False
+    if field == "half":
+        return all(_HALF.fullmatch(c) for c in full)
+    if field == "month" and not is_strict and all(plain(c) in stamps.MONTHS for c in full):
+        return True
+    pattern = _PART if field == "second" else _WHOLE
+    values = [float(c.replace(",", ".")) for c in full if pattern.fullmatch(c)]
+    least = len(full) if is_strict else _SHARE * len(full)
+    if len(values) < least:
+        return False
+    if field == "year":
+        return not is_strict or all(_YEARS[0] <= v <= _YEARS[1] for v in values) or max(values) < 100
+    low, high = _IN_RANGE[field]
+    return sum(low <= v <= high for v in values) >= least
+
+
+def _numbers(cells: Sequence[str]) -> F64:
+    return np.array([float(c.strip().strip('"').replace(",", ".") or "nan") for c in cells])
+
+
+def _seconds(parts: Mapping[Field, F64], midnight: F64 | None = None) -> F64:
+    """Seconds of dates and clock times in numbers; NaN where a field is missing or out of range. [s]"""
+    if midnight is None:
+        year, month, day = (_whole(parts[f]) for f in _DATE)
+        midnight = stamps.midnight(np.where(year < 100, stamps.of_century(year), year), month, day)
+    zero = np.zeros(midnight.shape)
+    hour = parts.get("hour", zero)
+    if "half" in parts:
+        hour = hour % 12 + 12 * parts["half"]
+    total: F64 = midnight + 3600.0 * hour + 60.0 * parts.get("minute", zero) + parts.get("second", zero)
+    for field in ("hour", "minute"):
+        low, high = _IN_RANGE[field]
+        if field in parts:
+            total[(parts[field] < low) | (parts[field] > high)] = np.nan
+    return total
+
+
+def _whole(values: F64) -> I64:
+    return np.where(np.isfinite(values), values, 0.0).astype(np.int64)
+
+
+def _of_words(column: Any, field: Field) -> F64:
+    """A column of texts as numbers: names of months, halves of the day, or digits."""
+    coded = column.dictionary_encode()
+    if hasattr(coded, "chunks"):
+        import pyarrow as pa
+
+        coded = pa.concat_arrays(coded.unify_dictionaries().chunks)
+    texts = [str(t).strip().strip('"') for t in coded.dictionary.to_pylist()]
+    if field == "half":
+        values = [1.0 if plain(t)[:1] == "p" or t == "午後" else 0.0 for t in texts]
+    else:
+        values = [
+            float(stamps.MONTHS.get(plain(t), "nan" if not _PART.fullmatch(t) else t.replace(",", ".")))
+            for t in texts
+        ]
+    codes = coded.indices.fill_null(len(texts)).to_numpy(zero_copy_only=False)
+    numbers: F64 = np.array([*values, np.nan])[codes]
+    return numbers
+
+
+def _clock_texts(parts: Mapping[Field, F64]) -> Any:
+    """Clock times without a date, written out: what they mean is decided where all such times are."""
+    import pyarrow as pa
+
+    zero = np.zeros(next(iter(parts.values())).shape)
+    hour = parts["hour"]
+    if "half" in parts:
+        hour = hour % 12 + 12 * parts["half"]
+    rows = zip(hour, parts["minute"], parts.get("second", zero), strict=True)
+    texts = [
+        None
+        if np.isnan(h + m + s)
+        else f"{h:02.0f}:{m:02.0f}:{int(s):02d}" + f"{s % 1:.3f}"[1:] * int(s % 1 > 0)
+        for h, m, s in rows
+    ]
+    return pa.array(texts, type=pa.string())
+
+
+def _as_text(column: Any) -> Any:
+    import pyarrow as pa
+
+    if not isinstance(column, np.ndarray):
+        return column
+    return pa.array([None if np.isnan(v) else f"{v:.0f}" for v in column.tolist()], type=pa.string())
