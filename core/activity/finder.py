@@ -3,6 +3,7 @@
 from attrs import evolve
 
 from core.activity import stretches as heating
+from core.activity.closing import last_working
 from core.activity.grouping import judged
 from core.activity.levels import Levels, learn, refined
 from core.activity.motion import movement, paused_s, rest_step_w, sight_w
@@ -55,11 +56,13 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
     for number, (begin, last) in enumerate(spans.tolist()):
         progress(0.7 + 0.3 * number / len(spans), FINDING)
         first = heating.first_heating(rows, levels, begin, last)
-        stretch = _described(rows, levels, first, last, weigh)
+        is_whole = last < last_row
+        worked = last_working(rows, levels, first, last) if is_whole else last
+        stretch = _described(rows, levels, first, worked, weigh)
         if stretch.end_s <= stretch.start_s:  # one averaged row at the very beginning
             continue
         loads_s = first_load_s(rows, levels, first, found[-1].end_s if found else 0.0)
-        if first == 0 or last == last_row:
+        if first == 0 or not is_whole:
             why = "run.cut_at_start" if first == 0 else "run.cut_at_end"
             if first == 0 and opens_with_first_heating(rows, last, stretch.warm_up_end_s):
                 why = "run.whole_log" if last == last_row else "run.begins_hot"

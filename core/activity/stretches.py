@@ -80,6 +80,11 @@ def edges(rows: Rows, first: int, last: int) -> tuple[float, float]:
             before_w = power_w[max(first - 2, 0)]
             part = _part(power_w[first], before_w, inside_w)
             start_s = max(float(time_s[first] - part * length), float(time_s[first - 1]))
+            if part >= 1 and first > 1:
+                # the row before may hold a little of the first heating, too little to pass the threshold
+                length = time_s[first - 1] - time_s[first - 2]
+                part = _part(power_w[first - 1], power_w[max(first - 3, 0)], power_w[first])
+                start_s = max(float(time_s[first - 1] - part * length), float(time_s[first - 2]))
         if last + 1 < time_s.size:
             length = time_s[last + 1] - time_s[last]
             after_w = power_w[min(last + 2, time_s.size - 1)]

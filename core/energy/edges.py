@@ -113,8 +113,13 @@ def _mixed(
     power = trace.power_w
     row_after = row_before + 1
     mixed = float(power[row_after])
-    if not is_step or left_s <= 0 or right_s <= 0:
+    if not is_step:
         return Edge(at_s, row_before, row_after, mixed, mixed, 0.0, mixed)
+    u_s = MIXED_ROW_PLACE * (left_s + right_s)
+    if left_s <= 0 or right_s <= 0:
+        # the very moment of a row: the neighbouring row may still hold some of the other side
+        beyond = min(float(power[row_before]), mixed)
+        return Edge(at_s, row_before, row_after, mixed, mixed, u_s, beyond)
     energy_j = mixed * (left_s + right_s)
     if is_start:
         outside = min(float(power[row_before]), mixed)
@@ -122,4 +127,4 @@ def _mixed(
     else:
         outside = min(float(power[min(row_after + 1, power.size - 1)]), mixed)
         before, after = (energy_j - outside * right_s) / left_s, outside
-    return Edge(at_s, row_before, row_after, before, after, MIXED_ROW_PLACE * (left_s + right_s), outside)
+    return Edge(at_s, row_before, row_after, before, after, u_s, outside)

@@ -31,6 +31,13 @@ def test_an_averaged_row_is_split_by_its_level() -> None:
     assert edges(rows, 3, 6) == pytest.approx((27.5, 65.0))
 
 
+def test_a_little_heating_in_the_row_before_belongs_to_the_run() -> None:
+    # an eighth of the third interval is heated: too little to pass the threshold
+    trace = Trace.of(np.arange(10) * 10.0, [8, 8, 8, 19.25, 98, 98, 98, 53, 8, 8], "averaged")
+    rows = rows_of(trace)
+    assert edges(rows, 4, 6) == pytest.approx((28.75, 65.0))
+
+
 def dipped(dip_s: int, dip_w: float) -> Trace:
     power_w = np.r_[np.full(300, 60.0), np.full(dip_s, dip_w), np.full(300, 60.0)]
     return Trace.of(np.arange(power_w.size, dtype=float), power_w, resolution_w=0.1)
