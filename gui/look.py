@@ -101,6 +101,7 @@ MARKERS: Final = (
 #: dashes in pen widths; () is a solid line
 DASHES: Final[tuple[tuple[float, ...], ...]] = ((), (6.0, 3.0), (2.0, 2.0), (8.0, 3.0, 2.0, 3.0))
 #: without colours greys, markers and dashes must tell machines apart
+PRINT_LINES: Final = ("#000000", "#787878")
 PRINT_FILLS: Final = ("#2B2B2B", "#B4B4B4", "#6F6F6F", "#E0E0E0", "#8E8E8E", "#4A4A4A")
 PRINT_DASHES: Final[tuple[tuple[float, ...], ...]] = (
     (),
@@ -202,7 +203,7 @@ class Look:
         if self.tokens is PRINT:
             # greys are few: neighbours differ in dash at once
             dash = PRINT_DASHES[slot % len(PRINT_DASHES)]
-            fill, line = PRINT_FILLS[hue], PRINT.ink
+            fill, line = PRINT_FILLS[hue], PRINT_LINES[slot % len(PRINT_LINES)]
         else:
             fill, line = FILLS[hue], (LINES_ON_DARK if self.is_dark else LINES_ON_LIGHT)[hue]
         if self.is_faded(slot):

@@ -11,6 +11,8 @@ from gui.look import Look
 _ROW, _APART = 1.5, 0.35
 #: least height of a row, and from which on it is read at ease, in text heights
 _LEAST_ROW, _ROOMY_ROW = 1.05, 1.35
+#: rows do not grow beyond this many text heights for each unit of theirs
+_MOST_UNIT = 3.0
 #: share of a row's height that a state takes, and how dense its colour is
 _HEIGHTS = {"off": 0.0, "standby": 0.22, "cooling": 0.45, "warm-up": 0.7, "processing": 1.0}
 _DENSE = {"standby": 0.55, "cooling": 0.55, "warm-up": 0.75, "processing": 0.85}
@@ -46,7 +48,7 @@ class _Calendar:
 
     def scene(self) -> Scene:
         px, area = self._look.px, self._area
-        top = area.y + 2.6 * self._text
+        top = area.y + self._legend() + 1.6 * self._text
         rows = self._that_fit(area.bottom - top)
         unshown = self._figure.unshown + len(self._figure.rows) - len(rows)
         wished = max((self._ruler.width(r.name, bold=True) for r in rows), default=0.0)
@@ -55,8 +57,7 @@ class _Calendar:
         left = area.x + names + weeks + px(20)
         foot = self._text if unshown else 0.0
         plot = Box(left, top, max(area.right - left, px(10)), max(area.bottom - top - foot, px(10)))
-        self._legend()
-        unit = min(plot.height / max(_units(rows), 1.0), 1.4 * self._text)
+        unit = min(plot.height / max(_units(rows), 1.0), _MOST_UNIT * self._text)
         y = plot.y
         for i, row in enumerate(rows):
             y += _APART * unit if i and row.name else 0.0
@@ -88,14 +89,14 @@ class _Calendar:
             kept -= 1
         return rows[:kept]
 
-    def _legend(self) -> None:
-        """A sample of each height with its name, as far as there is room."""
-        px, x, y = self._look.px, self._area.x, self._area.y
+    def _legend(self) -> float:
+        """A sample of each height with its name, in as many lines as it takes; their height is returned."""
+        px, area, x, y = self._look.px, self._area, self._area.x, self._area.y
         height, width = 0.8 * self._text, px(14)
         for state, words in self._figure.legend:
             needs = width + px(6) + self._ruler.width(words)
-            if x + needs > self._area.right:
-                break
+            if x > area.x and x + needs > area.right:
+                x, y = area.x, y + self._text
             base = y + 0.9 * self._text
             self._items.append(Line(x, base, x + width, base, "muted", 1.0))
             part = _HEIGHTS[state] * height
@@ -105,6 +106,7 @@ class _Calendar:
             at = Box(x + width + px(6), y, self._ruler.width(words), self._text)
             self._front.append(Text(at, words, token="muted", full=words))
             x += needs + px(16)
+        return y + self._text - area.y
 
     def _days(self, plot: Box) -> None:
         px = self._look.px

@@ -8,17 +8,14 @@ from attrs import evolve, frozen
 from core.figures.line_up_values import Curve, Panel
 from core.figures.placing import Anchor, Box, place
 from core.traces import F64
+from gui.charts.margin_names import NEAR_BORDER, CurveEnd, lines_beside, margin_width, names_beside
 from gui.charts.scene import Item, Line, Marker, Ruler, Text
 from gui.look import Look
 
 #: with more runs than this of machines without a median one name stands for each machine
 _EACH_RUN_NAMED = 6
-#: a curve that ends within this part of the axis before its border ends at the border
-_NEAR_BORDER = 0.08
 #: of so many points of a curve labels keep away
 _KEPT_CLEAR = 40
-#: a margin for names takes no more than this part of the chart
-_WIDEST_MARGIN = 0.22
 #: and a name within a plot no more than this part of its width
 _WIDEST_NAME = 0.55
 #: height of a plot for each remark about a run [text heights]
@@ -66,18 +63,14 @@ class _Wanted:
 
 def margin_for(panels: Sequence[Panel], low: float, high: float, width: float, look: Look) -> float:
     """Width of a margin for names, where most curves end at the right border; else 0. [px]"""
-    ruler = Ruler(look)
     names: list[str] = []
     for panel in panels:
         named = [] if panel.title else _to_name(panel)
         ends = [last_inside(c, low, high) for c in named]
-        near = [end for end in ends if end is not None and end[0] > high - _NEAR_BORDER * (high - low)]
+        near = [end for end in ends if end is not None and end[0] > high - NEAR_BORDER * (high - low)]
         if len(near) > 1 and len(near) > len(named) / 2:
             names += [c.name for c in named]
-    if not names:
-        return 0.0
-    widest = max(ruler.width(name, bold=True) for name in names)
-    return min(widest + look.px(34), _WIDEST_MARGIN * width)
+    return margin_width(names, width, look)
 
 
 def names(at: PanelPlace, margin: float, look: Look) -> tuple[list[Item], int]:
@@ -89,8 +82,8 @@ def names(at: PanelPlace, margin: float, look: Look) -> tuple[list[Item], int]:
     wanted = _leaving(at, Ruler(look).height())
     dropped = 0
     if margin:
-        items += _beside(at, ends, margin, look)
-        dropped = max(0, len(ends) - _lines_beside(at, look))
+        items += names_beside(at.box, [CurveEnd(*spot, c.name, c.slot) for spot, c in ends], margin, look)
+        dropped = max(0, len(ends) - lines_beside(at.box, look))
         reach = look.px(5)
         taken = tuple(Box(x - reach, y - reach, 2 * reach, 2 * reach) for (x, y), _ in ends)
     else:
@@ -136,31 +129,6 @@ def _inside(
     return items, dropped
 
 
-def _lines_beside(at: PanelPlace, look: Look) -> int:
-    """How many names have room one under another beside a plot."""
-    return max(1, int(at.box.height / Ruler(look).height()))
-
-
-def _beside(at: PanelPlace, ends: list[tuple[Spot, Curve]], margin: float, look: Look) -> list[Item]:
-    """Names in the margin at the right, spread so that each has a line of its own."""
-    px, ruler = look.px, Ruler(look)
-    text = ruler.height()
-    spots = sorted(ends[: _lines_beside(at, look)], key=lambda item: item[0][1])
-    ys = spread([y for (_, y), _ in spots], text, at.box.y + text / 2, at.box.bottom - text / 2)
-    left = at.box.right + px(28)
-    items: list[Item] = []
-    for ((x, y), curve), label_y in zip(spots, ys, strict=True):
-        name = ruler.fitted(curve.name, margin - px(32), bold=True)
-        box = Box(left, label_y - text / 2, ruler.width(name, bold=True), text)
-        items += [
-            Line(x + px(5), y, left - px(16), label_y, "muted", 0.8, slot=curve.slot),
-            Marker(x, y, px(7), curve.slot),
-            Marker(left - px(9), label_y, px(9), curve.slot),  # lines may cross; the mark tells them apart
-            Text(box, name, bold=True, full=curve.name, slot=curve.slot),
-        ]
-    return items
-
-
 def _leaving(at: PanelPlace, text_height: float) -> list[_Wanted]:
     """Where runs leave their bands, with by how much; a single run's plot says it in its heading."""
     runs = {c.run_id: c for c in at.panel.curves if c.run_id}
@@ -192,30 +160,6 @@ def _to_name(panel: Panel) -> list[Curve]:
             machine = members[0].name.rpartition(", ")[0]
             chosen.append(evolve(members[0], name=machine or members[0].name))
     return chosen
-
-
-def spread(places: list[float], apart: float, low: float, high: float) -> list[float]:
-    """Rising places moved as little as it takes to lie `apart` from each other, between `low` and `high`.
-
-    The sum of the squares of the moves is the least there is: less the distances that they must keep, the
-    places need only rise, which is isotonic regression; neighbours that are too near are pooled to their mean
-    (R. E. Barlow and others, *Statistical Inference under Order Restrictions*, Wiley, 1972, from memory).
-
-    Examples
-    --------
-    >>> spread([1.0, 1.5, 9.0], 2.0, 0.0, 10.0)
-    [0.25, 2.25, 9.0]
-    """
-    pools: list[tuple[float, int]] = []
-    for i, at in enumerate(places):
-        mean, size = at - i * apart, 1
-        while pools and pools[-1][0] > mean:
-            before, many = pools.pop()
-            mean, size = (before * many + mean * size) / (many + size), many + size
-        pools.append((mean, size))
-    end = high - (len(places) - 1) * apart
-    free = [max(min(mean, end), low) for mean, size in pools for _ in range(size)]
-    return [at + i * apart for i, at in enumerate(free)]
 
 
 def last_inside(curve: Curve, low: float, high: float) -> Spot | None:

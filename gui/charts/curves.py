@@ -9,6 +9,7 @@ from core.figures.line_up_values import Scale
 from core.figures.placing import Anchor, Box, place
 from core.formatting import count
 from core.traces import F64
+from gui.charts.margin_names import NEAR_BORDER, CurveEnd, lines_beside, margin_width, names_beside
 from gui.charts.scene import Area, Hint, Item, Line, Marker, Ruler, Scene, Stroke, Target, Text
 from gui.look import Look
 
@@ -23,6 +24,8 @@ _KEPT_CLEAR = 24
 _MARK = 9.0
 #: a plot with so much width and height can be read at ease, in text heights
 _ROOMY = (18.0, 8.0)
+#: from so many machines on whose curves end together, names stand in a margin
+_HEAP = 3
 
 
 def lay_out_curves(figure: CurvesFigure, area: Box, look: Look) -> Scene:
@@ -65,6 +68,7 @@ class _Curves:
         self._front: list[Item] = []
         self._targets: list[Target] = []
         self._hints: list[Hint] = []
+        self._are_places_cut = False
 
     def scene(self) -> Scene:
         px, text, area, figure = self._look.px, self._text, self._area, self._figure
@@ -75,11 +79,13 @@ class _Curves:
         between = text + px(16) if rest is not None else 0.0
         scales = (figure.y, rest.y) if rest is not None else (figure.y,)
         left = max(self._ruler.width(t) for s in scales for _, t in s.ticks(6)) + px(10)
-        width = max(area.width - left - px(10), px(10))
+        ending = self._ending_together()
+        margin = margin_width([t.name for t in ending], area.width, self._look)
+        width = max(area.width - left - (margin or px(10)), px(10))
         height = max(room - rest_height - between, px(10))
         plane = _Plane(Box(area.x + left, area.y + head, width, height), figure.x, figure.y)
         self._grid(plane, figure.y)
-        unnamed = self._draw(plane)
+        unnamed = self._draw(plane, ending, margin)
         self._title(figure.y, plane.box.y - px(6) - text, figure.note, unnamed)
         bottom = plane
         if rest is not None:
@@ -99,8 +105,8 @@ class _Curves:
             (*self._behind, *self._items, *self._front),
             tuple(self._targets),
             tuple(self._hints),
-            is_named=not unnamed,
-            is_airy=not unnamed and is_roomy,
+            is_named=not unnamed and not self._are_places_cut,
+            is_airy=not unnamed and not self._are_places_cut and is_roomy,
         )
 
     # axes
@@ -135,6 +141,7 @@ class _Curves:
             at = Box(left, box.bottom + px(4), width, text)
             self._front.append(Text(at, shown, token="muted", full=label))
             if shown != label:
+                self._are_places_cut = True
                 self._hints.append(Hint(at, label))
         title = _with_unit(scale)
         shown = self._ruler.fitted(title, self._area.width, bold=True)
@@ -161,8 +168,17 @@ class _Curves:
 
     # what is shown
 
-    def _draw(self, plane: _Plane) -> int:
-        """Draw everything; how many names found no room is returned."""
+    def _ending_together(self) -> tuple[Trend, ...]:
+        """The curves that all end at the right border, where names within the plot would lie in a heap."""
+        x = self._figure.x
+        near = x.high - NEAR_BORDER * (x.high - x.low)
+        named = [t for t in self._figure.trends if t.name and t.slot is not None and not t.is_dashed]
+        at_border = tuple(t for t in named if t.x[-1] >= near)
+        slots = {t.slot for t in at_border}
+        return at_border if len(slots) >= _HEAP and len(at_border) == len(named) else ()
+
+    def _draw(self, plane: _Plane, beside: tuple[Trend, ...], margin: float) -> int:
+        """Draw everything, the names of some curves beside the plot; how many found no room is returned."""
         if self._figure.between is not None:
             self._between(self._figure.between, plane)
         for trend in self._figure.trends:
@@ -173,7 +189,9 @@ class _Curves:
             x, y = plane.x(reading.x), plane.y(reading.y)
             if plane.box.y <= y <= plane.box.bottom:
                 self._targets.append(Target(x, y, "", "", "", reading.lines))
-        return self._names(plane)
+        ends = [CurveEnd(plane.x(t.x[-1]), plane.y(t.y[-1]), t.name, t.slot or 0) for t in beside]
+        self._front += names_beside(plane.box, ends, margin, self._look, marks_ends=False)
+        return self._names(plane, beside) + max(0, len(ends) - lines_beside(plane.box, self._look))
 
     def _color(self, slot: int | None) -> str:
         return "muted" if slot is None else self._look.machine(slot).line
@@ -224,13 +242,13 @@ class _Curves:
             Text(box, between.text, bold=True, full=between.text, halo=True, slot=between.slot)
         )
 
-    def _names(self, plane: _Plane) -> int:
+    def _names(self, plane: _Plane, beside: tuple[Trend, ...]) -> int:
         """Names of the curves where they end, and of points that have no curve; how many found no room."""
         px = self._look.px
         wanted = [
             (plane.x(t.x[-1]), plane.y(t.y[-1]), t.name, "muted" if t.slot is None else "ink", t.slot)
             for t in self._figure.trends
-            if t.name
+            if t.name and t not in beside
         ]
         wanted += [(plane.x(s.x), plane.y(s.y), s.name, "ink", s.slot) for s in self._figure.spots if s.name]
         widest = 0.4 * plane.box.width

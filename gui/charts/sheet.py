@@ -6,8 +6,9 @@ from attrs import evolve, frozen
 
 from core.figures.placing import Box
 from core.figures.values import Figure
+from gui.charts.banded import lay_out_banded, most_bands
 from gui.charts.framing import MARGIN, Frame, footer, heading
-from gui.charts.layout import largest_scale, lay_out_inside
+from gui.charts.layout import largest_scale
 from gui.charts.scene import Ruler, Scene, Text
 from gui.look import Look, Size
 
@@ -66,19 +67,41 @@ def lay_out_sheet(parts: Sequence[Part], size: SheetSize, look: Look, frame: Fra
     """
     if len(parts) not in _GRIDS:
         raise ValueError(f"a picture holds one to {max(_GRIDS)} figures, not {len(parts)}")
+    most = max(most_bands(part.figure) for part in parts)
     best: tuple[tuple[float, ...], Scene, Look] | None = None
     for grid in _GRIDS[len(parts)]:
-
-        def made(scale: float, grid: tuple[int, ...] = grid) -> Scene:
-            return _placed(parts, grid, size, look.scaled(scale), frame)
-
-        scale = largest_scale(made, size.wished, size.least)
-        scene = made(scale)
-        worth = (scene.is_whole, scene.is_named, scene.is_airy, scale, -_skew(grid, size))
-        if best is None or worth > best[0]:
-            best = worth, scene, look.scaled(scale)
+        for bands in range(1, most + 1):
+            scale, scene = _fitted(parts, _Plan(grid, bands), size, look, frame)
+            worth = (scene.is_whole, scene.is_named, scene.is_airy, scale, -bands, -_skew(grid, size))
+            if best is None or worth > best[0]:
+                best = worth, scene, look.scaled(scale)
+            if scene.is_airy and scale == size.wished:
+                break  # nothing is won by more bands
     assert best is not None
     return best[1], best[2]
+
+
+@frozen
+class _Plan:
+    """How many figures stand beside each other in each row, and into how many bands columns are cut."""
+
+    grid: tuple[int, ...]
+    bands: int
+
+
+def _fitted(
+    parts: Sequence[Part], plan: _Plan, size: SheetSize, look: Look, frame: Frame
+) -> tuple[float, Scene]:
+    """The largest scale at which a plan shows everything, and the picture at it."""
+    scenes: dict[float, Scene] = {}
+
+    def made(scale: float) -> Scene:
+        if scale not in scenes:
+            scenes[scale] = _placed(parts, plan, size, look.scaled(scale), frame)
+        return scenes[scale]
+
+    scale = largest_scale(made, size.wished, size.least)
+    return scale, made(scale)
 
 
 def _skew(grid: tuple[int, ...], size: SheetSize) -> float:
@@ -87,7 +110,7 @@ def _skew(grid: tuple[int, ...], size: SheetSize) -> float:
     return max(ratio, 1 / ratio)
 
 
-def _placed(parts: Sequence[Part], grid: tuple[int, ...], size: SheetSize, look: Look, frame: Frame) -> Scene:
+def _placed(parts: Sequence[Part], plan: _Plan, size: SheetSize, look: Look, frame: Frame) -> Scene:
     margin = look.px(MARGIN)
     inner = Box(margin, margin, max(size.width - 2 * margin, 1.0), max(size.height - 2 * margin, 1.0))
     head = heading(parts[0].figure, inner, look, frame)
@@ -97,13 +120,14 @@ def _placed(parts: Sequence[Part], grid: tuple[int, ...], size: SheetSize, look:
     area = Box(inner.x, top, inner.width, max(bottom - top, 1.0))
     scenes: list[Scene] = []
     titles: list[Text] = []
-    for part, box in zip(parts, _boxes(grid, area, look.px(_APART)), strict=True):
+    for part, box in zip(parts, _boxes(plan.grid, area, look.px(_APART)), strict=True):
         title = _title(part, box, look) if len(parts) > 1 else None
         if title is not None:
             titles.append(title)
             used = title.box.height + look.px(6)
             box = Box(box.x, box.y + used, box.width, max(box.height - used, 1.0))
-        scenes.append(lay_out_inside(part.figure, box, look))
+        bands = min(plan.bands, most_bands(part.figure))
+        scenes.append(lay_out_banded(part.figure, box, look, bands))
     return Scene(
         size.width,
         size.height,

@@ -15,9 +15,9 @@ from core.line_up.choices import ARRANGEMENTS, LineUp
 from core.line_up.strands import ANCHORS, Strand
 from core.results.values import Comparison
 from core.study import Study
-from gui.charts.curve_names import spread
 from gui.charts.framing import NO_FRAME, Frame
 from gui.charts.layout import fitting_scale, lay_out, room_for
+from gui.charts.margin_names import spread
 from gui.charts.scene import Scene, Stroke
 from gui.images import SIZES, Size, render
 from gui.look import Look
