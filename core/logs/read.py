@@ -16,6 +16,7 @@ from core.logs import (
     body,
     clock,
     containers,
+    decimal_commas,
     files,
     roles,
     sniff,
@@ -215,11 +216,26 @@ def _from_source(
         return Problem("log.empty", Severity.ERROR, name)
     if len(lines) == 1 and source.size > sniff.LONGEST_LINE:
         return Problem("log.line_too_long", Severity.ERROR, name, 1, facts={"bytes": source.size})
-    form = sniff.sniff(lines, later, choices)
+    cut = None
+    if choices.delimiter in (None, ",") and choices.decimal in (None, ","):
+        cut = decimal_commas.find(lines, later)
+    if isinstance(cut, str):
+        return Problem("log.decimal_comma_unclear", Severity.ERROR, name, facts={"row": cut[:120]})
+    chosen = choices
+    if cut is not None:
+        source = InMemory(cut.whole(source.piece(0, source.size).decode("utf-8", "replace")).encode())
+        lines, later = _sample_lines(source)
+        chosen = evolve(choices, delimiter=decimal_commas.MARK, decimal=",")
+    form = sniff.sniff(lines, later, chosen)
     if form is None:
         only_words = len([x for x in lines if x.strip()]) <= 2
         code = "log.no_rows" if only_words else "log.no_table"
         return Problem(code, Severity.ERROR, name, 1, facts={"first_line": lines[0][:120]})
+    written = form.delimiter
+    if cut is not None:
+        written = ","
+        others = tuple(r for r in form.reasons if r[0] not in ("delimiter", "decimal"))
+        form = evolve(form, reasons=(("delimiter", "comma"), ("decimal", cut.reason), *others))
     columns = [[row[i] for row in form.sample] for i in range(len(form.names))]
     told = roles.assign(form.names, columns, form.decimal, choices)
     if told is None:
@@ -238,7 +254,7 @@ def _from_source(
     table = body.read_body(source, form, kinds, part(progress, 0.05, 0.85), block_hints)
     offset = body.first_offset(columns[told.time[0]])
     return Read(
-        table, told, form.decimal, encoding, form.delimiter,
+        table, told, form.decimal, encoding, written,
         None if form.header_line is None else form.header_line + 1, hints, offset,
         kinds[told.time[0]], source,
         (("encoding", f"{encoding}: {why}"), *form.reasons, *told.reasons), problems,

@@ -85,6 +85,10 @@ SENTENCES: dict[str, str] = {
     "log.missing_values": (
         "{count:row has|rows have} no value for the power and {count:~was|were} passed over."
     ),
+    "log.decimal_comma_unclear": (
+        "Commas stand both between the cells and within numbers, and it is not clear which are which: {row}. "
+        "Export it with semicolons between the cells, with quotes around them, or with decimal points."
+    ),
     "log.date_order_by_steps": (
         "Day and month could be either; taken as {taken}, because only so time runs on evenly."
     ),

@@ -106,6 +106,13 @@ BAD = {
     "damaged Arrow": (b"ARROW1\x00\x00" + NOISE, "log.columns_damaged"),
     "damaged xls": (b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1" + NOISE, "log.sheet_damaged"),
     "outside entity": (_entities(), "log.sheet_damaged"),
+    "two columns of which either may be cut": (
+        b"time,volt,amp\n"
+        + b"".join(
+            b"2025-06-23 09:%02d:00,1%d,%d,%d\n" % (i, i % 10, i % 9 + 1, i % 7 + 1) for i in range(40)
+        ),
+        "log.decimal_comma_unclear",
+    ),
     "a cell far out": (_far_cell(), "log.sheet_too_wide"),
     "a cell far out in a binary sheet": (
         workbook({(0, 0): "time", (0, 1): "power [W]", (1_048_575, 16_383): 1.0}),
