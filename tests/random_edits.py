@@ -5,9 +5,13 @@ from collections.abc import Callable
 from functools import cache
 from random import Random
 
+from attrs import evolve
+
 from core import edits
 from core.edits import Edit, FoundRun, NewLog
 from core.history import History
+from core.problems import Problem
+from core.results.values import Finding
 from core.study import BOUNDARIES, KINDS, Choices, CoolerPlan, Source, Study
 
 _NAMES = ("Alder", "Birch", "Cedar", "Hazel", "Rowan", "Weide Ä", "樺", 'a "quoted" name', "x" * 200)
@@ -138,6 +142,18 @@ def _property_column(study: Study, random: Random) -> Edit:
     return edits.add_property_column(study, to, random.choice(("number", "words", "yes/no")))
 
 
+def _accept(study: Study, random: Random) -> Edit:
+    if study.accepted and random.random() < 0.4:
+        return edits.take_back_acceptance(study, random.choice(study.accepted).key)
+    run = random.choice(study.runs)
+    level = random.choice(("note", "caution", "unfair"))
+    problem = Problem("fair.outlier", facts={"machine": "Alder", "run": run.id})
+    finding = Finding(level, problem, (), run_ids=(run.id,), key=f"fair.outlier {run.id}")
+    if random.random() < 0.3:
+        return edits.plan_again(study, evolve(finding, machine_ids=(random.choice(study.machines).id,)))
+    return edits.accept_finding(study, finding, random.choice(_NAMES))
+
+
 _Makers = list[Callable[[Study, Random], Edit]]
 _WHOLE: _Makers = [
     lambda s, r: edits.rename_study(s, r.choice(_NAMES)),
@@ -186,6 +202,9 @@ _RUN: _Makers = [
     lambda s, r: edits.rename_run(s, r.choice(s.runs).id, r.choice(["", "first", "zweite"])),
     lambda s, r: edits.remove_run(s, r.choice(s.runs).id),
     lambda s, r: edits.mark_bed_off(s, r.choice(s.runs).id, r.random() < 0.5),
+    _accept,
+    lambda s, r: edits.hand_back_runs(s, tuple(run.id for run in r.sample(s.runs, 1))),
+    lambda s, r: edits.note_making(s, r.choice(s.runs).id, r.choice([None, 210.0]), r.choice([None, 65]), None),
     lambda s, r: edits.note_temperatures(
         s, r.choice(s.runs).id, r.choice([None, 60.0]), r.choice([None, 21])
     ),

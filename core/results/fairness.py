@@ -12,7 +12,7 @@ from functools import lru_cache
 
 from core.results import fairness_conditions
 from core.results.fairness_conditions import TestConditions, conditions_between, conditions_within
-from core.results.fairness_measuring import counted_logs, of_measuring
+from core.results.fairness_measuring import counted_logs, of_measuring, unrepeated
 from core.results.fairness_meters import meters_between
 from core.results.fairness_order import order_between
 from core.results.fairness_points import found
@@ -51,6 +51,7 @@ def findings(
     told = [f for m in order for f in _of_machine(by_id[m.machine_id], tests)]
     # a run that is odd by itself makes no drift
     odd = frozenset(run_id for f in told if f.level != "note" for run_id in f.run_ids)
+    told += unrepeated(compared)
     told += meters_between(compared)
     told += conditions_between(compared, known)
     told += order_between(compared, known, odd)

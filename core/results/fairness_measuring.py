@@ -2,13 +2,14 @@
 
 import math
 import statistics
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from core.formatting import count, number, percent
 from core.results.fairness_points import found
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.values import Finding, MachineResult
 from core.study import Run
+from core.uncertainty import coverage_factor
 from core.units import SECONDS_PER_HOUR
 
 #: steps of the power reading above this share of the mean power are told
@@ -30,6 +31,39 @@ def of_measuring(given: MachineInput, result: MachineResult) -> Iterable[Finding
     yield from _resolution(given, result)
 
 
+def unrepeated(compared: Sequence[MachineInput]) -> Iterable[Finding]:
+    """Machines with one run only: what is left open if they spread like the others, by all their repeats.
+
+    Parameters
+    ----------
+    compared : sequence of MachineInput
+        Those with a value.
+    """
+    results = [machine_result(given) for given in compared]
+    groups = [[r.energy_wh for r in m.included if r.energy_wh] for m in results]
+    repeated = [g for g in groups if len(g) > 1]
+    df = sum(len(g) - 1 for g in repeated)
+    # relative, because a machine that takes more spreads more; pooled by degrees of freedom
+    squares = math.fsum((len(g) - 1) * (statistics.stdev(g) / statistics.fmean(g)) ** 2 for g in repeated)
+    for result, energies in zip(results, groups, strict=True):
+        if len(energies) != 1:
+            continue
+        matters_wh: float | None = None
+        working: tuple[str, ...] = ()
+        if df:
+            spread = math.sqrt(squares / df)
+            matters_wh = coverage_factor(df) * spread * energies[0]
+            others = count(df + len(repeated), "run")
+            working = (
+                f"spread of the other machines' runs: {percent(spread, 2)}, by {others}",
+                f"{result.name}: {number(coverage_factor(df), 2)} times that of {number(energies[0], 2)} Wh",
+            )
+        ids = (result.machine_id,)
+        yield found(
+            "caution", "fair.one_run", ids, matters_wh, working=working, facts={"machine": result.name}
+        )
+
+
 def counted_logs(given: MachineInput) -> list[LogInput]:
     """The machine's logs that hold a run that counts, and have been read."""
     counted = {run.run_id for run in machine_result(given).included}
@@ -37,12 +71,9 @@ def counted_logs(given: MachineInput) -> list[LogInput]:
 
 
 def _repeats(result: MachineResult) -> Iterable[Finding]:
-    ids, runs = (result.machine_id,), len(result.included)
-    if runs == 1:
-        yield found("caution", "fair.one_run", ids, facts={"machine": result.name})
-    elif runs == 2:
+    if len(result.included) == 2:
         u95 = None if result.energy_wh is None else result.energy_wh.u95
-        yield found("note", "fair.few_runs", ids, u95, facts={"machine": result.name})
+        yield found("note", "fair.few_runs", (result.machine_id,), u95, facts={"machine": result.name})
 
 
 def _by_hand(given: MachineInput, result: MachineResult) -> Iterable[Finding]:
