@@ -11,7 +11,7 @@ from core import edits
 from core.edits import Edit, FoundRun, NewLog
 from core.history import History
 from core.problems import Problem
-from core.results.values import Finding
+from core.results.values import Finding, Level
 from core.study import BOUNDARIES, KINDS, Choices, CoolerPlan, Source, Study
 
 _NAMES = ("Alder", "Birch", "Cedar", "Hazel", "Rowan", "Weide Ä", "樺", 'a "quoted" name', "x" * 200)
@@ -146,9 +146,9 @@ def _accept(study: Study, random: Random) -> Edit:
     if study.accepted and random.random() < 0.4:
         return edits.take_back_acceptance(study, random.choice(study.accepted).key)
     run = random.choice(study.runs)
-    level = random.choice(("note", "caution", "unfair"))
+    levels: tuple[Level, ...] = ("note", "caution", "unfair")
     problem = Problem("fair.outlier", facts={"machine": "Alder", "run": run.id})
-    finding = Finding(level, problem, (), run_ids=(run.id,), key=f"fair.outlier {run.id}")
+    finding = Finding(random.choice(levels), problem, (), run_ids=(run.id,), key=f"fair.outlier {run.id}")
     if random.random() < 0.3:
         return edits.plan_again(study, evolve(finding, machine_ids=(random.choice(study.machines).id,)))
     return edits.accept_finding(study, finding, random.choice(_NAMES))
@@ -204,7 +204,9 @@ _RUN: _Makers = [
     lambda s, r: edits.mark_bed_off(s, r.choice(s.runs).id, r.random() < 0.5),
     _accept,
     lambda s, r: edits.hand_back_runs(s, tuple(run.id for run in r.sample(s.runs, 1))),
-    lambda s, r: edits.note_making(s, r.choice(s.runs).id, r.choice([None, 210.0]), r.choice([None, 65]), None),
+    lambda s, r: edits.note_making(
+        s, r.choice(s.runs).id, r.choice([None, 210.0]), r.choice([None, 65]), None
+    ),
     lambda s, r: edits.note_temperatures(
         s, r.choice(s.runs).id, r.choice([None, 60.0]), r.choice([None, 21])
     ),
