@@ -1,14 +1,18 @@
 """Loads side by side: one row a machine, one column a load, then their sum, processing and the rest."""
 
+from collections.abc import Mapping
+
 from core.figures.compare import source_of
 from core.figures.ticks import axis_end
-from core.figures.values import Axis, Cell, ComparisonFigure, Mark, Measure, Row
-from core.formatting import POINT, NumberLocale, count, with_interval
-from core.loads.names import LOADS
-from core.results.load_answer import LOAD_W, conditions, headline
+from core.figures.values import Axis, Cell, ComparisonFigure, Dot, Mark, Measure, Row
+from core.formatting import POINT, NumberLocale, count, listed, number, with_interval
+from core.found.loads import PROCESSING, REST, SUM
+from core.loads.names import BY_KEY, LOADS
+from core.results.load_answer import LOAD_W, conditions, headline, watts_text
 from core.results.loads import Loads, MachineLoads
 from core.results.values import Measured
 from core.study import Study
+from core.uncertainty import NORMAL_95
 
 
 def loads_figure(
@@ -28,9 +32,9 @@ def loads_figure(
         values = [None if w is None else Measured(w.watts, w.u95_w) for w in found]
         title = load.title[0].upper() + load.title[1:]
         columns.append((load.key, title, values, 3 + largest.index(load)))
-    columns.append(("load_sum", "Sum", [m.sum_w for m in machines], 2))
-    columns.append(("processing_w", "Processing", [m.processing_w for m in machines], 1))
-    columns.append(("unexplained_w", "Unexplained", [m.unexplained_w for m in machines], 0))
+    columns.append((SUM, "Sum", [m.sum_w for m in machines], 2))
+    columns.append((PROCESSING, "Processing", [m.processing_w for m in machines], 1))
+    columns.append((REST, "Unexplained", [m.unexplained_w for m in machines], 0))
     measures: list[Measure] = []
     for key, title, values, rank in columns:
         if any(v is not None for v in values):
@@ -42,6 +46,54 @@ def loads_figure(
         rows=tuple(Row(m.machine_id, m.name, m.slot, count(m.tests, "test")) for m in machines),
         measures=tuple(measures),
     )
+
+
+def value_id(machine_id: str, load: str, place: int) -> str:
+    """What one value of a load is told by in the chart."""
+    return f"{machine_id} {load} {place}"
+
+
+def _each(machine: MachineLoads, key: str) -> tuple[tuple[str, float], ...]:
+    """The single values behind a number, each with what it is told by: runs by their own ids."""
+    if key == PROCESSING:
+        return machine.processing_runs
+    load = machine.of(key)
+    singles = () if load is None else load.each
+    return tuple((value_id(machine.machine_id, key, i), s.watts) for i, s in enumerate(singles))
+
+
+def value_readout(
+    loads: Loads, dot_id: str, names: Mapping[str, str], locale: NumberLocale = POINT
+) -> tuple[str, ...]:
+    """What is read out at a single value, as lines; empty where there is none.
+
+    Parameters
+    ----------
+    loads : Loads
+    dot_id : str
+        A run's id, or what `value_id` gives.
+    names : mapping of run id to str
+        How runs are called.
+    locale : NumberLocale
+    """
+    for machine in loads.machines:
+        for run_id, watts in machine.processing_runs:
+            if run_id == dot_id:
+                name = names.get(run_id, "")
+                who = f"{machine.name}, {name}" if name else machine.name
+                return who, f"mean of processing: {number(watts, LOAD_W.decimals, locale)} W"
+        for load in machine.loads:
+            for place, single in enumerate(load.each):
+                if value_id(machine.machine_id, load.load, place) == dot_id:
+                    steps = listed([str(n) for n in single.steps])
+                    word = "steps" if len(single.steps) > 1 else "step"
+                    told = watts_text(single.watts, NORMAL_95 * single.u_w, locale)
+                    return (
+                        f"{machine.name}, {BY_KEY[load.load].title}",
+                        f"{told} without the meter's gain",
+                        f"by {word} {steps}" if steps else "by the level before the first step",
+                    )
+    return ()
 
 
 def _most_w(machines: tuple[MachineLoads, ...], load: str) -> float:
@@ -65,5 +117,7 @@ def _measure(
             cells.append(Cell(note=short, reason=f"{machine.name}: no step is called so."))
             continue
         text = with_interval(value.value, value.u95, LOAD_W, locale)
-        cells.append(Cell(mark=Mark(max(0.0, value.value), value.u95, text)))
+        mark = Mark(max(0.0, value.value), value.u95, text)
+        dots = tuple(Dot(at, max(0.0, w), included=True) for at, w in _each(machine, key))
+        cells.append(Cell(mark=mark, dots=dots))
     return Measure(key, Axis(title, "W", axis_end(ends), locale), tuple(cells), bars=True, rank=rank)

@@ -16,11 +16,12 @@ class Topic:
 TOPICS: dict[str, Topic] = {
     "energy": Topic("Energy per part", ("interval", "runs", "gaps")),
     "parts-per-kwh": Topic("Parts per kWh", ("energy", "interval")),
-    "mean-watts": Topic("Mean power", ("energy", "bed-share", "interval")),
+    "mean-watts": Topic("Mean power", ("energy", "bed-share", "loads", "interval")),
     "duration": Topic("Duration", ("runs", "interval")),
     "bed-share": Topic("Bed share", ("energy", "bed", "interval")),
     "bed": Topic("Held beds", ("bed-share", "interval")),
     "like-for-like": Topic("Like for like", ("bed", "energy", "interval", "properties")),
+    "loads": Topic("Loads", ("mean-watts", "standby", "interval")),
     "properties": Topic("Properties", ("like-for-like", "interval", "bed")),
     "standby": Topic("Standby power", ("interval", "standby-cost")),
     "standby-cost": Topic("Standby and cost", ("standby", "interval")),

@@ -3,9 +3,10 @@
 from core.formatting import POINT, NumberLocale, count, listed, number, with_interval, with_unit
 from core.loads.names import BY_KEY, ELECTRONICS
 from core.quantities import Quantity
+from core.results.load_naming import LoadStep
 from core.results.loads import Loads, LoadWatts, MachineLoads
 from core.study import Study
-from core.units import WH_PER_KWH
+from core.units import SECONDS_PER_MINUTE, WH_PER_KWH
 
 LOAD_W = Quantity("load_w", "Load", "W", decimals=1)
 IDLE_KWH = Quantity("idle_kwh", "A year", "kWh", decimals=1, higher_is_better=False)
@@ -81,3 +82,48 @@ def conditions(loads: Loads, study: Study, locale: NumberLocale = POINT) -> str:
     if study.invented:
         parts.append("invented data")
     return "; ".join(parts) + ". " + CAUTION
+
+
+def step_name(step: LoadStep) -> str:
+    """What a step is called, or what it could be."""
+    if step.load:
+        return BY_KEY[step.load].title
+    if step.could_be:
+        return f"{_or([BY_KEY[load].title for load in step.could_be])}?"
+    return "all that was on, together?" if step.is_all else "not named"
+
+
+def ambiguous(machine: MachineLoads) -> str:
+    """Which steps the test alone cannot name, and why; empty where there is none."""
+    unsure = [s for s in machine.steps if s.could_be and not s.load]
+    told = [
+        f"step {s.number} could be {_or([BY_KEY[load].title for load in s.could_be])}, which take the same"
+        for s in unsure
+    ]
+    if not told:
+        return ""
+    sentence = listed(told)
+    return f"{sentence[0].upper()}{sentence[1:]}: say which it was."
+
+
+def step_watts(step: LoadStep, locale: NumberLocale = POINT) -> str:
+    """How far a step moved the power, with its sign and interval."""
+    return ("+" if step.watts > 0 else "") + watts_text(step.watts, step.u95_w, locale)
+
+
+def step_readout(machine: MachineLoads, number_of: int, locale: NumberLocale = POINT) -> tuple[str, ...]:
+    """What is read out at a step, as lines; empty where there is no such step."""
+    step = next((s for s in machine.steps if s.number == number_of), None)
+    if step is None:
+        return ()
+    who = "named by you" if step.is_named else "found" if step.load else "not named yet"
+    at_min = number(step.at_s / SECONDS_PER_MINUTE, 1, locale)
+    return (
+        f"{machine.name}, step {step.number} at {at_min} min",
+        f"{step_name(step)}: {step_watts(step, locale)}",
+        who,
+    )
+
+
+def _or(words: list[str]) -> str:
+    return listed(words).replace(" and ", " or ")

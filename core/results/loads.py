@@ -7,15 +7,16 @@ The watts of a held heater are what stays of its step. Names that the user gave 
 
 import itertools
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import lru_cache
 
 from attrs import evolve, frozen
 
 from core.energy.integral import mean_w
-from core.loads.names import BY_KEY, ELECTRONICS, HEATING_OF, LOADS, NEAR_S
-from core.loads.steps import Staircase, find_steps, interval_w
+from core.loads.names import BY_KEY, ELECTRONICS, HEATING_OF, LOADS
+from core.loads.steps import Plateau, Staircase, find_steps, interval_w
 from core.results.holds import gain_u
+from core.results.load_naming import AGREE_PART, AGREE_U, LoadStep, On, named_steps, switch
 from core.results.values import Comparison, Measured
 from core.stats import t_interval
 from core.study import Log, Machine, Meter, Run, Study
@@ -24,32 +25,17 @@ from core.uncertainty import NORMAL_95
 
 #: so much before and after a test is looked at for the levels it starts from and ends at [s]
 AROUND_S = 600.0
-#: watts agree when they are this many standard uncertainties apart, or this part
-AGREE_U = 2.6
-AGREE_PART = 0.03
 #: idle loads are searched for among so many
 _MOST_SEARCHED = 10
 
 
 @frozen
-class LoadStep:
-    """A step of a test; ``is_named`` says that its name is the user's. ``watts`` up is above 0. [W]"""
-
-    run_id: str
-    log_id: str
-    number: int
-    at_s: float
-    watts: float
-    u_w: float
-    df: float
-    u95_w: float
-    load: str = ""
-    is_named: bool = False
-
-
-@frozen
 class LoadWatts:
-    """What a load takes, in standard uncertainty without the meter's gain, and as an interval. [W]"""
+    """What a load takes, in standard uncertainty without the meter's gain, and as an interval. [W]
+
+    ``each`` are the values it was made of, with the numbers of the steps that gave each (none for what was on
+    before the first step).
+    """
 
     load: str
     watts: float
@@ -58,6 +44,31 @@ class LoadWatts:
     u95_w: float
     is_idle: bool = False
     is_idle_by_user: bool = False
+    each: tuple["Single", ...] = ()
+
+
+@frozen
+class Single:
+    """One value of a load: its watts with their standard uncertainty, and the steps that gave it. [W]"""
+
+    watts: float
+    u_w: float
+    steps: tuple[int, ...]
+
+
+@frozen
+class LoadTest:
+    """One test of a machine: where it lies on its log's clock, and its plateaus. [s]
+
+    ``first`` is the number of its first step; each step lies between two plateaus.
+    """
+
+    run_id: str
+    log_id: str
+    start_s: float
+    end_s: float
+    plateaus: tuple[Plateau, ...]
+    first: int
 
 
 @frozen
@@ -66,7 +77,8 @@ class MachineLoads:
 
     ``processing_w`` is the mean power from warm-up to end of the included runs; ``sum_w`` adds up the loads
     that draw all through processing; ``unexplained_w`` is the rest. None where they cannot be told.
-    ``unnamed`` counts steps up that have no name.
+    ``unnamed`` counts steps up that have no name. ``stairs`` are the tests in which steps were found, and
+    ``processing_runs`` the mean watts of processing of each run by its id. [W]
     """
 
     machine_id: str
@@ -79,6 +91,8 @@ class MachineLoads:
     sum_w: Measured | None = None
     unexplained_w: Measured | None = None
     unnamed: int = 0
+    stairs: tuple[LoadTest, ...] = ()
+    processing_runs: tuple[tuple[str, float], ...] = ()
 
     def of(self, load: str) -> LoadWatts | None:
         """What a load takes; None where no step is called so."""
@@ -137,6 +151,7 @@ def _machine(
     steps: list[LoadStep] = []
     measured: list[LoadWatts] = []
     gains = [0.0]
+    shown: list[LoadTest] = []
     for run, log in tests:
         trace, meter = traces.get(log.id), study.meter(log.meter_id)
         if trace is None:
@@ -145,13 +160,16 @@ def _machine(
         if not stairs.steps:
             continue
         gains.append(gain_u(meter))
-        named = _named(_steps_of(stairs, run, log, gain_u(meter)), study, len(steps))
+        around = _around(run, log, study, trace)
+        shown.append(LoadTest(run.id, log.id, *around, stairs.plateaus, len(steps) + 1))
+        named = named_steps(_steps_of(stairs, run, log, gain_u(meter)), study, len(steps))
         steps += named
         measured += _measured(named, stairs)
     gain = max(gains)
     found = _together(measured, gain)
     marked = tuple(_with_users_word(w, machine.id, study) for w in found)
-    processing = _processing(machine.id, study, traces, comparison) if found else None
+    by_run = _processing_w(machine.id, study, traces, comparison) if found else ()
+    processing = _mean_of_runs([watts for _, watts in by_run])
     metered = {log.meter_id for _, log in tests}
     used = {
         log.meter_id for log in study.logs_of(machine.id) if any(r.included for r in study.runs_of(log.id))
@@ -169,6 +187,8 @@ def _machine(
         sum_w=total,
         unexplained_w=rest,
         unnamed=sum(s.watts > 0 and not s.load for s in steps),
+        stairs=tuple(shown),
+        processing_runs=by_run,
     )
 
 
@@ -187,101 +207,81 @@ def _steps_of(stairs: Staircase, run: Run, log: Log, gain: float) -> list[LoadSt
     ]
 
 
-def _named(steps: list[LoadStep], study: Study, before: int) -> list[LoadStep]:
-    """Steps with the user's names, and those that follow from them."""
-    named: list[LoadStep] = []
-    on: dict[str, tuple[float, float]] = {}  # watts and their standard uncertainty of what is on
-    for step in steps:
-        step = evolve(step, number=before + step.number)
-        own = next(
-            (n for n in study.step_names if n.log_id == step.log_id and abs(n.at_s - step.at_s) <= NEAR_S),
-            None,
-        )
-        if own is not None:
-            step = evolve(step, load=own.load, is_named=True)
-        elif step.watts < 0:
-            step = evolve(step, load=_lets_go(named, step) or _goes_off(on, step))
-        if step.load:
-            _switch(on, step)
-        named.append(step)
-    return named
-
-
-def _lets_go(named: list[LoadStep], step: LoadStep) -> str:
-    """The load that a heater has become that heated up in the step before; empty for none."""
-    last = named[-1] if named else None
-    if last is None or not last.load or last.watts <= 0:
-        return ""
-    rest_w = last.watts + step.watts
-    is_some = rest_w > AGREE_U * math.hypot(last.u_w, step.u_w)
-    return BY_KEY[last.load].held_by if is_some else ""
-
-
-def _goes_off(on: dict[str, tuple[float, float]], step: LoadStep) -> str:
-    """The one load that a fall agrees with; empty where none or several do."""
-    like = [
-        load
-        for load, (watts, u_w) in on.items()
-        if abs(watts + step.watts) <= max(AGREE_U * math.hypot(u_w, step.u_w), AGREE_PART * watts)
-    ]
-    return like[0] if len(like) == 1 else ""
-
-
-def _switch(on: dict[str, tuple[float, float]], step: LoadStep) -> None:
-    heating = HEATING_OF.get(step.load)
-    if step.watts > 0:
-        watts, u_w = on.get(step.load, (0.0, 0.0))
-        on[step.load] = (watts + step.watts, math.hypot(u_w, step.u_w))
-    elif heating in on:
-        watts, u_w = on.pop(heating)
-        on[step.load] = (watts + step.watts, math.hypot(u_w, step.u_w))
-    else:
-        on.pop(step.load, None)
-
-
 def _measured(steps: list[LoadStep], stairs: Staircase) -> list[LoadWatts]:
     """One value for each time that a load was turned on or off."""
     base = stairs.plateaus[0]
-    found = [LoadWatts(ELECTRONICS, base.low_w, base.low_u_w, base.df, 0.0, is_idle=True)]
-    on: dict[str, tuple[float, float]] = {}
+    found = [
+        LoadWatts(
+            ELECTRONICS,
+            base.low_w,
+            base.low_u_w,
+            base.df,
+            0.0,
+            is_idle=True,
+            each=(Single(base.low_w, base.low_u_w, ()),),
+        )
+    ]
+    heated = 0
+    on: On = {}
     open_at: dict[str, int] = {}
     for step in steps:
+        if step.is_all:
+            on.clear()
+            open_at.clear()
         if not step.load:
             continue
         was_on = on.get(step.load)
         heats = HEATING_OF.get(step.load) in on and step.watts < 0
-        _switch(on, step)
+        switch(on, step)
         if step.watts > 0 or heats:
             watts, u_w = on[step.load]
-            value = LoadWatts(step.load, watts, u_w, step.df, 0.0)
+            numbers: tuple[int, ...] = (heated, step.number) if heats else (step.number,)
+            if was_on is not None and step.load in open_at:  # more of the same load
+                numbers = (*found[open_at[step.load]].each[0].steps, step.number)
+            value = LoadWatts(step.load, watts, u_w, step.df, 0.0, each=(Single(watts, u_w, numbers),))
+            heated = step.number if BY_KEY[step.load].held_by else heated
             if was_on is not None and step.load in open_at:
-                found[open_at[step.load]] = value  # more of the same load
+                found[open_at[step.load]] = value
             else:
                 open_at[step.load] = len(found)
                 found.append(value)
         elif step.load not in HEATING_OF:
             open_at.pop(step.load, None)
-            found.append(LoadWatts(step.load, -step.watts, step.u_w, step.df, 0.0))
-    return _marked(found, stairs)
+            single = Single(-step.watts, step.u_w, (step.number,))
+            found.append(LoadWatts(step.load, -step.watts, step.u_w, step.df, 0.0, each=(single,)))
+    return _marked(found, stairs, on)
 
 
-def _marked(found: list[LoadWatts], stairs: Staircase) -> list[LoadWatts]:
-    """Loads that still run at the end, where all else is off: the only ones that add up to what is left."""
+def _marked(found: list[LoadWatts], stairs: Staircase, on: On) -> list[LoadWatts]:
+    """Loads that still run at the end: those that were not turned off, or the only ones that add up to it."""
     first, last = stairs.plateaus[0], stairs.plateaus[-1]
     left_w, left_u_w = last.low_w - first.low_w, math.hypot(last.low_u_w, first.low_u_w)
     names = [w for w in found if w.load != ELECTRONICS and BY_KEY[w.load].in_processing]
-    is_left = left_w > max(AGREE_U * left_u_w, AGREE_PART * first.low_w)
-    if not is_left or not names or len(names) > _MOST_SEARCHED:
+    if left_w <= max(AGREE_U * left_u_w, AGREE_PART * first.low_w):
         return found
-    fits = []
-    for many in range(1, len(names) + 1):
-        for some in itertools.combinations(names, many):
-            u_w = math.hypot(left_u_w, *(w.u_w for w in some))
-            if abs(sum(w.watts for w in some) - left_w) <= max(AGREE_U * u_w, AGREE_PART * left_w):
-                fits.append({w.load for w in some})
+
+    def is_left(some: Sequence[LoadWatts]) -> bool:
+        u_w = math.hypot(left_u_w, *(w.u_w for w in some))
+        return abs(sum(w.watts for w in some) - left_w) <= max(AGREE_U * u_w, AGREE_PART * left_w)
+
+    still = [w for w in names if w.load in on]
+    if still and is_left(still):
+        return _idle(found, {w.load for w in still})
+    if not names or len(names) > _MOST_SEARCHED:
+        return found
+    fits = [
+        {w.load for w in some}
+        for many in range(1, len(names) + 1)
+        for some in itertools.combinations(names, many)
+        if is_left(some)
+    ]
     if not fits or any(fit != fits[0] for fit in fits):
         return found
-    return [evolve(w, is_idle=True) if w.load in fits[0] else w for w in found]
+    return _idle(found, fits[0])
+
+
+def _idle(found: list[LoadWatts], names: set[str]) -> list[LoadWatts]:
+    return [evolve(w, is_idle=True) if w.load in names else w for w in found]
 
 
 def _together(measured: list[LoadWatts], gain: float) -> tuple[LoadWatts, ...]:
@@ -299,7 +299,9 @@ def _together(measured: list[LoadWatts], gain: float) -> tuple[LoadWatts, ...]:
             scatter = sum(k * (w.watts - watts) ** 2 for w, k in zip(values, weights, strict=True))
             u_w *= max(1.0, math.sqrt(scatter / (len(values) - 1)))
         is_idle = any(w.is_idle for w in values)
-        found.append(LoadWatts(load.key, watts, u_w, df, interval_w(watts, u_w, df, gain), is_idle))
+        each = tuple(single for w in values for single in w.each)
+        u95_w = interval_w(watts, u_w, df, gain)
+        found.append(LoadWatts(load.key, watts, u_w, df, u95_w, is_idle, each=each))
     return tuple(found)
 
 
@@ -308,28 +310,30 @@ def _with_users_word(watts: LoadWatts, machine_id: str, study: Study) -> LoadWat
     return watts if said is None else evolve(watts, is_idle=said.is_idle, is_idle_by_user=True)
 
 
-def _processing(
+def _processing_w(
     machine_id: str, study: Study, traces: Mapping[str, Trace], comparison: Comparison | None
-) -> Measured | None:
-    """Mean power of processing over the included runs; the interval is of their spread alone. [W]"""
+) -> tuple[tuple[str, float], ...]:
+    """Mean power of processing of each included run, by its id. [W]"""
     results = comparison.machines if comparison is not None else ()
     machine = next((m for m in results if m.machine_id == machine_id), None)
-    if machine is None:
-        return None
-    means = []
-    for result in machine.included:
+    means: list[tuple[str, float]] = []
+    for result in machine.included if machine is not None else ():
         run = next((r for r in study.runs if r.id == result.run_id), None)
         trace = traces.get(run.log_id) if run is not None else None
         spans = [s for s in result.states if s.state == "processing"]
         if trace is None or not spans:
             continue
         seconds = sum(s.end_s - s.start_s for s in spans)
-        means.append(sum(mean_w(trace, s.start_s, s.end_s) * (s.end_s - s.start_s) for s in spans) / seconds)
-    if not means:
-        return None
-    if len(means) == 1:
-        return Measured(means[0], None)
-    interval = t_interval(means)
+        joules = sum(mean_w(trace, s.start_s, s.end_s) * (s.end_s - s.start_s) for s in spans)
+        means.append((result.run_id, joules / seconds))
+    return tuple(means)
+
+
+def _mean_of_runs(means_w: list[float]) -> Measured | None:
+    """The mean of several runs with the interval of their spread alone; one has none. [W]"""
+    if len(means_w) < 2:
+        return Measured(means_w[0], None) if means_w else None
+    interval = t_interval(means_w)
     return Measured(interval.mean, interval.half_width)
 
 

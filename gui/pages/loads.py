@@ -1,11 +1,12 @@
 """The Loads page: what each load takes by switch-on tests, and what of processing stays unexplained."""
 
+from functools import partial
+
 from attrs import frozen
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
     QFrame,
-    QHBoxLayout,
     QLabel,
     QMenu,
     QPushButton,
@@ -15,23 +16,29 @@ from PySide6.QtWidgets import (
 )
 
 from core import edits
-from core.figures.loads import loads_figure
+from core.figures.loads import loads_figure, value_readout
 from core.figures.source import numbers_of
+from core.figures.staircase import staircase_figure, step_id
+from core.found.loads import load_found
 from core.progress import Progress
-from core.results.load_answer import conditions, headline, idle_sentence
-from core.results.loads import Loads, loads
+from core.results.load_answer import ambiguous, conditions, headline, idle_sentence, step_readout
+from core.results.loads import Loads, MachineLoads, loads
 from core.results.values import Comparison
 from core.study import Study
 from gui.charts.view import ChartView
-from gui.dialogs import notes
 from gui.images import clipboard_data, render
 from gui.look import S4, S8, S12, S16
 from gui.pages.compare import screen_locale
 from gui.pages.page import Page, SentenceTop
+from gui.picture_drag import PictureDrag
 from gui.session import Session
 from gui.widgets.choice import Choice
+from gui.widgets.flow import Flow, labelled
+from gui.widgets.found_frame import FoundFrame
+from gui.widgets.found_panel import FoundPanel
 from gui.widgets.load_form import LoadForm
 from gui.widgets.picture_menu import PictureMenu
+from gui.widgets.titled_card import bare_card
 
 #: key of the job
 LOADS = "loads"
@@ -65,9 +72,15 @@ class LoadsPage(Page):
         self.message = QLabel()
         self.rows = ChartView("loads")
         self.rows.setAccessibleName("Loads: one row a machine, one column a load")
-        self.idle = QLabel()
+        self.stairs = ChartView("load_steps")
+        self.stairs.setAccessibleName("The switch-on test over time, with its steps")
+        self.test = Choice("load_test", "Which of the machine's switch-on tests is shown")
+        self.idle, self.unsure = QLabel(), QLabel()
         self.form = LoadForm(self._locale)
-        self.pictures = PictureMenu({"Loads": self.rows}, self)
+        self.found = FoundPanel()
+        self.pictures = PictureMenu({"Loads": self.rows, "Switch-on test": self.stairs}, self)
+        self.drag = PictureDrag(self.pictures, self)
+        self._asked: tuple[str, str] | None = None
         self._lay_out()
         self._connect()
         self._show_nothing("Reading the logs…", "")
@@ -75,18 +88,24 @@ class LoadsPage(Page):
     def _lay_out(self) -> None:
         self.idle.setObjectName("idle_sentence")
         self.idle.setWordWrap(True)
+        self.unsure.setObjectName("unsure_sentence")
+        self.unsure.setWordWrap(True)
         self.message.setObjectName("message")
         self.message.setProperty("role", "muted")
+        self.message.setWordWrap(True)
         inner = QWidget()
         content = QVBoxLayout(inner)
         content.setContentsMargins(S16, S4, S16, S12)
         content.setSpacing(S12)
-        content.addWidget(_card(self.rows))
+        content.addWidget(bare_card(self.rows))
         content.addWidget(self.idle)
+        content.addWidget(bare_card(self.stairs))
+        content.addWidget(self.unsure)
         content.addWidget(_card(self.form))
         content.addStretch(1)
         self._scroll = QScrollArea()
         self._scroll.setWidgetResizable(True)
+        self._scroll.setObjectName("loads_scroll")
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)
         self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._scroll.setWidget(inner)
@@ -96,41 +115,56 @@ class LoadsPage(Page):
         layout.setSpacing(S4)
         layout.addWidget(self.top)
         layout.addWidget(self._bar)
-        layout.addWidget(self._scroll, 1)
+        self._frame = FoundFrame(self._scroll, self.found)
+        layout.addWidget(self._frame, 1)
         self._filler = QWidget()
         layout.addWidget(self._filler, 1)
 
     def _action_row(self) -> QWidget:
-        bar = QWidget()
-        row = QHBoxLayout(bar)
-        row.setContentsMargins(S16, 0, S16, 0)
-        row.setSpacing(S8)
-        label = QLabel("&Machine:")
-        label.setBuddy(self.machine)
+        bar, controls = QWidget(), QWidget()
         self._how = QPushButton("&How is this found?")
         self._how.setObjectName("how_found")
         self._how.setProperty("role", "link")
+        self._how.setToolTip("How loads are measured; for a value click on it")
         self._save = QPushButton("&Save picture")
         self._save.setObjectName("save_picture")
         self._save.setMenu(self.pictures.menu)
         self._copy = QPushButton("Cop&y")
         self._copy.setObjectName("copy")
-        for widget in (label, self.machine, self._how):
+        self._of_test = labelled("&Test:", self.test)
+        row = Flow(controls, S8)
+        for widget in (labelled("&Machine:", self.machine), self._of_test, self._how, self._save, self._copy):
             row.addWidget(widget)
-        row.addWidget(self.message, 1)
-        row.addWidget(self._save)
-        row.addWidget(self._copy)
+        layout = QVBoxLayout(bar)
+        layout.setContentsMargins(S16, 0, S16, 0)
+        layout.setSpacing(S4)
+        layout.addWidget(controls)
+        layout.addWidget(self.message)
+        self._tell("")
         return bar
+
+    def _tell(self, text: str) -> None:
+        """Say something under the controls; with no words it takes no room."""
+        self.message.setText(text)
+        self.message.setVisible(bool(text))
 
     def _connect(self) -> None:
         self.machine.activated.connect(self._on_machine)
         self.form.named.connect(self._on_named)
         self.form.idle_set.connect(self._on_idle)
         self.rows.asked.connect(self._on_asked)
-        self.rows.copying.connect(self._copy_picture)
-        self._copy.clicked.connect(self._copy_picture)
-        self.pictures.copying.connect(self._copy_picture)
-        self.pictures.told.connect(self.message.setText)
+        self.rows.picked.connect(self._on_picked)
+        self.stairs.picked.connect(self._on_step)
+        self.test.activated.connect(self._show_test)
+        for chart in (self.rows, self.stairs):
+            chart.copying.connect(partial(self._copy_picture, chart))
+            chart.pulled.connect(partial(self.drag.start, chart))
+        self._copy.clicked.connect(partial(self._copy_picture, self.rows))
+        self.pictures.copying.connect(partial(self._copy_picture, self.rows))
+        self.found.closed.connect(self._on_found_closed)
+        self.found.run_wanted.connect(self._session.select)
+        self._session.selection_changed.connect(self.rows.select)
+        self.pictures.told.connect(self._tell)
         self._how.clicked.connect(self.explain)
         self._session.opened.connect(self._on_opened)
 
@@ -157,7 +191,8 @@ class LoadsPage(Page):
         self._session.jobs.start(LOADS, work, self._on_found)
 
     def explain(self) -> None:
-        notes.show_note(self, "Loads", "loads")
+        self._asked = None
+        self.found.show_topic("loads")
 
     def menu(self) -> QMenu:
         """Saving pictures."""
@@ -170,7 +205,7 @@ class LoadsPage(Page):
 
     def _show_nothing(self, sentence: str, conditions_text: str) -> None:
         self._bar.hide()
-        self._scroll.hide()
+        self._frame.hide()
         self._filler.show()
         self.top.say(sentence, conditions_text)
 
@@ -187,7 +222,7 @@ class LoadsPage(Page):
             self._machine_id = found.tested[0].machine_id
         self.machine.fill([(m.name, m.machine_id) for m in found.tested], self._machine_id)
         self._bar.show()
-        self._scroll.show()
+        self._frame.show()
         self._filler.hide()
         self._show_machine()
 
@@ -198,17 +233,52 @@ class LoadsPage(Page):
         machine = next(m for m in found.tested if m.machine_id == self._machine_id)
         self.top.say(headline(found, self._machine_id, self._locale), conditions(found, study, self._locale))
         figure = loads_figure(found, study, self._machine_id, self._locale)
-        self.rows.show_figure(figure, lambda run_id, key: ())
+        self.rows.show_figure(figure, self._say_value)
+        self.rows.select(self._session.selected)
         said = idle_sentence(machine, self._locale)
         self.idle.setText(said)
         self.idle.setVisible(bool(said))
+        unsure = ambiguous(machine)
+        self.unsure.setText(unsure)
+        self.unsure.setVisible(bool(unsure))
         self.form.show_machine(machine)
+        tests = [(f"{i} of {len(machine.stairs)}", i - 1) for i in range(1, len(machine.stairs) + 1)]
+        self.test.fill(tests, min(max(self.test.currentIndex(), 0), len(tests) - 1))
+        self._of_test.setVisible(len(tests) > 1)
+        self._show_test()
+        self._explain_asked()
+
+    def _show_test(self) -> None:
+        """The test that is chosen, over its time."""
+        machine = self._chosen()
+        if machine is None or self._found is None:
+            return
+        place, found = int(self.test.currentData() or 0), self._found
+        figure = staircase_figure(
+            found.loads, machine, place, found.study, self._session.traces, self._locale
+        )
+        self.stairs.show_figure(figure, self._say_step)
+
+    def _chosen(self) -> MachineLoads | None:
+        tested = () if self._found is None else self._found.loads.tested
+        return next((m for m in tested if m.machine_id == self._machine_id), None)
+
+    def _say_value(self, run_id: str, key: str) -> tuple[str, ...]:
+        if self._found is None:
+            return ()
+        names = {r.id: r.name for r in self._found.study.runs}
+        return value_readout(self._found.loads, run_id, names, self._locale)
+
+    def _say_step(self, run_id: str, key: str) -> tuple[str, ...]:
+        machine = self._chosen()
+        return () if machine is None else step_readout(machine, int(key), self._locale)
 
     # what the user does
 
     def _on_opened(self) -> None:
-        self._found, self._machine_id = None, ""
-        self.message.setText("")
+        self._found, self._machine_id, self._asked = None, "", None
+        self.found.close_panel()
+        self._tell("")
 
     def _on_machine(self) -> None:
         self._machine_id = str(self.machine.currentData())
@@ -222,21 +292,45 @@ class LoadsPage(Page):
         self._session.apply(edits.set_load_idle(self._session.study, self._machine_id, load, is_idle))
 
     def _on_asked(self, machine_id: str, run_id: str, key: str) -> None:
-        self.explain()
+        self._asked = (machine_id, key)
+        self._explain_asked()
 
-    def _copy_picture(self) -> None:
-        if self.rows.figure is None:
+    def _explain_asked(self) -> None:
+        """Explain the number that was asked for, as the study is now."""
+        if self._asked is None or self._found is None:
             return
-        image = render(
-            self.rows.figure,
-            self.pictures.shown_size(self.rows),
-            self.rows.look,
-            self.pictures.frame,
-            ratio=2.0,
-        )
-        lines = [(clause,) for clause in numbers_of(self.rows.figure).split("; ")]
+        told = load_found(self._found.loads, self._found.study, *self._asked, self._locale)
+        if told is None:
+            self.found.close_panel()
+        else:
+            self.found.show_explanation(told, self._locale)
+
+    def _on_found_closed(self) -> None:
+        self._asked = None
+        self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _on_picked(self, run_id: str | None) -> None:
+        """A run of processing is selected on every page; a single value of a load on this one alone."""
+        if run_id is None or run_id in self._session.results:
+            self._session.select(run_id)
+
+    def _on_step(self, picked: str | None) -> None:
+        """A step that is clicked on can be named at once."""
+        machine = self._chosen()
+        steps = () if machine is None else machine.steps
+        step = next((s for s in steps if step_id(s.log_id, s.number) == picked), None)
+        if step is not None:
+            self.form.go_to(step.number)
+            self._scroll.ensureWidgetVisible(self.form)
+
+    def _copy_picture(self, chart: ChartView) -> None:
+        if chart.figure is None:
+            return
+        size = self.pictures.shown_size(chart)
+        image = render(chart.figure, size, chart.look, self.pictures.frame, ratio=2.0)
+        lines = [(clause,) for clause in numbers_of(chart.figure).split("; ")]
         QGuiApplication.clipboard().setMimeData(clipboard_data(image, lines))
-        self.message.setText("Copied the picture and its numbers")
+        self._tell("Copied the picture and its numbers")
 
 
 def _card(view: QWidget) -> QFrame:

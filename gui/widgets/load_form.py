@@ -1,18 +1,20 @@
 """The steps of a machine's switch-on tests to be named, and its loads with what runs while idle."""
 
+from attrs import evolve
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QWidget
 
 from core.formatting import NumberLocale, number
 from core.loads.names import BY_KEY, LOADS
-from core.results.load_answer import watts_text, year_kwh
-from core.results.loads import LoadStep, LoadWatts, MachineLoads
+from core.results.load_answer import step_name, step_watts, watts_text, year_kwh
+from core.results.load_naming import LoadStep
+from core.results.loads import LoadWatts, MachineLoads
 from core.units import SECONDS_PER_MINUTE
 from gui.look import S4, S8, S12
 from gui.widgets.choice import Choice
 
 #: letters of the longest name with its remark
-_LONGEST = 24
+_LONGEST = 20
 
 
 class LoadForm(QWidget):
@@ -33,7 +35,7 @@ class LoadForm(QWidget):
         self._grid.setContentsMargins(S12, S8, S12, S8)
         self._grid.setHorizontalSpacing(S12)
         self._grid.setVerticalSpacing(S4)
-        self._grid.setColumnStretch(4, 1)
+        self._grid.setColumnStretch(3, 1)
 
     def show_machine(self, machine: MachineLoads) -> None:
         """Show the steps and loads of a machine."""
@@ -46,13 +48,19 @@ class LoadForm(QWidget):
                 widget.hide()
                 widget.deleteLater()
         self._steps, self._boxes = {}, {}
-        self._head(0, "Steps", "At (min)", "Power moved", "What was it?")
+        self._head(0, "Steps", "Power moved", "What was it?")
         for row, step in enumerate(machine.steps, start=1):
             self._add_step(row, step)
         row = 1 + len(machine.steps)
-        self._head(row, "Loads", "Takes", "A year, always on", "Runs while idle")
+        self._head(row, "Loads", "Takes", "Runs while idle, a year of it")
         for place, load in enumerate(machine.loads, start=row + 1):
             self._add_load(place, load)
+
+    def go_to(self, step_number: int) -> None:
+        """Go to the name of a step."""
+        choice = next((c for c, step in self._steps.items() if step.number == step_number), None)
+        if choice is not None:
+            choice.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _head(self, row: int, *texts: str) -> None:
         for column, text in enumerate(texts):
@@ -61,44 +69,37 @@ class LoadForm(QWidget):
             self._grid.addWidget(label, row, column)
 
     def _add_step(self, row: int, step: LoadStep) -> None:
-        sign = "+" if step.watts > 0 else ""
-        texts = (
-            f"Step {step.number}",
-            number(step.at_s / SECONDS_PER_MINUTE, 1, self._locale),
-            sign + watts_text(step.watts, step.u95_w, self._locale),
-        )
+        at_min = number(step.at_s / SECONDS_PER_MINUTE, 1, self._locale)
+        texts = (f"Step {step.number} at {at_min} min", step_watts(step, self._locale))
         for column, text in enumerate(texts):
             self._grid.addWidget(QLabel(text), row, column)
         choice = Choice(f"step_{step.number}", f"Load of step {step.number}")
+        unnamed = evolve(step, load="") if step.is_named else step
         found = "" if step.is_named or not step.load else f"{BY_KEY[step.load].title} (found)"
         choice.setMinimumContentsLength(_LONGEST)
-        entries: list[tuple[str, object]] = [(found or "not named", None)]
+        entries: list[tuple[str, object]] = [(found or step_name(unnamed), None)]
         entries += [(load.title, load.key) for load in LOADS]
         if found or (step.is_named and not step.load):
             entries.append(("none of these", ""))
         choice.fill(entries, step.load if step.is_named else None)
         choice.activated.connect(self._on_named)
         self._steps[choice] = step
-        self._grid.addWidget(choice, row, 3)
+        self._grid.addWidget(choice, row, 2)
 
     def _add_load(self, row: int, load: LoadWatts) -> None:
         title = BY_KEY[load.load].title
-        texts = (
-            title,
-            watts_text(load.watts, load.u95_w, self._locale),
-            f"{number(year_kwh(load), 0, self._locale)} kWh" if BY_KEY[load.load].in_processing else "",
-        )
-        for column, text in enumerate(texts):
+        for column, text in enumerate((title, watts_text(load.watts, load.u95_w, self._locale))):
             self._grid.addWidget(QLabel(text), row, column)
         if BY_KEY[load.load].in_processing:
-            box = QCheckBox("set by you" if load.is_idle_by_user else "")
+            told = f"{number(year_kwh(load), 0, self._locale)} kWh"
+            box = QCheckBox(f"{told}, set by you" if load.is_idle_by_user else told)
             box.setObjectName(f"idle_{load.load.replace(' ', '_')}")
             box.setAccessibleName(f"Whether {title} runs while the machine is idle")
             box.setChecked(load.is_idle)
             box.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             box.clicked.connect(self._on_idle)
             self._boxes[box] = load
-            self._grid.addWidget(box, row, 3)
+            self._grid.addWidget(box, row, 2)
 
     def _on_named(self) -> None:
         choice = self.sender()

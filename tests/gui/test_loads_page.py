@@ -5,11 +5,16 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QCheckBox, QComboBox, QDialog, QTextBrowser
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QCheckBox, QComboBox
 from pytestqt.qtbot import QtBot
 
 from core import edits
+from core.figures.curve_values import CurvesFigure
+from core.figures.staircase import step_id
+from core.figures.values import ComparisonFigure
 from gui.charts.view import ChartView
 from gui.images import SIZES, render
 from gui.pages.loads import LoadsPage
@@ -120,9 +125,75 @@ def test_it_is_explained_copied_and_saved(bench: Bench, tmp_path: Path) -> None:
         image = render(picture.figure, picture.size, picture.view.look, picture.frame)
         assert (image.width(), image.height()) == (picture.size.width, picture.size.height)
     bench.do("action_explain")
-    dialog = next(d for d in bench.page.findChildren(QDialog) if d.isVisible())
-    assert "switch-on test" in dialog.findChildren(QTextBrowser)[0].toPlainText()
-    dialog.close()
+    assert "switch-on test" in bench.page.found.page.toPlainText()
+    bench.page.found.close_panel()
+
+
+def point_of(chart: ChartView, run_id: str) -> QPoint:
+    """Where a point of a chart lies."""
+    scene = chart.scene()
+    assert scene is not None
+    target = next(t for t in scene.targets if t.run_id == run_id)
+    return QPoint(round(target.x), round(target.y))
+
+
+def test_the_test_is_drawn_with_its_steps_by_name(bench: Bench, tmp_path: Path) -> None:
+    bench.fill(tmp_path)
+    bench.name(1, "lamp")
+    figure = bench.page.stairs.figure
+    assert isinstance(figure, CurvesFigure)
+    assert [s.name.split(" +")[0].split(" \u2212")[0] for s in figure.spots][:2] == [
+        "1: lamp",
+        "2: not named",
+    ]
+    assert [s.is_counted for s in figure.spots] == [True, False, True]
+    assert figure.spots[2].name.startswith("3: lamp")
+
+
+def test_a_step_is_read_out_and_clicking_it_leads_to_its_name(bench: Bench, tmp_path: Path) -> None:
+    bench.fill(tmp_path)
+    bench.name(1, "lamp")
+    chart = bench.page.stairs
+    second = step_id(bench.study.logs[0].id, 2)
+    QTest.mouseMove(chart, point_of(chart, second))
+    QTest.mouseClick(chart, Qt.MouseButton.LeftButton, pos=point_of(chart, second))
+    bench.settle()
+    assert chart.readout_lines()[0].startswith("Alder, step 2 at ")
+    assert chart.readout_lines()[2] == "not named yet"
+    assert bench.widget(QComboBox, "step_2").hasFocus()
+    assert bench.session.selected is None  # a step is no run
+
+
+def test_a_single_value_of_a_load_is_read_out(bench: Bench, tmp_path: Path) -> None:
+    bench.fill(tmp_path)
+    bench.name(1, "lamp")
+    chart = bench.page.rows
+    figure = chart.figure
+    assert isinstance(figure, ComparisonFigure)
+    lamp = next(m for m in figure.measures if m.key == "lamp")
+    assert len(lamp.cells[0].dots) == 2  # turned on, and off again
+    chart.select(lamp.cells[0].dots[1].run_id)
+    chart.setFocus()
+    assert chart.readout_lines()[0] == "Alder, lamp"
+    assert chart.readout_lines()[2] == "by step 3"
+
+
+def test_every_number_says_how_it_was_found(bench: Bench) -> None:
+    bench.do("action_demo")
+    bench.window.show_page("Loads")
+    bench.settle()
+    figure = bench.page.rows.figure
+    assert isinstance(figure, ComparisonFigure)
+    for measure in figure.measures:
+        bench.page.rows.asked.emit(figure.rows[0].machine_id, "", measure.key)
+        bench.settle()
+        told = bench.page.found.explanation
+        assert told is not None, measure.key
+        mark = measure.cells[0].mark
+        assert mark is not None
+        assert told.value_text == f"{mark.text} W"
+        assert told.formula
+    bench.page.found.close_panel()
 
 
 def test_every_control_has_a_name(bench: Bench, tmp_path: Path) -> None:
