@@ -20,6 +20,7 @@ _TABLES = (
     "core.beds.sentences",
     "core.costs.sentences",
     "core.bundle.sentences",
+    "core.personal.sentences",
 )
 
 
