@@ -18,11 +18,11 @@ STATED_PERCENT: Final = 1.0
 STATED_W: Final = 0.3
 #: what is known of the beds: area of one face [dm2], and what feeds it
 BEDS: Final[dict[str, tuple[float, Supply]]] = {
-    "Alder": (1.2, "low voltage"),
-    "Birch": (1.1, "low voltage"),
-    "Cedar": (0.8, "low voltage"),
-    "Hazel": (1.4, "mains"),
-    "Rowan": (1.2, "low voltage"),
+    "Alder": (1.0, "low voltage"),
+    "Birch": (0.92, "low voltage"),
+    "Cedar": (0.62, "low voltage"),
+    "Hazel": (1.15, "mains"),
+    "Rowan": (1.05, "low voltage"),
 }
 
 #: what else is known of the machines, all of it invented: columns of their properties, and the cells

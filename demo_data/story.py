@@ -18,35 +18,35 @@ METERS = {
 
 ALDER = Machine(
     name="Alder", standby_w=3.2, supply_efficiency=0.88, bed_supply="low voltage", bed_control="thermostat",
-    bed_dm2=1.2, bed_w=80.0, bed_rise_per_k=0.0, bed_j_per_k=150.0, bed_loss_w_per_k=0.205,
+    bed_dm2=1.0, bed_w=80.0, bed_rise_per_k=0.0, bed_j_per_k=150.0, bed_loss_w_per_k=0.205,
     bed_loss_w_per_k2=0.0021, bed_band_k=0.35, bed_sensor_s=6.0, hot_w=48.0, hot_j_per_k=16.0,
     hot_loss_w_per_k=0.026, plastic_w=2.2, motors_held_w=1.2, motors_moving_w=2.2, hot_fan_w=0.5,
     part_fan_w=1.3, layers=42, layer_s=51.9, bed_first=False, spread_energy=0.030, spread_time=0.003,
 )  # fmt: skip
 BIRCH = Machine(
     name="Birch", standby_w=2.6, supply_efficiency=0.86, bed_supply="low voltage", bed_control="thermostat",
-    bed_dm2=1.1, bed_w=104.0, bed_rise_per_k=0.0039, bed_j_per_k=160.0, bed_loss_w_per_k=0.170,
+    bed_dm2=0.92, bed_w=104.0, bed_rise_per_k=0.0039, bed_j_per_k=160.0, bed_loss_w_per_k=0.170,
     bed_loss_w_per_k2=0.0019, bed_band_k=0.35, bed_sensor_s=4.0, hot_w=36.0, hot_j_per_k=15.0,
     hot_loss_w_per_k=0.0185, plastic_w=0.8, motors_held_w=0.9, motors_moving_w=1.1, hot_fan_w=0.6,
     part_fan_w=0.9, layers=42, layer_s=82.0, bed_first=True, spread_energy=0.022, spread_time=0.003,
 )  # fmt: skip
 CEDAR = Machine(
     name="Cedar", standby_w=4.3, supply_efficiency=0.87, bed_supply="low voltage", bed_control="thermostat",
-    bed_dm2=0.8, bed_w=96.0, bed_rise_per_k=0.0039, bed_j_per_k=110.0, bed_loss_w_per_k=0.117,
+    bed_dm2=0.62, bed_w=96.0, bed_rise_per_k=0.0039, bed_j_per_k=110.0, bed_loss_w_per_k=0.117,
     bed_loss_w_per_k2=0.00137, bed_band_k=0.40, bed_sensor_s=4.0, hot_w=38.0, hot_j_per_k=17.0,
     hot_loss_w_per_k=0.0195, plastic_w=0.8, motors_held_w=1.1, motors_moving_w=1.2, hot_fan_w=0.6,
     part_fan_w=0.8, layers=42, layer_s=88.4, bed_first=True, spread_energy=0.008, spread_time=0.003,
 )  # fmt: skip
 HAZEL = Machine(
     name="Hazel", standby_w=3.0, supply_efficiency=0.88, bed_supply="mains", bed_control="thermostat",
-    bed_dm2=1.4, bed_w=150.0, bed_rise_per_k=0.0, bed_j_per_k=240.0, bed_loss_w_per_k=0.220,
+    bed_dm2=1.15, bed_w=150.0, bed_rise_per_k=0.0, bed_j_per_k=240.0, bed_loss_w_per_k=0.220,
     bed_loss_w_per_k2=0.0022, bed_band_k=1.00, bed_sensor_s=5.0, hot_w=40.0, hot_j_per_k=18.0,
     hot_loss_w_per_k=0.0185, plastic_w=0.75, motors_held_w=0.6, motors_moving_w=0.9, hot_fan_w=0.6,
     part_fan_w=0.8, layers=42, layer_s=95.5, bed_first=True, spread_energy=0.015, spread_time=0.003,
 )  # fmt: skip
 ROWAN = Machine(
     name="Rowan", standby_w=2.6, supply_efficiency=0.87, bed_supply="low voltage", bed_control="fast pulses",
-    bed_dm2=1.2, bed_w=84.0, bed_rise_per_k=0.0039, bed_j_per_k=180.0, bed_loss_w_per_k=0.190,
+    bed_dm2=1.05, bed_w=84.0, bed_rise_per_k=0.0039, bed_j_per_k=180.0, bed_loss_w_per_k=0.190,
     bed_loss_w_per_k2=0.0022, bed_band_k=0.0, bed_sensor_s=4.0, hot_w=36.0, hot_j_per_k=16.0,
     hot_loss_w_per_k=0.0165, plastic_w=0.6, motors_held_w=0.6, motors_moving_w=0.75, hot_fan_w=0.5,
     part_fan_w=0.8, layers=42, layer_s=116.3, bed_first=True, spread_energy=0.006, spread_time=0.006,

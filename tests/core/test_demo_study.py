@@ -4,6 +4,7 @@ import json
 
 from core import edits
 from core.beds.area import bed_area_dm2
+from core.beds.plate import Plate, loss
 from core.beds.supply import bed_supply
 from core.comparing import gather
 from core.demo import (
@@ -51,3 +52,13 @@ def test_what_is_known_of_the_beds_is_what_they_are() -> None:
     truth = json.loads((demo_folder() / "truth.json").read_text(encoding="utf-8"))
     beds = {m["name"]: (m["bed_dm2"], m["bed_supply"]) for m in truth["machines"]}
     assert {m.name: (bed_area_dm2(m), bed_supply(m)) for m in known.machines} == beds
+
+
+def test_no_invented_bed_loses_less_heat_than_a_plate_of_its_size_must() -> None:
+    """Still air and both faces, as `core.beds.plate` has it; what a supply loses is no heat of the bed."""
+    room_c = 20.9
+    for machine in TRUTH["machines"]:
+        above_k = BED_C - room_c
+        heat_w = machine["bed_loss_w_per_k"] * above_k + machine["bed_loss_w_per_k2"] * above_k**2
+        floor = loss(Plate.square(machine["bed_dm2"]), BED_C, room_c)
+        assert heat_w >= floor.total_w, machine["name"]
