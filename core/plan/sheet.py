@@ -129,13 +129,11 @@ def stated(study: Study) -> Plan:
     )
 
 
-def block_title(block: int, repeats: int) -> str:
-    """What stands above the rows of a block."""
-    if block == 0:
-        return "Before the test"
-    if block <= repeats:
-        return f"Block {block} of {repeats}"
-    return "More runs, and after the test"
+def section_of(row: SheetRow, repeats: int) -> str:
+    """What stands above the rows that go together with this one."""
+    if row.kind == SAME_LOAD:
+        return "After the test" if row.block else "Before the test"
+    return f"Block {row.block} of {repeats}" if row.block <= repeats else "More runs"
 
 
 def _checks(meters: Sequence[str], when: str, block: int) -> list[SheetRow]:

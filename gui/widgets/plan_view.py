@@ -1,15 +1,53 @@
-"""Before a test: its plan, the order of its runs, and how many repeats it takes."""
+"""Before a test: how many repeats it takes, its plan, the order of its runs, and its sheet."""
 
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from functools import partial
 
-from core.formatting import NumberLocale
+from attrs import frozen
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+
+from core import edits
+from core.figures.plan import repeats_figure
+from core.figures.source import numbers_of
+from core.formatting import NumberLocale, count
+from core.plan.cautions import CAUTIONS
+from core.plan.repeats import Repeats, repeats
+from core.plan.sheet import order_table, run_sheet
+from core.plan.words import conditions, floor_words, headline, share
+from core.progress import Progress
+from core.results.temperatures import degrees
 from core.results.values import Comparison
 from core.study import Study
+from gui.charts.framing import Frame
 from gui.charts.view import ChartView
 from gui.dialogs import notes
-from gui.look import S12
+from gui.images import Size, clipboard_data, render
+from gui.look import S4, S8, S12, S16
+from gui.pages.page import SentenceTop
 from gui.session import Session
-from gui.widgets.titled_card import bare_card
+from gui.widgets.choice import Choice
+from gui.widgets.flow import Flow, labelled
+from gui.widgets.number_field import NumberField
+from gui.widgets.plan_files import PlanFiles
+from gui.widgets.plan_form import Maker, PlanForm
+from gui.widgets.table_card import TableCard
+from gui.widgets.titled_card import muted_words, tell, titled_card
+
+#: key of the job
+REPEATS = "repeats"
+_DIFFERENCES, _SPREADS = (0.1, 200.0), (0.01, 100.0)
+#: width of the fields of numbers [letters]
+_MOST_PLANNED = 100
+
+
+@frozen(eq=False)
+class _Asked:
+    """What the number of repeats was asked for."""
+
+    study: Study
+    comparison: Comparison | None
+    pair_ids: tuple[str, str] | None
 
 
 class PlanView(QWidget):
@@ -20,21 +58,226 @@ class PlanView(QWidget):
         self.setObjectName("plan_view")
         self._session = session
         self._locale = locale
+        self._asked: _Asked | None = None
+        self._pair_ids: tuple[str, str] | None = None
+        self.found: Repeats | None = None
+        self.top = SentenceTop()
         self.repeats = ChartView("repeats")
-        self.repeats.setAccessibleName("How many runs of each machine it takes to show a difference")
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(S12)
-        layout.addWidget(bare_card(self.repeats))
-        layout.addStretch(1)
+        self.repeats.setAccessibleName("Smallest difference that is shown, against the runs of each machine")
+        self.difference = NumberField("plan_difference", "Difference to be shown, in percent", _DIFFERENCES)
+        self.spread = NumberField("plan_spread", "Scatter from run to run, in percent", _SPREADS)
+        self.first = Choice("plan_first", "First machine of the pair")
+        self.other = Choice("plan_other", "Other machine of the pair")
+        self.take = QPushButton("Plan so many")
+        self.take.setObjectName("plan_take")
+        self.form = PlanForm(locale)
+        self.files = PlanFiles(session, locale, self)
+        self.order = TableCard("plan_order", "Order of the runs")
+        self.message = muted_words()
+        self.why_not = QLabel()
+        self._lay_out()
+        self._connect()
 
     def views(self) -> dict[str, ChartView]:
         """The charts by the names under which their pictures are saved."""
         return {"How many repeats": self.repeats}
 
+    # building
+
+    def _lay_out(self) -> None:
+        self.message.setObjectName("plan_message")
+        self.why_not.setObjectName("plan_why_not")
+        self.why_not.setProperty("role", "problem")
+        self.why_not.setWordWrap(True)
+        self.why_not.hide()
+        self._floors = muted_words()
+        self._floors.setObjectName("plan_floors")
+        asked = QWidget()
+        line = Flow(asked)
+        for text, field in (
+            ("Sho&w a difference of (%):", self.difference),
+            ("S&catter (%):", self.spread),
+            ("b&etween", self.first),
+            ("an&d", self.other),
+        ):
+            line.addWidget(labelled(text, field))
+        line.addWidget(self.take)
+        self._repeats_card = titled_card("How many repeats", asked, self.repeats, self._floors)
+        cautions = QLabel("\n".join(CAUTIONS))
+        cautions.setObjectName("plan_cautions")
+        cautions.setProperty("role", "caution")
+        cautions.setWordWrap(True)
+        form_card = titled_card("The test", self.form, self.why_not)
+        self._order_card = titled_card("Order and run sheet", cautions, self._buttons(), self.message)
+        inner = QWidget()
+        content = QVBoxLayout(inner)
+        content.setContentsMargins(S16, S4, S16, S12)
+        content.setSpacing(S12)
+        for card in (self._repeats_card, form_card, self._order_card, self.order):
+            content.addWidget(card)
+        content.addStretch(1)
+        self._scroll = QScrollArea()
+        self._scroll.setObjectName("plan_scroll")
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setWidget(inner)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(S4)
+        layout.addWidget(self.top)
+        layout.addWidget(self._scroll, 1)
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(S8)
+        self._out: list[QPushButton] = []
+        for name, text, slot in (
+            ("plan_pdf", "Save run sheet (&PDF)…", self.files.ask_pdf),
+            ("plan_csv", "Save run sheet (CS&V)…", self.files.ask_csv),
+            ("plan_print", "Pri&nt…", self.files.ask_print),
+            ("plan_read", "Read a fi&lled sheet…", self.files.ask_filled),
+        ):
+            button = QPushButton(text)
+            button.setObjectName(name)
+            button.clicked.connect(slot)
+            row.addWidget(button)
+            if name != "plan_read":
+                self._out.append(button)
+        row.addStretch(1)
+        return row
+
+    def _connect(self) -> None:
+        self.form.wanted.connect(self._apply)
+        self.form.left.connect(self._session.seal)
+        self.form.refused.connect(self._refuse)
+        self.files.told.connect(self.message.setText)
+        for field in (self.difference, self.spread):
+            field.refused.connect(self._refuse)
+            field.editingFinished.connect(self._session.seal)
+        self.difference.entered.connect(self._on_difference)
+        self.spread.entered.connect(self._on_spread)
+        self.first.activated.connect(self._on_pair)
+        self.other.activated.connect(self._on_pair)
+        self.take.clicked.connect(self._on_take)
+        self.repeats.copying.connect(self._copy_picture)
+        self._session.opened.connect(self._on_opened)
+
+    # showing
+
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
-        """Show a study and its newest comparison."""
+        """Show a study and its newest comparison; the repeats are worked out outside the GUI thread."""
+        self.form.show_study(study)
+        self.setEnabled(not self._session.is_read_only)
+        sheet = run_sheet(study, self._locale)
+        runs = sum(1 for row in sheet.rows if row.machine)
+        note = f"{count(runs, 'run')} in the order of seed {sheet.seed}." if runs else ""
+        self.order.show_table(order_table(sheet), note, self._locale.decimal)
+        self.order.setVisible(bool(sheet.rows))
+        for button in self._out:
+            button.setEnabled(bool(sheet.rows))
+        plan = study.plan
+        is_other = self._asked is None or self._asked.study.id != study.id
+        self.difference.show_text(degrees(plan.difference_percent, self._locale), "", of_other=is_other)
+        stated = "" if plan.spread_percent is None else _plain(plan.spread_percent, self._locale)
+        self.spread.show_text(stated, self.spread.placeholderText(), of_other=is_other)
+        asked = _Asked(study, comparison, self._pair_ids)
+        before = self._asked
+        if before is not None and (before.study, before.comparison, before.pair_ids) == (
+            asked.study,
+            asked.comparison,
+            asked.pair_ids,
+        ):
+            return
+        self._asked = asked
+
+        def work(progress: Progress) -> tuple[_Asked, Repeats]:
+            progress(0.0, "working out repeats")
+            return asked, repeats(asked.study, asked.comparison, asked.pair_ids)
+
+        self._session.jobs.start(REPEATS, work, self._on_found)
 
     def explain(self) -> None:
         """Say how a plan is made and how the number of repeats is found."""
         notes.show_note(self, "A fair test", "plan")
+
+    def _on_found(self, found: tuple[_Asked, Repeats]) -> None:
+        asked, self.found = found
+        if asked is not self._asked:
+            return
+        result, locale = self.found, self._locale
+        self.top.say(headline(result, locale), conditions(result, locale))
+        figure = repeats_figure(result, asked.study, locale)
+        self.repeats.show_figure(figure, lambda run_id, key: ())
+        self._repeats_card.setVisible(figure is not None)
+        tell(self._floors, floor_words(result, locale))
+        behind = share(result.spread, locale).removesuffix(" %")
+        assumed = f"{behind} assumed" if result.is_assumed else f"{behind} so far"
+        self.spread.setPlaceholderText("" if result.is_stated else assumed)
+        self.spread.updateGeometry()
+        if result.pair is not None:
+            names = [(m.name, m.machine_id) for m in result.machines]
+            self.first.fill(names, result.pair.first.machine_id)
+            self.other.fill(names, result.pair.other.machine_id)
+        more = result.pair.more if result.pair is not None else None
+        self.take.setVisible(bool(more))
+        if more:
+            self.take.setText(f"Plan {count(more, 'block')}")
+            self.take.setToolTip("Make as many blocks as the difference takes")
+
+    # what the user does
+
+    def _apply(self, maker: Maker) -> None:
+        self._refuse("")
+        self._session.apply(maker(self._session.study))
+
+    def _refuse(self, why: str) -> None:
+        tell(self.why_not, why)
+
+    def _on_opened(self) -> None:
+        self._asked, self._pair_ids, self.found = None, None, None
+        self.message.setText("")
+        self._refuse("")
+
+    def _on_difference(self, value: float | None) -> None:
+        if value is None:
+            plan = self._session.study.plan
+            self.difference.show_text(degrees(plan.difference_percent, self._locale), "", of_other=True)
+        else:
+            self._apply(partial(edits.set_plan_goal, difference_percent=value))
+
+    def _on_spread(self, value: float | None) -> None:
+        if value is None:
+            self._apply(edits.take_measured_spread)
+        else:
+            self._apply(partial(edits.set_plan_goal, spread_percent=value))
+
+    def _on_pair(self) -> None:
+        """Look at two machines; one that is chosen on both sides changes places with the other."""
+        pair = (str(self.first.currentData()), str(self.other.currentData()))
+        before = None if self.found is None or self.found.pair is None else self.found.pair
+        if pair[0] == pair[1] and before is not None:
+            pair = (before.other.machine_id, before.first.machine_id)
+        self._pair_ids = pair
+        self.show_study(self._session.study, self._session.comparison)
+
+    def _on_take(self) -> None:
+        if self.found is not None and self.found.pair is not None and self.found.pair.more:
+            more = min(self.found.pair.more, _MOST_PLANNED)
+            self._apply(partial(edits.plan_repeats, repeats=more))
+            self._session.seal()
+
+    def _copy_picture(self) -> None:
+        view = self.repeats
+        if view.figure is None:
+            return
+        image = render(view.figure, Size(view.width(), view.height()), view.look, Frame(), ratio=2.0)
+        lines = [(clause,) for clause in numbers_of(view.figure).split("; ")]
+        QGuiApplication.clipboard().setMimeData(clipboard_data(image, lines))
+        self.message.setText("Copied the picture and its numbers")
+
+
+def _plain(value: float, locale: NumberLocale) -> str:
+    """A number as it was typed, without digits that say nothing."""
+    return f"{value:g}".replace(".", locale.decimal)
