@@ -74,6 +74,12 @@ def compare_parser() -> argparse.ArgumentParser:
         help="with --out: also write a bundle from which others can find every figure again, with the raw "
         "logs inside or only their SHA-256",
     )
+    parser.add_argument(
+        "--replace-personal",
+        action="store_true",
+        help="with --out: replace names of devices, addresses, serial numbers and the like in what is "
+        "written; figures stay as they are",
+    )
     return parser
 
 

@@ -7,11 +7,8 @@ traceback. Only what an answer needs is imported, so that a small log is inspect
 import os
 import sys
 from collections.abc import Sequence
-from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, TextIO
-
-from attrs import evolve
 
 from core.arguments import compare_parser, inspect_parser
 from core.faults import facts_of
@@ -19,13 +16,9 @@ from core.problems import Problem, Severity
 
 if TYPE_CHECKING:
     from core.analysis import FileAnalysis
-    from core.comparing import Gathered
     from core.logs import FileReading
-    from core.outputs import BundleKind
     from core.report.painter import Painter
-    from core.report.pictures import Style
     from core.results.values import Comparison
-    from core.study import Study
 
 DONE, WRONG_ARGUMENTS, UNREADABLE = 0, 2, 3
 
@@ -139,6 +132,8 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
         parser.error("name at least one log, study, bundle, folder or run sheet")
     if wanted.bundle is not None and wanted.out is None:
         parser.error("--bundle needs --out FOLDER: the bundle is written there")
+    if wanted.replace_personal and wanted.out is None:
+        parser.error("--replace-personal needs --out FOLDER: it is for what is written there")
     from core.comparing import gather
     from core.executors import NoCluster, cluster, local_processes
 
@@ -156,7 +151,7 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
         message(f"samepart compare: {error}")
         return WRONG_ARGUMENTS
     comparison = gathered.comparison()
-    warnings = _warnings(comparison, gathered.problems)
+    warnings = warnings_of(comparison, gathered.problems)
     if wanted.json:
         from core.json_answer import compared, dumps
 
@@ -168,26 +163,19 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
     tell([checked] if checked is not None else [])
     status = _status(gathered.problems)
     if wanted.out is not None:
-        written = write(
-            gathered,
-            gathered.study,
-            wanted.out,
-            painter,
-            style=wanted.style,
-            bundle=wanted.bundle,
-        )
+        from core.answer_files import Wish, write
+
+        wish = Wish(wanted.style, wanted.bundle, wanted.replace_personal)
+        written = write(gathered, gathered.study, wanted.out, painter, wish, say=message)
         status = status if written else UNREADABLE
     return status
 
 
-def _warnings(comparison: "Comparison", problems: Sequence[Problem]) -> list[str]:
+def warnings_of(comparison: "Comparison", problems: Sequence[Problem]) -> list[str]:
+    """What is worth knowing about the files and the numbers, each once."""
     from core.wording import placed
 
     return list(dict.fromkeys(placed(p) for p in (*problems, *comparison.problems)))
-
-
-def _without_folder(problem: Problem) -> Problem:
-    return problem if problem.file is None else evolve(problem, file=Path(problem.file).name)
 
 
 def comparison_text(comparison: "Comparison") -> str:
@@ -211,45 +199,3 @@ def comparison_text(comparison: "Comparison") -> str:
     if left_out:
         blocks.append("\n".join(["Found and not counted", *left_out]))
     return "\n\n".join(blocks)
-
-
-def write(
-    gathered: "Gathered",
-    study: "Study",
-    folder: Path,
-    painter: "Painter",
-    *,
-    style: "Style" = "light",
-    bundle: "BundleKind | None" = None,
-) -> tuple[Path, ...]:
-    """Write all files, and say on standard error which; nothing when the folder cannot be written."""
-    from core.bundle.writing import Contents, without_folders
-    from core.outputs import write_files
-    from core.publish.sources import Sources
-    from core.report.pictures import Drawable
-
-    made = datetime.now().astimezone().date()
-    # what is given to others does not say in which folders files lay
-    study = without_folders(study)
-    comparison = gathered.comparison_of(study)
-    warnings = _warnings(comparison, [_without_folder(p) for p in gathered.problems])
-    sources = Sources(Drawable(study, comparison, gathered.traces, gathered.activities), made.year)
-    contents = None
-    if bundle is not None:
-        contents = Contents(
-            sources,
-            made,
-            gathered.log_bytes,
-            with_logs=bundle == "with-logs",
-            readings=gathered.readings,
-        )
-    try:
-        written = write_files(sources, folder, made, painter, style, warnings, contents)
-    except OSError as error:
-        message(f"{folder}: cannot be written ({error.strerror or error}); name another folder with --out")
-        return ()
-    for text in written.told:
-        message(text)
-    tell(written.problems)
-    message(f"{folder}: {written.summary} written")
-    return written.paths

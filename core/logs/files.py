@@ -15,7 +15,7 @@ MOST_BYTES = 6 << 30
 LEAST_STORED = 0.01
 _MOST_FILES = 20_000
 _HIDDEN = (".", "~$")
-_OWN = ".samepart"
+_OWN = (".samepart", ".samepart.zip")
 
 
 def find_files(paths: Sequence[Path | str]) -> tuple[tuple[tuple[Path, str], ...], tuple[Problem, ...]]:
@@ -24,7 +24,8 @@ def find_files(paths: Sequence[Path | str]) -> tuple[tuple[tuple[Path, str], ...
     Parameters
     ----------
     paths : files and folders
-        Folders are walked, in the order of names; hidden files and studies inside folders are passed over.
+        Folders are walked, in the order of names; hidden files, studies and bundles inside folders are
+        passed over.
 
     Returns
     -------

@@ -60,6 +60,8 @@ class Replaced:
         For the manifest.
     problems : tuple of Problem
         Logs that are not given away.
+    change : callable
+        Does the same to any other text.
     """
 
     drawable: Drawable
@@ -68,6 +70,7 @@ class Replaced:
     digests: frozenset[str]
     notes: tuple[str, ...]
     problems: tuple[Problem, ...]
+    change: Callable[[str], str]
 
 
 def pseudonyms(found: Sequence[Personal]) -> tuple[Replacement, ...]:
@@ -181,7 +184,13 @@ def replace(
         ),
         notes=_notes(replacements),
         problems=tuple(dict.fromkeys(kept_back.values())),
+        change=change,
     )
+
+
+def as_it_is(drawable: Drawable, readings: Mapping[str, Sequence[Reading]], log_bytes: LogBytes) -> Replaced:
+    """The study as it is given to others with nothing replaced."""
+    return Replaced(drawable, log_bytes, readings, frozenset(), (), (), _changer(()))
 
 
 @frozen

@@ -5,8 +5,4 @@ SENTENCES = {
         "Personal data in {name} could not be replaced without changing how it is read, so the log itself is "
         "not given away, only its SHA-256."
     ),
-    "personal.found": (
-        "Personal data stand in what the bundle holds: {what}. With --replace-personal they are replaced by "
-        "names that say nothing."
-    ),
 }
