@@ -40,5 +40,6 @@ def lay_out_banded(figure: Figure, area: Box, look: Look, bands: int) -> Scene:
         area.bottom,
         items=tuple(item for scene in scenes for item in scene.items),
         is_whole=all(scene.is_whole for scene in scenes),
+        unnamed=sum(scene.unnamed for scene in scenes),
         is_airy=all(scene.is_airy for scene in scenes),
     )

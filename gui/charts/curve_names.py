@@ -8,7 +8,7 @@ from attrs import evolve, frozen
 from core.figures.line_up_values import Curve, Panel
 from core.figures.placing import Anchor, Box, place
 from core.traces import F64
-from gui.charts.margin_names import NEAR_BORDER, CurveEnd, lines_beside, margin_width, names_beside
+from gui.charts.margin_names import NEAR_BORDER, CurveEnd, cut_names, lines_beside, margin_width, names_beside
 from gui.charts.scene import Item, Line, Marker, Ruler, Text
 from gui.look import Look
 
@@ -82,8 +82,9 @@ def names(at: PanelPlace, margin: float, look: Look) -> tuple[list[Item], int]:
     wanted = _leaving(at, Ruler(look).height())
     dropped = 0
     if margin:
-        items += names_beside(at.box, [CurveEnd(*spot, c.name, c.slot) for spot, c in ends], margin, look)
-        dropped = max(0, len(ends) - lines_beside(at.box, look))
+        beside = [CurveEnd(*spot, c.name, c.slot) for spot, c in ends]
+        items += names_beside(at.box, beside, margin, look)
+        dropped = max(0, len(ends) - lines_beside(at.box, look)) + cut_names(beside, margin, look)
         reach = look.px(5)
         taken = tuple(Box(x - reach, y - reach, 2 * reach, 2 * reach) for (x, y), _ in ends)
     else:

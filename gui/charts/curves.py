@@ -9,7 +9,7 @@ from core.figures.line_up_values import Scale
 from core.figures.placing import Anchor, Box, place
 from core.formatting import count
 from core.traces import F64
-from gui.charts.margin_names import NEAR_BORDER, CurveEnd, lines_beside, margin_width, names_beside
+from gui.charts.margin_names import NEAR_BORDER, CurveEnd, cut_names, lines_beside, margin_width, names_beside
 from gui.charts.scene import Area, Hint, Item, Line, Marker, Ruler, Scene, Stroke, Target, Text
 from gui.look import Look
 
@@ -68,7 +68,7 @@ class _Curves:
         self._front: list[Item] = []
         self._targets: list[Target] = []
         self._hints: list[Hint] = []
-        self._are_places_cut = False
+        self._cut_places = 0
 
     def scene(self) -> Scene:
         px, text, area, figure = self._look.px, self._text, self._area, self._figure
@@ -105,8 +105,8 @@ class _Curves:
             (*self._behind, *self._items, *self._front),
             tuple(self._targets),
             tuple(self._hints),
-            is_named=not unnamed and not self._are_places_cut,
-            is_airy=not unnamed and not self._are_places_cut and is_roomy,
+            unnamed=unnamed + self._cut_places,
+            is_airy=not unnamed and not self._cut_places and is_roomy,
         )
 
     # axes
@@ -119,7 +119,8 @@ class _Curves:
             y = plane.y(value)
             self._behind.append(Line(box.x - px(3), y, box.right, y, "rule"))
             width = self._ruler.width(label)
-            at = Box(box.x - px(6) - width, y - text / 2, width, text)
+            # what stands above the plot must not be written over
+            at = Box(box.x - px(6) - width, max(y - text / 2, box.y - px(4)), width, text)
             self._front.append(Text(at, label, token="muted", full=label))
         for value, _ in self._figure.x.ticks(self._x_ticks(box)):
             x = plane.x(value)
@@ -141,10 +142,10 @@ class _Curves:
             at = Box(left, box.bottom + px(4), width, text)
             self._front.append(Text(at, shown, token="muted", full=label))
             if shown != label:
-                self._are_places_cut = True
+                self._cut_places += 1
                 self._hints.append(Hint(at, label))
         title = _with_unit(scale)
-        shown = self._ruler.fitted(title, self._area.width, bold=True)
+        shown = self._ruler.fitted(title, box.right - self._area.x, bold=True)
         width = self._ruler.width(shown, bold=True)
         at = Box(box.right - width, box.bottom + px(6) + text, width, text)
         self._front.append(Text(at, shown, bold=True, full=title))
@@ -191,7 +192,8 @@ class _Curves:
                 self._targets.append(Target(x, y, "", "", "", reading.lines))
         ends = [CurveEnd(plane.x(t.x[-1]), plane.y(t.y[-1]), t.name, t.slot or 0) for t in beside]
         self._front += names_beside(plane.box, ends, margin, self._look, marks_ends=False)
-        return self._names(plane, beside) + max(0, len(ends) - lines_beside(plane.box, self._look))
+        without = max(0, len(ends) - lines_beside(plane.box, self._look))
+        return self._names(plane, beside) + without + cut_names(ends, margin, self._look)
 
     def _color(self, slot: int | None) -> str:
         return "muted" if slot is None else self._look.machine(slot).line

@@ -106,7 +106,7 @@ def fitting_scale(
 
 
 def largest_scale(made: Callable[[float], Scene], wished: float, least: float) -> float:
-    """The largest of some scales at which a scene is airy; else with nothing left away; else `least`.
+    """The largest of some scales at which a scene is airy, or nothing is left away, or the least is.
 
     Parameters
     ----------
@@ -125,6 +125,12 @@ def largest_scale(made: Callable[[float], Scene], wished: float, least: float) -
         return scenes[scale]
 
     airy = (s for s in scales if s >= _AIRY_DOWN_TO * wished and scene(s).is_airy)
-    named = (s for s in scales if scene(s).is_whole and scene(s).is_named)
-    whole = (s for s in scales if scene(s).is_whole)
-    return next(airy, None) or next(named, None) or next(whole, None) or scales[-1]
+    named = (s for s in scales if scene(s).is_whole and not scene(s).unnamed)
+    found = next(airy, None) or next(named, None)
+
+    def worth(scale: float) -> tuple[bool, int, float]:
+        made_so = scene(scale)
+        # where rows are left away, smaller text leaves fewer away
+        return made_so.is_whole, -made_so.unnamed, scale if made_so.is_whole else -scale
+
+    return found or max(scales, key=worth)

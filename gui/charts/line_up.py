@@ -1,5 +1,7 @@
 """Lays out runs lined up: rows of plots over one axis, with bands, states, and runs that leave."""
 
+import math
+
 from core.figures.line_up_values import Curve, Excursion, LineUpFigure, Panel, StateRow
 from core.figures.placing import Box
 from core.formatting import count, number
@@ -88,7 +90,7 @@ class _LineUp:
             plots=tuple(self._plots),
             curves=tuple(self._curves),
             is_whole=not missing,
-            is_named=not self._unnamed,
+            unnamed=self._unnamed,
             is_airy=not missing and not self._unnamed and self._is_roomy,
         )
 
@@ -230,6 +232,7 @@ class _LineUp:
 
     def _grid(self, at: PanelPlace) -> None:
         px, box, text = self._look.px, at.box, self._text
+        above = math.inf
         for value, label in at.panel.y.ticks(self._y_ticks(box.height)):
             y = at.at(0.0, value)[1]
             is_zero = abs(value) < 1e-12
@@ -237,6 +240,9 @@ class _LineUp:
             width = self._ruler.width(label)
             # what stands above the plot must not be written over
             top = max(y - text / 2, box.y - px(2))
+            if top + 0.9 * text > above:
+                continue  # in a low plot there is no room for it over the one below
+            above = top
             self._front.append(
                 Text(Box(box.x - px(6) - width, top, width, text), label, token="muted", full=label)
             )

@@ -13,6 +13,8 @@ from gui.look import Look
 NEAR_BORDER: Final = 0.08
 #: a margin for names takes no more than this part of the chart
 _WIDEST: Final = 0.22
+#: longer names may be shortened anywhere [letters]
+_ORDINARY: Final = 16
 
 
 @frozen
@@ -36,6 +38,12 @@ def margin_width(names: Sequence[str], width: float, look: Look) -> float:
 def lines_beside(box: Box, look: Look) -> int:
     """How many names have room one under another beside a plot."""
     return max(1, int(box.height / Ruler(look).height()))
+
+
+def cut_names(ends: Sequence[CurveEnd], margin: float, look: Look) -> int:
+    """How many names of ordinary length would have to be shortened."""
+    ruler, room = Ruler(look), margin - look.px(32)
+    return sum(len(end.name) <= _ORDINARY and ruler.width(end.name, bold=True) > room for end in ends)
 
 
 def names_beside(

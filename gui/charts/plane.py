@@ -57,7 +57,7 @@ class _Plane:
             (*self._items, *self._front),
             tuple(self._targets),
             tuple(self._hints),
-            is_named=not unnamed,
+            unnamed=unnamed,
             is_airy=not unnamed and is_roomy,
         )
 

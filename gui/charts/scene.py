@@ -160,10 +160,10 @@ class Plot:
 class Scene:
     """A laid out chart.
 
-    ``is_whole``: no row or column had to be left away for want of room; ``is_named``: nor any name of a
-    curve or mark; ``is_airy``: and what is shown can be read at ease. ``curves`` are those of the runs, also
-    of runs that are not painted: what can be pointed at in a chart of curves. ``title`` are the lines of a
-    saved picture's title, which are among the items.
+    ``is_whole``: no row or column had to be left away for want of room; ``unnamed``: how many names of curves
+    or marks found none; ``is_airy``: and what is shown can be read at ease. ``curves`` are those of the runs,
+    also of runs that are not painted: what can be pointed at in a chart of curves. ``title`` are the lines of
+    a saved picture's title, which are among the items.
     """
 
     width: float
@@ -176,7 +176,7 @@ class Scene:
     curves: tuple[Stroke, ...] = ()
     title: tuple[Text, ...] = ()
     is_whole: bool = True
-    is_named: bool = True
+    unnamed: int = 0
     is_airy: bool = True
 
     @property

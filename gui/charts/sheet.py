@@ -72,7 +72,7 @@ def lay_out_sheet(parts: Sequence[Part], size: SheetSize, look: Look, frame: Fra
     for grid in _GRIDS[len(parts)]:
         for bands in range(1, most + 1):
             scale, scene = _fitted(parts, _Plan(grid, bands), size, look, frame)
-            worth = (scene.is_whole, scene.is_named, scene.is_airy, scale, -bands, -_skew(grid, size))
+            worth = (scene.is_whole, -scene.unnamed, scene.is_airy, scale, -bands, -_skew(grid, size))
             if best is None or worth > best[0]:
                 best = worth, scene, look.scaled(scale)
             if scene.is_airy and scale == size.wished:
@@ -134,7 +134,7 @@ def _placed(parts: Sequence[Part], plan: _Plan, size: SheetSize, look: Look, fra
         items=(*(item for scene in scenes for item in scene.items), *titles, *head, *foot),
         title=head,
         is_whole=all(scene.is_whole for scene in scenes),
-        is_named=all(scene.is_named for scene in scenes),
+        unnamed=sum(scene.unnamed for scene in scenes),
         is_airy=all(scene.is_airy for scene in scenes),
     )
 
