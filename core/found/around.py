@@ -61,7 +61,7 @@ def cautions(asked: Question) -> tuple[str, ...]:
         )
     findings = [
         sentence(finding.problem)
-        for finding in asked.comparison.fairness
+        for finding in asked.comparison.open_findings
         if asked.machine.machine_id in finding.machine_ids and finding.level != "note"
     ]
     said += findings[:MOST_FINDINGS]

@@ -142,6 +142,7 @@ class ComparePage(Page):
         self.plane.copying.connect(self._copy_plane)
         self._bar.copy.clicked.connect(self._copy_rows)
         self._session.selection_changed.connect(self._on_selection)
+        self.fairness.more_wanted.connect(self._see_to_fairness)
         self.boundary.activated.connect(self._on_boundary)
         self.view.currentIndexChanged.connect(self._show_view)
         self.like.changed.connect(self._say_top)
@@ -226,6 +227,9 @@ class ComparePage(Page):
             self._explaining.ask(selected.machine_id, selected.run_id, ENERGY.key)
         else:
             self._ask_of_answer()
+
+    def _see_to_fairness(self) -> None:
+        self.page_wanted.emit("Fairness", "after")
 
     def turn_to(self, what: str) -> None:
         """Show the machines like for like."""

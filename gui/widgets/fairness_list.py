@@ -2,19 +2,20 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
-from core.formatting import POINT, NumberLocale, count, number
+from core.formatting import POINT, NumberLocale, count
+from core.results.fairness_answer import LEVEL_NAMES, matters_text
 from core.results.values import Finding
 from core.wording import sentence
 from gui.look import S4, S8
 
-_LEVELS = {"unfair": "Unfair", "caution": "Caution", "note": "Note"}
-
 
 class FairnessList(QFrame):
-    """The findings as lines of text; `button` opens and closes it and may stand elsewhere."""
+    """The findings as lines of text, accepted ones last and greyed; `button`, placed elsewhere, opens it."""
+
+    more_wanted = Signal()  # something is to be done about them
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -28,6 +29,11 @@ class FairnessList(QFrame):
         self._layout = QVBoxLayout(self)
         self._layout.setContentsMargins(S8, S8, S8, S8)
         self._layout.setSpacing(S4)
+        self.more = QPushButton("See to them on the Fairness page")
+        self.more.setObjectName("fairness_more")
+        self.more.setProperty("role", "link")
+        self.more.clicked.connect(self.more_wanted)
+        self._layout.addWidget(self.more, 0, Qt.AlignmentFlag.AlignLeft)
         self._shown: Sequence[Finding] = ()
         self._labels: list[QLabel] = []
         self.hide()
@@ -48,15 +54,15 @@ class FairnessList(QFrame):
             old.hide()
             old.deleteLater()
         self._labels = []
-        for finding in findings:
-            matters = finding.matters_wh
-            could = f" Could matter {number(matters, 1, locale)} Wh." if matters is not None else ""
-            label = QLabel(f"{_LEVELS[finding.level]}: {sentence(finding.problem)}{could}")
+        for place, finding in enumerate(sorted(findings, key=lambda f: not f.is_open)):
+            label = QLabel(_said(finding, locale))
             label.setWordWrap(True)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-            if finding.level != "note":
+            if not finding.is_open:
+                label.setProperty("role", "muted")
+            elif finding.level != "note":
                 label.setProperty("role", "problem" if finding.level == "unfair" else "caution")
-            self._layout.addWidget(label)
+            self._layout.insertWidget(place, label)
             self._labels.append(label)
         self._name_button()
         self.button.setVisible(bool(findings))
@@ -67,6 +73,14 @@ class FairnessList(QFrame):
         self._name_button()
 
     def _name_button(self) -> None:
-        points = count(len(self._shown), "point of fairness", "points of fairness")
+        points = count(sum(f.is_open for f in self._shown), "point of fairness", "points of fairness")
         self.button.setText(f"{points} {'▴' if self.button.isChecked() else '▾'}")
         self.button.setAccessibleName(f"{points}, {'shown' if self.button.isChecked() else 'show'}")
+
+
+def _said(finding: Finding, locale: NumberLocale) -> str:
+    """One line: how grave it is, or why it was accepted, what it is, and how much it could matter."""
+    level = f"Accepted ({finding.accepted})" if finding.accepted else LEVEL_NAMES[finding.level]
+    matters = matters_text(finding.matters_wh, locale)
+    could = f" Could matter {matters} Wh." if finding.matters_wh is not None else ""
+    return f"{level}: {sentence(finding.problem)}{could}"
