@@ -172,19 +172,21 @@ class _Taker:
     # same-load checks
 
     def take_checks(self, rows: Sequence[FilledRow]) -> None:
-        """Take pairs of rows with one name as same-load checks."""
-        pairs: dict[str, list[FilledRow]] = defaultdict(list)
+        """Take rows with one name as same-load checks: the first of them against each of the others."""
+        groups: dict[str, list[FilledRow]] = defaultdict(list)
         for row in rows:
             self.problems += row.problems
             if row.energy is not None:
-                pairs[row.label.casefold()].append(row)
-        for pair in pairs.values():
-            self._take_check(pair)
+                groups[row.label.casefold()].append(row)
+        for first, *others in groups.values():
+            if not others:
+                self._tell(first, "sheet.check_alone", Severity.CAUTION)
+            for other in others:
+                self._take_check(first, other)
 
-    def _take_check(self, pair: Sequence[FilledRow]) -> None:
-        first, other = pair[0], pair[-1]
-        if len(pair) != 2 or not first.meter or first.meter.casefold() == other.meter.casefold():
-            self._tell(first, "sheet.check_alone", Severity.CAUTION)
+    def _take_check(self, first: FilledRow, other: FilledRow) -> None:
+        if not first.meter or not other.meter or first.meter.casefold() == other.meter.casefold():
+            self._tell(other, "sheet.check_alone", Severity.CAUTION)
             return
         assert first.energy is not None
         assert other.energy is not None

@@ -137,12 +137,9 @@ def section_of(row: SheetRow, repeats: int) -> str:
 
 
 def _checks(meters: Sequence[str], when: str, block: int) -> list[SheetRow]:
-    """Rows that hold each other meter against the first one on a load of its own reading."""
-    rows = []
-    for number_, other in enumerate(meters[1:], start=1):
-        label = f"check {when}" if len(meters) == 2 else f"check {when} {number_}"
-        rows += [SheetRow(SAME_LOAD, label, block, 0, "", meter) for meter in (meters[0], other)]
-    return rows
+    """A row for each meter on the same load; the first is what the others are held against."""
+    named = meters if len(meters) > 1 else ()
+    return [SheetRow(SAME_LOAD, f"check {when}", block, 0, "", meter) for meter in named]
 
 
 def _conditions(study: Study, plan: Plan, turns: Sequence[Turn], locale: NumberLocale) -> Iterable[str]:
@@ -191,7 +188,7 @@ def _steps(study: Study, plan: Plan, has_checks: bool, locale: NumberLocale) -> 
     yield "Keep to the order: it is shuffled so that room and time of day favour no machine."
     if has_checks:
         yield (
-            "Same load: let one steady load (a heater or lamp within the rating of both meters, some 100 W) "
+            "Same load: let one steady load (a heater or lamp within the rating of each meter, some 100 W) "
             "run for an hour on each meter in turn, and write down what each has counted."
         )
     yield (

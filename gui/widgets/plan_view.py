@@ -37,8 +37,6 @@ from gui.widgets.titled_card import muted_words, tell, titled_card
 #: key of the job
 REPEATS = "repeats"
 _DIFFERENCES, _SPREADS = (0.1, 200.0), (0.01, 100.0)
-#: width of the fields of numbers [letters]
-_MOST_PLANNED = 100
 
 
 @frozen(eq=False)
@@ -90,6 +88,7 @@ class PlanView(QWidget):
         self.why_not.setProperty("role", "problem")
         self.why_not.setWordWrap(True)
         self.why_not.hide()
+        self.message.hide()
         self._floors = muted_words()
         self._floors.setObjectName("plan_floors")
         asked = QWidget()
@@ -152,7 +151,7 @@ class PlanView(QWidget):
         self.form.wanted.connect(self._apply)
         self.form.left.connect(self._session.seal)
         self.form.refused.connect(self._refuse)
-        self.files.told.connect(self.message.setText)
+        self.files.told.connect(self._say)
         for field in (self.difference, self.spread):
             field.refused.connect(self._refuse)
             field.editingFinished.connect(self._session.seal)
@@ -235,9 +234,12 @@ class PlanView(QWidget):
     def _refuse(self, why: str) -> None:
         tell(self.why_not, why)
 
+    def _say(self, done: str) -> None:
+        tell(self.message, done)
+
     def _on_opened(self) -> None:
         self._asked, self._pair_ids, self.found = None, None, None
-        self.message.setText("")
+        self._say("")
         self._refuse("")
 
     def _on_difference(self, value: float | None) -> None:
@@ -264,8 +266,7 @@ class PlanView(QWidget):
 
     def _on_take(self) -> None:
         if self.found is not None and self.found.pair is not None and self.found.pair.more:
-            more = min(self.found.pair.more, _MOST_PLANNED)
-            self._apply(partial(edits.plan_repeats, repeats=more))
+            self._apply(partial(edits.plan_repeats, repeats=self.found.pair.more))
             self._session.seal()
 
     def _copy_picture(self) -> None:
@@ -275,7 +276,7 @@ class PlanView(QWidget):
         image = render(view.figure, Size(view.width(), view.height()), view.look, Frame(), ratio=2.0)
         lines = [(clause,) for clause in numbers_of(view.figure).split("; ")]
         QGuiApplication.clipboard().setMimeData(clipboard_data(image, lines))
-        self.message.setText("Copied the picture and its numbers")
+        self._say("Copied the picture and its numbers")
 
 
 def _plain(value: float, locale: NumberLocale) -> str:

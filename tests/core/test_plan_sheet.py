@@ -246,6 +246,21 @@ def test_a_check_of_unlike_lengths_is_brought_to_one() -> None:
     assert [check.other_reading, check.other_step] == pytest.approx([102.0, 0.2])
 
 
+def test_a_load_on_three_meters_holds_two_against_the_first() -> None:
+    study = edits.add_meter(planned(), "Meter 3").study
+    before = [row for row in rows_of(sheet_csv(run_sheet(study))) if row["run"] == "check before"]
+    assert [row["meter"] for row in before] == ["Meter 1", "Meter 2", "Meter 3"]
+    for row, energy in zip(before, ("100", "101", "99"), strict=True):
+        row |= {"start": "9:00", "end": "10:00", "energy_wh": energy}
+    after, problems = read(study, written(before))
+    assert problems == ()
+    names = {m.id: m.name for m in after.meters}
+    assert [(names[c.meter_id], names[c.other_id], c.other_reading) for c in after.checks] == [
+        ("Meter 1", "Meter 2", 101.0),
+        ("Meter 1", "Meter 3", 99.0),
+    ]
+
+
 @pytest.mark.parametrize(
     ("changed", "words"),
     [
