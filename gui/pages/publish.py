@@ -1,17 +1,9 @@
 """The Publish page: figures and tables of all pages, picked, made ready for their purpose and taken out."""
 
 from attrs import evolve
-from PySide6.QtCore import QDate, Qt
-from PySide6.QtGui import QGuiApplication, QResizeEvent
-from PySide6.QtWidgets import (
-    QFrame,
-    QGridLayout,
-    QLabel,
-    QScrollArea,
-    QStackedWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QDate
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from core import edits
 from core.formatting import count
@@ -23,11 +15,12 @@ from core.results.values import Comparison
 from core.study import Study
 from gui.dialogs import notes
 from gui.images import clipboard_data
-from gui.look import S4, S8, S12, S16, current
+from gui.look import S4, S16
 from gui.pages.page import Page, SentenceTop
 from gui.pages.standby_cost import money_locale
 from gui.publish.adding import PublishAdding
 from gui.publish.files import PublishFiles, Saved
+from gui.publish.giving import PublishGiving
 from gui.publish.making import Desk
 from gui.publish.purposes import FORMATS, advised_px, size_of
 from gui.publish.shelving import (
@@ -42,17 +35,10 @@ from gui.publish.shelving import (
 )
 from gui.session import Session
 from gui.widgets.publish_bar import PublishBar
-from gui.widgets.publish_form import PublishForm
-from gui.widgets.publish_preview import PublishPreview
-from gui.widgets.publish_shelf import PublishShelf
-from gui.widgets.table_card import TableCard
+from gui.widgets.publish_body import PublishBody
 
 #: keys of the jobs
 SHELF, PICTURE = "publish shelf", "publish picture"
-#: from this width on the form stands beside the picture, else under the shelf [text heights]
-_BESIDE = 88.0
-#: widths of the shelf, and of the form [text heights]
-_SHELF, _FORM = 19.0, 24.0
 _EMPTY = (
     "Nothing to publish yet",
     "Drop meter logs of two or more machines anywhere on this window, or open the demo from the File menu.",
@@ -77,52 +63,20 @@ class PublishPage(Page):
         self.top = SentenceTop()
         self.bar = PublishBar()
         self.message = QLabel()
-        self.shelf = PublishShelf()
-        self.preview = PublishPreview()
-        self.table = TableCard("publish_table", "The table as it is saved")
-        self.words = QLabel()
-        self.form = PublishForm()
+        self.body = PublishBody()
+        self.shelf, self.preview, self.form = self.body.shelf, self.body.preview, self.body.form
         self.files = PublishFiles(session.jobs, self)
+        self.giving = PublishGiving(session, self.body.whole, self.files, self)
         self.adding = PublishAdding(session, self._locale, self)
         self._lay_out()
         self._connect()
         self._show_nothing(*_EMPTY)
-
-    # building
 
     def _lay_out(self) -> None:
         self.message.setObjectName("publish_message")
         self.message.setProperty("role", "muted")
         self.message.setWordWrap(True)
         self.message.setContentsMargins(S16, 0, S16, 0)
-        self.words.setObjectName("publish_words")
-        self.words.setProperty("role", "muted")
-        self.words.setWordWrap(True)
-        self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self._picture_scroll = _scroll("publish_picture_scroll", self.preview)
-        table = QWidget()
-        inside = QVBoxLayout(table)
-        inside.setContentsMargins(0, 0, 0, 0)
-        inside.addWidget(self.table)
-        inside.addStretch(1)
-        self._middle = QStackedWidget()
-        self._middle.addWidget(self._picture_scroll)
-        self._middle.addWidget(_scroll("publish_table_scroll", table))
-        words = _scroll("publish_words_scroll", self.words)
-        words.setMaximumHeight(round(6.5 * current().text_px))
-        middle = QVBoxLayout()
-        middle.setSpacing(S8)
-        middle.addWidget(self._middle, 1)
-        middle.addWidget(words)
-        self._form_scroll = _scroll("publish_form_scroll", self.form)
-        self._body = QWidget()
-        self._grid = QGridLayout(self._body)
-        self._grid.setContentsMargins(S16, S4, S16, S12)
-        self._grid.setSpacing(S12)
-        self._grid.addWidget(self.shelf, 0, 0)
-        self._grid.addLayout(middle, 0, 1, 2, 1)
-        self._grid.addWidget(self._form_scroll, 0, 2, 2, 1)
-        self._grid.setColumnStretch(1, 1)
         self._blank = QWidget()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -130,10 +84,8 @@ class PublishPage(Page):
         layout.addWidget(self.top)
         layout.addWidget(self.bar)
         layout.addWidget(self.message)
-        layout.addWidget(self._body, 1)
+        layout.addWidget(self.body, 1)
         layout.addWidget(self._blank, 1)
-        self._is_beside: bool | None = None
-        self._arrange()
 
     def _connect(self) -> None:
         self.shelf.ticked.connect(self._on_ticked)
@@ -147,34 +99,13 @@ class PublishPage(Page):
         self.bar.steps.clicked.connect(self._on_steps)
         self.bar.copy.clicked.connect(self._on_copy)
         self.bar.copy_words.clicked.connect(self._on_copy_words)
-        self.bar.real_size.toggled.connect(self._on_real_size)
+        self.bar.real_size.toggled.connect(self.body.set_real_size)
         self.bar.ending.activated.connect(self._show_state)
         self.preview.copying.connect(self._on_copy)
         self.files.saved.connect(self._on_saved)
+        self.giving.refused.connect(self._say)
         self.adding.added.connect(self._on_added)
         self._session.opened.connect(self._on_opened)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._arrange()
-
-    def _arrange(self) -> None:
-        """The form beside the picture where there is room, else under the shelf."""
-        text = current().text_px
-        beside = self.width() >= _BESIDE * text
-        self.shelf.setFixedWidth(round((_SHELF if beside else _FORM - 2) * text))
-        self._form_scroll.setFixedWidth(round((_FORM if beside else _FORM - 2) * text))
-        if beside == self._is_beside:
-            return
-        self._is_beside = beside
-        self._grid.removeWidget(self.shelf)
-        self._grid.removeWidget(self._form_scroll)
-        if beside:
-            self._grid.addWidget(self.shelf, 0, 0, 2, 1)
-            self._grid.addWidget(self._form_scroll, 0, 2, 2, 1)
-        else:
-            self._grid.addWidget(self.shelf, 0, 0)
-            self._grid.addWidget(self._form_scroll, 1, 0)
 
     # showing
 
@@ -216,7 +147,7 @@ class PublishPage(Page):
             self._show_shelf()
 
     def _show_nothing(self, sentence: str, said: str) -> None:
-        for part in (self.bar, self.message, self._body):
+        for part in (self.bar, self.message, self.body):
             part.hide()
         self._blank.show()
         self.top.say(sentence, said)
@@ -228,7 +159,7 @@ class PublishPage(Page):
             self._show_nothing(*_EMPTY)
             return
         self.bar.show()
-        self._body.show()
+        self.body.show()
         self.message.setVisible(bool(self.message.text()))
         self._blank.hide()
         arranged = [entry for entry in desk.picked if entry.key not in {e.key for e in desk.entries}]
@@ -248,15 +179,12 @@ class PublishPage(Page):
         if entry.is_table:
             table = entry.table(desk.sources)
             if table is not None:
-                note = " ".join(table.shown.notes)
-                self.table.show_table(table.shown, note, self._locale.decimal)
+                self.body.show_table(table.shown, self._locale.decimal)
                 self.top.say(table.title, self._what_is_picked(desk))
-            self._middle.setCurrentIndex(1)
-            self.words.setText("")
             self.form.show_study(self._session.study, "", "")
             self._show_state()
             return
-        self._middle.setCurrentIndex(0)
+        self.body.show_picture()
         self._show_state()
         asked = (desk.sources, desk.publishing, self._key)
         if self._asked is not None and self._drawn is not None and is_asked_again(asked, self._asked):
@@ -286,7 +214,7 @@ class PublishPage(Page):
             self.form.show_study(self._session.study, own, "")
             return
         words = drawn.picture.words
-        self.words.setText(words.alt)
+        self.body.words.setText(words.alt)
         figure_says = words.title
         self.top.say(words.title, self._what_is_picked(desk))
         self.form.show_study(self._session.study, own, figure_says)
@@ -386,7 +314,7 @@ class PublishPage(Page):
             return
         table = desk.table(self._key)
         if table is not None:
-            data = clipboard_data(None, self.table.model.rows)
+            data = clipboard_data(None, self.body.table.model.rows)
         else:
             figure = desk.figure(self._key)
             if figure is None or self.preview.image.isNull():
@@ -400,29 +328,14 @@ class PublishPage(Page):
             QGuiApplication.clipboard().setText(self._drawn.picture.words.alt)
             self._say("Copied what the picture shows in words")
 
-    def _on_real_size(self, on: bool) -> None:
-        self._picture_scroll.setWidgetResizable(not on)
-        self.preview.set_real_size(on)
-        if on:
-            self.preview.resize(self.preview.sizeHint())
-
     def _on_saved(self, saved: Saved) -> None:
         self._say(saved.told)
 
     def _on_opened(self) -> None:
         self._shelved, self._drawn, self._asked, self._key = None, None, None, ""
+        self.body.whole.close_bundle()
         self._say("")
 
     def _say(self, text: str) -> None:
         self.message.setText(text)
         self.message.setVisible(bool(text) and self.bar.isVisibleTo(self))
-
-
-def _scroll(name: str, widget: QWidget) -> QScrollArea:
-    scroll = QScrollArea()
-    scroll.setObjectName(name)
-    scroll.setWidgetResizable(True)
-    scroll.setFrameShape(QFrame.Shape.NoFrame)
-    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    scroll.setWidget(widget)
-    return scroll

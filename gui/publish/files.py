@@ -85,45 +85,46 @@ class PublishFiles(QObject):
         name = TOGETHER if key in [entry.key for entry in desk.together] else key
 
         def save(path: Path) -> None:
-            self._start(lambda progress: _one_picture(desk, key, path, ending, ratio, progress))
+            self.start(lambda progress: _one_picture(desk, key, path, ending, ratio, progress))
 
-        self._ask_for_file("Save picture", f"{name}.{ending}", [_PICTURES[ending]], ending, save)
+        self.ask_for_file("Save picture", f"{name}.{ending}", [_PICTURES[ending]], ending, save)
 
     def ask_for_table(self, desk: Desk, key: str) -> None:
         """Ask for a name, and save the table that is shown; the name's ending says how."""
 
         def save(path: Path) -> None:
-            self._start(lambda progress: _one_table(desk, key, path))
+            self.start(lambda progress: _one_table(desk, key, path))
 
-        self._ask_for_file("Save table", f"{key}.csv", list(_TABLES.values()), "csv", save)
+        self.ask_for_file("Save table", f"{key}.csv", list(_TABLES.values()), "csv", save)
 
     def ask_for_all(self, desk: Desk, ending: Ending, ratio: float) -> None:
         """Ask for a folder, and save every pick into it."""
 
         def save(folder: Path) -> None:
-            self._start(
+            self.start(
                 lambda progress: _many(
                     folder, lambda: save_picked(desk, folder, ending, ratio, progress), "file"
                 )
             )
 
-        self._ask_for_folder("Save all picked into a folder", save)
+        self.ask_for_folder("Save all picked into a folder", save)
 
     def ask_for_steps(self, desk: Desk, key: str, ending: Ending, ratio: float) -> None:
         """Ask for a folder, and save into it the pictures that build the chart up."""
 
         def save(folder: Path) -> None:
-            self._start(
+            self.start(
                 lambda progress: _many(
                     folder, lambda: save_sequence(desk, key, folder, ending, ratio, progress), "picture"
                 )
             )
 
-        self._ask_for_folder("Save step by step into a folder", save)
+        self.ask_for_folder("Save step by step into a folder", save)
 
-    def _ask_for_file(
+    def ask_for_file(
         self, title: str, name: str, filters: list[str], suffix: str, save: Callable[[Path], None]
     ) -> None:
+        """Ask for a name; `save` is called with it."""
         dialog = self._made(title)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setNameFilters(filters)
@@ -132,7 +133,8 @@ class PublishFiles(QObject):
         dialog.filterSelected.connect(self._on_filter)
         self._open(dialog, save)
 
-    def _ask_for_folder(self, title: str, save: Callable[[Path], None]) -> None:
+    def ask_for_folder(self, title: str, save: Callable[[Path], None]) -> None:
+        """Ask for a folder; `save` is called with it."""
         dialog = self._made(title)
         dialog.setFileMode(QFileDialog.FileMode.Directory)
         dialog.setOption(QFileDialog.Option.ShowDirsOnly)
@@ -166,7 +168,8 @@ class PublishFiles(QObject):
 
     # writing
 
-    def _start(self, work: Callable[[Progress], Saved]) -> None:
+    def start(self, work: Callable[[Progress], Saved]) -> None:
+        """Write in the pool; what came of it is told."""
         self._jobs.start(SAVE, work, self._on_saved, self._on_cancelled)
 
     def _on_saved(self, saved: Saved) -> None:
@@ -200,7 +203,7 @@ def _written(path: Path, made: Callable[[], bytes]) -> Saved:
     try:
         path.write_bytes(made())
     except OSError as error:
-        return _not_saved(path, error)
+        return not_saved(path, error)
     return Saved(f"Saved {path.name}", (path,))
 
 
@@ -209,12 +212,13 @@ def _many(folder: Path, save: Callable[[], tuple[Path, ...]], what: str) -> Save
         folder.mkdir(parents=True, exist_ok=True)
         paths = save()
     except OSError as error:
-        return _not_saved(folder, error)
+        return not_saved(folder, error)
     if not paths:
         return Saved("There was nothing to save.")
     return Saved(f"Saved {count(len(paths), what)} in {folder.name}", paths)
 
 
-def _not_saved(path: Path, error: OSError) -> Saved:
+def not_saved(path: Path, error: OSError) -> Saved:
+    """What is said where something stood in the way of writing."""
     why = error.strerror or str(error)
     return Saved(f"{path.name} was not saved ({why}). Choose another folder or free some room.")
