@@ -1,7 +1,7 @@
 """The Fairness page: how to run the next test so that it is fair, and whether the last one was."""
 
 from PySide6.QtCore import QModelIndex, Qt
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -14,12 +14,12 @@ from PySide6.QtWidgets import (
 )
 
 from core.figures.fairness import fairness_figure
-from core.found.fairness import explain_finding
+from core.found.fairness import TOPIC, explain_finding
 from core.results.fairness_answer import conditions, counted, findings_table, headline, line
+from core.results.fairness_points import point_of
 from core.results.values import Comparison, Finding
 from core.study import Study
 from gui.charts.view import ChartView
-from gui.dialogs import notes
 from gui.images import clipboard_data, render
 from gui.look import S4, S8, S12, S16
 from gui.pages.compare import screen_locale
@@ -135,8 +135,12 @@ class FairnessPage(Page):
         self.chart.picked.connect(self._on_picked)
         self.chart.asked.connect(self._on_asked)
         self.chart.copying.connect(self._copy_picture)
+        self.chart.leaving_out.connect(self._leave_out)
+        delete = QShortcut(QKeySequence.StandardKey.Delete, self.table.view)
+        delete.setContext(Qt.ShortcutContext.WidgetShortcut)
+        delete.activated.connect(self._leave_out)
         self.table.view.selectionModel().currentRowChanged.connect(self._on_row)
-        self.table.view.activated.connect(self._on_activated)
+        self.table.view.activated.connect(self._ask)
         self.card.wanted.connect(self._on_wanted)
         self.card.accepted.connect(self._on_accepted)
         self.card.run_wanted.connect(self._on_run)
@@ -182,7 +186,9 @@ class FairnessPage(Page):
         elif self._finding is not None:
             self._ask()
         else:
-            notes.show_note(self, "Fairness", "fairness")
+            self._frame.show()
+            self._blank.hide()
+            self.found.show_topic(TOPIC)
 
     def menu(self) -> QMenu:
         """Saving pictures."""
@@ -270,9 +276,6 @@ class FairnessPage(Page):
         self._select(key)
         self._ask()
 
-    def _on_activated(self) -> None:
-        self._ask()
-
     def _ask(self) -> None:
         """Say how the selected point was found."""
         if self._finding is None or self._comparison is None:
@@ -284,9 +287,15 @@ class FairnessPage(Page):
     def _on_found_closed(self) -> None:
         self.table.view.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _on_wanted(self, action: str) -> None:
+    def _on_wanted(self) -> None:
         if self._finding is not None and self._comparison is not None:
             self._edits.act(self._finding, self._comparison)
+
+    def _leave_out(self) -> None:
+        """Leave the run of the selected point out, where the point asks for that."""
+        found = self._finding
+        if found is not None and point_of(found).action == "leave out" and not self._session.is_read_only:
+            self._on_wanted()
 
     def _on_accepted(self, reason: str) -> None:
         if self._finding is not None:

@@ -29,6 +29,8 @@ class FairnessEdits(QObject):
         elif action == "check meters":
             self._select_log_of(finding)
             self.page_wanted.emit("Logs", "meter")
+        elif action == "processing only" and self._session.study.boundary == "processing only":
+            self.told.emit("Processing only is compared already; leave the run out, or accept this")
         elif action == "processing only":
             self._session.apply(edits.set_boundary(self._session.study, "processing only"))
             self._session.seal()

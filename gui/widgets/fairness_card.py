@@ -22,7 +22,7 @@ _MOST_RUNS = 8
 class FairnessCard(QFrame):
     """Shows a finding; what is to be done is asked of the page."""
 
-    wanted = Signal(str)  # the finding's own action was chosen
+    wanted = Signal()  # the finding's own action was chosen
     accepted = Signal(str)  # the reason
     run_wanted = Signal(str)
 
@@ -124,16 +124,12 @@ class FairnessCard(QFrame):
         layout.addLayout(row)
 
     def _connect(self) -> None:
-        self.act.clicked.connect(self._on_act)
+        self.act.clicked.connect(self.wanted)
         self.accept.clicked.connect(self.open_reason)
         self.keep.clicked.connect(self._on_keep)
         self.reason.returnPressed.connect(self._on_keep)
         self.reason.textChanged.connect(self._on_text)
         self.cancel.clicked.connect(self._on_cancel)
-
-    def _on_act(self) -> None:
-        if self._finding is not None:
-            self.wanted.emit(point_of(self._finding).action)
 
     def _on_text(self, text: str) -> None:
         self.keep.setEnabled(bool(text.strip()))

@@ -164,6 +164,18 @@ def test_leaving_the_run_out(user: Driver) -> None:
     assert WARM in names(user)
 
 
+def test_delete_leaves_the_run_out_and_nothing_else(user: Driver) -> None:
+    view = user.widget(QTableView, "findings_table")
+    select(user, "Accuracy not stated")
+    user.press(Qt.Key.Key_Delete, view)
+    settle(user)
+    assert all(run.set_included is None for run in user.study.runs)
+    select(user, WARM)
+    user.press(Qt.Key.Key_Delete, view)
+    settle(user)
+    assert warm_run(user).set_included is False
+
+
 def test_accepting_with_a_reason_and_taking_it_back(user: Driver) -> None:
     before = len(rows(user))
     select(user, WARM)
@@ -280,6 +292,10 @@ def test_a_soak_leads_to_comparing_processing_only(qtbot: QtBot, tmp_path: Path)
         select(user, "Soak of the bed")
         press(user, "finding_act")
         assert user.study.boundary == "processing only"
+        if "Soak of the bed" in names(user):
+            select(user, "Soak of the bed")
+            press(user, "finding_act")
+            assert "already" in user.text("message")
 
 
 def test_the_compare_page_leads_here_and_greys_what_is_accepted(user: Driver) -> None:
