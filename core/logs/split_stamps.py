@@ -230,9 +230,7 @@ def _of_words(column: Any, field: Field) -> F64:
     """A column of texts as numbers: names of months, halves of the day, or digits."""
     coded = column.dictionary_encode()
     if hasattr(coded, "chunks"):
-        import pyarrow as pa
-
-        coded = pa.concat_arrays(coded.unify_dictionaries().chunks)
+        coded = coded.unify_dictionaries().combine_chunks()
     texts = [str(t).strip().strip('"') for t in coded.dictionary.to_pylist()]
     if field == "half":
         values = [1.0 if plain(t)[:1] == "p" or t == "午後" else 0.0 for t in texts]

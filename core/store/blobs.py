@@ -3,6 +3,11 @@
 Rules: the parts of a blob go in one short transaction each, so that a long log never keeps an edit waiting,
 and its entry in ``blobs`` goes last: a blob without an entry does not exist. An edit may name a blob only
 once it is there.
+
+Theory: a log that has grown takes over the parts of what it was before, except short ones at the end, which
+are packed again together with what is new. A part is left as it is only when it is more than twice as long
+as all behind it. So a log that grows by a row at a time has few parts, and a row is packed again only as
+often as the log has doubled since.
 """
 
 import hashlib
@@ -57,6 +62,56 @@ def add(connection: sqlite3.Connection, data: bytes | memoryview, progress: Prog
     return digest
 
 
+def extend(connection: sqlite3.Connection, before: str, fresh: bytes, digest: str) -> bool:
+    """Put a log that has grown into the file, keeping what it shares with the log before only once.
+
+    Parameters
+    ----------
+    connection : sqlite3.Connection
+        In autocommit mode, outside a transaction.
+    before : str
+        The blob that the log begins with.
+    fresh : bytes
+        What was added to it.
+    digest : str
+        SHA-256 of all of it, in hexadecimal.
+
+    Returns
+    -------
+    bool
+        False if the blob before is not in the file; nothing is put in then.
+
+    Raises
+    ------
+    Damaged
+        If the end of the blob before cannot be read.
+    sqlite3.Error
+        If it cannot be written.
+    """
+    if connection.execute("SELECT 1 FROM blobs WHERE digest = ?", (digest,)).fetchone():
+        return True
+    entry = connection.execute("SELECT size, parts FROM blobs WHERE digest = ?", (before,)).fetchone()
+    if entry is None:
+        return False
+    size, kept = entry
+    data = fresh
+    while kept:
+        last = _unpacked(_packed(connection, before, kept - 1))
+        if len(last) == PART_BYTES or len(last) > 2 * len(data):
+            break
+        data, kept = last + data, kept - 1
+    for part in range(kept):
+        place = _owner(connection, before, part)
+        connection.execute("INSERT OR REPLACE INTO shared_parts VALUES (?, ?, ?, ?)", (digest, part, *place))
+    parts = kept - (-len(data) // PART_BYTES)
+    for part in range(kept, parts):
+        start = (part - kept) * PART_BYTES
+        packed = zlib.compress(data[start : start + PART_BYTES], _LEVEL)
+        connection.execute("INSERT OR REPLACE INTO blob_parts VALUES (?, ?, ?)", (digest, part, packed))
+    connection.execute("INSERT OR IGNORE INTO blobs VALUES (?, ?, ?)", (digest, size + len(fresh), parts))
+    return True
+
+
 def get(connection: sqlite3.Connection, digest: str) -> bytes | None:
     """The bytes with this SHA-256, or None if they are not in the file.
 
@@ -74,17 +129,14 @@ def get(connection: sqlite3.Connection, digest: str) -> bytes | None:
     if type(entry[0]) is not int:
         raise Damaged("the number of parts is no number")
     for part in range(entry[0]):
-        row = connection.execute(
-            "SELECT packed FROM blob_parts WHERE digest = ? AND part = ?", (digest, part)
-        ).fetchone()
-        data += _unpacked(row)
+        data += _unpacked(_packed(connection, digest, part))
     if hashlib.sha256(data).hexdigest() != digest:
         raise Damaged(digest)
     return bytes(data)
 
 
 def sweep(connection: sqlite3.Connection, used: Collection[str]) -> bool:
-    """Delete the blobs that are not `used`, and parts of blobs that were never finished.
+    """Delete the blobs that are not `used`, and parts that no blob needs.
 
     Returns
     -------
@@ -92,12 +144,32 @@ def sweep(connection: sqlite3.Connection, used: Collection[str]) -> bool:
         Whether anything was deleted.
     """
     stored = {row[0] for row in connection.execute("SELECT digest FROM blobs")}
-    parts = {row[0] for row in connection.execute("SELECT DISTINCT digest FROM blob_parts")}
-    orphans = (stored | parts) - (stored & set(used))
-    for digest in orphans:
-        connection.execute("DELETE FROM blobs WHERE digest = ?", (digest,))
-        connection.execute("DELETE FROM blob_parts WHERE digest = ?", (digest,))
-    return bool(orphans)
+    kept = stored & set(used)
+    gone = stored - kept
+    parts = set(connection.execute("SELECT digest, part FROM blob_parts"))
+    shared = set(connection.execute("SELECT digest, part, of_digest, of_part FROM shared_parts"))
+    needed = {(of, part) for digest, _, of, part in shared if digest in kept}
+    orphans = {place for place in parts if place[0] not in kept and place not in needed}
+    unlinked = {(digest, part) for digest, part, _, _ in shared if digest not in kept}
+    connection.executemany("DELETE FROM blobs WHERE digest = ?", [(digest,) for digest in gone])
+    connection.executemany("DELETE FROM blob_parts WHERE digest = ? AND part = ?", orphans)
+    connection.executemany("DELETE FROM shared_parts WHERE digest = ? AND part = ?", unlinked)
+    return bool(gone or orphans or unlinked)
+
+
+def _owner(connection: sqlite3.Connection, digest: str, part: int) -> tuple[str, int]:
+    """Where a part of a blob stands: at the blob itself, or at the one that brought it."""
+    row = connection.execute(
+        "SELECT of_digest, of_part FROM shared_parts WHERE digest = ? AND part = ?", (digest, part)
+    ).fetchone()
+    return (digest, part) if row is None else (row[0], row[1])
+
+
+def _packed(connection: sqlite3.Connection, digest: str, part: int) -> tuple[bytes] | None:
+    row: tuple[bytes] | None = connection.execute(
+        "SELECT packed FROM blob_parts WHERE digest = ? AND part = ?", _owner(connection, digest, part)
+    ).fetchone()
+    return row
 
 
 def _unpacked(row: tuple[bytes] | None) -> bytes:

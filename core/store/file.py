@@ -37,7 +37,8 @@ from core.study import Study
 class StudyFile:
     """A study file that is open; made by `create` and `open`, not by hand.
 
-    All methods belong to the thread that opened it, except `add_blob` and `blob`, which any thread may call.
+    All methods belong to the thread that opened it, except `add_blob`, `grow_blob` and `blob`, which any
+    thread may call.
 
     Attributes
     ----------
@@ -244,6 +245,42 @@ class StudyFile:
         except FAILURES as error:
             return problem_of(error, self.path)
 
+    def grow_blob(self, before: str, fresh: bytes, digest: str) -> str | Problem:
+        """Keep the bytes of a log that has grown, and what it was before only once; from any thread.
+
+        Parameters
+        ----------
+        before : str
+            SHA-256 of what it was before, in hexadecimal; must be in the file.
+        fresh : bytes
+            What was added.
+        digest : str
+            SHA-256 of all of it.
+
+        Returns
+        -------
+        str or Problem
+            `digest`, or why the bytes cannot be kept.
+
+        Raises
+        ------
+        ValueError
+            If the file is read-only.
+        """
+        if self.read_only:
+            raise ValueError(f"{self.path.name} is open for reading only")
+        facts = {"digest": before[:12]}
+        try:
+            with briefly(self.path) as connection:
+                is_there = blobs.extend(connection, before, fresh, digest)
+        except blobs.Damaged:
+            return Problem("store.blob_damaged", Severity.ERROR, str(self.path), facts=facts)
+        except FAILURES as error:
+            return problem_of(error, self.path)
+        return (
+            digest if is_there else Problem("store.blob_missing", Severity.ERROR, str(self.path), facts=facts)
+        )
+
     def blob(self, digest: str) -> bytes | Problem:
         """The bytes of a log by their SHA-256, or why they cannot be had; from any thread."""
         facts = {"digest": digest[:12]}
@@ -301,37 +338,6 @@ class StudyFile:
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
         self.close()
-
-
-def untitled_path(folder: Path) -> Path:
-    """Where the untitled study is kept: the newest good one that nobody has open, or else a free name.
-
-    Parameters
-    ----------
-    folder : Path
-        A folder for such studies; made if it is not there.
-
-    Raises
-    ------
-    OSError
-        If the folder cannot be made or nothing can be written in it.
-    """
-    folder.mkdir(parents=True, exist_ok=True)
-    kept = sorted(folder.glob("untitled*.samepart"), key=lambda path: path.stat().st_mtime_ns, reverse=True)
-    for path in kept:
-        if problem_before_opening(path, CURRENT) is not None:
-            continue
-        lock = acquire(Path(os.path.realpath(path)))
-        if lock is not None:
-            lock.release()
-            return path
-    return new_untitled_path(folder)
-
-
-def new_untitled_path(folder: Path) -> Path:
-    """A free name for another untitled study in that folder."""
-    names = (f"untitled{'' if n == 1 else f' {n}'}.samepart" for n in range(1, 1_000_000))
-    return next(folder / name for name in names if not (folder / name).exists())
 
 
 def _build(path: Path, history: History) -> None:

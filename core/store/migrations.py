@@ -13,8 +13,21 @@ from typing import Final
 from core.store.connecting import transaction
 from core.store.copying import copy_database
 
+SHARED_PARTS: Final = """CREATE TABLE shared_parts (
+        digest TEXT NOT NULL,
+        part INTEGER NOT NULL,
+        of_digest TEXT NOT NULL,
+        of_part INTEGER NOT NULL,
+        PRIMARY KEY (digest, part))"""
+
+
+def _share_parts(connection: Connection) -> None:
+    """Version 2: a log that has grown shares parts with what it was before."""
+    connection.execute(SHARED_PARTS)
+
+
 #: from version n to n + 1, under n
-MIGRATIONS: Final[Mapping[int, Callable[[Connection], None]]] = MappingProxyType({})
+MIGRATIONS: Final[Mapping[int, Callable[[Connection], None]]] = MappingProxyType({1: _share_parts})
 
 
 def backup_path(path: Path, version: int) -> Path:

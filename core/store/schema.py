@@ -6,7 +6,8 @@ field of a study value needs neither, because values are kept as JSON and a miss
 Theory: a step of the history is a study, and a study is made of values of which an edit changes few. So every
 value is a *piece*, kept once under the digest of its text: machines, meters, logs, runs, readings; lists of
 those; studies, which name a list for each collection. A thousand steps share almost everything. Raw logs are
-blobs under the digest of their bytes, in parts, so that no transaction is long.
+blobs under the digest of their bytes, in parts, so that no transaction is long. A log that has grown shares
+parts with what it was before; a shared part stands once, at the blob that brought it.
 """
 
 from collections.abc import Callable, Mapping
@@ -15,12 +16,12 @@ from typing import Final
 
 from attrs import frozen
 
-from core.store.migrations import MIGRATIONS
+from core.store.migrations import MIGRATIONS, SHARED_PARTS
 
 SUFFIX: Final = ".samepart"
 #: "SPrt" as a big-endian number, in the header of every study file
 APPLICATION_ID: Final = 0x53507274
-VERSION: Final = 1
+VERSION: Final = 2
 
 TABLES: Final[Mapping[str, str]] = {
     "pieces": """CREATE TABLE pieces (
@@ -43,6 +44,7 @@ TABLES: Final[Mapping[str, str]] = {
         part INTEGER NOT NULL,
         packed BLOB NOT NULL,
         PRIMARY KEY (digest, part))""",
+    "shared_parts": SHARED_PARTS,
 }
 
 

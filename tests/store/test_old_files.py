@@ -8,7 +8,7 @@ import pytest
 from core.store.schema import VERSION
 from core.study import Choices, Log, Machine, Meter, Run, Source, Study, TypedReading
 from tests.core.store.files import dump, opened
-from tests.store.old import make_version_1
+from tests.store.old import make_version_1, make_version_2
 
 OLD = Path(make_version_1.__file__).parent
 
@@ -46,6 +46,20 @@ def test_version_1_opens_with_study_steps_and_log(version_1: Path):
         assert file.history.undo_label == "Leave out Alder, run 1"
         assert file.blob(make_version_1.DIGEST) == make_version_1.LOG
         assert file.write(file.history, file.history.redo()) is None
+
+
+def test_version_2_opens_with_a_log_that_shares_a_part(tmp_path: Path):
+    with opened(Path(shutil.copy(OLD / "version_2.samepart", tmp_path))) as file:
+        assert file.problem is None
+        (log,) = file.history.study.logs
+        assert log.sources[0].digest == make_version_2.GROWN
+        assert file.blob(make_version_2.GROWN) == make_version_1.LOG + make_version_2.MORE
+
+
+def test_version_2_file_is_what_its_script_makes(tmp_path: Path):
+    made = tmp_path / "made.samepart"
+    make_version_2.build(made)
+    assert dump(made) == dump(OLD / "version_2.samepart")
 
 
 def test_version_1_file_is_what_its_script_makes(version_1: Path, tmp_path: Path):

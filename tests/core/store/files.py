@@ -25,7 +25,8 @@ def opened(path: Path) -> StudyFile:
 def dump(path: Path) -> dict[str, list[tuple[object, ...]]]:
     """Every row of every table."""
     with closing(connect(path, read_only=True)) as connection:
-        return {name: sorted(connection.execute(f"SELECT * FROM {name}")) for name in TABLES}
+        there = {row[0] for row in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
+        return {name: sorted(connection.execute(f"SELECT * FROM {name}")) for name in TABLES if name in there}
 
 
 def is_sound(path: Path) -> bool:

@@ -16,7 +16,7 @@ from core.problems import Problem, Severity
 from core.store import blobs
 from core.store.connecting import connect
 from core.store.file import StudyFile
-from core.store.schema import APPLICATION_ID, CURRENT
+from core.store.schema import APPLICATION_ID, CURRENT, VERSION
 from tests.core.store.files import add_logs, dump, is_sound, opened, said, write_steps
 from tests.random_edits import random_edit
 
@@ -239,7 +239,7 @@ class TestWriteProtected:
         assert answer.code == "store.no_permission"
 
     def test_older_study_cannot_be_brought_up_to_date_there(self, protected: Path):
-        later = evolve(CURRENT, version=2, migrations={1: lambda connection: None})
+        later = evolve(CURRENT, version=VERSION + 1, migrations={VERSION: lambda connection: None})
         with _nobody():
             problem = StudyFile.open(protected, later)
         assert isinstance(problem, Problem)

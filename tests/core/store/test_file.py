@@ -1,5 +1,6 @@
 """The study file: what is written comes back, and every kind of bad file is refused and left alone."""
 
+import hashlib
 import os
 import threading
 import tracemalloc
@@ -17,10 +18,11 @@ from core.problems import Problem, Severity
 from core.progress import Cancelled
 from core.store import blobs
 from core.store.connecting import connect
-from core.store.file import StudyFile, new_untitled_path, untitled_path
+from core.store.file import StudyFile
 from core.store.locking import lock_path
+from core.store.untitled import new_untitled_path, untitled_path
 from core.study import Source
-from tests.core.store.files import add_logs, dump, opened, write_steps
+from tests.core.store.files import add_logs, dump, is_sound, opened, write_steps
 from tests.random_edits import random_history, raw_log
 
 
@@ -200,6 +202,45 @@ class TestBlobs:
             again.write(again.history, again.history.redo())
             (log,) = again.history.study.logs
             assert again.blob(log.sources[0].digest) == raw_log(1)
+
+    def test_a_log_that_grows_is_kept_once(self, path: Path, file: StudyFile, monkeypatch):
+        monkeypatch.setattr(blobs, "PART_BYTES", 4000)
+        random = Random(3)
+        whole = random.randbytes(1000)
+        digest = str(file.add_blob(whole))
+        for _ in range(200):
+            fresh = random.randbytes(random.choice((20, 60, 100)))
+            whole += fresh
+            before, digest = digest, hashlib.sha256(whole).hexdigest()
+            assert file.grow_blob(before, fresh, digest) == digest
+            assert file.grow_blob(before, fresh, digest) == digest
+        assert file.blob(digest) == whole
+        packed = sum(len(row[2]) for row in dump(path)["blob_parts"])
+        assert packed < 8 * len(whole)
+        assert {row[0]: row[2] for row in dump(path)["blobs"]}[digest] <= 12
+
+    def test_what_a_grown_log_shares_outlives_what_it_was_before(self, path: Path, file: StudyFile):
+        whole, fresh = raw_log(1), b"more of it\n"
+        add_logs(file, Random(1), [1])
+        (log,) = file.history.study.logs
+        before = log.sources[0].digest
+        now = hashlib.sha256(whole + fresh).hexdigest()
+        assert file.grow_blob(before, fresh, now) == now
+        sources = (evolve(log.sources[0], digest=now),)
+        study = evolve(file.history.study, logs=(evolve(log, sources=sources),))
+        grown = file.history.apply(edits.Edit(study, "Read on"))
+        only = evolve(grown, past=(), future=())
+        assert file.write(file.history, only) is None
+        file.close()
+        with opened(path) as again:
+            assert {row[0] for row in dump(path)["blobs"]} == {now}
+            assert again.blob(now) == whole + fresh
+            assert is_sound(path)
+
+    def test_a_log_grows_only_from_what_is_there(self, file: StudyFile):
+        problem = file.grow_blob("0" * 64, b"more", "1" * 64)
+        assert isinstance(problem, Problem)
+        assert problem.code == "store.blob_missing"
 
     def test_missing_log_is_a_problem(self, file: StudyFile):
         problem = file.blob("0" * 64)

@@ -50,8 +50,8 @@ def test_older_file_is_brought_up_to_date_and_kept_as_it_was(path: Path):
         assert len(file.history.steps) == 9
         assert file.problem is not None
         assert file.problem.code == "store.migrated"
-        assert "clips (version 1).samepart" in said(file.problem)
-    backup = path.with_name("clips (version 1).samepart")
+        assert f"clips (version {VERSION}).samepart" in said(file.problem)
+    backup = path.with_name(f"clips (version {VERSION}).samepart")
     assert dump(backup) == content
     with opened(backup) as older:
         assert older.history == file.history
