@@ -12,4 +12,4 @@ HALF_HOUR = Quantity("half_hour", "Half / full hour", "%", factor=100.0, decimal
 SAVED_WH = Quantity("saved_wh", "Saving", "Wh", decimals=1, higher_is_better=True)
 SAVED_SHARE = Quantity("saved_share", "Of the bed", "%", factor=100.0, decimals=0, higher_is_better=True)
 SLOPE = Quantity("slope_w_per_k", "Watts a kelvin", "W/K", decimals=2)
-EFFICIENCY = Quantity("efficiency", "Apparent efficiency", "%", factor=100.0, decimals=0)
+EFFICIENCY = Quantity("efficiency", "Its supply", "%", factor=100.0, decimals=0)

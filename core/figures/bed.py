@@ -4,6 +4,7 @@ import numpy as np
 
 from core.beds.plate import Plate, loss
 from core.beds.quantities import (
+    EFFICIENCY,
     HALF_HOUR,
     HEAT_CAPACITY,
     HELD_W,
@@ -49,6 +50,7 @@ def beds_figure(beds: Beds, study: Study, locale: NumberLocale = POINT) -> Compa
         (WARM_UP_S, 4, _warm_up_s, "", ""),
         (HALF_HOUR, 5, _half_hour, "", ""),
         (HEAT_CAPACITY, 6, _heat_capacity, "", ""),
+        (EFFICIENCY, 7, _efficiency, "", ""),
     )
     measures: list[Measure] = []
     for quantity, rank, of, legend, short in given:
@@ -117,6 +119,8 @@ def _lacking(machine: MachineBed, quantity: Quantity, is_first: bool) -> tuple[s
         return "area?", f"{machine.name}: type the area of its bed below."
     if machine.model is None:
         return "not known", f"{machine.name}: note the bed's temperature during the test, below."
+    if quantity is EFFICIENCY:
+        return "", f"{machine.name}: no log of the bed alone covers a hold test."
     if quantity is HALF_HOUR:
         return "too short", f"{machine.name}: no temperature was held for an hour from cold."
     return "not seen", f"{machine.name}: the test began warm, or its warm-up is not in the log."
@@ -170,6 +174,10 @@ def _half_hour(machine: MachineBed) -> Measured | None:
 
 def _heat_capacity(machine: MachineBed) -> Measured | None:
     return machine.heat_capacity
+
+
+def _efficiency(machine: MachineBed) -> Measured | None:
+    return machine.efficiency
 
 
 def _floor_per_dm2(machine: MachineBed) -> float | None:

@@ -2,7 +2,15 @@
 
 from core.beds.model import Watts
 from core.beds.plate import METHOD, Plate, loss
-from core.beds.quantities import HEAT_CAPACITY, HELD_W, TIMES_FLOOR, W_PER_DM2, WARM_UP_S, WARM_UP_WH
+from core.beds.quantities import (
+    EFFICIENCY,
+    HEAT_CAPACITY,
+    HELD_W,
+    TIMES_FLOOR,
+    W_PER_DM2,
+    WARM_UP_S,
+    WARM_UP_WH,
+)
 from core.formatting import POINT, NumberLocale, number
 from core.found import budgets
 from core.found.values import BudgetLine, Explanation, SourceLine
@@ -55,6 +63,8 @@ def held_bed(
         return None
     if key in (WARM_UP_WH.key, WARM_UP_S.key, HEAT_CAPACITY.key):
         return _warm_up(bed, locale)
+    if key == EFFICIENCY.key:
+        return _supply(bed, locale)
     quantity = {q.key: q for q in (W_PER_DM2, TIMES_FLOOR)}.get(key, HELD_W)
     title = f"{bed.name}: {quantity.name.lower()} at {number(beds.bed_c, 0, locale)} °C"
     if bed.model is None or bed.reference is None:
@@ -237,4 +247,27 @@ def _warm_up(bed: MachineBed, locale: NumberLocale) -> Explanation:
         formula=(*lines, *((f"u of the heat capacity = {figures(u, 2, locale)} J/K",) if u > 0 else ())),
         sources=_sources(bed, locale),
         surer=("Log the bed's temperature every few seconds, and start from room temperature.",),
+    )
+
+
+def _supply(bed: MachineBed, locale: NumberLocale) -> Explanation:
+    """The bed's own meter against the plug."""
+    value = bed.efficiency
+    told = "not known" if value is None else shown(value, EFFICIENCY, locale)
+    return Explanation(
+        f"{bed.name}: what reaches the bed",
+        told,
+        _TOPIC,
+        method=(
+            "The bed's own watts over the settled part of a hold test, by a log of the bed alone, over the "
+            "watts that the bed takes at the plug in the same time.",
+            "Both logs are set on their clocks. Two meters err each for itself; of one the gain cancels.",
+        ),
+        formula=(f"bed by its own meter / bed at the plug = {told}",),
+        sources=_sources(bed, locale),
+        surer=("Hold for an hour; a same-load check of both meters would tie their gains together.",),
+        cautions=(
+            "Use only a meter or channel that is there already: never open a supply or a mains-heated bed to "
+            "put one in. Such work belongs to a qualified electrician under local codes.",
+        ),
     )

@@ -1,6 +1,6 @@
 """The Bed page's sentences, made from the results: which bed loses most, what a cooler one saves."""
 
-from core.beds.quantities import HELD_W, SAVED_SHARE, SAVED_WH, W_PER_DM2
+from core.beds.quantities import EFFICIENCY, HELD_W, SAVED_SHARE, SAVED_WH, W_PER_DM2
 from core.beds.steady import AGREE_PART, FEWEST_WINDOWS
 from core.formatting import POINT, NumberLocale, count, duration, listed, number, with_interval, with_unit
 from core.results.bed_compared import BedPair, by_area, pairs_with_first, supplies
@@ -136,6 +136,26 @@ def saving_note(savings: Savings, machine_id: str) -> str:
 
 
 def supply_sentence(beds: Beds, locale: NumberLocale = POINT) -> str:
+    """What supplies lose: by beds with a meter of their own, and mains against the others; may be empty."""
+    return " ".join(said for said in (_by_own_meters(beds, locale), _by_groups(beds, locale)) if said)
+
+
+def _by_own_meters(beds: Beds, locale: NumberLocale) -> str:
+    """Beds that were measured by themselves beside the plug."""
+    known = [(m, m.efficiency) for m in beds.machines if m.efficiency is not None]
+    if not known:
+        return ""
+    told = [
+        f"{with_unit(with_interval(v.value, v.u95, EFFICIENCY, locale), EFFICIENCY)} on {machine.name}"
+        for machine, v in known
+    ]
+    return (
+        f"By a meter of its own, of the watts at the plug {listed(told)} reach the bed; "
+        "the rest is lost in its supply and on the way."
+    )
+
+
+def _by_groups(beds: Beds, locale: NumberLocale) -> str:
     """Beds fed from the mains against the others; empty where nobody said how any is fed."""
     found = supplies(beds)
     mains, others = ([m.name for m in group] for group in (found.mains, found.low_voltage))

@@ -22,15 +22,14 @@ from core.beds.hold_fit import Point
 from core.beds.model import BedModel, Watts
 from core.beds.plate import Plate, loss
 from core.beds.supply import Supply, bed_supply
-from core.results.held_temperatures import Known, elsewhere_c, first_known
+from core.results.held_temperatures import Known, elsewhere_c, first_known, usual_c
+from core.results.own_supply import own_supply
 from core.results.runs import Seen, seen
 from core.results.values import Measured
 from core.study import Log, Machine, Meter, Run, Study
 from core.traces import Trace
 from core.uncertainty import NORMAL_95, coverage_factor
 
-#: a bed temperature nobody chose, for comparing beds [degC]
-ORDINARY_BED_C = 60.0
 #: the bed's temperature at the start is read over this time before it [s]
 _BEFORE_S = 60.0
 #: a heater that has let go still lifts the bed for so long [s]
@@ -118,6 +117,8 @@ class MachineBed:
         Of the longest rise. [J/K]
     floor_w : float or None
         At the temperature and room of the comparison. [W]
+    efficiency : Measured or None
+        Watts of the bed by a meter of its own over those at the plug. [1]
     """
 
     machine_id: str
@@ -132,6 +133,7 @@ class MachineBed:
     meter_ids: frozenset[str]
     heat_capacity: Measured | None
     floor_w: float | None
+    efficiency: Measured | None = None
 
     def counts(self, held: Held) -> bool:
         """Whether a hold has a part in the model: a restless one only where none was settled."""
@@ -183,10 +185,10 @@ def beds(study: Study, traces: Mapping[str, Trace], activities: Mapping[str, Act
     """
     found = {m.id: _held_by(m, study, traces, activities or {}) for m in study.machines}
     everything = [h for held in found.values() for h in held]
-    bed_c = study.bed_c if study.bed_c is not None else _usual_c(everything)
+    bed_c = study.bed_c if study.bed_c is not None else usual_c([h.bed_c for h in everything])
     rooms = [h.room_c for h in everything if h.room_c is not None]
     room_c = study.room_c if study.room_c is not None else _middle(rooms, ORDINARY_ROOM_C)
-    machines = tuple(_bed(m, study, found[m.id], bed_c, room_c) for m in study.machines)
+    machines = tuple(_bed(m, study, found[m.id], bed_c, room_c, traces) for m in study.machines)
     return Beds(machines, bed_c, room_c, study.emissivity)
 
 
@@ -339,8 +341,16 @@ def _highest_c(trace: Trace, start_s: float, end_s: float) -> float | None:
     return float(values.max()) if values.size else None
 
 
-def _bed(machine: Machine, study: Study, held: tuple[Held, ...], bed_c: float, room_c: float) -> MachineBed:
-    meters = {log.meter_id for run, log in tests_of(study, machine.id) if run.id in {h.run_id for h in held}}
+def _bed(
+    machine: Machine,
+    study: Study,
+    held: tuple[Held, ...],
+    bed_c: float,
+    room_c: float,
+    traces: Mapping[str, Trace],
+) -> MachineBed:
+    log_of = {run.id: log for run, log in tests_of(study, machine.id)}
+    meters = {log_of[h.run_id].meter_id for h in held}
     known = [(h, p) for h in held for p in [_point(h)] if p is not None]
     settled = [p for h, p in known if h.hold.steady.is_settled]
     points = settled or [p for _, p in known]
@@ -367,6 +377,7 @@ def _bed(machine: Machine, study: Study, held: tuple[Held, ...], bed_c: float, r
         meter_ids=frozenset(meters),
         heat_capacity=None if longest is None else longest.heat_capacity,
         floor_w=floor_w,
+        efficiency=own_supply(study, machine.id, [(h.hold, log_of[h.run_id]) for h in held], traces),
     )
 
 
@@ -376,12 +387,6 @@ def _point(held: Held) -> Point | None:
     if held.hold.bed_w <= 0:
         return None
     return Point(held.difference_k, held.hold.bed_w, held.hold.bed_u_w, held.hold.steady.df, DIFFERENCE_U_K)
-
-
-def _usual_c(held: Sequence[Held]) -> float:
-    """The temperature that most holds are near; the warmest of several. [degC]"""
-    near = [5.0 * round(h.bed_c / 5) for h in held if h.bed_c is not None]
-    return max(statistics.multimode(near), default=ORDINARY_BED_C)
 
 
 def _middle(values: Sequence[float], otherwise: float) -> float:
