@@ -24,7 +24,7 @@ class ActionSpec:
 
 ACTIONS: Final = (
     ActionSpec("new", "&New study", "Ctrl+N", "", "Start an empty study; this one stays where it is kept"),
-    ActionSpec("open", "&Open…", "Ctrl+O", "open", "Open a study"),
+    ActionSpec("open", "&Open…", "Ctrl+O", "open", "Open a study or a bundle"),
     ActionSpec("add", "&Add logs…", "Ctrl+L", "open", "Read meter logs into this study"),
     ActionSpec("add_folder", "Add a &folder of logs…", "Ctrl+Shift+L", "", "Read every log in a folder"),
     ActionSpec("type", "&Type readings…", "Ctrl+T", "", "Enter runs of which only the display was read"),

@@ -104,7 +104,9 @@ class MainWindow(QMainWindow):
     # what the user does
 
     def add_paths(self, paths: Sequence[Path]) -> None:
-        """Open studies, and read everything else as logs."""
+        """Open studies and bundles, and read everything else as logs."""
+        if self._files.open_bundle_among(paths):
+            return
         studies = [path for path in paths if path.suffix.lower() == STUDY_SUFFIX and path.is_file()]
         logs = [path for path in paths if path not in studies]
         if studies:

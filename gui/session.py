@@ -20,7 +20,8 @@ from core.problems import Problem, Severity
 from core.progress import Progress
 from core.results.compare import compare, forget
 from core.results.values import Comparison, RunResult
-from core.store.file import StudyFile, new_untitled_path, untitled_path
+from core.store.file import StudyFile
+from core.store.untitled import new_untitled_path, untitled_path
 from core.study import Choices, Log, Source, Study
 from core.traces import Trace
 from gui import growing, reading
@@ -135,8 +136,6 @@ class Session(QObject):
         known = ((log.id, self._data.get(log.sources)) for log in self.study.logs)
         return {log_id: d.activity for log_id, d in known if d is not None and d.activity is not None}
 
-    # edits
-
     def apply(self, edit: Edit) -> None:
         """Take an edit in and save it."""
         self._go_to(self._history.apply(edit))
@@ -194,7 +193,11 @@ class Session(QObject):
 
     def new_study(self) -> bool:
         """Start an empty study; the present one stays where it is kept."""
-        return self._adopt(StudyFile.create(new_untitled_path(self._folder)))
+        return self._adopt(StudyFile.create(self.free_path()))
+
+    def free_path(self) -> Path:
+        """A place for another study without a name."""
+        return new_untitled_path(self._folder)
 
     def open(self, path: Path) -> bool:
         """Open a study file; the present study stays open if that fails."""
@@ -210,7 +213,7 @@ class Session(QObject):
                 self.add_logs([demo_folder() / "logs"], with_what_is_known)
             return True
         if path.exists():  # what cannot be opened is kept
-            path = new_untitled_path(self._folder)
+            path = self.free_path()
         if not self._adopt(StudyFile.create(path, History.start(Edit(demo_study(), "Open the demo")))):
             return False
         self.add_logs([demo_folder() / "logs"], with_what_is_known)

@@ -1,16 +1,21 @@
 """Opening, saving and adding through file dialogs, and the list of studies opened lately."""
 
+from collections.abc import Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
+from core.bundle.reading import is_bundle
+from gui.bundles import Unpacked, unpack
 from gui.session import Session
 from gui.settings import Settings
 
 STUDY_SUFFIX = ".samepart"
 _FILTER = f"Studies (*{STUDY_SUFFIX})"
+_TO_OPEN = f"Studies and bundles (*{STUDY_SUFFIX} *.zip)"
+OPEN_BUNDLE = "open a bundle"
 
 
 class StudyFiles(QObject):
@@ -35,8 +40,8 @@ class StudyFiles(QObject):
 
     @Slot()
     def open_study(self) -> None:
-        """Ask for a study and open it."""
-        dialog = self._dialog("Open a study", QFileDialog.FileMode.ExistingFile, _FILTER)
+        """Ask for a study or a bundle and open it."""
+        dialog = self._dialog("Open a study", QFileDialog.FileMode.ExistingFile, _TO_OPEN)
         dialog.fileSelected.connect(self._open)
         dialog.open()
 
@@ -68,9 +73,28 @@ class StudyFiles(QObject):
         dialog.fileSelected.connect(self._save_copy)
         dialog.open()
 
+    def open_bundle_among(self, paths: Sequence[Path]) -> bool:
+        """Make a study of the first bundle among files, the others being its logs; whether there is one."""
+        bundles = [path for path in paths if is_bundle(path)]
+        if bundles:
+            self._open_bundle(bundles[0], [path for path in paths if path not in bundles])
+        return bool(bundles)
+
+    def _open_bundle(self, path: Path, beside: Sequence[Path]) -> None:
+        target = self._session.free_path()
+        self._session.jobs.start(
+            OPEN_BUNDLE, lambda progress: unpack(path, beside, target, progress), self._on_bundle
+        )
+
+    def _on_bundle(self, found: Unpacked) -> None:
+        if found.path is not None:
+            self._session.open(found.path)
+        self._session.tell(*found.problems)
+
     def _open(self, name: str) -> None:
         self._settings.last_folder = str(Path(name).parent)
-        self._session.open(Path(name))
+        if not self.open_bundle_among([Path(name)]):
+            self._session.open(Path(name))
 
     def _open_recent(self) -> None:
         action = self.sender()

@@ -24,8 +24,39 @@ class BundleLogs:
     problems: tuple[Problem, ...]
 
 
-def read_logs(bundle: Bundle, beside: Sequence[Path] = (), progress: Progress = silent) -> BundleLogs:
-    """Read every log that a bundle's study names.
+@frozen(eq=False)
+class BundleFiles:
+    """The raw logs of a bundle, wherever they are.
+
+    Parameters
+    ----------
+    bundle : Bundle
+    beside : mapping of str to Path
+        Files given beside it, by their SHA-256.
+    changed : frozenset of str
+        Names of logs of which a changed file was given.
+    problems : tuple of Problem
+        What is wrong with the files that were given.
+    """
+
+    bundle: Bundle
+    beside: Mapping[str, Path]
+    changed: frozenset[str]
+    problems: tuple[Problem, ...]
+
+    def bytes_of(self, sha256: str) -> bytes | Problem:
+        """The bytes of a log; why not, if they were changed or are missing."""
+        found = self.bundle.log(sha256)
+        if found is None and sha256 in self.beside:
+            path = self.beside[sha256]
+            found = load(path, str(path))
+            if isinstance(found, bytes) and hashlib.sha256(found).hexdigest() != sha256:
+                found = None  # it was changed since it was looked at
+        return _missing(self.bundle, sha256) if found is None else found
+
+
+def files_of(bundle: Bundle, beside: Sequence[Path] = (), progress: Progress = silent) -> BundleFiles:
+    """Where the raw logs of a bundle are.
 
     Parameters
     ----------
@@ -36,34 +67,44 @@ def read_logs(bundle: Bundle, beside: Sequence[Path] = (), progress: Progress = 
     progress : Progress
         May raise `Cancelled`.
     """
-    given, problems = _given(bundle, beside, part(progress, 0.0, 0.3))
-    told: dict[str, Problem] = {}
+    given, problems = _given(bundle, beside, progress)
+    changed = frozenset(str(p.fact("name")) for p in problems if p.code == "bundle.log_changed")
+    return BundleFiles(bundle, given, changed, tuple(problems))
+
+
+def read_logs(bundle: Bundle, beside: Sequence[Path] = (), progress: Progress = silent) -> BundleLogs:
+    """Read every log that a bundle's study names.
+
+    Parameters
+    ----------
+    bundle : Bundle
+    beside : sequence of Path
+        As in `files_of`.
+    progress : Progress
+        May raise `Cancelled`.
+    """
+    files = files_of(bundle, beside, part(progress, 0.0, 0.3))
+    problems = [*bundle.problems, *files.problems]
     traces: dict[str, Trace] = {}
     readings: dict[str, tuple[Reading, ...]] = {}
 
     def bytes_of(sha256: str) -> bytes:
-        found = bundle.log(sha256)
-        if not isinstance(found, bytes) and sha256 in given:
-            found = load(given[sha256], str(given[sha256]))
-            if isinstance(found, bytes) and hashlib.sha256(found).hexdigest() != sha256:
-                found = None  # it was changed since it was looked at
+        found = files.bytes_of(sha256)
         if isinstance(found, bytes):
             return found
-        told[sha256] = found if isinstance(found, Problem) else _missing(bundle, sha256)
+        # of a log that somebody gave and that was changed, it is not said that it is missing too
+        if found.code != "bundle.log_missing" or found.fact("name") not in files.changed:
+            problems.append(found)
         raise KeyError(sha256)
 
     logs = bundle.study.logs
     for i, log in enumerate(logs):
         here = part(progress, 0.3 + 0.7 * i / len(logs), 0.3 + 0.7 * (i + 1) / len(logs))
-        trace, read, said = read_log(log, bytes_of, here)
+        trace, readings[log.id], said = read_log(log, bytes_of, here)
         problems += said
-        readings[log.id] = read
         if trace is not None:
             traces[log.id] = trace
-    # of a log that somebody gave and that was changed, it is not said that it is missing too
-    named = {p.fact("name") for p in problems if p.code == "bundle.log_changed"}
-    problems += (p for p in told.values() if p.code != "bundle.log_missing" or p.fact("name") not in named)
-    return BundleLogs(traces, readings, tuple(dict.fromkeys((*bundle.problems, *problems))))
+    return BundleLogs(traces, readings, tuple(dict.fromkeys(problems)))
 
 
 def _given(
