@@ -41,6 +41,8 @@ def unrepeated(compared: Sequence[MachineInput]) -> Iterable[Finding]:
     """
     results = [machine_result(given) for given in compared]
     groups = [[r.energy_wh for r in m.included if r.energy_wh] for m in results]
+    if all(len(g) > 1 for g in groups):
+        return
     repeated = [g for g in groups if len(g) > 1]
     df = sum(len(g) - 1 for g in repeated)
     # relative, because a machine that takes more spreads more; pooled by degrees of freedom
