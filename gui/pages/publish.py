@@ -222,16 +222,14 @@ class PublishPage(Page):
     def _what_is_picked(self, desk: Desk) -> str:
         """The second line: purpose, size, text, and how much is picked."""
         publishing, drawn = desk.publishing, self._drawn
-        width, height = size_of(publishing)
-        name = FORMATS[publishing.purpose].title.split(",")[0]
-        parts = [f"{name}, {width} × {height} px"]
-        if drawn is not None and drawn.picture is not None:
+        parts = []
+        if drawn is not None and drawn.picture is not None and drawn.key == self._key:
+            width, height = size_of(publishing)
             text_px = drawn.picture.text_px
+            parts.append(f"{FORMATS[publishing.purpose].title.split(',')[0]}, {width} × {height} px")
             parts.append(f"text of {text_px:.0f} px")
             if text_px < advised_px(publishing):
-                parts.append(
-                    "small for where it is looked at: show fewer machines, or say that it is read nearer"
-                )
+                parts.append("small for where it is read: show fewer machines, or say that it is read nearer")
         picks = len(desk.picked)
         figures = sum(not entry.is_table for entry in desk.picked)
         picked = (

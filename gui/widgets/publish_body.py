@@ -16,6 +16,8 @@ from gui.widgets.table_card import TableCard
 _BESIDE = 88.0
 #: widths of shelf and form, beside the picture and one under another [text heights]
 _SHELF, _FORM, _ONE_COLUMN = 19.0, 24.0, 22.0
+#: the picture is at least so many lines high
+_LEAST_LINES = 15
 #: so many lines of the words under a picture are seen at once
 _LINES = 4
 
@@ -47,7 +49,10 @@ class PublishBody(QWidget):
         self._middle.addWidget(_scroll("publish_table_scroll", table))
         self._words_scroll = _scroll("publish_words_scroll", self.words)
         self._words_scroll.setFixedHeight(_LINES * self.fontMetrics().lineSpacing())
-        middle = QVBoxLayout()
+        # in a low window the column scrolls rather than press the picture flat
+        column = QWidget()
+        middle = QVBoxLayout(column)
+        middle.setContentsMargins(0, 0, 0, 0)
         middle.setSpacing(S8)
         middle.addWidget(self._middle, 1)
         middle.addWidget(self._words_scroll)
@@ -56,7 +61,8 @@ class PublishBody(QWidget):
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(S16, S4, S16, S12)
         self._grid.setSpacing(S12)
-        self._grid.addLayout(middle, 0, 1, 2, 1)
+        self._middle.setMinimumHeight(_LEAST_LINES * self.fontMetrics().lineSpacing())
+        self._grid.addWidget(_scroll("publish_column_scroll", column), 0, 1, 2, 1)
         self._grid.setColumnStretch(1, 1)
         self._is_beside: bool | None = None
         self._arrange()

@@ -51,7 +51,7 @@ class PublishPreview(QWidget):
 
     def minimumSizeHint(self) -> QSize:
         line = self.fontMetrics().height()
-        return self._real_size if self._is_real_size else QSize(16 * line, 12 * line)
+        return self._real_size if self._is_real_size else QSize(10 * line, 10 * line)
 
     @property
     def _real_size(self) -> QSize:
