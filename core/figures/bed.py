@@ -1,6 +1,7 @@
 """The Bed page's charts as figures: beds side by side, watts against the difference, a cooler bed in time."""
 
 import numpy as np
+from attrs import evolve
 
 from core.beds.plate import Plate, loss
 from core.beds.quantities import (
@@ -31,6 +32,10 @@ from core.units import SECONDS_PER_HOUR, SECONDS_PER_MINUTE
 
 #: points of a curve: enough for any screen
 _POINTS = 41
+#: of more machines only the chosen one's band is drawn
+_MOST_BANDS = 5
+#: holds beyond this part of the axis leave its first part away, but for this part of theirs
+_FAR_PART, _BEFORE_PART = 0.45, 0.3
 #: prints shorter than this are drawn in minutes [s]
 _IN_MINUTES_S = 2.5 * SECONDS_PER_HOUR
 _NO_TEST = "no hold test"
@@ -207,7 +212,9 @@ def watts_figure(
         return None
     spots = tuple(s for m in known for s in _spots(m))
     chosen = next((m for m in known if m.machine_id == machine_id), known[0])
-    trends = [t for m in known for t in [_line(m)] if t is not None]
+    lines = [(m, t) for m in known for t in [_line(m)] if t is not None]
+    is_crowded = len(lines) > _MOST_BANDS
+    trends = [evolve(t, low=(), high=()) if is_crowded and m is not chosen else t for m, t in lines]
     far = 1.08 * max(s.x for s in spots)
     floor = _floor(chosen, beds, far)
     if floor is not None:
@@ -217,14 +224,23 @@ def watts_figure(
         headline=_fit_text(chosen, locale),
         conditions=conditions(beds, study, locale),
         source=source_of(study),
-        x=Scale("Bed above room", "K", 0.0, far, locale),
+        x=Scale("Bed above room", "K", _near_k(min(s.x for s in spots), far), far, locale),
         y=Scale("Watts of the bed", "W", 0.0, axis_end(tuple(tops), margin=0.08), locale),
         trends=tuple(trends),
         spots=spots,
         rest=next((r for m in (chosen, *known) for r in [_rest(m, locale)] if r is not None), None),
-        note="band: 95 % of the line" if any(t.low for t in trends) else "",
+        note=_band_note(chosen, is_crowded) if any(t.low for t in trends) else "",
         facts=tuple(_fit_text(m, locale) for m in known),
     )
+
+
+def _band_note(chosen: MachineBed, is_crowded: bool) -> str:
+    return f"band: 95 % of the line of {chosen.name}" if is_crowded else "band: 95 % of the line"
+
+
+def _near_k(least_k: float, far_k: float) -> float:
+    """Where the axis begins: at zero, or just before the first hold where all lie far from it. [K]"""
+    return 0.0 if least_k < _FAR_PART * far_k else least_k - _BEFORE_PART * (far_k - least_k)
 
 
 def lines_told(beds: Beds, machine_id: str, locale: NumberLocale = POINT) -> tuple[str, ...]:

@@ -241,3 +241,16 @@ def test_what_is_read_out(known: Known) -> None:
     assert any("of what a plate of its size must lose" in line for line in lines)
     assert hold_readout(found, "gone") == ()
     assert study.name
+
+
+def test_of_many_beds_only_the_chosen_one_has_its_band_and_the_axis_begins_near() -> None:
+    given = [(name, Bed(), (50.0, 65.0)) for name in ("Alder", "Birch", "Cedar", "Hazel", "Rowan", "Elm")]
+    study, traces = held_study(given, seconds=2400)
+    chosen = study.machines[2]
+    figure = watts_figure(beds(study, traces), study, chosen.id)
+    assert figure is not None
+    banded = [t.slot for t in figure.trends if t.low]
+    assert banded == [chosen.slot]
+    assert figure.note == f"band: 95 % of the line of {chosen.name}"
+    assert 20 < figure.x.low < 30.0
+    assert all(figure.x.low < s.x < figure.x.high for s in figure.spots)
