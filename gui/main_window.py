@@ -29,7 +29,6 @@ from gui.actions import draw_icons, fill_menus, make_actions
 from gui.appearance import Appearance
 from gui.dialogs import notes
 from gui.jobs import Failure, Jobs
-from gui.pages.logs import LogsPage
 from gui.pages.page import Page
 from gui.session import READ_FILES, READ_LOGS, Session
 from gui.settings import THEMES, ZOOMS, Settings
@@ -147,11 +146,13 @@ class MainWindow(QMainWindow):
 
     @Slot()
     def _type_readings(self) -> None:
+        self._begin("Logs", "typed")
+
+    @Slot(str, str)
+    def _begin(self, title: str, what: str) -> None:
+        """Turn to a page though nothing has been measured yet."""
         self._is_typing, self._lands_after_import = True, False
-        self.show_page("Logs")
-        for page in self._pages:
-            if isinstance(page, LogsPage):
-                page.open_typed()
+        self._lead(title, what)
 
     @Slot()
     def _larger(self) -> None:
@@ -264,7 +265,7 @@ class MainWindow(QMainWindow):
         for index, each in enumerate(self._pages):
             badge = each.badge(self._session.comparison)
             self._side.set_badge(index, badge.signs, badge.meaning)
-        has_something = bool(study.logs or study.typed) or self._is_typing
+        has_something = bool(study.logs or study.typed or study.machines) or self._is_typing
         if has_something and self._lands_after_import and self.page is None:
             return  # the first page to be seen is the one to land on, once it is known
         self._welcome.set_reading(self._jobs.is_running(READ_FILES))
@@ -382,6 +383,7 @@ class MainWindow(QMainWindow):
         self._files.logs_chosen.connect(self.add_paths)
         self._welcome.demo_wanted.connect(self.open_demo)
         self._welcome.typed_wanted.connect(self._type_readings)
+        self._welcome.page_wanted.connect(self._begin)
         self._problems.put_away.connect(session.put_problems_away)
         self._progress.cancelled.connect(jobs.cancel)
         jobs.progressed.connect(self._progress.tell)

@@ -75,15 +75,13 @@ class LogsPage(Page):
         self._show_stretch()
         self._reading_timer.start()
 
-    def open_typed(self) -> None:
-        """Open the form for readings of a display."""
-        self._typed_button.setChecked(True)
-        self._typed.setFocus()
-
     def turn_to(self, what: str) -> None:
-        """Open the panel of how the log was read, and of its meter."""
+        """Open the panel of how the log was read, and of its meter, or the form for readings of a display."""
         if what == "meter":
             self._panel_button.setChecked(True)
+        elif what == "typed":
+            self._typed_button.setChecked(True)
+            self._typed.setFocus()
 
     def explain(self) -> None:
         result = self._session.results.get(self._session.selected or "")

@@ -24,6 +24,7 @@ class Welcome(QWidget):
     add_wanted = Signal()
     demo_wanted = Signal()
     typed_wanted = Signal()
+    page_wanted = Signal(str, str)  # title of a page, and what to turn to on it
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -38,11 +39,16 @@ class Welcome(QWidget):
         demo.setAccessibleDescription("Five invented machines that make a hose clip")
         typed = self._button("Type readings…", "welcome_typed", "", self.typed_wanted)
         typed.setAccessibleDescription("Enter runs of which only the meter's display was read")
+        plan = QPushButton("Plan a test…")
+        plan.setObjectName("welcome_plan")
+        plan.setAccessibleDescription("Order of the runs, a sheet to print, and how many repeats it takes")
+        plan.clicked.connect(self._on_plan)
         buttons = QHBoxLayout()
         buttons.setSpacing(S12)
         buttons.addWidget(add)
         buttons.addWidget(demo)
         buttons.addWidget(typed)
+        buttons.addWidget(plan)
         buttons.addStretch(1)
         foot = QLabel(
             "Nothing leaves this computer. The logs stay as they are; a copy is kept inside the study."
@@ -75,6 +81,9 @@ class Welcome(QWidget):
         layout.addStretch(2)
         layout.addLayout(middle)
         layout.addStretch(3)
+
+    def _on_plan(self) -> None:
+        self.page_wanted.emit("Fairness", "before")
 
     def set_reading(self, is_reading: bool) -> None:
         """Say that logs are being read, or what to drop."""

@@ -1,0 +1,346 @@
+"""The plan of a test, as a user makes it, prints it, fills it in, and reads it back."""
+
+import csv
+import io
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QPageSize
+from PySide6.QtPrintSupport import QPrinter
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QCheckBox, QComboBox, QFileDialog, QLabel, QPushButton
+from pytestqt.qtbot import QtBot
+
+from core import edits
+from core.plan.order import order_of
+from core.plan.sheet import run_sheet
+from core.study import Study
+from gui.pages.fairness import FairnessPage
+from gui.widgets.plan_print import page_layout, print_sheet, write_pdf
+from gui.widgets.plan_view import PlanView
+from tests.gui.driver import Driver, opened, write_log
+
+
+@pytest.fixture
+def bench(qtbot: QtBot, tmp_path: Path) -> Iterator[Driver]:
+    with opened(qtbot, tmp_path / "bench") as driver:
+        yield driver
+
+
+def begin(bench: Driver) -> PlanView:
+    """From an empty window to a plan of two machines on two meters."""
+    bench.click("welcome_plan")
+    view = plan_of(bench)
+    for field, names in (
+        ("plan_new_machine", ("Alder", "Birch")),
+        ("plan_new_meter", ("Meter 1", "Meter 2")),
+    ):
+        for name in names:
+            bench.write(field, name)
+    return view
+
+
+def plan_of(bench: Driver) -> PlanView:
+    page = bench.window.findChild(FairnessPage)
+    assert page is not None
+    assert page.plan.isVisible()
+    return page.plan
+
+
+def choose(bench: Driver, name: str, text: str) -> None:
+    """Choose an entry of a list by the keyboard."""
+    box = bench.widget(QComboBox, name)
+    box.setFocus()
+    index = box.findText(text)
+    assert index >= 0, [box.itemText(i) for i in range(box.count())]
+    while box.currentIndex() != index:
+        QTest.keyClick(box, Qt.Key.Key_Down if box.currentIndex() < index else Qt.Key.Key_Up)
+    bench.settle()
+
+
+def rows_shown(view: PlanView) -> list[tuple[str, ...]]:
+    return view.order.model.rows[1:]
+
+
+def test_a_test_is_planned_before_anything_is_measured(bench: Driver) -> None:
+    view = begin(bench)
+    assert [m.name for m in bench.study.machines] == ["Alder", "Birch"]
+    assert [m.name for m in bench.study.meters] == ["Meter 1", "Meter 2"]
+    said = view.top.sentence.text()
+    assert "runs on each of Alder and Birch would show a difference of 5 % between them." in said
+    assert "a scatter of 2 % is assumed" in view.top.conditions.text()
+    runs = [row for row in rows_shown(view) if row[0].isdigit()]
+    assert len(runs) == 8
+    assert {row[2] for row in runs} == {"Alder", "Birch"}
+    assert {row[3] for row in runs} == {"Meter 1", "Meter 2"}
+    for words in ("Mains", "qualified electrician", "Hot parts", "Unattended"):
+        assert words in bench.text("plan_cautions")
+
+
+def test_an_empty_plan_says_what_to_do(bench: Driver) -> None:
+    bench.click("welcome_plan")
+    view = plan_of(bench)
+    assert view.top.sentence.text() == "No machine is planned yet: add the machines of the test below."
+    assert not view.repeats.isVisible()
+    assert not bench.widget(QPushButton, "plan_csv").isEnabled()
+    assert bench.widget(QPushButton, "plan_read").isEnabled()
+    bench.write("plan_new_machine", "Alder")
+    assert "Alder alone can be compared with nothing" in view.top.sentence.text()
+    assert bench.widget(QPushButton, "plan_csv").isEnabled()
+
+
+def test_what_is_typed_is_the_plan_and_can_be_undone(bench: Driver) -> None:
+    begin(bench)
+    before = bench.study
+    bench.write("plan_repeats", "6")
+    bench.write("plan_nozzle_c", "212,5")
+    bench.write("plan_first_layer_bed_c", "65")
+    bench.write("plan_wait", "20")
+    bench.write("plan_material", "PLA")
+    choose(bench, "plan_start", "a warm machine")
+    choose(bench, "plan_at_once", "2 machines")
+    choose(bench, "plan_display", "Wh")
+    plan = bench.study.plan
+    assert (plan.repeats, plan.nozzle_c, plan.first_layer_bed_c, plan.wait_min) == (6, 212.5, 65.0, 20.0)
+    assert (plan.material, plan.start, plan.at_once, plan.display_unit) == ("PLA", "warm", 2, "Wh")
+    for _ in range(8):
+        bench.do("action_undo")
+    assert bench.study == before
+
+
+def test_a_machine_that_is_unticked_takes_no_part(bench: Driver) -> None:
+    view = begin(bench)
+    bench.write("plan_new_machine", "Cedar")
+    box = bench.widget(QCheckBox, f"plan_{bench.study.machines[1].id}")
+    assert box.text() == "Birch"
+    box.setFocus()
+    bench.press(Qt.Key.Key_Space, box)
+    assert {row[2] for row in rows_shown(view) if row[0].isdigit()} == {"Alder", "Cedar"}
+    bench.do("action_undo")
+    assert {row[2] for row in rows_shown(view) if row[0].isdigit()} == {"Alder", "Birch", "Cedar"}
+
+
+def test_shuffling_takes_the_next_seed_and_a_seed_gives_its_order_again(bench: Driver) -> None:
+    begin(bench)
+    first = order_of(bench.study)
+    bench.click("plan_shuffle")
+    bench.click("plan_shuffle")
+    assert bench.study.plan.seed == 3
+    assert order_of(bench.study) != first
+    bench.write("plan_seed", "1")
+    assert order_of(bench.study) == first
+
+
+def test_a_number_that_cannot_be_used_is_refused_in_words(bench: Driver) -> None:
+    begin(bench)
+    bench.write("plan_repeats", "many")
+    assert "cannot be used" in bench.text("plan_why_not")
+    assert bench.study.plan.repeats == 4
+    bench.write("plan_repeats", "3")
+    assert bench.study.plan.repeats == 3
+    assert not any(w.isVisible() for w in bench.window.findChildren(QLabel, "plan_why_not"))
+
+
+def test_another_difference_and_another_scatter_take_other_repeats(bench: Driver) -> None:
+    view = begin(bench)
+    assert view.found is not None
+    assert view.found.pair is not None
+    usual = view.found.pair.more
+    bench.write("plan_difference", "2")
+    assert "difference of 2 %" in view.top.sentence.text()
+    assert view.found.pair.more is not None
+    assert usual is not None
+    assert view.found.pair.more > usual
+    bench.write("plan_spread", "0.5")
+    assert "as you have stated" in view.top.conditions.text()
+    assert view.found.pair.more < 10
+    bench.click("plan_take")
+    assert bench.study.plan.repeats == view.found.pair.more
+    view.spread.setFocus()
+    view.spread.selectAll()
+    bench.press(Qt.Key.Key_Delete, view.spread)
+    bench.press(Qt.Key.Key_Return, view.spread)
+    assert bench.study.plan.spread_percent is None
+
+
+def test_meters_that_do_not_go_round_hide_what_no_repeats_show(bench: Driver) -> None:
+    view = begin(bench)
+    assert "as planned here" in bench.text("plan_floors")
+    assert view.found is not None
+    assert view.found.pair is not None
+    # two meters of ±1 % that go round are as good as one; apart they hide 2.3 %
+    assert view.found.pair.floor == pytest.approx(0.0, abs=1e-9)
+    assert view.found.pair.floor_apart == pytest.approx(0.0229, abs=2e-4)
+    box = bench.widget(QCheckBox, f"plan_{bench.study.meters[1].id}")
+    bench.press(Qt.Key.Key_Space, box)
+    assert {row[3] for row in rows_shown(view) if row[0].isdigit()} == {"Meter 1"}
+
+
+def test_the_curve_is_read_out_under_the_pointer(bench: Driver) -> None:
+    view = begin(bench)
+    scene = view.repeats.scene()
+    assert scene is not None
+    assert view.found is not None
+    assert view.found.pair is not None
+    place = next(t for t in scene.targets if t.lines and t.lines[0].startswith("5 runs"))
+    QTest.mouseMove(view.repeats, QPoint(round(place.x), round(place.y)))
+    smallest = view.found.pair.among_all[view.found.pair.runs.index(5)]
+    assert view.repeats.readout_lines()[1] == f"{100 * smallest:.1f} % is shown"
+
+
+def save(bench: Driver, button: str, path: Path) -> None:
+    bench.click(button)
+    bench.choose_file(path)
+    assert path.exists(), bench.text("plan_message")
+
+
+def fill_in(path: Path, energies: dict[str, float]) -> None:
+    """Fill the file in as a spreadsheet of a country with decimal commas would save it."""
+    rows = list(csv.DictReader(io.StringIO(path.read_text("utf-8-sig"))))
+    table = [row for row in rows if not row["row"].startswith("#")]
+    for place, row in enumerate(table):
+        energy = energies.get(row["machine"], 100.0) + 0.1 * (place % 3)
+        row |= {"start": f"{2 + place:02}.11.2026 09:00", "end": f"{2 + place:02}.11.2026 09:40"}
+        row |= {"energy_wh": f"{energy:.1f}".replace(".", ","), "room_c": "20,5"}
+    out = io.StringIO()
+    writer = csv.DictWriter(out, list(rows[0]), delimiter=";")
+    writer.writeheader()
+    writer.writerows(table)
+    path.write_bytes(b"\xef\xbb\xbf" + out.getvalue().encode())
+
+
+def test_the_sheet_goes_round(bench: Driver, tmp_path: Path) -> None:
+    view = begin(bench)
+    bench.write("plan_bed_c", "60")
+    path = tmp_path / "sheet.csv"
+    save(bench, "plan_csv", path)
+    assert "fill in its blanks" in bench.text("plan_message")
+    fill_in(path, {"Alder": 20.0, "Birch": 25.0})
+    bench.click("plan_read")
+    bench.choose_file(path)
+    assert bench.text("plan_message") == "Read 8 readings and 2 same-load checks from sheet.csv"
+    assert len(bench.study.typed) == 8
+    assert {t.bed_c for t in bench.study.typed} == {60.0}
+    assert {t.room_c for t in bench.study.typed} == {20.5}
+    assert bench.session.problems == ()
+    bench.window.show_page("Compare")
+    bench.settle()
+    sentence = next(w for w in bench.window.findChildren(QLabel, "sentence") if w.isVisible()).text()
+    assert sentence.startswith("Alder makes the part for 20.10 Wh, 19.9 % less than Birch")
+    # the plan now knows the scatter
+    bench.window.show_page("Fairness")
+    bench.settle()
+    assert "8 runs so far" in view.top.conditions.text()
+    bench.do("action_undo")
+    assert (len(bench.study.typed), len(bench.study.checks)) == (0, 0)
+
+
+def test_what_is_no_sheet_says_so_and_changes_nothing(bench: Driver, tmp_path: Path) -> None:
+    begin(bench)
+    before = bench.study
+    path = tmp_path / "list.csv"
+    path.write_text("name,colour\nAlder,blue\n")
+    bench.click("plan_read")
+    bench.choose_file(path)
+    assert bench.study == before
+    assert bench.text("plan_message") == "list.csv is no run sheet"
+    assert [p.code for p in bench.session.problems] == ["sheet.no_columns"]
+
+
+def test_a_sheet_that_cannot_be_written_says_so(bench: Driver, tmp_path: Path) -> None:
+    view = begin(bench)
+    view.files.save(str(tmp_path / "no such folder" / "sheet.pdf"))
+    assert "was not saved" in bench.text("plan_message")
+    view.files.save(str(tmp_path / "no such folder" / "sheet.csv"))
+    assert "was not saved" in bench.text("plan_message")
+
+
+def twelve(at_once: int = 1) -> Study:
+    study = edits.new_study("s", name="Twelve").study
+    for number in range(12):
+        name = "Maple by the workshop door, second shelf" if number == 3 else f"Machine {number}"
+        study = edits.add_machine(study, name).study
+    for name in ("Meter 1", "Meter 2"):
+        study = edits.add_meter(study, name).study
+    return edits.plan_at_once(study, at_once).study
+
+
+@pytest.mark.parametrize("size", [QPageSize.PageSizeId.A4, QPageSize.PageSizeId.Letter])
+def test_the_printed_sheet_has_pages_of_its_size_and_real_text(
+    bench: Driver, tmp_path: Path, size: QPageSize.PageSizeId
+) -> None:
+    path = tmp_path / "sheet.pdf"
+    pages = write_pdf(path, run_sheet(twelve(2)), "Twelve", QPageSize(size))
+    data = path.read_bytes()
+    assert data.startswith(b"%PDF-")
+    assert data.count(b"/Type /Page\n") == pages
+    # 52 rows of 8 mm each with their headings, and the words above them, on some 185 mm a page
+    assert pages in (3, 4)
+    points = QPageSize(size).sizePoints()
+    box = f"/MediaBox [0 0 {points.height()}".encode()
+    assert box in data
+    # fonts are embedded and text is text: no page is an image
+    assert b"/FontFile" in data
+    assert b"/Subtype /Image" not in data
+
+
+def test_a_printer_gets_the_same_pages(bench: Driver, tmp_path: Path) -> None:
+    printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    printer.setOutputFileName(str(tmp_path / "printed.pdf"))
+    layout = page_layout(QPageSize(QPageSize.PageSizeId.A4))
+    printer.setPageLayout(layout)
+    pages = print_sheet(printer, run_sheet(twelve()), "Twelve")
+    assert pages == write_pdf(
+        tmp_path / "sheet.pdf", run_sheet(twelve()), "Twelve", QPageSize(QPageSize.PageSizeId.A4)
+    )
+    assert (tmp_path / "printed.pdf").read_bytes().count(b"/Type /Page\n") == pages
+
+
+def test_asking_for_a_file_does_not_block_the_window(bench: Driver) -> None:
+    begin(bench)
+    for button, words in (
+        ("plan_pdf", "Save run sheet (PDF)"),
+        ("plan_csv", "Save run sheet (CSV)"),
+        ("plan_read", "Read a filled run sheet"),
+    ):
+        bench.click(button)
+        dialog = next(d for d in bench.window.findChildren(QFileDialog, "file_dialog") if d.isVisible())
+        assert dialog.windowTitle() == words
+        dialog.reject()
+        bench.settle()
+
+
+def test_everything_can_be_reached_by_the_tab_key(bench: Driver) -> None:
+    view = begin(bench)
+    names = set()
+    view.difference.setFocus()
+    for _ in range(60):
+        focused = QApplication.focusWidget()
+        assert focused is not None
+        names.add(focused.objectName())
+        QTest.keyClick(focused, Qt.Key.Key_Tab)
+    wanted = {"plan_difference", "plan_spread", "plan_first", "plan_other", "plan_take", "repeats"}
+    wanted |= {"plan_repeats", "plan_at_once", "plan_start", "plan_wait", "plan_material", "plan_bed_c"}
+    wanted |= {"plan_seed", "plan_shuffle", "plan_checks", "plan_pdf", "plan_csv", "plan_print", "plan_read"}
+    wanted |= {"plan_new_machine", "plan_new_meter", "plan_order"}
+    assert wanted <= names
+
+
+def test_with_logs_the_plan_begins_from_their_scatter(bench: Driver, tmp_path: Path) -> None:
+    paths = [
+        write_log(tmp_path / f"{n}.csv", seed=i, processing_w=60 + i)
+        for i, n in enumerate(("Alder", "Birch"))
+    ]
+    bench.drop(*paths)
+    bench.window.show_page("Fairness")
+    bench.wait_until(lambda: not bench.window.is_busy)
+    bench.click("fairness_face_before")
+    view = plan_of(bench)
+    assert "6 runs so far" in view.top.conditions.text()
+    bench.do("action_explain")
+    notes = [w for w in QApplication.topLevelWidgets() if w.objectName() == "note_dialog" and w.isVisible()]
+    assert len(notes) == 1
+    notes[0].close()
