@@ -5,7 +5,9 @@ the run alone.
 """
 
 import math
-from itertools import pairwise
+from bisect import bisect
+from collections.abc import Iterator, Sequence
+from itertools import groupby, pairwise
 
 import numpy as np
 from attrs import evolve, field, frozen
@@ -16,7 +18,9 @@ from core.energy.fusion import Increment, Seen
 from core.energy.integral import between_rows_wh
 from core.energy.lottery import Lottery, lottery
 from core.energy.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh, resolution_u_wh, roughness
-from core.energy.ticks import Tick, reading_at, ticks_near
+from core.energy.settling import Settled, settle
+from core.energy.ticks import Tick, Used, ticks_near, used_before
+from core.energy.together import Told, together
 from core.results.values import Influence
 from core.traces import Trace
 from core.units import J_PER_WH
@@ -31,13 +35,17 @@ OUTSIDE_ROWS = 20
 
 @frozen
 class Chain:
-    """Links between nodes, where the counter is seen, the nodes of the edges, and links that span a reset."""
+    """Links between nodes, where the counter is seen, the nodes of the edges, and links that span a reset.
+
+    ``settled`` are the links with what the ticks inside the run say of the power column.
+    """
 
     increments: tuple[Increment, ...]
     seen: tuple[Seen, ...]
     first: int
     last: int
     resets: frozenset[int] = frozenset()
+    settled: tuple[Increment, ...] = ()
 
 
 @frozen(eq=False)
@@ -59,10 +67,17 @@ class _Run:
         return max(self.end.row_before - self.start.row_after, 1)
 
     def around(self, row: int) -> Roughness:
-        """What the power does near a row."""
-        if row <= self.start.row_before:
-            return self.before
-        return self.after if row >= self.end.row_after else self.inner
+        """What the power does near a row: in the run, beside it, or further away, as in the run before."""
+        if self.start.row_after <= row <= self.end.row_before:
+            return self.inner
+        if row < self.start.row_before - OUTSIDE_ROWS or row > self.end.row_after + OUTSIDE_ROWS:
+            return roughness(self.trace, row - OUTSIDE_ROWS, row + OUTSIDE_ROWS)
+        return self.before if row <= self.start.row_before else self.after
+
+    def is_over_edge(self, tick: Tick) -> bool:
+        """Whether an edge of the run lies between the rows of a tick."""
+        edges = (self.start.row_after, self.end.row_after)
+        return any(tick.previous < row <= tick.row for row in edges)
 
 
 def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
@@ -93,24 +108,78 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
     inside = [t for t in ticks if start.row_after <= t.row <= end.row_before]
     beyond = [t for t in ticks if t.row >= end.row_after]
     nodes: list[Tick | Edge] = [*outer, start, *inside, end, *beyond]
-    seen = []
-    for place, node in enumerate(nodes):
-        if isinstance(node, Tick):
-            reading_wh, u_wh = reading_at(trace, node, run.around(node.row))
-            segment = sum(row <= node.row for row in run.breaks)
-            seen.append(Seen(place, reading_wh, u_wh, segment))
+    known = None if run.breaks else settle(trace, start.row_after, end.row_before, inner)
     increments = tuple(_increment(run, a, b) for a, b in pairwise(nodes))
     ends = [(_rows(a)[1], _rows(b)[0]) for a, b in pairwise(nodes)]
     resets = frozenset(k for k, (a, b) in enumerate(ends) if any(a < row <= b for row in run.breaks))
-    return Chain(increments, tuple(seen), len(outer), len(outer) + 1 + len(inside), resets)
+    settled = increments
+    if known is not None and inside:
+        settled = tuple(
+            _increment(run, a, b, known) if isinstance(a, Tick) else link
+            for link, (a, b) in zip(increments, pairwise(nodes), strict=True)
+        )
+    used = [_used_before(run, node, known) if isinstance(node, Tick) else None for node in nodes]
+    seen = [
+        _seen(run, nodes, used, settled, asked, others)
+        for asked, others in _groups(run, nodes, len(outer), len(outer) + 1 + len(inside))
+    ]
+    return Chain(increments, tuple(seen), len(outer), len(outer) + 1 + len(inside), resets, settled)
+
+
+def _groups(
+    run: _Run, nodes: Sequence[Tick | Edge], first: int, last: int
+) -> Iterator[tuple[int, tuple[int, ...]]]:
+    """Ticks that tell of one place together: the node nearest to it, and its neighbours.
+
+    The places are the edges of the run and the resets of the counter; ticks inside the run, or inside the
+    part of it between two resets, tell of the nearer end.
+    """
+    segments = [bisect(run.breaks, node.row) if isinstance(node, Tick) else 0 for node in nodes]
+    for region in (range(first), range(first + 1, last), range(last + 1, len(nodes))):
+        for _, same in groupby(region, key=segments.__getitem__):
+            group = tuple(same)
+            is_inside = first < group[0] < last
+            half = len(group) // 2 if is_inside else 0 if group[0] < first else len(group)
+            if half:
+                yield group[0], group[1:half]
+            if half < len(group):
+                yield group[-1], group[half:-1]
+
+
+def _seen(
+    run: _Run,
+    nodes: Sequence[Tick | Edge],
+    used: Sequence[Used | None],
+    links: Sequence[Increment],
+    asked: int,
+    others: tuple[int, ...],
+) -> Seen:
+    """The counter at the node `asked`, from the tick there and those at `others`."""
+    q = run.trace.counter_step_wh
+
+    def told(place: int) -> Told:
+        tick, since = nodes[place], used[place]
+        assert isinstance(tick, Tick)
+        assert since is not None
+        between = links[min(place, asked) : max(place, asked)]
+        on_wh = sum(link.energy_wh for link in between) * (1 if place < asked else -1)
+        # several steps at once: only the step itself is known
+        is_jump = tick.step_wh > 1.5 * q
+        on_u_wh = math.sqrt(sum(link.variance for link in between))
+        return Told(tick.counter_wh, Used(q, 0.0) if is_jump else since, on_wh, on_u_wh)
+
+    reading_wh, u_wh = together(told(asked), [told(place) for place in others], q)
+    tick = nodes[asked]
+    assert isinstance(tick, Tick)
+    return Seen(asked, reading_wh, u_wh, bisect(run.breaks, tick.row))
 
 
 def blind(links: Chain) -> Chain:
-    """The chain with what was used between ticks inside the run left to the counter, but over a reset."""
+    """The settled chain with what was used between ticks in the run left to the counter, but over a reset."""
     is_inner = range(links.first + 1, links.last - 1) or range(links.first, links.last)
     increments = tuple(
         evolve(increment, is_known=place not in is_inner or place in links.resets)
-        for place, increment in enumerate(links.increments)
+        for place, increment in enumerate(links.settled)
     )
     return evolve(links, increments=increments)
 
@@ -134,13 +203,22 @@ def _ticks(run: _Run) -> list[Tick]:
     ]
 
 
+def _used_before(run: _Run, tick: Tick, known: Settled | None) -> Used:
+    """What was used since the row before a tick."""
+    is_over_edge = run.is_over_edge(tick)
+    if known is not None and tick.previous >= known.first_row and tick.row <= run.end.row_before:
+        return known.used_before(run.trace, tick, run.inner)
+    around = run.inner if is_over_edge else run.around(tick.row)
+    return used_before(run.trace, tick, around, is_over_edge=is_over_edge)
+
+
 def _rows(node: Tick | Edge) -> tuple[int, int]:
     """The row at or before a node, and the row at or after it."""
     return (node.row, node.row) if isinstance(node, Tick) else (node.row_before, node.row_after)
 
 
-def _increment(run: _Run, a: Tick | Edge, b: Tick | Edge) -> Increment:
-    """What was used between two neighbouring nodes, by the power column."""
+def _increment(run: _Run, a: Tick | Edge, b: Tick | Edge, known: Settled | None = None) -> Increment:
+    """What was used between two neighbouring nodes, by the power column and what is known of it."""
     first_row, last_row = _rows(a)[1], _rows(b)[0]
     energy_wh, doubts = 0.0, []
     if isinstance(a, Edge):
@@ -154,9 +232,19 @@ def _increment(run: _Run, a: Tick | Edge, b: Tick | Edge) -> Increment:
     if last_row > first_row:
         is_inside = first_row >= run.start.row_after and last_row <= run.end.row_before
         path = _inside(run, first_row, last_row) if is_inside else _outside(run, first_row, last_row)
+        if known is not None and is_inside and first_row >= known.first_row:
+            path = _as_told(run, first_row, last_row, path, known)
         energy_wh += path.energy_wh
         doubts += path.doubts
     return Increment(energy_wh, tuple(d for d in doubts if d.u_wh > 0))
+
+
+def _as_told(run: _Run, first_row: int, last_row: int, path: Increment, known: Settled) -> Increment:
+    """Between two rows of the run, as its ticks tell what the samples there are worth."""
+    seconds = float(run.trace.time_s[last_row] - run.trace.time_s[first_row])
+    told = known.used(seconds, path.energy_wh)
+    others = tuple(d for d in path.doubts if d.name not in (SAMPLING, UNSEEN))
+    return Increment(told.energy_wh, (Influence(SAMPLING, told.u_wh), *others))
 
 
 def _edge_doubts(run: _Run, edge: Edge, level_w: float, seconds: float, row: int) -> list[Influence]:
@@ -176,11 +264,29 @@ def _outside(run: _Run, first_row: int, last_row: int) -> Increment:
     """Between two rows beside the run."""
     trace = run.trace
     energy_wh = between_rows_wh(trace, first_row, last_row)
+    around = run.before if last_row <= run.start.row_before else run.after
+    if last_row - first_row >= OUTSIDE_ROWS:
+        # a long way may reach into the run before or after
+        around = evolve(roughness(trace, first_row, last_row), gap_w=around.gap_w)
+    sampling_wh = path_u_wh(trace, first_row, last_row, around)
     doubts = (
-        Influence(SAMPLING, path_u_wh(trace, first_row, last_row, run.around(first_row))),
+        Influence(SAMPLING, math.hypot(sampling_wh, _busy_u_wh(run, first_row, last_row))),
         Influence(RESOLUTION, resolution_u_wh(trace, first_row, last_row)),
     )
     return Increment(energy_wh, doubts)
+
+
+def _busy_u_wh(run: _Run, first_row: int, last_row: int) -> float:
+    """What rows beside the run may hide that belong to another run, with a heater that switches. [Wh]"""
+    trace = run.trace
+    if trace.kind != "sampled":
+        return 0.0
+    power = trace.power_w[first_row : last_row + 1]
+    quiet_w = min(run.before.mean_w, run.after.mean_w)
+    busy = int(np.count_nonzero(power > (quiet_w + run.inner.mean_w) / 2))
+    # two levels of power at even odds, and rows that know nothing of each other
+    spread_w = (run.inner.high_w - quiet_w) / 2 * math.sqrt(2 * run.inner.factor)
+    return spread_w * trace.median_s * math.sqrt(busy) / J_PER_WH
 
 
 def _inside(run: _Run, first_row: int, last_row: int) -> Increment:

@@ -52,14 +52,18 @@ class Roughness:
     ----------
     mean_square_step_w2, factor : float
         Mean squared step between neighbours [W2] and c of the module's theory.
-    high_w : float
-        High level (95 %). [W]
+    autocorrelation : float
+        Of neighbouring samples, 0 to 1.
+    mean_w, high_w : float
+        Mean, and high level (95 %). [W]
     gap_w : float
         What may have been drawn where nothing was logged at all. [W]
     """
 
     mean_square_step_w2: float
     factor: float
+    autocorrelation: float
+    mean_w: float
     high_w: float
     gap_w: float = 0.0
 
@@ -177,11 +181,12 @@ def roughness(trace: Trace, first_row: int, last_row: int) -> Roughness:
     power = trace.power_w[max(first_row, 0) : last_row + 1]
     if power.size < 2:
         level_w = float(power[0]) if power.size else 0.0
-        return Roughness(0.0, UNRESOLVED, level_w, level_w)
+        return Roughness(0.0, UNRESOLVED, 1.0, level_w, level_w, level_w)
     steps = np.diff(power)
-    c = switching(_as_polled(trace, max(first_row, 0), last_row)).factor
+    seen = switching(_as_polled(trace, max(first_row, 0), last_row))
     high_w = float(np.percentile(power, 95))
-    return Roughness(float(np.mean(steps**2)), c, high_w, high_w)
+    mean_w = float(np.mean(power))
+    return Roughness(float(np.mean(steps**2)), seen.factor, seen.autocorrelation, mean_w, high_w, high_w)
 
 
 def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -> float:

@@ -13,11 +13,14 @@ from attrs import frozen
 
 from core.energy.integral import between_rows_wh
 from core.energy.sampling import Roughness
+from core.energy.timing import shortest_interval_s
 from core.traces import Trace
 from core.units import J_PER_WH
 
 #: how many ticks on either side of an edge are used; more cost time and lie further away
 TICKS = 3
+#: of a step of the counter, what is taken to be used where the power reads 0
+UNSEEN_PART = 0.01
 
 
 @frozen
@@ -28,6 +31,14 @@ class Tick:
     previous: int
     counter_wh: float
     step_wh: float
+
+
+@frozen
+class Used:
+    """What was used between two rows, and its standard uncertainty. [Wh]"""
+
+    energy_wh: float
+    u_wh: float
 
 
 def ticks_near(trace: Trace, row: int, first_row: int, last_row: int) -> list[Tick]:
@@ -58,8 +69,36 @@ def ticks_near(trace: Trace, row: int, first_row: int, last_row: int) -> list[Ti
         width *= 8
 
 
-def reading_at(trace: Trace, tick: Tick, around: Roughness) -> tuple[float, float]:
+def reading_at(trace: Trace, tick: Tick, used: Used) -> tuple[float, float]:
     """The counter at a tick and its standard uncertainty. [Wh], [Wh]
+
+    Parameters
+    ----------
+    trace : Trace
+    tick : Tick
+    used : Used
+        Since the row before the tick.
+
+    Notes
+    -----
+    The tick lies anywhere in what was used, and the more was used the likelier is a tick: so the energy since
+    the tick is m2 / (2 m1) on average, and its square m3 / (3 m1), by the moments of what was used.
+    """
+    q = trace.counter_step_wh
+    if tick.step_wh > 1.5 * q:
+        # several steps at once: only the step itself is known
+        return tick.counter_wh + q / 2, q / math.sqrt(12)
+    used_wh, u_wh = min(max(used.energy_wh, 0.0), q), used.u_wh
+    if used_wh <= 0:
+        used_wh = max(u_wh, UNSEEN_PART * q)
+    square = used_wh**2 + u_wh**2
+    mean_wh = min(square / (2 * used_wh), q / 2)
+    variance = used_wh**2 / 3 + u_wh**2 - mean_wh**2
+    return tick.counter_wh + mean_wh, math.sqrt(min(max(variance, square / 12), q**2 / 12))
+
+
+def used_before(trace: Trace, tick: Tick, around: Roughness, *, is_over_edge: bool = False) -> Used:
+    """What was used since the row before a tick.
 
     Parameters
     ----------
@@ -67,17 +106,25 @@ def reading_at(trace: Trace, tick: Tick, around: Roughness) -> tuple[float, floa
     tick : Tick
     around : Roughness
         What the power does between the samples there.
+    is_over_edge : bool
+        Whether a run begins or ends in between, where the samples tell only the levels on both sides.
     """
-    q = trace.counter_step_wh
-    if tick.step_wh > 1.5 * q:
-        # several steps at once: only the step itself is known
-        return tick.counter_wh + q / 2, q / math.sqrt(12)
-    from_s, to_s = float(trace.time_s[tick.previous]), float(trace.time_s[tick.row])
-    most_wh = between_rows_wh(trace, tick.previous, tick.row)
-    if trace.kind != "averaged":
-        # a pulse may have come and gone between the two samples
-        most_wh = max(most_wh, around.high_w * (to_s - from_s) / J_PER_WH)
+    seconds = float(trace.time_s[tick.row] - trace.time_s[tick.previous])
+    energy_wh = between_rows_wh(trace, tick.previous, tick.row)
+    u_w = math.sqrt(around.factor * around.mean_square_step_w2)
+    unseen_s = 0.0
+    if trace.kind == "sampled":
+        unseen_s = seconds
+        if is_over_edge:
+            outside_w = float(min(trace.power_w[tick.previous], trace.power_w[tick.row]))
+            energy_wh = (around.mean_w + outside_w) / 2 * seconds / J_PER_WH
+            u_w = math.hypot(u_w, (around.mean_w - outside_w) / math.sqrt(12))
+        else:
+            # what the two samples do not tell, the mean of the time around them does
+            told = around.autocorrelation
+            energy_wh = told * energy_wh + (1 - told) * around.mean_w * seconds / J_PER_WH
+    elif trace.kind == "on_change":
+        unseen_s = min(seconds, shortest_interval_s(trace))
     # rounding hides up to half a step of watts
-    most_wh += trace.resolution_w / 2 * (to_s - from_s) / J_PER_WH
-    h = min(q, most_wh)
-    return tick.counter_wh + h / 2, h / math.sqrt(12)
+    rounding_wh = trace.resolution_w / math.sqrt(12) * seconds / J_PER_WH
+    return Used(energy_wh, math.hypot(u_w * unseen_s / J_PER_WH, rounding_wh))

@@ -148,7 +148,7 @@ def _ways(trace: Trace, start_s: float, end_s: float, *, is_step: bool) -> _Ways
         return _Ways(power, None, None)
     unseen = blind(links)
     counter = fuse(unseen.increments, unseen.seen, unseen.first, unseen.last)
-    return _Ways(power, counter, fuse(links.increments, links.seen, links.first, links.last))
+    return _Ways(power, counter, fuse(links.settled, links.seen, links.first, links.last))
 
 
 def _within_one_interval(trace: Trace, start: Edge, end: Edge) -> Fused:
