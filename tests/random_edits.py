@@ -10,6 +10,8 @@ from attrs import evolve
 from core import edits
 from core.edits import Edit, FoundRun, NewLog
 from core.history import History
+from core.line_up.choices import LineUp
+from core.publish.choices import PLACES, THEMES, Pick, Publishing
 from core.problems import Problem
 from core.results.values import Finding, Level
 from core.study import BOUNDARIES, KINDS, Choices, CoolerPlan, Source, Study
@@ -132,6 +134,28 @@ def _check(study: Study, random: Random) -> Edit:
     return edits.add_load_check(study, one.id, other.id, reading, reading * 1.01, seconds=3600.0, step=0.1)
 
 
+def _publish(study: Study, random: Random) -> Edit:
+    picked = study.publishing.keys
+    if picked and random.random() < 0.3:
+        return edits.remove_pick(study, random.choice(picked))
+    if random.random() < 0.5:
+        line_up = random.choice([None, LineUp(arrangement="difference", span=(1.0, 60.0))])
+        key = random.choice(("comparison", "line-up-arranged-1", "table-runs"))
+        return edits.add_pick(study, Pick(key, random.choice(_NAMES), line_up, ("r1",) if line_up else ()))
+    ids = [machine.id for machine in study.machines]
+    wanted = Publishing(
+        picks=study.publishing.picks,
+        purpose=random.choice(("wide", "tall", "free")),
+        theme=random.choice(THEMES),
+        place=random.choice((None, *PLACES)),
+        is_clear=random.random() < 0.5,
+        note=random.choice(_NAMES),
+        machine_ids=tuple(random.sample(ids, random.randint(0, len(ids)))),
+        highlighted=random.choice(["", *ids]),
+    )
+    return edits.set_publishing(study, wanted, random.choice(("", "note")))
+
+
 def _property_column(study: Study, random: Random) -> Edit:
     own = [c.name for c in study.property_columns]
     name, to = random.choice(own) if own else "", random.choice(("Age (years)", "Enclosed", "Motion"))
@@ -167,6 +191,7 @@ _WHOLE: _Makers = [
     lambda s, r: edits.set_emissivity(s, r.choice([0.1, 0.9, 1])),
     _check,
     _property_column,
+    _publish,
     lambda s, r: edits.add_machine(s, r.choice(_NAMES)),
     lambda s, r: edits.add_meter(s, r.choice(_NAMES)),
 ]

@@ -72,7 +72,15 @@ class Sources:
         if len(machines) == len(whole.machines):
             return whole
         pairs = tuple(p for p in whole.pairs if {p.machine_id, p.other_id} <= set(self.shown_ids))
-        fewer = evolve(whole, machines=machines, pairs=pairs)
+        # what touches a machine shown still makes it unfair, whoever else it touches
+        touched = (
+            (finding, tuple(m for m in finding.machine_ids if m in self.shown_ids))
+            for finding in whole.fairness
+        )
+        fairness = tuple(
+            evolve(finding, machine_ids=ids) for finding, ids in touched if ids or not finding.machine_ids
+        )
+        fewer = evolve(whole, machines=machines, pairs=pairs, fairness=fairness)
         return evolve(
             fewer,
             headline=answer.headline(fewer),

@@ -64,7 +64,7 @@ def pages(window: MainWindow) -> Iterator[str]:
     if window.page is None:
         yield "welcome"
         return
-    for title in ("Logs", "Line-up", "Compare", "Bed", "Loads", "Standby and cost", "Fairness"):
+    for title in ("Logs", "Line-up", "Compare", "Bed", "Loads", "Standby and cost", "Fairness", "Publish"):
         window.show_page(title)
         yield title.lower().replace(" ", "-")
 
