@@ -1,7 +1,6 @@
 """Painting a laid out chart: the one way for the window, for saved pictures and for the clipboard."""
 
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from functools import lru_cache
 from typing import Final
 
@@ -10,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from core.figures.placing import Box
+from gui.charts.clipping import area_inside, inside
 from gui.charts.scene import Area, Fill, Item, Line, Marker, Scene, Stroke, Text, font_of
 from gui.look import Look, MachineStyle, Size, marker_path
 
@@ -128,29 +128,15 @@ class _Brush:
         pen = QPen(self._pen(item.color, item.width, item.dash))
         pen.setColor(self._color(item.color, item.alpha))
         pen.setJoinStyle(Qt.PenJoinStyle.BevelJoin)
-        with self._clipped(item.clip):
-            self._painter.setRenderHint(QPainter.RenderHint.Antialiasing, not item.fine)
-            self._painter.strokePath(stroke_path(item), pen)
-            self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self._painter.setRenderHint(QPainter.RenderHint.Antialiasing, not item.fine)
+        self._painter.strokePath(stroke_path(item), pen)
+        self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
     def _area(self, item: Area) -> None:
-        with self._clipped(item.clip):
-            # so faint an edge needs no smoothing, which would take ten times as long
-            self._painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-            self._painter.fillPath(area_path(item), self._color(item.color, item.alpha))
-            self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-
-    @contextmanager
-    def _clipped(self, box: Box | None) -> Iterator[None]:
-        if box is None:
-            yield
-            return
-        self._painter.save()
-        self._painter.setClipRect(_rect(box))
-        try:
-            yield
-        finally:
-            self._painter.restore()
+        # so faint an edge needs no smoothing, which would take ten times as long
+        self._painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        self._painter.fillPath(area_path(item), self._color(item.color, item.alpha))
+        self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
 
 # In a table of bound methods the brush would hold itself, and with itself the painter, beyond its time.
@@ -168,9 +154,10 @@ def stroke_path(item: Stroke) -> QPainterPath:
     """The curve as a path."""
     from pyqtgraph.functions import arrayToQPath
 
-    if item.xs.size < 2:
+    xs, ys = (item.xs, item.ys) if item.clip is None else inside(item.xs, item.ys, item.clip)
+    if xs.size < 2:
         return QPainterPath()
-    path: QPainterPath = arrayToQPath(item.xs, item.ys, connect="finite")
+    path: QPainterPath = arrayToQPath(xs, ys, connect="finite")
     return path
 
 
@@ -178,10 +165,13 @@ def area_path(item: Area) -> QPainterPath:
     """What lies between two curves as a closed path."""
     from pyqtgraph.functions import arrayToQPath
 
-    if item.xs.size < 2:
+    xs, tops, bottoms = item.xs, item.tops, item.bottoms
+    if item.clip is not None:
+        xs, tops, bottoms = area_inside(xs, tops, bottoms, item.clip)
+    if xs.size < 2:
         return QPainterPath()
-    xs = np.concatenate((item.xs, item.xs[::-1]))
-    path: QPainterPath = arrayToQPath(xs, np.concatenate((item.tops, item.bottoms[::-1])), connect="all")
+    around = np.concatenate((xs, xs[::-1]))
+    path: QPainterPath = arrayToQPath(around, np.concatenate((tops, bottoms[::-1])), connect="all")
     path.closeSubpath()
     return path
 
