@@ -28,7 +28,8 @@ TOPICS: dict[str, Topic] = {
     "interval": Topic("Intervals and differences", ("energy", "fairness")),
     "runs": Topic("How runs are found", ("energy", "gaps")),
     "gaps": Topic("Gaps and slow logs", ("energy", "runs")),
-    "fairness": Topic("Fairness", ("interval", "like-for-like")),
+    "fairness": Topic("Fairness", ("interval", "like-for-like", "bundle")),
+    "bundle": Topic("Bundle", ("fairness", "runs")),
 }
 
 

@@ -33,7 +33,7 @@ def inside(xs: F64, ys: F64, box: Box) -> tuple[F64, F64]:
     enters, leaves = np.zeros(x.size), np.ones(x.size)
     seen = np.isfinite(dx) & np.isfinite(dy)
     for along, room in ((-dx, x - box.x), (dx, box.right - x), (-dy, y - box.y), (dy, box.bottom - y)):
-        with np.errstate(divide="ignore", invalid="ignore"):
+        with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
             at = room / along
         enters = np.where(along < 0, np.fmax(enters, at), enters)
         leaves = np.where(along > 0, np.fmin(leaves, at), leaves)
