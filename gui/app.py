@@ -36,19 +36,20 @@ def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) 
     from gui.pages.standby_cost import StandbyCostPage
 
     session = Session(jobs, folder)
-    publish = PublishPage(session)
-    pages = (
-        LogsPage(session, settings),
-        LineUpPage(session),
-        ComparePage(session),
-        BedPage(session),
-        LoadsPage(session),
-        StandbyCostPage(session),
-        FairnessPage(session),
-        publish,
-    )
-    publish.adding.take_from(pages)
-    window = MainWindow(session, jobs, settings, appearance, pages)
+    with appearance.put_on_last():
+        publish = PublishPage(session)
+        pages = (
+            LogsPage(session, settings),
+            LineUpPage(session),
+            ComparePage(session),
+            BedPage(session),
+            LoadsPage(session),
+            StandbyCostPage(session),
+            FairnessPage(session),
+            publish,
+        )
+        publish.adding.take_from(pages)
+        window = MainWindow(session, jobs, settings, appearance, pages)
     session.setParent(window)
     return window, session
 

@@ -1,5 +1,7 @@
 """Theme and text size of the whole application: follows the desktop, or what the user has fixed."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import Final
 
 from PySide6.QtCore import QObject, Qt, Signal
@@ -41,6 +43,20 @@ class Appearance(QObject):
         """Text size as a share of the system font, at least 1."""
         self._zoom = max(zoom, 1.0)
         self._dress()
+
+    @contextmanager
+    def put_on_last(self) -> Iterator[None]:
+        """Make widgets first and dress them at the end, all at once.
+
+        Qt works out the style of a widget again each time it is put into another: two thirds of what a window
+        costs to make.
+        """
+        sheet = self._app.styleSheet()
+        self._app.setStyleSheet("")
+        try:
+            yield
+        finally:
+            self._app.setStyleSheet(sheet)
 
     @property
     def is_dark(self) -> bool:
