@@ -11,6 +11,7 @@ from gui.app import build
 from gui.appearance import Appearance
 from gui.jobs import Jobs
 from gui.main_window import MainWindow
+from gui.pages.compare import ComparePage
 from gui.settings import Settings, Theme
 from tests.screens.studies import Desk
 
@@ -60,13 +61,21 @@ def render(
 
 
 def pages(window: MainWindow) -> Iterator[str]:
-    """Turn to each page in turn; the name of the one that is shown."""
+    """Turn to each page, and to each view of Compare; the name of what is shown."""
     if window.page is None:
         yield "welcome"
         return
     for title in ("Logs", "Line-up", "Compare", "Bed", "Loads", "Standby and cost", "Fairness", "Publish"):
         window.show_page(title)
-        yield title.lower().replace(" ", "-")
+        page = window.page
+        if isinstance(page, ComparePage):
+            for place in range(page.view.count()):
+                page.view.setCurrentIndex(place)
+                words = page.view.itemText(place).lower().split() if place else ()
+                yield "-".join(("compare", *words))
+            page.view.setCurrentIndex(0)
+        else:
+            yield title.lower().replace(" ", "-")
 
 
 def settle(app: QApplication, jobs: Jobs) -> None:

@@ -15,6 +15,8 @@ def test_pages_are_rendered_and_not_blank(qapp: QApplication, tmp_path: Path) ->
     assert {path.name for path in written} >= {
         "compare-light-1024x700-one-run.png",
         "compare-dark-1024x700-one-run.png",
+        "compare-against-a-property-dark-1024x700-one-run.png",
+        "compare-like-for-like-light-1024x700-one-run.png",
         "logs-light-1024x700-one-run.png",
         "welcome-dark-1024x700-empty.png",
     }
