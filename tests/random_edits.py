@@ -9,6 +9,7 @@ from attrs import evolve
 
 from core import edits
 from core.edits import Edit, FoundRun, NewLog
+from core.edits.conditions import TEMPERATURES
 from core.history import History
 from core.line_up.choices import LineUp
 from core.publish.choices import PLACES, THEMES, Pick, Publishing
@@ -199,6 +200,9 @@ _MACHINE: _Makers = [
     _typed,
     _merge_or_move,
     lambda s, r: edits.rename_machine(s, r.choice(s.machines).id, r.choice(_NAMES)),
+    lambda s, r: edits.note_machine(
+        s, r.choice(s.machines).id, r.choice(TEMPERATURES), r.choice([None, 60, 210.5])
+    ),
     lambda s, r: edits.set_slot(s, r.choice(s.machines).id, r.randrange(8)),
     lambda s, r: edits.set_property(
         s, r.choice(s.machines).id, "bed", r.choice([None, "mains", 5.5, 4, True])

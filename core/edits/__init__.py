@@ -9,6 +9,7 @@ from core.edits.checks import add_load_check, is_one_load, remove_load_check, se
 from core.edits.conditions import (
     mark_bed_off,
     mark_log_of_bed,
+    note_machine,
     note_making,
     note_temperatures,
     set_room_c,
@@ -140,6 +141,7 @@ __all__ = [
     "move_log_to_new_machine",
     "name_step",
     "new_study",
+    "note_machine",
     "note_making",
     "note_temperatures",
     "plan_again",

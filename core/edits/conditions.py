@@ -1,5 +1,7 @@
 """Edits of the conditions under which a run was made: temperatures, a bed left off, a meter on the bed."""
 
+from typing import Any
+
 from attrs import evolve
 
 from core.edits.edit import Edit, checked_number, found, replaced, title
@@ -7,6 +9,8 @@ from core.study import Study
 
 #: no colder than absolute zero [degC]
 _COLDEST_C = -273.15
+#: what of a run can be noted, as the names of its fields
+TEMPERATURES = ("bed_c", "room_c", "nozzle_c", "first_layer_bed_c", "first_layer_nozzle_c")
 
 
 def mark_bed_off(study: Study, run_id: str, bed_off: bool = True) -> Edit:
@@ -67,6 +71,30 @@ def note_making(
     )
     label = f"Note temperatures of {title(study, run)}"
     return Edit(evolve(study, runs=replaced(study.runs, changed)), label, f"making {run_id}")
+
+
+def note_machine(study: Study, machine_id: str, name: str, value_c: float | None) -> Edit:
+    """Note one temperature in all runs of a machine that count, logged or typed in; None takes it back.
+
+    Parameters
+    ----------
+    study : Study
+    machine_id : str
+    name : {"bed_c", "room_c", "nozzle_c", "first_layer_bed_c", "first_layer_nozzle_c"}
+    value_c : float or None
+        [degC]
+    """
+    machine = found(study.machines, machine_id, "machine")
+    if name not in TEMPERATURES:
+        raise ValueError(f"a run has no temperature {name!r}")
+    checked: dict[str, Any] = {name: _checked_c(value_c, name)}  # the name decides which field it is
+    logs = {log.id for log in study.logs_of(machine_id) if not log.of_bed}
+    runs = tuple(evolve(r, **checked) if r.log_id in logs and r.included else r for r in study.runs)
+    typed = tuple(
+        evolve(t, **checked) if t.machine_id == machine_id and t.included else t for t in study.typed
+    )
+    label = f"Note a temperature of the runs of {machine.name}"
+    return Edit(evolve(study, runs=runs, typed=typed), label, f"conditions {machine_id} {name}")
 
 
 def set_room_c(study: Study, room_c: float | None) -> Edit:

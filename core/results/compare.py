@@ -16,7 +16,7 @@ from core.plan.scatter import scatter
 from core.results import answer, fairness, holds, machine, runs
 from core.results.checked_meters import calibration
 from core.results.fairness_accepted import with_acceptances
-from core.results.fairness_conditions import TestConditions, unseen
+from core.results.fairness_temperatures import TestConditions, unseen
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, seen
 from core.results.values import Comparison, MachineResult, Pair

@@ -10,13 +10,14 @@ accepted.
 from collections.abc import Sequence
 from functools import lru_cache
 
-from core.results import fairness_conditions
-from core.results.fairness_conditions import TestConditions, conditions_between, conditions_within
+from core.results import fairness_temperatures
+from core.results.fairness_conditions import conditions_between, conditions_within
 from core.results.fairness_measuring import counted_logs, of_measuring, unrepeated
 from core.results.fairness_meters import meters_between
 from core.results.fairness_order import order_between
 from core.results.fairness_points import found
 from core.results.fairness_runs import OUTLIER_RUNS, of_runs
+from core.results.fairness_temperatures import TestConditions
 from core.results.fairness_weight import weighed
 from core.results.machine import MachineInput, machine_result
 from core.results.plausible import implausible
@@ -61,7 +62,7 @@ def findings(
 def forget() -> None:
     """Let go of everything remembered."""
     _of_machine.cache_clear()
-    fairness_conditions.forget()
+    fairness_temperatures.forget()
 
 
 @lru_cache(maxsize=4096)

@@ -1,28 +1,31 @@
 """Temperatures that are not alike: of bed, room, nozzle and first layer, and of the bed at the start.
 
-Rules: what a person noted with a run goes before what its log says, and that before the temperatures of the
-whole test. Machines are told apart from the temperature that most of them share; each group of others is one
+Rules: machines are told apart from the temperature that most of them share; each group of others is one
 finding. What a temperature could matter is worked out for the machines that differ, from their own energies.
 """
 
 import statistics
 from collections.abc import Callable, Iterable, Sequence
-from functools import lru_cache
-from typing import Literal
 
 from attrs import frozen
 
-from core.beds.hold import logged_c
 from core.beds.plate import loss_ratio
 from core.energy.integral import by_power_wh
 from core.formatting import listed, number
 from core.results.fairness_points import found
 from core.results.fairness_runs import odd, others, processing_s
-from core.results.machine import LogInput, MachineInput, machine_result
-from core.results.values import Finding, MachineResult, RunResult
-from core.study import Run, TypedReading
+from core.results.fairness_temperatures import (
+    ASKED,
+    OTHERWISE,
+    Place,
+    TestConditions,
+    by_run,
+    known_c,
+    temperature_c,
+)
+from core.results.machine import MachineInput, machine_result
+from core.results.values import Finding, MachineResult
 
-Place = Literal["bed", "room", "nozzle", "first layer bed", "first layer nozzle", "start"]
 #: temperatures further apart than this are told [K]
 FAR_KELVIN = 3.0
 #: a nozzle, and a bed at the start, by more [K]
@@ -31,34 +34,8 @@ FAR_NOZZLE_KELVIN, FAR_START_KELVIN = 5.0, 5.0
 ORDINARY_ROOM_C, ORDINARY_BED_C = 22.0, 60.0
 #: a first layer is taken to last no longer than this; judgement, no source [s]
 FIRST_LAYER_S = 600.0
-#: a bed is read over this time before its run starts [s]
-_BEFORE_S = 60.0
 #: so many names are written out in a sentence
 _NAMED = 4
-_LOGGED = {"bed": "bed", "room": "room", "nozzle": "hot end"}
-_NOTED: dict[Place, str] = {
-    "bed": "bed_c",
-    "room": "room_c",
-    "nozzle": "nozzle_c",
-    "first layer bed": "first_layer_bed_c",
-    "first layer nozzle": "first_layer_nozzle_c",
-}
-#: what is asked for where some machines have it and others not
-_ASKED: tuple[Place, ...] = ("bed", "room", "nozzle")
-#: a first layer that nobody noted has the temperatures of the others
-_OTHERWISE: dict[Place, Place] = {"first layer bed": "bed", "first layer nozzle": "nozzle"}
-
-
-@frozen
-class TestConditions:
-    """Temperatures of the test where a run has none of its own. [degC]"""
-
-    bed_c: float | None = None
-    room_c: float | None = None
-
-    def of(self, place: Place) -> float | None:
-        """That of a place."""
-        return self.bed_c if place == "bed" else self.room_c if place == "room" else None
 
 
 @frozen
@@ -74,7 +51,7 @@ class _Made:
         return machine_result(self.given)
 
     def at(self, place: Place, otherwise_c: float) -> float:
-        found_c = _known_c(self.given, place, self.test)
+        found_c = known_c(self.given, place, self.test)
         return otherwise_c if found_c is None else found_c
 
 
@@ -88,12 +65,12 @@ def conditions_between(compared: Sequence[MachineInput], test: TestConditions) -
     test : TestConditions
     """
     for place, code, far_k, matters in _RULES:
-        if place in _OTHERWISE and all(temperature_c(given, place) is None for given in compared):
+        if place in OTHERWISE and all(temperature_c(given, place) is None for given in compared):
             continue
         known = [
             _Made(given, own_c, test)
             for given in compared
-            if (own_c := _known_c(given, place, test)) is not None
+            if (own_c := known_c(given, place, test)) is not None
         ]
         yield from _unlike(known, code, far_k, matters)
     yield from _not_noted(compared, test)
@@ -103,7 +80,7 @@ def conditions_within(given: MachineInput) -> Iterable[Finding]:
     """Runs of one machine that were made at another temperature than its other runs."""
     result = machine_result(given)
     for place in ("bed", "room", "nozzle"):
-        known = dict(_by_run(given, place))
+        known = dict(by_run(given, place))
         runs = [r for r in result.included if r.run_id in known]
         temperatures = [known[r.run_id] for r in runs]
         far_k = FAR_NOZZLE_KELVIN if place == "nozzle" else FAR_KELVIN
@@ -114,71 +91,6 @@ def conditions_within(given: MachineInput) -> Iterable[Finding]:
             if abs(temperatures[i] - usual_c) > far_k:
                 facts = {"place": place, "own": temperatures[i], "usual": usual_c}
                 yield odd("fair.run_temperature", result, runs, i, about=(runs[i].run_id, place), facts=facts)
-
-
-def forget() -> None:
-    """Let go of everything remembered."""
-    temperature_c.cache_clear()
-    _by_run.cache_clear()
-
-
-@lru_cache(maxsize=8192)
-def temperature_c(given: MachineInput, place: Place) -> float | None:
-    """Median temperature of a place in the counted runs: as noted, else as logged. [degC]
-
-    Parameters
-    ----------
-    given : MachineInput
-    place : {"bed", "room", "nozzle", "first layer bed", "first layer nozzle", "start"}
-        The last is that of the bed just before a run begins.
-    """
-    known = [c for _, c in _by_run(given, place)]
-    return statistics.median(known) if known else None
-
-
-def _known_c(given: MachineInput, place: Place, test: TestConditions) -> float | None:
-    own_c = temperature_c(given, place)
-    if own_c is None and place in _OTHERWISE:
-        return _known_c(given, _OTHERWISE[place], test)
-    return test.of(place) if own_c is None else own_c
-
-
-@lru_cache(maxsize=8192)
-def _by_run(given: MachineInput, place: Place) -> tuple[tuple[str, float], ...]:
-    """The temperature of each counted run that has one, by run id. [degC]"""
-    counted = {run.run_id: run for run in machine_result(given).included}
-    known: list[tuple[str, float]] = []
-    for log in given.logs:
-        for run in log.runs:
-            if run.id in counted:
-                value_c = _noted_c(run, place)
-                value_c = _logged_c(log, counted[run.id], place) if value_c is None else value_c
-                if value_c is not None:
-                    known.append((run.id, value_c))
-    for typed, _ in given.typed:
-        value_c = _noted_c(typed, place)
-        if typed.id in counted and value_c is not None:
-            known.append((typed.id, value_c))
-    return tuple(known)
-
-
-def _noted_c(run: Run | TypedReading, place: Place) -> float | None:
-    if place not in _NOTED:
-        return None
-    value: float | None = getattr(run, _NOTED[place])
-    return value
-
-
-def _logged_c(log: LogInput, run: RunResult, place: Place) -> float | None:
-    if log.seen is None or run.start_s is None:
-        return None
-    trace = log.seen.trace
-    if place == "start":
-        return logged_c(trace, "bed", run.start_s - _BEFORE_S, run.start_s) if run.start_s > 0 else None
-    span = next((s for s in run.states if s.state == "processing"), None)
-    if span is None or place not in _LOGGED:
-        return None
-    return logged_c(trace, _LOGGED[place], span.start_s, span.end_s)
 
 
 # what a temperature could matter, and how that was worked out
@@ -346,8 +258,8 @@ def _names(group: Sequence[_Made]) -> str:
 
 def _not_noted(compared: Sequence[MachineInput], test: TestConditions) -> Iterable[Finding]:
     """Temperatures that are known of some machines only."""
-    for place in _ASKED:
-        without = [given for given in compared if _known_c(given, place, test) is None]
+    for place in ASKED:
+        without = [given for given in compared if known_c(given, place, test) is None]
         if not without or len(without) == len(compared):
             continue
         names = [given.machine.name for given in without]
@@ -361,10 +273,3 @@ def _not_noted(compared: Sequence[MachineInput], test: TestConditions) -> Iterab
                 "machines": listed(names) if len(names) <= _NAMED else f"{len(names)} machines",
             },
         )
-
-
-def unseen(compared: Sequence[MachineInput], test: TestConditions) -> tuple[str, ...]:
-    """Temperatures of which nothing is known of any machine, by name."""
-    if not compared:
-        return ()
-    return tuple(place for place in _ASKED if all(_known_c(given, place, test) is None for given in compared))

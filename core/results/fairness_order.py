@@ -14,8 +14,9 @@ from itertools import pairwise
 from attrs import frozen
 
 from core.formatting import count, duration, listed, number, percent
-from core.results.fairness_conditions import TestConditions, temperature_c, warming_wh
+from core.results.fairness_conditions import warming_wh
 from core.results.fairness_points import found
+from core.results.fairness_temperatures import TestConditions, temperature_c
 from core.results.machine import MachineInput, machine_result
 from core.results.runs import MAKING
 from core.results.values import Finding, MachineResult, RunResult

@@ -15,8 +15,11 @@ from PySide6.QtWidgets import (
 
 from core.figures.fairness import fairness_figure
 from core.found.fairness import TOPIC, explain_finding
+from core.results.compare import machine_inputs
 from core.results.fairness_answer import conditions, counted, findings_table, headline, line
 from core.results.fairness_points import point_of
+from core.results.fairness_temperatures import TestConditions, told
+from core.results.machine import machine_result
 from core.results.values import Comparison, Finding
 from core.study import Study
 from gui.charts.view import ChartView
@@ -28,6 +31,7 @@ from gui.pages.page import Badge, Page, SentenceTop
 from gui.session import Session
 from gui.widgets.fairness_accepted import AcceptedList
 from gui.widgets.fairness_card import FairnessCard
+from gui.widgets.fairness_conditions import COLUMNS, ConditionsCard, MachineConditions
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.page_switch import PageSwitch
@@ -67,6 +71,7 @@ class FairnessPage(Page):
         self.table = TableCard("findings_table", "Open points of fairness")
         self.card = FairnessCard(self._locale)
         self.accepted = AcceptedList()
+        self.conditions = ConditionsCard(self._locale)
         self.found = FoundPanel()
         self.message = QLabel()
         self.pictures = PictureMenu({"Fairness": self.chart, **self.plan.views()}, self)
@@ -83,7 +88,7 @@ class FairnessPage(Page):
         content.setContentsMargins(S16, S4, S16, S12)
         content.setSpacing(S12)
         self._chart_card = bare_card(self.chart)
-        for part in (self.table, self.card, self._chart_card, self.accepted):
+        for part in (self.table, self.card, self._chart_card, self.accepted, self.conditions):
             content.addWidget(part)
         content.addStretch(1)
         self._scroll = QScrollArea()
@@ -145,6 +150,8 @@ class FairnessPage(Page):
         self.card.accepted.connect(self._on_accepted)
         self.card.run_wanted.connect(self._on_run)
         self.accepted.taken_back.connect(self._edits.take_back)
+        self.conditions.noted.connect(self._edits.note)
+        self.conditions.field_left.connect(self._session.seal)
         self.found.run_wanted.connect(self._on_run)
         self.found.closed.connect(self._on_found_closed)
         self._edits.page_wanted.connect(self.page_wanted)
@@ -218,9 +225,24 @@ class FairnessPage(Page):
         self.table.show_table(findings_table(comparison, self._locale), _NOTE, self._locale.decimal)
         self.table.setVisible(bool(found))
         self.accepted.show_comparison(comparison, read_only=self._session.is_read_only)
+        self.conditions.show_machines(self._known(study), read_only=self._session.is_read_only)
         if self._key not in {f.key for f in found}:
             self._key = found[0].key if found else ""
         self._show_selected()
+
+    def _known(self, study: Study) -> tuple[MachineConditions, ...]:
+        """What is known of the temperatures of each machine's runs."""
+        test = TestConditions(study.bed_c, study.room_c)
+        inputs = machine_inputs(study, self._session.traces, self._session.activities)
+        return tuple(
+            MachineConditions(
+                given.machine.id,
+                given.machine.name,
+                tuple(told(given, place, test, self._locale) for place, *_ in COLUMNS),
+            )
+            for given in inputs
+            if machine_result(given).included
+        )
 
     def _readout(self, key: str, measure: str) -> tuple[str, ...]:
         """What the chart reads out at a bar."""
@@ -281,8 +303,8 @@ class FairnessPage(Page):
         if self._finding is None or self._comparison is None:
             self.found.close_panel()
             return
-        told = explain_finding(self._finding, self._comparison, self._locale)
-        self.found.show_explanation(told, self._locale)
+        explained = explain_finding(self._finding, self._comparison, self._locale)
+        self.found.show_explanation(explained, self._locale)
 
     def _on_found_closed(self) -> None:
         self.table.view.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -54,6 +54,10 @@ class FairnessEdits(QObject):
         self._session.seal()
         self.told.emit("")
 
+    def note(self, machine_id: str, name: str, value_c: float | None) -> None:
+        """Note a temperature in all runs of a machine."""
+        self._session.apply(edits.note_machine(self._session.study, machine_id, name, value_c))
+
     def _select_log_of(self, finding: Finding) -> None:
         """Select a run of the first machine touched, so that its log is the one that is shown."""
         study = self._session.study

@@ -233,6 +233,28 @@ def test_how_it_was_found(user: Driver) -> None:
     assert page(user).found.isHidden()
 
 
+def test_temperatures_are_noted_for_all_runs_of_a_machine_at_once(user: Driver) -> None:
+    first, second = user.study.logs
+    user.write("condition_1_nozzle_c", "210")
+    user.write("condition_2_nozzle_c", "235,5")
+    settle(user)
+    assert {r.nozzle_c for r in user.study.runs_of(first.id)} == {210.0}
+    assert {r.nozzle_c for r in user.study.runs_of(second.id)} == {235.5}
+    assert "Nozzle temperature" in names(user)
+    select(user, "Nozzle temperature")
+    assert "at 210 °C on Alder and at 236 °C on Rowan" in user.text("finding_why")
+    field = user.widget(QLineEdit, "condition_2_nozzle_c")
+    field.setFocus()
+    field.selectAll()
+    user.press(Qt.Key.Key_Delete, field)
+    user.press(Qt.Key.Key_Return, field)
+    settle(user)
+    assert {r.nozzle_c for r in user.study.runs_of(second.id)} == {None}
+    assert "Not noted" in names(user)
+    user.write("condition_2_nozzle_c", "hot")
+    assert "cannot be used" in user.text("conditions_why_not")
+
+
 def test_beds_at_two_temperatures_lead_to_the_comparison_like_for_like(user: Driver) -> None:
     study = user.study
     for log, bed_c in zip(study.logs, (60.0, 50.0), strict=True):

@@ -1,0 +1,139 @@
+"""The temperatures of each machine's runs, to be noted for all of them at once."""
+
+from collections.abc import Mapping, Sequence
+
+from attrs import frozen
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
+
+from core.formatting import NumberLocale
+from core.results.fairness_temperatures import Place, Told
+from core.results.temperatures import degrees
+from gui.look import S4, S8, S12
+from gui.widgets.condition_row import LIMITS_C
+from gui.widgets.number_field import NumberField
+
+#: the columns: place, field of a run, heading, and the same in a sentence
+COLUMNS: tuple[tuple[Place, str, str, str], ...] = (
+    ("bed", "bed_c", "Bed", "bed"),
+    ("first layer bed", "first_layer_bed_c", "Bed, first layer", "bed at the first layer"),
+    ("nozzle", "nozzle_c", "Nozzle", "nozzle"),
+    ("first layer nozzle", "first_layer_nozzle_c", "Nozzle, first layer", "nozzle at the first layer"),
+    ("room", "room_c", "Room", "room"),
+)
+#: a nozzle is hotter than anything else that is noted [degC]
+_NOZZLE_LIMITS_C = (LIMITS_C[0], 600.0)
+
+
+@frozen
+class MachineConditions:
+    """One machine's row: what is told in each column."""
+
+    machine_id: str
+    name: str
+    told: tuple[Told, ...]
+
+
+class ConditionsCard(QFrame):
+    """One row a machine, one field a temperature."""
+
+    noted = Signal(str, str, object)  # machine id, field of a run, degC or None
+    field_left = Signal()
+
+    def __init__(self, locale: NumberLocale, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self._locale = locale
+        self._machines: tuple[tuple[str, str], ...] = ()
+        self._fields: Mapping[tuple[str, str], NumberField] = {}
+        self._parts: list[QWidget] = []
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(S12, S8, S12, S8)
+        layout.setSpacing(S4)
+        heading = QLabel("Temperatures of the runs, in °C")
+        heading.setProperty("role", "heading")
+        layout.addWidget(heading)
+        hint = QLabel(
+            "What stands here is noted in all runs of the machine that count; grey is what counts without."
+        )
+        hint.setProperty("role", "muted")
+        hint.setWordWrap(True)
+        layout.addWidget(hint)
+        self._why_not = QLabel()
+        self._why_not.setObjectName("conditions_why_not")
+        self._why_not.setProperty("role", "problem")
+        self._why_not.setWordWrap(True)
+        self._why_not.hide()
+        self._grid = QGridLayout()
+        self._grid.setHorizontalSpacing(S12)
+        self._grid.setVerticalSpacing(S4)
+        self._grid.setColumnStretch(0, 1)
+        layout.addLayout(self._grid)
+        layout.addWidget(self._why_not)
+
+    def show_machines(self, machines: Sequence[MachineConditions], *, read_only: bool) -> None:
+        """Show what is known of the machines' runs."""
+        wanted = tuple((m.machine_id, m.name) for m in machines)
+        is_other = wanted != self._machines
+        if is_other:
+            self._machines = wanted
+            self._build()
+        self.setVisible(bool(machines))
+        for machine in machines:
+            for (_, name, _, _), told in zip(COLUMNS, machine.told, strict=True):
+                field = self._fields[machine.machine_id, name]
+                text = "" if told.noted_c is None else degrees(told.noted_c, self._locale)
+                field.show_text(text, told.behind, of_other=is_other)
+                field.setReadOnly(read_only)
+
+    def _build(self) -> None:
+        for part in self._parts:
+            self._grid.removeWidget(part)
+            part.hide()
+            part.deleteLater()
+        self._parts = []
+        fields = {}
+        for column, (_, _, heading, _) in enumerate(COLUMNS, start=1):
+            self._put(_muted(heading), 0, column)
+        for row, (machine_id, machine) in enumerate(self._machines, start=1):
+            label = QLabel(machine)
+            label.setTextFormat(Qt.TextFormat.PlainText)
+            label.setWordWrap(True)
+            self._put(label, row, 0)
+            for column, (_, name, _, said) in enumerate(COLUMNS, start=1):
+                fields[machine_id, name] = self._field(
+                    row, name, machine_id, f"{machine}: temperature of the {said}"
+                )
+                self._put(fields[machine_id, name], row, column)
+        self._fields = fields
+
+    def _put(self, part: QWidget, row: int, column: int) -> None:
+        self._grid.addWidget(part, row, column)
+        self._parts.append(part)
+
+    def _field(self, row: int, name: str, machine_id: str, said: str) -> NumberField:
+        limits = _NOZZLE_LIMITS_C if "nozzle" in name else LIMITS_C
+        field = NumberField(f"condition_{row}_{name}", f"{said}, in °C", limits)
+        field.setToolTip(f"{said}; empty the field to take the note back")
+        field.setProperty("machine_id", machine_id)
+        field.setProperty("name", name)
+        field.entered.connect(self._on_entered)
+        field.refused.connect(self._refuse)
+        field.editingFinished.connect(self.field_left)
+        return field
+
+    def _on_entered(self, value_c: float | None) -> None:
+        field = self.sender()
+        if isinstance(field, NumberField):
+            self.noted.emit(str(field.property("machine_id")), str(field.property("name")), value_c)
+
+    def _refuse(self, why_not: str) -> None:
+        self._why_not.setText(why_not)
+        self._why_not.setVisible(bool(why_not))
+
+
+def _muted(text: str) -> QLabel:
+    label = QLabel(text)
+    label.setProperty("role", "muted")
+    label.setWordWrap(True)
+    return label
