@@ -69,7 +69,12 @@ def _plain_number(cell: str, decimal: str) -> bool:
 
 
 def read_body(
-    source: Source, form: Form, kinds: Sequence[Kind], progress: Progress, hints: clock.Hints = clock.NO_HINTS
+    source: Source,
+    form: Form,
+    kinds: Sequence[Kind],
+    progress: Progress,
+    hints: clock.Hints = clock.NO_HINTS,
+    lines: int | None = None,
 ) -> Table:
     """Read the rows below the headings.
 
@@ -82,14 +87,15 @@ def read_body(
     progress : Progress
     hints : Hints
         For columns of dated text: the decided order of day and month.
+    lines : int, optional
+        The source is only what follows so many lines; else it is the whole text.
 
     Raises
     ------
     NotPlain
         If a block is no UTF-8 text without zero bytes.
     """
-    head = source.piece(0, 1 << 20)
-    at = _skip_lines(head, form.first_line)
+    at = _skip_lines(source.piece(0, 1 << 20), form.first_line) if lines is None else 0
     gathered = _Gathered(form, list(kinds), source.size - at, hints)
     done = 0
     waiting: deque[tuple[bytes | memoryview, Future[Any]]] = deque()
@@ -107,7 +113,7 @@ def read_body(
             gathered.take(taken, parsing.result())
             done += len(taken)
             progress(done / max(1, source.size - at), "reading rows")
-    return gathered.table(form.first_line + 1)
+    return gathered.table(form.first_line + 1 if lines is None else lines + 1)
 
 
 def _skip_lines(head: bytes, count: int) -> int:

@@ -11,29 +11,16 @@ from typing import TypeVar
 import numpy as np
 from attrs import evolve
 
-from core.logs import (
-    beside,
-    body,
-    clock,
-    containers,
-    decimal_commas,
-    files,
-    roles,
-    sniff,
-    text,
-)
-from core.logs.clock import NO_HINTS, Hints
+from core.logs import beside, body, containers, files, roles, text, text_logs
 from core.logs.reading import NO_CHOICES, FileReading, Reading, first_rows
-from core.logs.readings import Read, machines_of, no_load
-from core.logs.roles import Roles
-from core.logs.source import InMemory, OnDisk, Source
+from core.logs.readings import Read, hints_of, machines_of, no_load, no_time
+from core.logs.source import InMemory, OnDisk
 from core.logs.table import Table, sample_of
 from core.logs.words import zone_named_in
 from core.problems import Problem, Severity
 from core.progress import Cancelled, Progress, part, silent
 from core.study import Choices
 
-_LATER_BYTES = 6000
 #: larger files are read block by block when they are plain text [bytes]
 STREAMED = 1 << 23
 #: a smaller file is read too soon for anybody to wait [bytes]
@@ -174,7 +161,11 @@ def _stream(path: Path, name: str, choices: Choices, progress: Progress) -> File
         return None
     why = "valid UTF-8 in every block" if not head.isascii() else "only plain characters or valid UTF-8"
     try:
-        read = _from_source(source, "utf-8", why, (), name, choices, progress)
+        found = text_logs.detect(source, name, choices)
+        if not isinstance(found, Problem):
+            read: Read | Problem = text_logs.read(found, "utf-8", why, (), progress)
+        else:
+            read = found
         digest = source.digest()
     except body.NotPlain:
         return None
@@ -196,70 +187,10 @@ def _from_bytes(
     if what:
         return Problem("log.not_a_log", Severity.ERROR, name, facts={"what": what})
     decoded = text.decode(data, name, choices.encoding)
-    source = InMemory(decoded.data)
-    return _from_source(
-        source, decoded.encoding, decoded.reason, (*problems, *decoded.problems), name, choices, progress
-    )
-
-
-def _from_source(
-    source: Source,
-    encoding: str,
-    why: str,
-    problems: tuple[Problem, ...],
-    name: str,
-    choices: Choices,
-    progress: Progress,
-) -> Read | Problem:
-    lines, later = _sample_lines(source)
-    if not any(x.strip() for x in lines):
-        return Problem("log.empty", Severity.ERROR, name)
-    if len(lines) == 1 and source.size > sniff.LONGEST_LINE:
-        return Problem("log.line_too_long", Severity.ERROR, name, 1, facts={"bytes": source.size})
-    cut = None
-    if choices.delimiter in (None, ",") and choices.decimal in (None, ","):
-        cut = decimal_commas.find(lines, later)
-    if isinstance(cut, str):
-        return Problem("log.decimal_comma_unclear", Severity.ERROR, name, facts={"row": cut[:120]})
-    chosen = choices
-    if cut is not None:
-        source = InMemory(cut.whole(source.piece(0, source.size).decode("utf-8", "replace")).encode())
-        lines, later = _sample_lines(source)
-        chosen = evolve(choices, delimiter=decimal_commas.MARK, decimal=",")
-    form = sniff.sniff(lines, later, chosen)
-    if form is None:
-        only_words = len([x for x in lines if x.strip()]) <= 2
-        code = "log.no_rows" if only_words else "log.no_table"
-        return Problem(code, Severity.ERROR, name, 1, facts={"first_line": lines[0][:120]})
-    written = form.delimiter
-    if cut is not None:
-        written = ","
-        others = tuple(r for r in form.reasons if r[0] not in ("delimiter", "decimal"))
-        form = evolve(form, reasons=(("delimiter", "comma"), ("decimal", cut.reason), *others))
-    columns = [[row[i] for row in form.sample] for i in range(len(form.names))]
-    told = roles.assign(form.names, columns, form.decimal, choices)
-    if told is None:
-        return _no_time(form.names, name, form.first_line)
-    if not told.has_load():
-        return no_load(form.names, name)
-    zone = zone_named_in(" ".join([*form.preamble, *(form.names[p] for p in told.time)]))
-    hints = _hints(told, name, form.decimal, choices, zone, form.preamble)
-    kinds = body.kinds_of(columns, told.wanted(), form.decimal)
-    order = None
-    if len(told.time) == 1 and kinds[told.time[0]] == "text":
-        order = clock.settled_order(columns[told.time[0]], hints)
-        if order is not None:
-            kinds[told.time[0]] = "dated text"
-    block_hints = NO_HINTS if order is None else evolve(NO_HINTS, choices=Choices(date_order=order))
-    table = body.read_body(source, form, kinds, part(progress, 0.05, 0.85), block_hints)
-    offset = body.first_offset(columns[told.time[0]])
-    return Read(
-        table, told, form.decimal, encoding, written,
-        None if form.header_line is None else form.header_line + 1, hints, offset,
-        kinds[told.time[0]], source,
-        (("encoding", f"{encoding}: {why}"), *form.reasons, *told.reasons), problems,
-        first_rows(form.sample),
-    )  # fmt: skip
+    found = text_logs.detect(InMemory(decoded.data), name, choices)
+    if isinstance(found, Problem):
+        return found
+    return text_logs.read(found, decoded.encoding, decoded.reason, (*problems, *decoded.problems), progress)
 
 
 def _from_table(item: containers.Item, name: str, choices: Choices) -> Read | Problem:
@@ -272,43 +203,14 @@ def _from_table(item: containers.Item, name: str, choices: Choices) -> Read | Pr
     cells = sample_of(table)
     told = roles.assign(table.names, cells, ".", choices)
     if told is None:
-        return _no_time(table.names, name, 0)
+        return no_time(table.names, name, 0)
     if not told.has_load():
         return no_load(table.names, name)
     kinds = body.kinds_of(cells, told.wanted(), ".")
     table, decimal = containers.with_numbers(table, [k == "number" for k in kinds])
     zone = zone_named_in(" ".join(table.names[p] for p in told.time))
-    hints = evolve(_hints(told, name, decimal, choices, zone, ()), is_1904=item.is_1904)
+    hints = evolve(hints_of(told, name, decimal, choices, zone, ()), is_1904=item.is_1904)
     return Read(
         table, told, decimal, item.encoding, None, item.header_row, hints, None, "", None,
         (*item.reasons, *told.reasons), item.problems, first_rows(zip(*cells, strict=True)),
     )  # fmt: skip
-
-
-def _hints(
-    told: Roles, name: str, decimal: str, choices: Choices, zone: str | None, preamble: tuple[str, ...]
-) -> Hints:
-    first = told.all[told.time[0]]
-    date = clock.date_in(preamble)
-    return Hints(name, first.quantity, first.unit, decimal, zone, False, date, first.name, choices)
-
-
-def _no_time(names: tuple[str, ...], name: str, row: int) -> Problem:
-    return Problem("log.no_time", Severity.ERROR, name, row + 1, facts={"columns": ", ".join(names)[:160]})
-
-
-def _sample_lines(source: Source) -> tuple[list[str], list[str]]:
-    """The first lines, and some from the middle and the end."""
-    head = source.piece(0, sniff.SAMPLE_BYTES)
-    whole = len(head) == source.size
-    lines = [x.rstrip("\r") for x in head.decode("utf-8", "replace").split("\n")]
-    if not whole and len(lines) > 1:
-        lines.pop()
-    later: list[str] = []
-    if not whole:
-        for at in (source.size // 2, max(0, source.size - _LATER_BYTES)):
-            piece = source.piece(at, _LATER_BYTES).decode("utf-8", "replace").split("\n")
-            later += [x.rstrip("\r") for x in piece[1:-1]]
-    elif len(lines) > 2 * sniff.SAMPLE_LINES:
-        later = lines[-sniff.SAMPLE_LINES // 2 :]
-    return lines[: sniff.SAMPLE_LINES], later

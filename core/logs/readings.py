@@ -7,7 +7,7 @@ from attrs import frozen
 
 from core.logs import clock, machines, number_clock, series, split_stamps
 from core.logs.clock import NO_HINTS, Clocked, Hints
-from core.logs.reading import Column, Reading
+from core.logs.reading import Column, Reading, Refused
 from core.logs.refusals import no_time_usable, refused_rows
 from core.logs.roles import Roles
 from core.logs.source import Source
@@ -41,6 +41,20 @@ def no_load(names: tuple[str, ...], name: str) -> Problem:
     return Problem("log.no_power", Severity.ERROR, name, facts={"columns": ", ".join(names)[:160]})
 
 
+def no_time(names: tuple[str, ...], name: str, row: int) -> Problem:
+    """Why a table without a time is no log."""
+    return Problem("log.no_time", Severity.ERROR, name, row + 1, facts={"columns": ", ".join(names)[:160]})
+
+
+def hints_of(
+    told: Roles, name: str, decimal: str, choices: Choices, zone: str | None, preamble: tuple[str, ...]
+) -> Hints:
+    """What a table tells about its clock beside the stamps."""
+    first = told.all[told.time[0]]
+    date = clock.date_in(preamble)
+    return Hints(name, first.quantity, first.unit, decimal, zone, False, date, first.name, choices)
+
+
 def machines_of(
     read: Read, label: str, name: str, key: str, choices: Choices, progress: Progress
 ) -> tuple[list[Reading], list[Problem]]:
@@ -58,18 +72,14 @@ def machines_of(
     choices : Choices
     progress : Progress
     """
-    clocked = _clock(read)
+    clocked = clock_of(read)
     raws = machines.sort_out(read.table, read.roles, clocked.seconds, read.decimal)
     refused, count = refused_rows(read.table, read.roles, read.source, clocked.seconds, read.hints.file)
     shared = [*read.problems, *clocked.problems]
     if read.table.repeated_headings:
         facts: dict[str, object] = {"count": read.table.repeated_headings}
         shared.append(Problem("log.repeated_headings", Severity.NOTE, name, facts=facts))
-    if count:
-        facts = {"count": count, "first": refused[0].row if refused else 0}
-        shared.append(
-            Problem("log.refused_rows", Severity.CAUTION, name, refused[0].row if refused else None, facts)
-        )
+    shared += about_refused(refused, count, name)
     out: list[Reading] = []
     problems: list[Problem] = []
     stem = PurePath(label).stem if label else PurePath(name).stem
@@ -82,15 +92,15 @@ def machines_of(
         extra = list(shared) + list(made.problems)
         if made.missing:
             extra.append(Problem("log.missing_values", Severity.NOTE, name, facts={"count": made.missing}))
-        reasons = (*read.reasons, ("clock", clocked.reason), ("layout", raw.layout), *made.reasons)
+        reasons = reasons_of(read, clocked, raw, made)
         out.append(
             Reading(
                 name, raw.device or stem, raw.device, read.encoding, read.delimiter,
                 read.decimal, read.header_row,
                 raw.rows_read - made.missing if raw.rows is None else raw.rows_read,
-                count, _columns(read, raw, made), made.trace,
+                count, columns_of(read, raw, made), made.trace,
                 made.by_power_wh, made.by_counter_wh, made.used_wh,
-                refused, tuple(dict.fromkeys(reasons)), tuple(extra), choices, read.first_rows,
+                refused, reasons, tuple(extra), choices, read.first_rows,
             )
         )  # fmt: skip
     if not out:
@@ -100,7 +110,8 @@ def machines_of(
     return out, problems
 
 
-def _clock(read: Read) -> Clocked:
+def clock_of(read: Read) -> Clocked:
+    """The times of a table's rows."""
     position = read.roles.time[0]
     column = read.table.columns[position]
     if read.roles.fields:
@@ -142,7 +153,24 @@ def _as_text(column: object) -> object:
     return pa.array([None if np.isnan(v) else f"{v:.0f}" for v in column.tolist()], type=pa.string())
 
 
-def _columns(read: Read, raw: machines.Raw, made: series.Made) -> tuple[Column, ...]:
+def about_refused(refused: tuple[Refused, ...], count: int, name: str) -> tuple[Problem, ...]:
+    """What there is to say of rows that could not be used."""
+    if not count:
+        return ()
+    first = refused[0].row if refused else None
+    facts: dict[str, object] = {"count": count, "first": first or 0}
+    return (Problem("log.refused_rows", Severity.CAUTION, name, first, facts),)
+
+
+def reasons_of(
+    read: Read, clocked: Clocked, raw: machines.Raw, made: series.Made
+) -> tuple[tuple[str, str], ...]:
+    """Why each choice was made, in the order of the choices."""
+    told = (*read.reasons, ("clock", clocked.reason), ("layout", raw.layout), *made.reasons)
+    return tuple(dict.fromkeys(told))
+
+
+def columns_of(read: Read, raw: machines.Raw, made: series.Made) -> tuple[Column, ...]:
     """Columns with what they were taken for and the unit their values are written in."""
     out = []
     for role in read.roles.all:

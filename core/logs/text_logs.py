@@ -1,0 +1,170 @@
+"""A text with a cell for each column: its form found from a sample of lines, then its rows read.
+
+Rules: the form is found once, from the same lines however the rows are then read, so that rows that were
+added to a log are read as they would be with all the others.
+"""
+
+from attrs import evolve, frozen
+
+from core.logs import body, clock, decimal_commas, roles, sniff
+from core.logs.clock import NO_HINTS, Hints
+from core.logs.reading import first_rows
+from core.logs.readings import Read, hints_of, no_load, no_time
+from core.logs.roles import Roles
+from core.logs.sniff import Form
+from core.logs.source import InMemory, Source
+from core.logs.table import Table
+from core.logs.words import zone_named_in
+from core.problems import Problem, Severity
+from core.progress import Progress, part
+from core.study import Choices
+
+_LATER_BYTES = 6000
+
+
+@frozen
+class Found:
+    """How a text is written.
+
+    ``source`` is the text, with its numbers made whole where commas had cut them; ``delimiter`` is the one in
+    the file; ``block_hints`` are for stamps that are read block by block.
+    """
+
+    source: Source
+    form: Form
+    roles: Roles
+    kinds: tuple[body.Kind, ...]
+    hints: Hints
+    block_hints: Hints
+    offset_s: float | None
+    delimiter: str
+
+
+def detect(source: Source, name: str, choices: Choices) -> Found | Problem:
+    """Find the form of a text, or why it is no log.
+
+    Parameters
+    ----------
+    source : Source
+        UTF-8.
+    name : str
+        The file, for problems.
+    choices : Choices
+    """
+    lines, later = _sample_lines(source)
+    if not any(x.strip() for x in lines):
+        return Problem("log.empty", Severity.ERROR, name)
+    if len(lines) == 1 and source.size > sniff.LONGEST_LINE:
+        return Problem("log.line_too_long", Severity.ERROR, name, 1, facts={"bytes": source.size})
+    cut = None
+    if choices.delimiter in (None, ",") and choices.decimal in (None, ","):
+        cut = decimal_commas.find(lines, later)
+    if isinstance(cut, str):
+        return Problem("log.decimal_comma_unclear", Severity.ERROR, name, facts={"row": cut[:120]})
+    chosen = choices
+    if cut is not None:
+        source = InMemory(cut.whole(source.piece(0, source.size).decode("utf-8", "replace")).encode())
+        lines, later = _sample_lines(source)
+        chosen = evolve(choices, delimiter=decimal_commas.MARK, decimal=",")
+    form = sniff.sniff(lines, later, chosen)
+    if form is None:
+        only_words = len([x for x in lines if x.strip()]) <= 2
+        code = "log.no_rows" if only_words else "log.no_table"
+        return Problem(code, Severity.ERROR, name, 1, facts={"first_line": lines[0][:120]})
+    written = form.delimiter
+    if cut is not None:
+        written = ","
+        others = tuple(r for r in form.reasons if r[0] not in ("delimiter", "decimal"))
+        form = evolve(form, reasons=(("delimiter", "comma"), ("decimal", cut.reason), *others))
+    columns = [[row[i] for row in form.sample] for i in range(len(form.names))]
+    told = roles.assign(form.names, columns, form.decimal, choices)
+    if told is None:
+        return no_time(form.names, name, form.first_line)
+    if not told.has_load():
+        return no_load(form.names, name)
+    zone = zone_named_in(" ".join([*form.preamble, *(form.names[p] for p in told.time)]))
+    hints = hints_of(told, name, form.decimal, choices, zone, form.preamble)
+    kinds = body.kinds_of(columns, told.wanted(), form.decimal)
+    order = None
+    if len(told.time) == 1 and kinds[told.time[0]] == "text":
+        order = clock.settled_order(columns[told.time[0]], hints)
+        if order is not None:
+            kinds[told.time[0]] = "dated text"
+    block_hints = NO_HINTS if order is None else evolve(NO_HINTS, choices=Choices(date_order=order))
+    return Found(
+        source,
+        form,
+        told,
+        tuple(kinds),
+        hints,
+        block_hints,
+        body.first_offset(columns[told.time[0]]),
+        written,
+    )
+
+
+def read(found: Found, encoding: str, why: str, problems: tuple[Problem, ...], progress: Progress) -> Read:
+    """Read the rows of a text.
+
+    Parameters
+    ----------
+    found : Found
+    encoding, why : str
+        The encoding of the file, and the reason for it.
+    problems : tuple of Problem
+        What was found on the way to the text.
+    progress : Progress
+
+    Raises
+    ------
+    NotPlain
+        If a block is no UTF-8 text without zero bytes.
+    """
+    table = body.read_body(
+        found.source, found.form, found.kinds, part(progress, 0.05, 0.85), found.block_hints
+    )
+    return evolve(_without_source(found, table, encoding, why, problems), source=found.source)
+
+
+def read_more(found: Found, fresh: bytes, lines: int, progress: Progress) -> Read:
+    """Read rows that were added to a text in UTF-8, which are preceded by `lines` lines.
+
+    Raises
+    ------
+    NotPlain
+        If a block is no UTF-8 text without zero bytes.
+    """
+    table = body.read_body(
+        InMemory(fresh), found.form, found.kinds, part(progress, 0.05, 0.85), found.block_hints, lines
+    )
+    return _without_source(found, table, "utf-8", "as before", ())
+
+
+def _without_source(
+    found: Found, table: Table, encoding: str, why: str, problems: tuple[Problem, ...]
+) -> Read:
+    form, told = found.form, found.roles
+    return Read(
+        table, told, form.decimal, encoding, found.delimiter,
+        None if form.header_line is None else form.header_line + 1, found.hints, found.offset_s,
+        found.kinds[told.time[0]], None,
+        (("encoding", f"{encoding}: {why}"), *form.reasons, *told.reasons), problems,
+        first_rows(form.sample),
+    )  # fmt: skip
+
+
+def _sample_lines(source: Source) -> tuple[list[str], list[str]]:
+    """The first lines, and some from the middle and the end."""
+    head = source.piece(0, sniff.SAMPLE_BYTES)
+    whole = len(head) == source.size
+    lines = [x.rstrip("\r") for x in head.decode("utf-8", "replace").split("\n")]
+    if not whole and len(lines) > 1:
+        lines.pop()
+    later: list[str] = []
+    if not whole:
+        for at in (source.size // 2, max(0, source.size - _LATER_BYTES)):
+            piece = source.piece(at, _LATER_BYTES).decode("utf-8", "replace").split("\n")
+            later += [x.rstrip("\r") for x in piece[1:-1]]
+    elif len(lines) > 2 * sniff.SAMPLE_LINES:
+        later = lines[-sniff.SAMPLE_LINES // 2 :]
+    return lines[: sniff.SAMPLE_LINES], later
