@@ -11,6 +11,7 @@ from PySide6.QtGui import (
     QAbstractTextDocumentLayout,
     QFont,
     QFontMetricsF,
+    QPagedPaintDevice,
     QPageLayout,
     QPageSize,
     QPainter,
@@ -85,8 +86,8 @@ def report_pdf(report: Report, *, page: QPageSize.PageSizeId = QPageSize.PageSiz
     area = QSizeF(layout.paintRectPixels(_DPI).size())
     foot = _foot_font(writer)
     text_area = QSizeF(area.width(), area.height() - 2.5 * QFontMetricsF(foot, writer).height())
-    pictures = _Pictures(text_area)
-    document = _document(report, writer, text_area, pictures)
+    pictures = PagePictures(text_area)
+    document = laid_out(report, writer, text_area, pictures)
     painter = QPainter(writer)
     try:
         _paint(painter, document, writer, text_area, area, foot, report)
@@ -98,7 +99,7 @@ def report_pdf(report: Report, *, page: QPageSize.PageSizeId = QPageSize.PageSiz
     return bytes(data.data())
 
 
-class _Pictures(QPyTextObject):
+class PagePictures(QPyTextObject):
     """Draws SVG where the text has an image, in the width of the page."""
 
     def __init__(self, area: QSizeF, parent: QObject | None = None) -> None:
@@ -141,7 +142,10 @@ def _foot_font(writer: QPdfWriter) -> QFont:
     return font
 
 
-def _document(report: Report, writer: QPdfWriter, area: QSizeF, pictures: _Pictures) -> QTextDocument:
+def laid_out(
+    report: Report, device: QPagedPaintDevice, area: QSizeF, pictures: PagePictures
+) -> QTextDocument:
+    """The report as a document whose pages are as large as `area`, in dots of the device."""
     document = QTextDocument()
     document.setUndoRedoEnabled(False)
     document.setDocumentMargin(0)
@@ -149,7 +153,7 @@ def _document(report: Report, writer: QPdfWriter, area: QSizeF, pictures: _Pictu
     font.setPointSizeF(_TEXT_PT)
     document.setDefaultFont(font)
     document.setDefaultStyleSheet(_STYLE)
-    document.documentLayout().setPaintDevice(writer)
+    document.documentLayout().setPaintDevice(device)
     document.documentLayout().registerHandler(QTextFormat.ObjectTypes.ImageObject.value, pictures)
 
     def figure(picture: Picture, number: int) -> str:
