@@ -17,6 +17,13 @@ from gui.publish.picture import DrawnPicture, Words
 
 Ending = Literal["png", "webp", "svg", "pdf"]
 ENDINGS: Final[tuple[Ending, ...]] = ("png", "svg", "pdf", "webp")
+#: how a file dialog offers them
+FILTERS: Final[dict[str, str]] = {
+    "png": "PNG picture (*.png)",
+    "svg": "SVG drawing (*.svg)",
+    "pdf": "PDF page (*.pdf)",
+    "webp": "WebP picture (*.webp)",
+}
 #: pixels of CSS are 1/96 of an inch (W3C, CSS Values and Units Level 3, 6.2), points 1/72
 _SVG_DPI: Final = 96
 _POINTS_PER_PX: Final = 72 / 96
@@ -60,8 +67,7 @@ def text_fields(words: Words) -> dict[str, str]:
     """The words under the keys that PNG reserves for them (W3C, PNG Third Edition, 11.3.3)."""
     return {
         "Title": words.title,
-        "Description": words.alt,
-        "Comment": words.description,
+        "Description": f"{words.alt} {words.description}",
         "Source": words.numbers,
         "Software": maker(),
     }

@@ -13,17 +13,11 @@ from core.report.tables import StudyTable
 from core.spreadsheet import spreadsheet_bytes
 from core.tables import Table, to_csv, to_html, to_markdown
 from gui.jobs import Jobs
-from gui.publish.encode import Ending, file_bytes
+from gui.publish.encode import FILTERS, Ending, file_bytes
 from gui.publish.making import TOGETHER, Desk, save_picked, save_sequence
 
 #: key of the job
 SAVE = "save pictures"
-_PICTURES = {
-    "png": "PNG picture (*.png)",
-    "svg": "SVG drawing (*.svg)",
-    "pdf": "PDF page (*.pdf)",
-    "webp": "WebP picture (*.webp)",
-}
 _TABLES = {
     "csv": "CSV, full precision (*.csv)",
     "xlsx": "Spreadsheet (*.xlsx)",
@@ -87,7 +81,7 @@ class PublishFiles(QObject):
         def save(path: Path) -> None:
             self.start(lambda progress: _one_picture(desk, key, path, ending, ratio, progress))
 
-        self.ask_for_file("Save picture", f"{name}.{ending}", [_PICTURES[ending]], ending, save)
+        self.ask_for_file("Save picture", f"{name}.{ending}", [FILTERS[ending]], ending, save)
 
     def ask_for_table(self, desk: Desk, key: str) -> None:
         """Ask for a name, and save the table that is shown; the name's ending says how."""

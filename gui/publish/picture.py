@@ -23,7 +23,8 @@ from gui.publish.purposes import sheet_size
 class Words:
     """What a picture says about itself.
 
-    ``numbers`` are the values it was drawn from; ``alt`` says in words what it shows.
+    ``description`` is the user's note and whose numbers they are; ``numbers`` are the values it was drawn
+    from; ``alt`` says in words what it shows.
     """
 
     title: str
@@ -81,8 +82,7 @@ def drawn(parts: Sequence[Part], size: SheetSize, look: Look, frame: Frame) -> D
 
 def words_of(figures: Sequence[Figure], frame: Frame) -> Words:
     """What a picture of these figures says about itself."""
-    conditions = dict.fromkeys(f.conditions for f in figures if f.conditions)
-    said = [frame.note, *conditions, f"{with_maker(figures[0].source)}."]
+    said = [frame.note, f"{with_maker(figures[0].source)}."]
     return Words(
         title=frame.own_title or figures[0].headline,
         description=" ".join(filter(None, said)),

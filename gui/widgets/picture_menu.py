@@ -12,6 +12,7 @@ from gui.charts.framing import Frame
 from gui.charts.layout import frame_height
 from gui.charts.view import ChartView
 from gui.images import SIZES, Size, save
+from gui.publish.encode import FILTERS
 
 _PURPOSES = (
     ("wide", "Wide, 1920 × 1080…"),
@@ -124,7 +125,7 @@ class PictureMenu(QObject):
         parent = self.parent()
         dialog = QFileDialog(parent if isinstance(parent, QWidget) else None, "Save picture")
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setNameFilters(["PNG picture (*.png)", "SVG drawing (*.svg)"])
+        dialog.setNameFilters(list(FILTERS.values()))
         dialog.setDefaultSuffix("png")
         dialog.setDirectory(home)
         dialog.selectFile(name)
@@ -136,12 +137,13 @@ class PictureMenu(QObject):
 
     def _on_filter(self, chosen: str) -> None:
         if self._dialog is not None:
-            self._dialog.setDefaultSuffix("svg" if "svg" in chosen else "png")
+            ending = next((each for each, words in FILTERS.items() if words == chosen), "png")
+            self._dialog.setDefaultSuffix(ending)
 
     def _on_file(self, name: str) -> None:
         if self._asked is not None:
             path = Path(name)
-            if path.suffix.lower() not in (".png", ".svg"):
+            if path.suffix.lower().lstrip(".") not in FILTERS:
                 path = path.with_name(path.name + ".png")
             self.write(self._asked, path)
 

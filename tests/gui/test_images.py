@@ -4,22 +4,20 @@ from itertools import combinations
 from pathlib import Path
 from xml.etree import ElementTree as ET
 
-import numpy as np
 import pytest
 from attrs import evolve
-from PySide6.QtGui import QImage, QPixmap
+from PySide6.QtGui import QImage
 from pytestqt.qtbot import QtBot
 
 from core.figures.compare import comparison_figure
 from core.figures.energy_time import energy_time_figure
 from core.figures.placing import Box
 from core.figures.values import Figure
-from core.traces import Trace
 from gui.charts.framing import NO_FRAME, Frame
 from gui.charts.layout import fitting_scale, frame_height, lay_out
 from gui.charts.scene import Marker, Ruler, Scene, Text
 from gui.charts.view import ChartView
-from gui.images import SIZES, Size, clipboard_data, png_bytes, render, save, svg_bytes, write_images
+from gui.images import SIZES, Size, clipboard_data, png_bytes, render, save, svg_bytes
 from gui.look import Look, current
 from tests.comparisons import make
 
@@ -205,31 +203,6 @@ def test_twice_the_pixels_are_the_same_picture() -> None:
 def test_an_unknown_ending_is_refused(tmp_path: Path) -> None:
     with pytest.raises(ValueError, match=r"\.bmp"):
         save(tmp_path / "a.bmp", figures(1, 1)[0], Size(10, 10), LOOKS["light"], NO_FRAME)
-
-
-def test_each_chart_is_written_as_png_and_svg(tmp_path: Path) -> None:
-    study, comparison = make(5, 4)
-    written = write_images(comparison, study, tmp_path, "dark")
-    assert sorted(p.name for p in written) == [
-        "comparison.png",
-        "comparison.svg",
-        "energy-against-time.png",
-        "energy-against-time.svg",
-    ]
-    assert QPixmap(str(tmp_path / "comparison.png")).width() == 1920
-
-
-def test_runs_with_a_trace_are_drawn_lined_up(tmp_path: Path) -> None:
-    study, comparison = make(3, 2)
-    traces = {log.id: Trace.of(np.arange(0.0, 9000, 10), np.full(900, 60.0)) for log in study.logs}
-    written = write_images(comparison, study, tmp_path, "light", traces)
-    assert {p.name for p in written} >= {"line-up.png", "line-up.svg"}
-    assert "Alder" in QImage(str(tmp_path / "line-up.png")).text("Source")
-
-
-def test_an_empty_comparison_writes_no_picture(tmp_path: Path) -> None:
-    study, comparison = make(0)
-    assert write_images(comparison, study, tmp_path) == []
 
 
 def test_the_clipboard_gets_picture_text_and_table() -> None:
