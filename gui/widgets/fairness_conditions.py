@@ -68,6 +68,7 @@ class ConditionsCard(QFrame):
         self._grid.setHorizontalSpacing(S12)
         self._grid.setVerticalSpacing(S4)
         self._grid.setColumnStretch(0, 1)
+        self._grid.setColumnStretch(len(COLUMNS) + 1, 2)
         layout.addLayout(self._grid)
         layout.addWidget(self._why_not)
 

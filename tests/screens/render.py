@@ -12,6 +12,7 @@ from gui.appearance import Appearance
 from gui.jobs import Jobs
 from gui.main_window import MainWindow
 from gui.pages.compare import ComparePage
+from gui.pages.fairness import AFTER, BEFORE, FairnessPage
 from gui.settings import Settings, Theme
 from tests.screens.studies import Desk
 
@@ -61,7 +62,7 @@ def render(
 
 
 def pages(window: MainWindow) -> Iterator[str]:
-    """Turn to each page, and to each view of Compare; the name of what is shown."""
+    """Turn to each page, to each view of Compare and each half of Fairness; the name of what is shown."""
     if window.page is None:
         yield "welcome"
         return
@@ -74,6 +75,10 @@ def pages(window: MainWindow) -> Iterator[str]:
                 words = page.view.itemText(place).lower().split() if place else ()
                 yield "-".join(("compare", *words))
             page.view.setCurrentIndex(0)
+        elif isinstance(page, FairnessPage):
+            for face in (BEFORE, AFTER):
+                page.turn_to(face)
+                yield f"fairness-{face}"
         else:
             yield title.lower().replace(" ", "-")
 

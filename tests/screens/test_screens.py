@@ -17,6 +17,8 @@ def test_pages_are_rendered_and_not_blank(qapp: QApplication, tmp_path: Path) ->
         "compare-dark-1024x700-one-run.png",
         "compare-against-a-property-dark-1024x700-one-run.png",
         "compare-like-for-like-light-1024x700-one-run.png",
+        "fairness-before-light-1024x700-one-run.png",
+        "fairness-after-dark-1024x700-one-run.png",
         "logs-light-1024x700-one-run.png",
         "welcome-dark-1024x700-empty.png",
     }
