@@ -16,6 +16,7 @@ from core.publish.choices import PLACES, THEMES, Pick, Publishing
 from core.problems import Problem
 from core.results.values import Finding, Level
 from core.study import BOUNDARIES, KINDS, Choices, CoolerPlan, Source, Study
+from tests.random_plans import filled, planned, priced
 
 _NAMES = ("Alder", "Birch", "Cedar", "Hazel", "Rowan", "Weide Ä", "樺", 'a "quoted" name', "x" * 200)
 
@@ -193,6 +194,9 @@ _WHOLE: _Makers = [
     _check,
     _property_column,
     _publish,
+    planned,
+    filled,
+    priced,
     lambda s, r: edits.add_machine(s, r.choice(_NAMES)),
     lambda s, r: edits.add_meter(s, r.choice(_NAMES)),
 ]

@@ -3,6 +3,7 @@
 from attrs import evolve
 
 from core.edits.edit import Edit, checked_name, checked_number, found, next_number, replaced, without
+from core.edits.plan import plan_without
 from core.study import Machine, Meter, Study, TypedReading
 
 #: name of the meter that is assumed where nobody says which one was used
@@ -47,6 +48,7 @@ def merge_machines(study: Study, from_id: str, into_id: str) -> Edit:
     merged = evolve(
         study,
         machines=without(replaced(study.machines, evolve(kept, properties=both)), [from_id]),
+        plan=plan_without(study, machine_id=from_id),
         idle_loads=tuple(i for i in study.idle_loads if i.machine_id != from_id),
         logs=tuple(evolve(g, machine_id=into_id) if g.machine_id == from_id else g for g in study.logs),
         typed=tuple(evolve(t, machine_id=into_id) if t.machine_id == from_id else t for t in study.typed),
@@ -61,6 +63,7 @@ def remove_machine(study: Study, machine_id: str) -> Edit:
     rest = evolve(
         study,
         machines=without(study.machines, [machine_id]),
+        plan=plan_without(study, machine_id=machine_id),
         idle_loads=tuple(i for i in study.idle_loads if i.machine_id != machine_id),
         logs=without(study.logs, logs),
         runs=tuple(run for run in study.runs if run.log_id not in logs),
@@ -129,7 +132,8 @@ def remove_meter(study: Study, meter_id: str) -> Edit:
     if meter_id in in_use:
         raise ValueError(f"{meter.name} is in use")
     checks = tuple(c for c in study.checks if meter_id not in (c.meter_id, c.other_id))
-    rest = evolve(study, meters=without(study.meters, [meter_id]), checks=checks)
+    plan = plan_without(study, meter_id=meter_id)
+    rest = evolve(study, meters=without(study.meters, [meter_id]), checks=checks, plan=plan)
     return Edit(rest, f"Remove {meter.name}")
 
 

@@ -157,6 +157,17 @@ def take_measured_spread(study: Study) -> Edit:
     return _edit(study, evolve(study.plan, spread_percent=None), "Take the measured spread", "plan goal")
 
 
+def plan_without(study: Study, *, machine_id: str = "", meter_id: str = "") -> Plan:
+    """The plan once a machine or a meter is gone: its identifier may be given to another one."""
+    plan = study.plan
+    machine_ids, meter_ids = (
+        None if chosen is None else tuple(one for one in chosen if one != gone)
+        for chosen, gone in ((plan.machine_ids, machine_id), (plan.meter_ids, meter_id))
+    )
+    extra = tuple(e for e in plan.extra if e.machine_id != machine_id)
+    return evolve(plan, machine_ids=machine_ids, meter_ids=meter_ids, extra=extra)
+
+
 def _positive(value: float, name: str) -> float:
     if checked_number(value, name, 0.0) == 0:
         raise ValueError(f"{name} must be more than 0")

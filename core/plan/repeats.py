@@ -180,7 +180,7 @@ def _chosen(
     ]
     hidden = [p for p in judged if not p.shown]
     if hidden:
-        near = min(hidden, key=lambda p: p.p or 0.0)
+        near = min(hidden, key=lambda p: (p.p or 0.0, -abs(p.ratio - 1)))
         return by_id[near.machine_id], by_id[near.other_id]
     if judged:
         least = max(judged, key=lambda p: p.p or 0.0)
@@ -213,7 +213,7 @@ class _Look:
         more = self._more(difference)
         so_far = self.first.runs, self.other.runs
         planned = so_far[0] + self.first.planned_runs, so_far[1] + self.other.planned_runs
-        wished = max(*planned, max(so_far) + (more or 0)) + 2
+        wished = MOST_SHOWN if more is None else max(*planned, max(so_far) + more) + 2
         runs = tuple(range(2, min(max(wished, FEWEST_SHOWN), MOST_SHOWN) + 1))
         ends = spread_interval(1.0, df) if df else ()
         bands = [
