@@ -9,15 +9,16 @@ from core import edits
 from core.activity import Activity
 from core.analysis import add_to_study, seen_together
 from core.edits import Edit
-from core.growth import known_start, shift_between
-from core.logs import find_files
+from core.growth import Added, added, known_start, read_added, shift_between
+from core.logs import find_files, join
+from core.logs.reading import Reading
 from core.problems import Problem, Severity
 from core.progress import Progress, part
 from core.store.file import StudyFile
 from core.store.sizes import kept_sizes
 from core.study import Log, Source, Study
 from core.traces import Trace
-from gui.reading import FilesRead, LogData, read_files, read_kept
+from gui.reading import FilesRead, LogData, found_in, read_files, read_kept
 
 #: share of the progress strip that keeping the bytes takes; reading them takes the rest
 _KEEPING = 0.3
@@ -45,9 +46,16 @@ class GrownFile:
 
 
 def read_on(
-    path: Path, digest: str, study: Study, file: StudyFile, progress: Progress, *, anew: bool = False
+    path: Path,
+    digest: str,
+    study: Study,
+    file: StudyFile,
+    progress: Progress,
+    before: Mapping[str, LogData | None],
+    *,
+    anew: bool = False,
 ) -> GrownFile:
-    """Read a file of the study again if it has grown.
+    """Read a file of the study on if it has grown; only from where it ended, if that gives the same.
 
     Parameters
     ----------
@@ -58,6 +66,8 @@ def read_on(
     file : StudyFile
         Where the bytes are kept.
     progress : Progress
+    before : mapping of log id to LogData
+        What was known of the logs of the study.
     anew : bool
         Take the file even if it no longer begins with what was read from it.
     """
@@ -65,33 +75,76 @@ def read_on(
     logs = [log for log in study.logs if any(s.digest == digest for s in log.sources)]
     progress(0.0, f"reading {name} on")
     try:
-        data = path.read_bytes()
+        more = added(path, digest, kept_sizes(file.path).get(digest, 0), part(progress, 0.0, _KEEPING))
+        if more is None and not anew:
+            otherwise = Problem("session.changed_otherwise", Severity.CAUTION, name)
+            return GrownFile(name, digest, digest, problems=(otherwise,), continues=False)
+        if more is not None and not more.fresh:
+            return GrownFile(name, digest, digest)
+        if more is None:
+            now = file.add_blob(path.read_bytes(), part(progress, 0.0, _KEEPING))
+        else:
+            now = file.grow_blob(digest, more.fresh, more.digest)
     except OSError as error:
         gone = Problem("session.gone", Severity.ERROR, name, facts={"why": error.strerror or str(error)})
         return GrownFile(name, digest, digest, problems=(gone,))
-    sizes = kept_sizes(file.path)
-    continues = known_start(data, {digest: sizes.get(digest, 0)}) == digest
-    if continues and len(data) == sizes.get(digest):
-        return GrownFile(name, digest, digest)
-    if not continues and not anew:
-        otherwise = Problem("session.changed_otherwise", Severity.CAUTION, name)
-        return GrownFile(name, digest, digest, problems=(otherwise,), continues=False)
-    added = file.add_blob(data, part(progress, 0.0, _KEEPING))
-    if isinstance(added, Problem):
-        return GrownFile(name, digest, digest, problems=(evolve(added, file=name),))
+    if isinstance(now, Problem):
+        return GrownFile(name, digest, digest, problems=(evolve(now, file=name),))
+    continued = None if more is None else _continued_readings(path, more, digest, logs, before)
+    continues = more is not None
     read: list[GrownLog] = []
     for i, log in enumerate(logs):
         here = part(progress, _KEEPING + (1 - _KEEPING) * i / len(logs), 1.0)
         sources = tuple(
-            evolve(s, digest=added, file_name=name) if s.digest == digest else s for s in log.sources
+            evolve(s, digest=now, file_name=name) if s.digest == digest else s for s in log.sources
         )
-        data_now = read_kept(evolve(log, sources=sources), file.blob, here)
+        data_now = None if continued is None else _with_more(log, digest, continued, before.get(log.id), here)
+        if data_now is None:
+            data_now = read_kept(evolve(log, sources=sources), file.blob, here)
         if data_now.trace is None or len(data_now.readings) < len(sources):
             facts = {"machine": study.machine(log.machine_id).name}
             lost = Problem("session.not_in_file", Severity.ERROR, name, facts=facts)
             return GrownFile(name, digest, digest, problems=(lost,), continues=continues)
         read.append(GrownLog(log, sources, data_now))
-    return GrownFile(name, digest, added, tuple(read), continues=continues)
+    return GrownFile(name, digest, now, tuple(read), continues=continues)
+
+
+def _continued_readings(
+    path: Path, more: Added, digest: str, logs: Sequence[Log], before: Mapping[str, LogData | None]
+) -> dict[str | None, Reading] | None:
+    """The readings of a grown file by device, from its added rows alone; None where it must be read whole."""
+    known: dict[str | None, Reading] = {}
+    choices = {s.choices for log in logs for s in log.sources if s.digest == digest}
+    for log in logs:
+        data = before.get(log.id)
+        if data is None or len(data.readings) != len(log.sources):
+            return None
+        known |= {s.device: r for s, r in zip(log.sources, data.readings, strict=True) if s.digest == digest}
+    if len(choices) != 1:
+        return None
+    found = read_added(path, more, tuple(known.values()), choices.pop())
+    return None if found is None else {r.device: r for r in found}
+
+
+def _with_more(
+    log: Log,
+    digest: str,
+    continued: Mapping[str | None, Reading],
+    before: LogData | None,
+    progress: Progress,
+) -> LogData | None:
+    """A log with the new readings of one of its files."""
+    if before is None:
+        return None
+    readings = tuple(
+        continued[s.device] if s.digest == digest else r
+        for s, r in zip(log.sources, before.readings, strict=True)
+    )
+    trace = join(readings) if len(readings) > 1 else readings[0].trace
+    if trace is None:
+        return None
+    progress(0.0, f"finding runs in {log.sources[0].file_name}")
+    return LogData(trace, readings, found_in(trace, progress), before.problems)
 
 
 @frozen(eq=False)
@@ -99,8 +152,7 @@ class Basis:
     """The study that logs are added to, what is known of its own logs, and what comes after adding them."""
 
     study: Study
-    activities: Mapping[str, Activity]
-    traces: Mapping[str, Trace]
+    read: Mapping[str, LogData | None]
     finish: Callable[[Study], Study] | None = None
 
     def adding(self, new: FilesRead) -> Edit | None:
@@ -108,7 +160,10 @@ class Basis:
         logs = [log for log, _ in new.logs if not edits.is_imported(self.study, log.sources)]
         if not logs:
             return None
-        edit = add_to_study(self.study, logs, self.activities, self.traces)
+        known = {log_id: data for log_id, data in self.read.items() if data is not None}
+        activities = {i: data.activity for i, data in known.items() if data.activity is not None}
+        traces = {i: data.trace for i, data in known.items() if data.trace is not None}
+        edit = add_to_study(self.study, logs, activities, traces)
         return edit if self.finish is None else evolve(edit, study=self.finish(edit.study))
 
 
@@ -135,7 +190,7 @@ def take_in(paths: Sequence[Path], basis: Basis, file: StudyFile, progress: Prog
     grown = []
     for i, (path, digest) in enumerate(begun.items()):
         here = part(progress, i / len(begun), (i + 1) / len(begun))
-        grown.append((path, read_on(path, digest, study, file, here)))
+        grown.append((path, read_on(path, digest, study, file, here, basis.read)))
     rest = [path for path, _ in places if path not in begun]
     new = read_files(rest, file, progress) if rest else FilesRead((), ())
     told = evolve(new, problems=(*problems, *new.problems))

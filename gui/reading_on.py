@@ -59,7 +59,7 @@ class ReadingOn(QObject):
         session.untell(_PASSING, grown.name)
         if any(one.log not in study.logs for one in grown.logs):
             return  # edited meanwhile; the file's next change comes round to it
-        before = {log.id: session.data(log.id) for log in study.logs}
+        before = session.read
         if grown.logs:
             self.remember([(grown.now, path), (grown.before, path)])
             edit = growing.growth_edit(study, grown, before)
@@ -90,9 +90,11 @@ class ReadingOn(QObject):
         if file is None or session.refuse_if_read_only():
             return
         study = session.study
+        before = session.read
 
         def work(progress: Progress) -> tuple[Path, growing.GrownFile, bool]:
-            return path, growing.read_on(path, digest, study, file, progress, anew=is_asked), is_asked
+            grown = growing.read_on(path, digest, study, file, progress, before, anew=is_asked)
+            return path, grown, is_asked
 
         session.jobs.start(f"{READ_ON} {path}", work, self._on_read)
 

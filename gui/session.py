@@ -125,6 +125,11 @@ class Session(QObject):
         return self._data.get(self.study.log(log_id).sources)
 
     @property
+    def read(self) -> dict[str, LogData | None]:
+        """What was read from every log, by log id; None for those that are not read yet."""
+        return {log.id: self._data.get(log.sources) for log in self.study.logs}
+
+    @property
     def traces(self) -> dict[str, Trace]:
         """The traces that have been read, by log id."""
         known = ((log.id, self._data.get(log.sources)) for log in self.study.logs)
@@ -235,7 +240,7 @@ class Session(QObject):
         elif self.jobs.is_running(READ_FILES):
             self._to_read = (*self._to_read, *paths)  # what is being read now goes on first
         elif not self.refuse_if_read_only():
-            wanted, basis = tuple(paths), growing.Basis(self.study, self.activities, self.traces, finish)
+            wanted, basis = tuple(paths), growing.Basis(self.study, self.read, finish)
 
             def work(progress: Progress) -> tuple[growing.Basis, growing.TakenIn]:
                 return basis, growing.take_in(wanted, basis, file, progress)
@@ -334,7 +339,7 @@ class Session(QObject):
         known = (Problem("session.known", Severity.NOTE, source.file_name) for source in again)
         self.tell(*new.problems, *known)
         if basis.study is not self.study:  # edited meanwhile
-            edit = evolve(basis, study=self.study, activities=self.activities, traces=self.traces).adding(new)
+            edit = evolve(basis, study=self.study, read=self.read).adding(new)
         if edit is not None:
             self.take_in(edit, ((log.sources, data) for log, data in new.logs))
             self.seal()

@@ -66,12 +66,12 @@ class InMemory:
 class OnDisk:
     """A source that is a file; its digest is taken on the way, in a thread beside the reading.
 
-    Raises `OSError` when the file can no longer be read.
+    Raises `OSError` when the file can no longer be read. With `size` it ends there, whatever is behind it.
     """
 
-    def __init__(self, path: Path) -> None:
+    def __init__(self, path: Path, size: int | None = None) -> None:
         self.path = path
-        self._size = path.stat().st_size
+        self._size = path.stat().st_size if size is None else size
         self._hash = hashlib.sha256()
         self._pool = ThreadPoolExecutor(1, "digest")
         self._hashed = 0
