@@ -68,6 +68,7 @@ def pages(window: MainWindow) -> Iterator[str]:
         return
     for title in ("Logs", "Line-up", "Compare", "Bed", "Loads", "Standby and cost", "Fairness", "Publish"):
         window.show_page(title)
+        QApplication.processEvents()  # the page is turned to once the list of pages has answered
         page = window.page
         if isinstance(page, ComparePage):
             for place in range(page.view.count()):

@@ -15,6 +15,7 @@ def test_pages_are_rendered_and_not_blank(qapp: QApplication, tmp_path: Path) ->
     assert {path.name for path in written} >= {
         "compare-light-1024x700-one-run.png",
         "compare-dark-1024x700-one-run.png",
+        "bed-dark-1024x700-one-run.png",
         "compare-against-a-property-dark-1024x700-one-run.png",
         "compare-like-for-like-light-1024x700-one-run.png",
         "fairness-before-light-1024x700-one-run.png",
