@@ -61,11 +61,6 @@ class _Run:
     missed: Lottery
     breaks: tuple[int, ...] = field(default=())
 
-    @property
-    def rows(self) -> int:
-        """Intervals inside the run."""
-        return max(self.end.row_before - self.start.row_after, 1)
-
     def around(self, row: int) -> Roughness:
         """What the power does near a row: in the run, beside it, or further away, as in the run before."""
         if self.start.row_after <= row <= self.end.row_before:
@@ -108,7 +103,8 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
     inside = [t for t in ticks if start.row_after <= t.row <= end.row_before]
     beyond = [t for t in ticks if t.row >= end.row_after]
     nodes: list[Tick | Edge] = [*outer, start, *inside, end, *beyond]
-    known = None if run.breaks else settle(trace, start.row_after, end.row_before, inner)
+    since = max((row for row in run.breaks if row <= end.row_before), default=0)
+    known = settle(trace, max(start.row_after, since), end.row_before, inner)
     increments = tuple(_increment(run, a, b) for a, b in pairwise(nodes))
     ends = [(_rows(a)[1], _rows(b)[0]) for a, b in pairwise(nodes)]
     resets = frozenset(k for k, (a, b) in enumerate(ends) if any(a < row <= b for row in run.breaks))
@@ -301,12 +297,12 @@ def _inside(run: _Run, first_row: int, last_row: int) -> Increment:
         bridged_wh, gap_u_wh = bridges(trace, gaps, run.start.at_s, run.end.at_s, low_w, high_w)
     energy_wh = between_rows_wh(trace, first_row, last_row) + bridged_wh
     energy_wh += holes_more_wh(trace, first_row, last_row)
-    part = math.sqrt((last_row - first_row) / run.rows)
+    missed = run.missed.of_part(last_row - first_row)
     # over a gap the doubt is that of the gap
     sampling_wh = path_u_wh(trace, first_row, last_row, evolve(run.inner, gap_w=0.0))
     doubts = (
-        Influence(SAMPLING, max(sampling_wh, run.missed.u_wh * part)),
-        Influence(UNSEEN, run.missed.hidden_u_wh * part),
+        Influence(SAMPLING, max(sampling_wh, missed.u_wh)),
+        Influence(UNSEEN, missed.hidden_u_wh),
         Influence(RESOLUTION, resolution_u_wh(trace, first_row, last_row)),
         Influence(GAPS, gap_u_wh),
     )

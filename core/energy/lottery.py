@@ -55,10 +55,30 @@ class Lottery:
         Binomial lottery; 0 where the cycle is resolved. [Wh]
     hidden_u_wh : float
         Of a heater that keeps step with the samples; 0 where there is no sign of one. [Wh]
+    rows, alike_rows : float
+        Rows that this is for, and how many neighbours on average show the heater alike: an alias is wrong in
+        the same way for so long.
     """
 
     u_wh: float = 0.0
     hidden_u_wh: float = 0.0
+    rows: float = 1.0
+    alike_rows: float = 1.0
+
+    def of_part(self, rows: int) -> "Lottery":
+        """The same for so many neighbouring rows of them.
+
+        Over fewer rows than are alike all err together; over more, what is too much and what is too little
+        take turns.
+        """
+        err_as = max(rows, min(rows, self.alike_rows) ** 2)
+        part = min(rows / self.rows, 1.0)
+        return Lottery(
+            self.u_wh * min(math.sqrt(err_as / self.rows), 1.0),
+            self.hidden_u_wh * part,
+            rows,
+            self.alike_rows,
+        )
 
 
 def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
@@ -85,13 +105,13 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
         return Lottery()
     locked_wh = _locked_u_wh(trace, first_row, last_row)
     if h_s < CLOSE_S:
-        return Lottery(locked_wh)
+        return Lottery(locked_wh, rows=float(power.size - 1))
     low, high = np.percentile(power, 3), float(power.max())
     is_on = power > (low + high) / 2
     plateau = int(np.argmin(is_on)) if is_on[0] and not is_on.all() else 0
     rest, rest_on = power[plateau:], is_on[plateau:]
     if rest.size < FEWEST_ROWS / 2 or high - low < BED_STEP * max(low, 1.0):
-        return Lottery(locked_wh)
+        return Lottery(locked_wh, rows=float(power.size - 1))
     seconds = h_s * rest.size
     share = (float(np.count_nonzero(rest_on)) + 1) / (rest.size + 2)
     u_wh = 0.0
@@ -108,7 +128,8 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
         warm_up_s = plateau * h_s
         most = warm_up_s / (FASTEST_BED_S + warm_up_s / 2)
         hidden_u_wh = (high - low) * max(min(most, 1.0) - share, 0.0) * seconds / math.sqrt(3) / J_PER_WH
-    return Lottery(max(u_wh, locked_wh), hidden_u_wh)
+    alike_rows = rest_on.size / (1 + np.count_nonzero(rest_on[1:] != rest_on[:-1]))
+    return Lottery(max(u_wh, locked_wh), hidden_u_wh, float(power.size - 1), alike_rows)
 
 
 def _is_resolved(is_on: NDArray[np.bool_], h_s: float) -> bool:

@@ -1,0 +1,119 @@
+"""A coarse counter read slowly: its ticks tell together, and say what the power is worth between them."""
+
+import numpy as np
+import pytest
+
+from core.energy.sampling import roughness
+from core.energy.settling import Settled, settle
+from core.energy.ticks import Used
+from core.energy.together import Told, together
+from core.energy.total import between
+from core.study import Meter
+from core.traces import F64, Trace
+
+METER = Meter("m", "bench meter")
+STEP_S = 0.5
+
+
+def load(cycle_s: float, share: float, seconds: float = 7200.0, seed: int = 0) -> F64:
+    """Power each half second: idle, a run with a heater of 260 W that switches, idle. [W]"""
+    rng = np.random.default_rng(seed)
+    time = np.arange(0, seconds, STEP_S)
+    ragged = time + np.cumsum(rng.normal(0, 0.03, time.size))
+    heater = 260.0 * (ragged % cycle_s < share * cycle_s)
+    before, after = np.full(2400, 8.0), np.full(2400, 8.0)
+    return np.concatenate((before, 60.0 + heater, after))
+
+
+def metered(power: F64, interval_s: float, q: float, phase_s: float, offset_wh: float) -> Trace:
+    time = np.arange(phase_s, power.size * STEP_S - 1, interval_s)
+    used = np.concatenate(([0.0], np.cumsum(power) * STEP_S / 3600))
+    counter = np.floor((np.interp(time, np.arange(used.size) * STEP_S, used) + offset_wh) / q) * q
+    values = power[(time / STEP_S).astype(int)]
+    return Trace.of(time, values, counter_wh=counter, counter_step_wh=q, resolution_w=0.1)
+
+
+def test_ticks_that_all_say_the_same_are_no_surer_than_one() -> None:
+    # 4 Wh from row to row and 12 Wh from tick to tick: every tick falls at the same place
+    alone, u_alone = together(Told(120.0, Used(4.0, 0.0), 0.0, 0.0), (), 12.0)
+    others = [Told(120.0 - 12.0 * n, Used(4.0, 0.0), 12.0 * n, 0.01) for n in (1, 2)]
+    reading, u = together(Told(120.0, Used(4.0, 0.0), 0.0, 0.0), others, 12.0)
+    assert reading == pytest.approx(alone, abs=0.02)
+    assert u == pytest.approx(u_alone, rel=0.02)
+
+
+def test_ticks_at_different_places_shut_out_what_cannot_be() -> None:
+    # the neighbour says that at least 3 Wh were used since the tick, this one that at most 4 were
+    others = [Told(111.0, Used(4.0, 0.0), 12.0, 0.01)]
+    reading, u = together(Told(120.0, Used(4.0, 0.0), 0.0, 0.0), others, 12.0)
+    assert reading == pytest.approx(123.5, abs=0.1)
+    assert u == pytest.approx(1 / np.sqrt(12), rel=0.1)
+
+
+def test_neighbours_that_cannot_be_right_are_passed_over() -> None:
+    others = [Told(500.0, Used(4.0, 0.0), 12.0, 0.01)]
+    asked = Told(120.0, Used(4.0, 0.0), 0.0, 0.0)
+    assert together(asked, others, 12.0) == together(asked, (), 12.0)
+
+
+def settled(interval_s: float, cycle_s: float, share: float) -> Settled:
+    trace = metered(load(cycle_s, share), interval_s, 10.0, 3.0, 4.0)
+    first, last = (int(np.searchsorted(trace.time_s, s)) for s in (1210.0, 8380.0))
+    found = settle(trace, first, last, roughness(trace, first, last))
+    assert found is not None
+    return found
+
+
+def test_samples_that_see_the_cycle_are_believed_and_a_lottery_is_not() -> None:
+    seen, lottery = settled(10.0, 400.0, 0.4), settled(30.0, 21.0, 0.4)
+    assert seen.weight > 0.8
+    assert lottery.weight < 0.3
+    assert lottery.counter_w == pytest.approx(60 + 0.4 * 260, rel=0.02)
+    # far surer than a binomial lottery of the eight or so samples from tick to tick
+    assert lottery.u_wh < 0.5 * 260 * 30 * np.sqrt(8 * 0.24) / 3600
+
+
+def test_a_fine_counter_or_a_short_run_settles_nothing() -> None:
+    trace = metered(load(21.0, 0.4), 30.0, 0.5, 3.0, 0.2)
+    inner = roughness(trace, 45, 270)
+    assert settle(trace, 45, 270, inner) is None
+    coarse = metered(load(21.0, 0.4, 900.0), 30.0, 10.0, 3.0, 0.2)
+    assert settle(coarse, 42, 68, inner) is None
+
+
+@pytest.mark.parametrize("cycle_s", [21.0, 31.0, 47.0])
+def test_the_interval_holds_at_thirty_seconds_with_a_counter_of_ten_watt_hours(cycle_s: float) -> None:
+    rng = np.random.default_rng(int(cycle_s))
+    errors, own = [], []
+    for seed in range(30):
+        power = load(cycle_s, rng.uniform(0.25, 0.55), rng.uniform(2500, 7000), seed)
+        truth_wh = float(power[2400:-2400].sum()) * STEP_S / 3600
+        phase_s = rng.uniform(0, 30)
+        trace = metered(power, 30.0, 10.0, phase_s, rng.uniform(0, 10))
+        edges_s = [1200.0 + rng.uniform(-8, 8) - phase_s, (power.size - 2400) * STEP_S - phase_s]
+        energy = between(trace, *edges_s, METER)
+        errors.append(energy.energy_wh - truth_wh)
+        own.append(np.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None)))
+    held = np.abs(errors) <= 1.96 * np.array(own)
+    # of 30 that hold in 95 of 100 cases, fewer than 26 hold in 1 case of 60
+    assert np.count_nonzero(held) >= 26
+    # and an interval that always held would be too wide
+    assert np.sqrt(np.mean((np.array(errors) / own) ** 2)) > 0.4
+
+
+def test_a_tick_in_the_run_before_is_trusted_no_more_than_its_samples() -> None:
+    # the only tick before the run lies in the run before it, with half a minute of heating after it
+    rng = np.random.default_rng(5)
+    errors, own = [], []
+    for seed in range(12):
+        run = load(23.0, 0.4, 3000.0, seed)
+        power = np.concatenate((run[:-1800], run[1800:]))
+        half = run.size - 1800
+        truth_wh = float(power[half + 600 : -2400].sum()) * STEP_S / 3600
+        trace = metered(power, 30.0, 10.0, rng.uniform(0, 30), rng.uniform(0, 10))
+        first_s = float(trace.time_s[0])
+        start_s = (half + 600) * STEP_S - first_s
+        energy = between(trace, start_s, (power.size - 2400) * STEP_S - first_s, METER)
+        errors.append(energy.energy_wh - truth_wh)
+        own.append(np.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None)))
+    assert np.count_nonzero(np.abs(errors) <= 1.96 * np.array(own)) >= 10
