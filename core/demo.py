@@ -1,5 +1,6 @@
 """The demo study: what is known of it besides its logs."""
 
+from pathlib import PurePath
 from typing import Final
 
 from core import edits
@@ -122,7 +123,7 @@ def with_properties(study: Study) -> Study:
 def with_named_loads(study: Study) -> Study:
     """The demo study with the steps of its switch-on test named; the fan is known to run on."""
     for log in study.logs:
-        if any(source.file_name == SWITCH_ON_LOG for source in log.sources):
+        if any(PurePath(source.file_name).name == SWITCH_ON_LOG for source in log.sources):
             for at_s, load in SWITCHED_ON:
                 study = edits.name_step(study, log.id, at_s, load).study
             study = edits.set_load_idle(study, log.machine_id, "fans", True).study

@@ -12,6 +12,8 @@ from core.tables import Cell, Table
 
 #: characters of a date with hours and minutes
 _TO_THE_MINUTE = 16
+#: a blank at which no line ends
+_KEEPS_TOGETHER = "\u00a0"
 
 
 def left_out(sources: Sources, shown: Mapping[str, Table], warnings: Sequence[str]) -> Iterator[Block]:
@@ -55,6 +57,6 @@ def _narrow(table: Table) -> Table:
     for row in table.rows:
         cells = list(row)
         cells[why] = "no" if cells[why] else "yes"
-        cells[start] = str(cells[start])[:_TO_THE_MINUTE]
+        cells[start] = str(cells[start])[:_TO_THE_MINUTE].replace(" ", _KEEPS_TOGETHER)
         rows.append(tuple(cells))
     return Table(table.title, columns, tuple(rows), ("Start by the clock of each log.",))

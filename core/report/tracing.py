@@ -1,6 +1,6 @@
 """How each number was found: the energy of every machine with its budget, then its bed and its standby."""
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from core.formatting import POINT, count
 from core.found.asking import explain
@@ -9,6 +9,7 @@ from core.found.values import RATIO, Explanation
 from core.progress import Progress
 from core.publish.sources import Sources
 from core.report.blocks import Block, Bullets, Heading, Paragraph
+from core.wording import sentence
 
 #: machines whose numbers are traced one by one; of a farm the tables and the bundle hold the others
 MOST_MACHINES = 12
@@ -38,12 +39,13 @@ def found(sources: Sources, progress: Progress) -> Iterator[Block]:
         yield Paragraph(
             f"Told of the first {MOST_MACHINES} machines; the tables hold the other {rest}.", "note"
         )
+    said = frozenset(sentence(finding.problem) for finding in sources.comparison.fairness)
     if len(known) > 1:
-        yield from _told(_explained(sources, known[0].machine_id, RATIO))
+        yield from _told(_explained(sources, known[0].machine_id, RATIO), said)
     for i, machine in enumerate(known[:MOST_MACHINES]):
         progress(i / min(len(known), MOST_MACHINES), f"how the numbers of {machine.name} were found")
         for key in _QUANTITIES:
-            yield from _told(_explained(sources, machine.machine_id, key))
+            yield from _told(_explained(sources, machine.machine_id, key), said)
 
 
 def _explained(sources: Sources, machine_id: str, key: str) -> Explanation | None:
@@ -58,7 +60,8 @@ def _explained(sources: Sources, machine_id: str, key: str) -> Explanation | Non
     )
 
 
-def _told(explanation: Explanation | None) -> Iterator[Block]:
+def _told(explanation: Explanation | None, said: Collection[str]) -> Iterator[Block]:
+    """An explanation, without the cautions that the part on fairness has said already."""
     if explanation is None:
         return
     yield Heading(explanation.title, 3)
@@ -76,4 +79,4 @@ def _told(explanation: Explanation | None) -> Iterator[Block]:
     if explanation.surer:
         yield Paragraph("", lead="What would make it surer:")
         yield Bullets(explanation.surer)
-    yield from (Paragraph(caution, "caution") for caution in explanation.cautions)
+    yield from (Paragraph(caution, "caution") for caution in explanation.cautions if caution not in said)

@@ -15,6 +15,7 @@ from core.report.pictures import Drawable, Picture
 from core.report.write import leading, write_report
 from core.results.compare import compare
 from core.study import Study
+from core.wording import sentence
 from tests.comparisons import make
 from tests.core.benches import alike, bench, trace
 from tests.core.report.demo import MADE, demo_sources
@@ -247,3 +248,9 @@ def test_markdown_links_pictures_and_says_the_answer_in_bold(demo: Report) -> No
     assert "![Comparison](comparison.png)" in text
     assert f"**{demo_sources().comparison.headline}**" in text
     assert "#### Runs" in text
+
+
+def test_what_fairness_says_is_not_said_again_of_every_number(demo: Report) -> None:
+    said = texts(demo.blocks)
+    for finding in demo_sources().comparison.fairness:
+        assert said.count(sentence(finding.problem)) == 1
