@@ -12,6 +12,8 @@ from core.tables import Cell, Table
 
 #: characters of a date with hours and minutes
 _TO_THE_MINUTE = 16
+#: stretches that are told one by one
+_MOST_LINES = 60
 #: a blank at which no line ends
 _KEEPS_TOGETHER = "\u00a0"
 
@@ -23,10 +25,13 @@ def left_out(sources: Sources, shown: Mapping[str, Table], warnings: Sequence[st
     counted = sum(len(m.included) for m in sources.comparison.machines)
     yield Paragraph(_said(counted, len(out)), "answer")
     for by_user, title in ((True, "Left out by hand"), (False, "Not counted by the program’s rules")):
-        lines = tuple(_line(name, run) for name, run in out if run.decided_by_user is by_user)
+        lines = [_line(name, run) for name, run in out if run.decided_by_user is by_user]
+        if len(lines) > _MOST_LINES:
+            rest = len(lines) - _MOST_LINES
+            lines[_MOST_LINES:] = [f"and {rest} more: the table “runs” in the files holds all."]
         if lines:
             yield Heading(title, 3)
-            yield Bullets(lines)
+            yield Bullets(tuple(lines))
     if "runs" in shown:
         yield TableBlock(_narrow(shown["runs"]))
     if warnings:
@@ -59,4 +64,4 @@ def _narrow(table: Table) -> Table:
         cells[why] = "no" if cells[why] else "yes"
         cells[start] = str(cells[start])[:_TO_THE_MINUTE].replace(" ", _KEEPS_TOGETHER)
         rows.append(tuple(cells))
-    return Table(table.title, columns, tuple(rows), ("Start by the clock of each log.",))
+    return Table(table.title, columns, tuple(rows), (*table.notes, "Start by the clock of each log."))

@@ -6,7 +6,7 @@ from core.formatting import POINT, count
 from core.found.asking import explain
 from core.found.budgets import LEAST_SHARE, described
 from core.found.values import RATIO, Explanation
-from core.progress import Progress
+from core.progress import Progress, part
 from core.publish.sources import Sources
 from core.report.blocks import Block, Bullets, Heading, Paragraph
 from core.wording import sentence
@@ -41,14 +41,15 @@ def found(sources: Sources, progress: Progress) -> Iterator[Block]:
         )
     said = frozenset(sentence(finding.problem) for finding in sources.comparison.fairness)
     if len(known) > 1:
-        yield from _told(_explained(sources, known[0].machine_id, RATIO), said)
+        yield from _told(_explained(sources, known[0].machine_id, RATIO, part(progress, 0.0, 0.0)), said)
     for i, machine in enumerate(known[:MOST_MACHINES]):
-        progress(i / min(len(known), MOST_MACHINES), f"how the numbers of {machine.name} were found")
+        here = part(progress, i / min(len(known), MOST_MACHINES), (i + 1) / min(len(known), MOST_MACHINES))
+        here(0.0, f"how the numbers of {machine.name} were found")
         for key in _QUANTITIES:
-            yield from _told(_explained(sources, machine.machine_id, key), said)
+            yield from _told(_explained(sources, machine.machine_id, key, here), said)
 
 
-def _explained(sources: Sources, machine_id: str, key: str) -> Explanation | None:
+def _explained(sources: Sources, machine_id: str, key: str, progress: Progress) -> Explanation | None:
     drawn = sources.drawable
     return explain(
         sources.comparison,
@@ -57,6 +58,7 @@ def _explained(sources: Sources, machine_id: str, key: str) -> Explanation | Non
         machine_id,
         key,
         activities=drawn.activities,
+        progress=progress,
     )
 
 

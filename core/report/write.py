@@ -2,6 +2,9 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
+from typing import Final
+
+from attrs import evolve
 
 from core import __version__
 from core.progress import Progress, silent
@@ -17,6 +20,10 @@ from core.report.pictures import Picture
 from core.report.tables import study_tables
 from core.report.tracing import found
 from core.study import Study
+from core.tables import Table
+
+#: rows of a table in the report
+MOST_ROWS: Final = 120
 
 
 def write_report(
@@ -41,7 +48,7 @@ def write_report(
     progress : Progress
         May raise `Cancelled`.
     """
-    shown = {table.key: table.shown for table in study_tables(sources)}
+    shown = {table.key: capped(table.shown, table.key) for table in study_tables(sources)}
     left = leading(pictures, sources.study)
     title = sources.study.name or f"What the {sources.study.part} costs in energy"
     blocks: list[Block] = [
@@ -57,6 +64,14 @@ def write_report(
         *_more(left),
     ]
     return Report(title, tuple(blocks), made, f"Samepart {__version__}")
+
+
+def capped(table: Table, key: str) -> Table:
+    """The table with no more rows than a person reads; the files hold all of them."""
+    if len(table.rows) <= MOST_ROWS:
+        return table
+    note = f"The first {MOST_ROWS} of {len(table.rows)} rows; the table “{key}” in the files holds all."
+    return evolve(table, rows=table.rows[:MOST_ROWS], notes=(*table.notes, note))
 
 
 def leading(pictures: Sequence[Picture], study: Study) -> list[Picture]:

@@ -254,3 +254,12 @@ def test_what_fairness_says_is_not_said_again_of_every_number(demo: Report) -> N
     said = texts(demo.blocks)
     for finding in demo_sources().comparison.fairness:
         assert said.count(sentence(finding.problem)) == 1
+
+
+def test_long_tables_are_cut_and_say_so() -> None:
+    study, comparison = make(20, 8)
+    sources = Sources(Drawable(study, comparison, {}, {}), MADE.year)
+    report = write_report(sources, (), MADE)
+    (runs,) = [b.table for b in report.blocks if isinstance(b, TableBlock) and b.table.title == "Runs"]
+    assert len(runs.rows) == 120
+    assert any(note.startswith("The first 120 of 160 rows;") for note in runs.notes)
