@@ -184,7 +184,8 @@ def roughness(trace: Trace, first_row: int, last_row: int) -> Roughness:
         return Roughness(0.0, UNRESOLVED, 1.0, level_w, level_w, level_w)
     steps = np.diff(power)
     seen = switching(_as_polled(trace, max(first_row, 0), last_row))
-    high_w = float(np.percentile(power, 95))
+    rank = round(0.95 * (power.size - 1))
+    high_w = float(np.partition(power, rank)[rank])
     mean_w = float(np.mean(power))
     return Roughness(float(np.mean(steps**2)), seen.factor, seen.autocorrelation, mean_w, high_w, high_w)
 

@@ -14,6 +14,7 @@ import numpy as np
 from attrs import frozen
 
 from core.energy.integral import between_rows_wh
+from core.energy.lottery import CLOSE_S
 from core.energy.sampling import Roughness
 from core.energy.ticks import Tick, Used, reading_at, used_before
 from core.traces import F64, Trace
@@ -26,7 +27,7 @@ FEWEST_STEPS = 6
 #: with ticks closer than this many rows, little is left to the power column
 FEWEST_ROWS = 4
 #: ticks that are looked at; the nearest to the end of the run tell enough
-MOST_STEPS = 60
+MOST_STEPS = 24
 #: less time than this part of a step from tick to tick is not foretold better
 LEAST_TIME = 0.25
 #: of the scatter, at least this part is the power column's and not that of the ticks
@@ -82,7 +83,7 @@ def settle(trace: Trace, first_row: int, last_row: int, inner: Roughness) -> Set
         What the power does there between the samples.
     """
     counter = trace.counter_wh
-    if counter is None or trace.kind != "sampled":
+    if counter is None or trace.kind != "sampled" or trace.median_s < CLOSE_S:
         return None
     begin = first_row + round(WARM_UP_PART * (last_row - first_row))
     known = begin + np.flatnonzero(np.isfinite(counter[begin : last_row + 1]))
@@ -94,8 +95,8 @@ def settle(trace: Trace, first_row: int, last_row: int, inner: Roughness) -> Set
         for a, b in zip(known[moved].tolist(), known[moved + 1].tolist(), strict=True)
     ]
     rows = np.array([tick.row for tick in ticks])
-    steps_wh = (trace.power_w[1:] + trace.power_w[:-1])[rows[0] : rows[-1]] / 2 / J_PER_WH
-    steps_wh = steps_wh * np.diff(trace.time_s[rows[0] : rows[-1] + 1])
+    power, time = (column[rows[0] : rows[-1] + 1] for column in (trace.power_w, trace.time_s))
+    steps_wh = (power[1:] + power[:-1]) * np.diff(time) / 2 / J_PER_WH
     sampled_wh = np.add.reduceat(steps_wh, rows[:-1] - rows[0])
     found = _fitted(trace, ticks, [used_before(trace, t, inner) for t in ticks], sampled_wh)
     # what is known of the power column tells more of the moment of each tick

@@ -90,8 +90,8 @@ def test_the_interval_holds_at_thirty_seconds_with_a_counter_of_ten_watt_hours(c
         truth_wh = float(power[2400:-2400].sum()) * STEP_S / 3600
         phase_s = rng.uniform(0, 30)
         trace = metered(power, 30.0, 10.0, phase_s, rng.uniform(0, 10))
-        edges_s = [1200.0 + rng.uniform(-8, 8) - phase_s, (power.size - 2400) * STEP_S - phase_s]
-        energy = between(trace, *edges_s, METER)
+        start_s, end_s = 1200.0 + rng.uniform(-8, 8) - phase_s, (power.size - 2400) * STEP_S - phase_s
+        energy = between(trace, start_s, end_s, METER)
         errors.append(energy.energy_wh - truth_wh)
         own.append(np.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None)))
     held = np.abs(errors) <= 1.96 * np.array(own)
