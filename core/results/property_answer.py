@@ -63,7 +63,10 @@ def conditions(found: Against, study: Study, locale: NumberLocale = POINT) -> st
         parts.append("watts per area are divided by the area, which alone makes them fall with it")
     if study.invented:
         parts.append("invented data")
-    return ". ".join(_capital(part) for part in (*(p for p in parts if p), CAUTION)) + "."
+    if found.points:
+        parts.append(CAUTION)
+    said = [_capital(part) for part in parts if part]
+    return f"{'. '.join(said)}." if said else ""
 
 
 def p_text(p: float, locale: NumberLocale = POINT) -> str:

@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QEvent, QModelIndex, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from core import edits
 from core.edits import Edit
@@ -31,6 +31,7 @@ class PropertyCard(QFrame):
     def __init__(self, session: Session, locale: NumberLocale, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self._session = session
         self._locale = locale
         self._wanted = ""  # a column that was added, to go to once it is in the table

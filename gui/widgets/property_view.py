@@ -67,7 +67,7 @@ class PropertyView(QWidget):
     def _lay_out(self) -> None:
         choices = QWidget()
         row = Flow(choices, S8)
-        for text, widget in (("M&easure:", self.measure), ("Against &property:", self.against)):
+        for text, widget in (("Meas&ure:", self.measure), ("Against p&roperty:", self.against)):
             widget.setMinimumContentsLength(_LETTERS)
             row.addWidget(labelled(text, widget))
         self._chart_card = bare_card(self.chart)
@@ -77,6 +77,7 @@ class PropertyView(QWidget):
         layout.addWidget(choices)
         layout.addWidget(self._chart_card, 1)
         layout.addWidget(self.card)
+        layout.addStretch(0)
 
     @property
     def rows(self) -> list[tuple[str, ...]]:

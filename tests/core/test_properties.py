@@ -164,6 +164,7 @@ def test_what_nobody_has_is_no_figure() -> None:
     found = against(from_, ENERGY, SIZE)
     assert properties_figure(found, from_.study) is None
     assert headline(found) == "No machine has both a value of energy per part and of size."
+    assert CAUTION not in conditions(found, from_.study)
 
 
 def test_the_readout_names_machine_value_property_and_ranks() -> None:
