@@ -251,7 +251,11 @@ def _unbroken(text: str) -> list[str]:
 
 
 def font_of(look: Look, size: Size, bold: bool = False) -> QFont:
-    """The look's font without hinting, so that widths grow evenly from the screen to a large picture."""
+    """The look's font without hinting, so that widths grow evenly from the screen to a large picture.
+
+    And without ligatures: a reader of a PDF finds "difference" only if it was written letter by letter.
+    """
     font = look.font(size, bold=bold)
+    font.setFeature(QFont.Tag("liga"), 0)
     font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
     return font

@@ -31,6 +31,7 @@ _POINTS_PER_PX: Final = 72 / 96
 _DOTS_PER_PX: Final = 16
 #: pixels hold so many dots a metre at 96 to the inch
 _DOTS_PER_M: Final = 3780
+_SIZE: Final = re.compile(rb'<svg width="[^"]*" height="[^"]*"')
 _FAMILY: Final = re.compile(rb'font-family="([^"]*)"')
 
 
@@ -125,8 +126,11 @@ def svg_bytes(picture: DrawnPicture) -> bytes:
     finally:
         painter.end()
     buffer.close()
+    # Qt gives the size in millimetres; in pixels it means the same whatever a reader takes for an inch
+    size = f'<svg width="{picture.width}" height="{picture.height}"'.encode()
+    drawing = _SIZE.sub(size, bytes(data.data()), count=1)
     # another computer may lack the family: then any face without serifs is nearer than its default
-    return _FAMILY.sub(_with_fallback, bytes(data.data()))
+    return _FAMILY.sub(_with_fallback, drawing)
 
 
 def _with_fallback(found: re.Match[bytes]) -> bytes:
