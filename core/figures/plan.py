@@ -1,5 +1,7 @@
 """How many repeats it takes: the smallest difference that is shown, against the runs of each machine."""
 
+import numpy as np
+
 from core.figures.compare import source_of
 from core.figures.curve_values import CurvesFigure, Reading, Trend
 from core.figures.line_up_values import Scale
@@ -11,6 +13,8 @@ from core.study import Study
 
 #: the chart reaches so many times the difference looked for, and so many times the lowest floor
 _ROOM, _OVER_FLOOR = 4.0, 1.3
+#: steps of a curve from one number of runs to the next
+_BETWEEN = 24
 
 
 def repeats_figure(found: Repeats, study: Study, locale: NumberLocale = POINT) -> CurvesFigure | None:
@@ -25,13 +29,14 @@ def repeats_figure(found: Repeats, study: Study, locale: NumberLocale = POINT) -
     trends = []
     if machines > 2:
         trends.append(Trend(runs, _percent(pair.alone), name="these two alone"))
+    fine = tuple(np.linspace(runs[0], last, _BETWEEN * (len(runs) - 1) + 1).tolist())
     trends.append(
         Trend(
-            runs,
-            _percent(pair.among_all),
+            fine,
+            _between(fine, runs, pair.among_all),
             name=names if machines == 2 else f"among {machines} machines",
-            low=_percent(tuple(min(v, 2 * top / 100) for v in pair.low)),
-            high=_percent(tuple(min(v, 2 * top / 100) for v in pair.high)),
+            low=_between(fine, runs, pair.low),
+            high=_between(fine, runs, pair.high),
         )
     )
     for value, name in _levels(found, pair, locale):
@@ -53,6 +58,13 @@ def repeats_figure(found: Repeats, study: Study, locale: NumberLocale = POINT) -
     )
 
 
+def _between(
+    fine: tuple[float, ...], runs: tuple[float, ...], values: tuple[float, ...]
+) -> tuple[float, ...]:
+    """A curve in so small steps that it leaves the chart where it crosses its upper edge."""
+    return tuple(np.interp(fine, runs, _percent(values)).tolist()) if values else ()
+
+
 def _percent(values: tuple[float, ...]) -> tuple[float, ...]:
     return tuple(100 * value for value in values)
 
@@ -60,7 +72,7 @@ def _percent(values: tuple[float, ...]) -> tuple[float, ...]:
 def _levels(found: Repeats, pair: PairRepeats, locale: NumberLocale) -> list[tuple[float, str]]:
     """What is looked for, and what is hidden with a meter for each."""
     return [
-        (pair.floor_apart, f"hidden with a meter for each, {share(pair.floor_apart, locale)}"),
+        (pair.floor_apart, f"two meters hide {share(pair.floor_apart, locale)}"),
         (found.difference, f"looked for, {share(found.difference, locale)}"),
     ]
 

@@ -5,7 +5,7 @@ from functools import partial
 from attrs import frozen
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from core import edits
 from core.figures.plan import repeats_figure
@@ -23,7 +23,7 @@ from gui.charts.framing import Frame
 from gui.charts.view import ChartView
 from gui.dialogs import notes
 from gui.images import Size, clipboard_data, render
-from gui.look import S4, S8, S12, S16
+from gui.look import S4, S12, S16
 from gui.pages.page import SentenceTop
 from gui.session import Session
 from gui.widgets.choice import Choice
@@ -128,9 +128,9 @@ class PlanView(QWidget):
         layout.addWidget(self.top)
         layout.addWidget(self._scroll, 1)
 
-    def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(S8)
+    def _buttons(self) -> QWidget:
+        bar = QWidget()
+        row = Flow(bar)
         self._out: list[QPushButton] = []
         for name, text, slot in (
             ("plan_pdf", "Save run sheet (&PDF)…", self.files.ask_pdf),
@@ -144,8 +144,7 @@ class PlanView(QWidget):
             row.addWidget(button)
             if name != "plan_read":
                 self._out.append(button)
-        row.addStretch(1)
-        return row
+        return bar
 
     def _connect(self) -> None:
         self.form.wanted.connect(self._apply)

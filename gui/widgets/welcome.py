@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 
 from gui import look
 from gui.look import S8, S12, S16, S24, S32
+from gui.widgets.flow import Flow
 
 _STEPS = (
     "Make the same part on each machine, a few times, with a plug-in meter that saves a log.",
@@ -43,13 +44,9 @@ class Welcome(QWidget):
         plan.setObjectName("welcome_plan")
         plan.setAccessibleDescription("Order of the runs, a sheet to print, and how many repeats it takes")
         plan.clicked.connect(self._on_plan)
-        buttons = QHBoxLayout()
-        buttons.setSpacing(S12)
-        buttons.addWidget(add)
-        buttons.addWidget(demo)
-        buttons.addWidget(typed)
-        buttons.addWidget(plan)
-        buttons.addStretch(1)
+        buttons = Flow(spacing=S12)
+        for button in (add, demo, typed, plan):
+            buttons.addWidget(button)
         foot = QLabel(
             "Nothing leaves this computer. The logs stay as they are; a copy is kept inside the study."
         )

@@ -238,10 +238,13 @@ def test_the_figure_shows_the_numbers_and_reads_them_out() -> None:
     assert [t.name.split(",")[0] for t in figure.trends] == [
         "these two alone",
         "among 3 machines",
-        "hidden with a meter for each",
+        f"two meters hide {share(result.pair.floor_apart)}",
         "looked for",
     ]
-    assert figure.trends[1].y == pytest.approx([100 * v for v in result.pair.among_all])
+    curve = dict(zip(figure.trends[1].x, figure.trends[1].y, strict=True))
+    assert [curve[float(n)] for n in result.pair.runs] == pytest.approx(
+        [100 * v for v in result.pair.among_all]
+    )
     assert [r.x for r in figure.readings] == [float(n) for n in result.pair.runs]
     four = figure.readings[2].lines
     assert four[0].startswith("4 runs of each of ")
