@@ -1,7 +1,9 @@
 """Whether the compared machines were measured alike: meters, checks of them, ways of logging, displays."""
 
 import math
+import statistics
 from collections.abc import Iterable, Sequence
+from itertools import combinations
 
 from core.formatting import count, listed, number, percent
 from core.results.fairness_measuring import counted_logs
@@ -13,6 +15,8 @@ from core.uncertainty import NORMAL_95
 
 #: sampling intervals further apart than this factor are told
 SAMPLING_FACTOR = 3.0
+#: chance of telling any two meters apart that are alike
+DIFFER_LEVEL = 0.05
 #: so many names are written out in a sentence
 _NAMED = 4
 
@@ -29,6 +33,7 @@ def meters_between(compared: Sequence[MachineInput]) -> Iterable[Finding]:
     if len(compared) > 1 and len(used) > 1:
         yield _several(compared, used)
     yield from _beyond(compared, used)
+    yield from _differing(compared)
     yield from _unstated(compared, used)
     yield from _sampling(compared)
     yield from _read_off(compared)
@@ -98,6 +103,56 @@ def _beyond(compared: Sequence[MachineInput], used: dict[str, Meter]) -> Iterabl
                 "limit": f"{meter.gain_percent:g}",
             },
         )
+
+
+def _differing(compared: Sequence[MachineInput]) -> Iterable[Finding]:
+    """Machines that took more by one meter than by another: more than the accuracy of both allows."""
+    from core.stats import welch
+
+    tests = [
+        (given, (one, other), groups)
+        for given in compared
+        for groups in [_by_meter(given)]
+        for one, other in combinations(groups, 2)
+    ]
+    for given, (one, other), groups in tests:
+        seen = welch(groups[one], groups[other])
+        mean_wh = statistics.fmean([*groups[one], *groups[other]])
+        allowed_wh = (one.gain_percent + other.gain_percent) / 100 * mean_wh
+        if seen.p >= DIFFER_LEVEL / len(tests) or abs(seen.difference) <= allowed_wh:
+            continue
+        high, low = (one, other) if seen.difference > 0 else (other, one)
+        working = tuple(
+            f"{meter.name}: {number(statistics.fmean(groups[meter]), 2)} Wh, the mean of "
+            f"{count(len(groups[meter]), 'run')}"
+            for meter in (high, low)
+        )
+        facts = {
+            "machine": given.machine.name,
+            "high": high.name,
+            "low": low.name,
+            "difference": percent(abs(seen.difference) / mean_wh, 1),
+            "allowed": percent(allowed_wh / mean_wh, 1),
+        }
+        ids, about = (given.machine.id,), (given.machine.id, *sorted((one.id, other.id)))
+        yield found(
+            "caution",
+            "fair.meters_differ",
+            ids,
+            abs(seen.difference),
+            about=about,
+            working=working,
+            facts=facts,
+        )
+
+
+def _by_meter(given: MachineInput) -> dict[Meter, list[float]]:
+    """Energies of the counted runs by the meter that measured them, where it measured several. [Wh]"""
+    counted = {r.run_id: r.energy_wh for r in machine_result(given).included if r.energy_wh is not None}
+    groups: dict[Meter, list[float]] = {}
+    for log in given.logs:
+        groups.setdefault(log.meter, []).extend(counted[r.id] for r in log.runs if r.id in counted)
+    return {meter: energies for meter, energies in groups.items() if len(energies) > 1}
 
 
 def _unstated(compared: Sequence[MachineInput], used: dict[str, Meter]) -> Iterable[Finding]:

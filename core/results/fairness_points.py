@@ -59,6 +59,13 @@ POINTS: dict[str, Point] = {
     "fair.unlike_starts": Point("Unlike starts", "starts unlike each other", _MEAN, "processing only"),
     "fair.long": Point("Longer run", "a longer run", _MEAN, "leave out"),
     "fair.short": Point("Shorter run", "a shorter run", _MEAN, "leave out"),
+    "fair.durations": Point(
+        "Spread of duration",
+        "runs of unlike duration",
+        f"the mean watts over the half-width of the mean duration, {_HELD}",
+        "accept",
+        "note",
+    ),
     "fair.outlier": Point("Outlier", "an outlier", f"{_MEAN}; told by Grubbs' test", "leave out"),
     "fair.gaps": Point(
         "Gaps", "gaps in the log", f"what the gaps leave open, {_HELD}", "leave out", "caution"
@@ -77,6 +84,12 @@ POINTS: dict[str, Point] = {
         "the error that the checks on one load show, which is corrected",
         "check meters",
         "caution",
+    ),
+    "fair.meters_differ": Point(
+        "Meters differ",
+        "two meters that differ on one machine",
+        "the machine's mean by one meter against that by the other",
+        "check meters",
     ),
     "fair.accuracy": Point("Accuracy not stated", "accuracy not stated", "", "check meters", "note"),
     "fair.sampling": Point(

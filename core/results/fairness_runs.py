@@ -13,7 +13,8 @@ from attrs import frozen
 from core.formatting import duration, number, percent
 from core.results.fairness_points import found
 from core.results.values import Finding, MachineResult, RunResult
-from core.uncertainty import NORMAL_95
+from core.uncertainty import NORMAL_95, coverage_factor
+from core.units import SECONDS_PER_HOUR
 
 #: a warm-up this much shorter than usual, and by at least this many seconds, is that of a warm start
 WARM_START_SHARE, WARM_START_S = 0.6, 20.0
@@ -21,6 +22,8 @@ WARM_START_SHARE, WARM_START_S = 0.6, 20.0
 SOAK_SHARE, SOAK_S = 1.6, 90.0
 #: processing this much longer or shorter than usual, and by at least this many seconds
 LENGTH_SHARE, LENGTH_S = 0.04, 60.0
+#: durations that lie further apart than this share of their mean are told, of so many runs
+DURATION_SHARE, _DURATIONS = 0.04, 3
 #: chance of calling any run of the whole comparison an outlier where there is none; runs it takes
 OUTLIER_LEVEL, OUTLIER_RUNS = 0.05, 4
 #: more of a run's time than this in gaps is told
@@ -41,6 +44,7 @@ def of_runs(result: MachineResult, edge_s: float, tests: int) -> tuple[Finding, 
     told = [*_starts(result, edge_s), *_lengths(result, edge_s)]
     explained = {run_id for f in told for run_id in f.run_ids}
     told += (f for f in _outliers(result, tests) if explained.isdisjoint(f.run_ids))
+    told += _durations(result, explained, edge_s)
     return (*told, *_gaps(result))
 
 
@@ -133,6 +137,34 @@ def _lengths(result: MachineResult, edge_s: float) -> Iterable[Finding]:
             continue  # the longer of the two is told
         code = "fair.long" if by > 0 else "fair.short"
         yield odd(code, result, runs, i, facts={"percent": percent(abs(by) / usual)})
+
+
+def _durations(result: MachineResult, explained: set[str], edge_s: float) -> Iterable[Finding]:
+    """Runs that spread in duration with none of them odd by itself."""
+    runs = [r for r in result.included if r.seconds is not None and r.run_id not in explained]
+    times = [r.seconds or 0.0 for r in runs]
+    if len(times) < _DURATIONS or result.mean_w is None:
+        return
+    if max(times) - min(times) <= max(DURATION_SHARE * statistics.fmean(times), LENGTH_S + edge_s):
+        return
+    df = len(times) - 1
+    half_s = coverage_factor(df) * statistics.stdev(times) / math.sqrt(len(times))
+    watts = result.mean_w.value
+    yield found(
+        "note",
+        "fair.durations",
+        (result.machine_id,),
+        watts * half_s / SECONDS_PER_HOUR,
+        working=(
+            f"mean duration known to {duration(half_s)} by {len(times)} runs",
+            f"times mean watts of {number(watts, 1)} W",
+        ),
+        facts={
+            "machine": result.name,
+            "short": duration(min(times)),
+            "long": duration(max(times)),
+        },
+    )
 
 
 def _outliers(result: MachineResult, tests: int) -> Iterable[Finding]:

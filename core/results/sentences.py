@@ -92,6 +92,10 @@ SENTENCES: dict[str, str] = {
         "{machine}, {run}: processing took {percent} less time than in its other runs; "
         "check that the part was finished and made with the same settings."
     ),
+    "fair.durations": (
+        "{machine}: its runs took from {short} to {long}; the same part made with the same settings takes "
+        "nearly the same time, so look for a setting that differs."
+    ),
     "fair.outlier": (
         "{machine}, {run}: {energy} Wh lies far from its other runs "
         "(Grubbs' test: {statistic:.2f}, limit {limit:.2f}); look for a cause before leaving it out."
@@ -111,6 +115,10 @@ SENTENCES: dict[str, str] = {
     "fair.meter_beyond": (
         "By the checks on one load {meter} most likely reads {error} too {way}, more than its accuracy of "
         "±{limit} % allows; repeat the check, state the accuracy anew, or use another meter."
+    ),
+    "fair.meters_differ": (
+        "{machine} took {difference} more by {high} than by {low}, and the accuracy of both allows "
+        "{allowed}; hold one steady load against each meter, and measure all machines with one."
     ),
     "fair.accuracy": (
         "Nobody stated the accuracy of {meters}: taken as ±1 % of reading and ±0.3 W; "

@@ -202,3 +202,36 @@ def test_weightiest_first() -> None:
     findings = compare(*of_one(makings)).fairness
     levels = [{"unfair": 0, "caution": 1, "note": 2}[f.level] for f in findings]
     assert levels == sorted(levels)
+
+
+def test_a_machine_that_two_meters_measured_tells_them_apart() -> None:
+    for factor, is_told in ((1.05, True), (1.0, False)):
+        study, traces = bench(
+            {"Alder": trace(alike(5)), "Again": _scaled(trace(alike(5, seed=1), seed=1), factor)}
+        )
+        one = study.machines[0]
+        study = edits.add_meter(study, "Second meter").study
+        study = edits.assign_meter(study, study.logs[1].id, study.meters[-1].id).study
+        study = edits.move_log(study, study.logs[1].id, one.id).study
+        found = [f for f in compare(study, traces).fairness if f.problem.code == "fair.meters_differ"]
+        assert bool(found) is is_told
+        if found:
+            said = sentence(found[0].problem)
+            assert said.startswith("Alder took ")
+            assert " more by Second meter than by " in said
+            assert " allows 2.0 %" in said
+            assert found[0].level in ("caution", "unfair")
+
+
+def _scaled(whole: Trace, factor: float) -> Trace:
+    return Trace.of(
+        whole.time_s, np.round(whole.power_w * factor, 1), whole.kind, None, key=f"{whole.key} times {factor}"
+    )
+
+
+def test_durations_that_spread_with_none_of_them_odd() -> None:
+    makings = [Making(processing=rows) for rows in (1170, 1190, 1210, 1232)]
+    finding = told(*of_one(makings), "fair.durations")
+    assert finding.level == "note"
+    assert "its runs took from " in sentence(finding.problem)
+    assert "fair.durations" not in codes(compare(*of_one(alike())).fairness)
