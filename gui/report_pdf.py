@@ -94,8 +94,6 @@ def report_pdf(report: Report, *, page: QPageSize.PageSizeId = QPageSize.PageSiz
     finally:
         painter.end()
     buffer.close()
-    # the document draws with the handler: it goes first
-    document.deleteLater()
     return bytes(data.data())
 
 

@@ -38,7 +38,7 @@ def pages(sources: Sources, shown: Mapping[str, Table], take: _Take) -> Iterator
         yield Paragraph(bed_answer.LOOSE, "caution")
     if sources.loads.tested:
         yield from _part(
-            "Loads one by one",
+            "Loads",
             load_answer.headline(sources.loads),
             load_answer.conditions(sources.loads, sources.study),
             take("Loads"),

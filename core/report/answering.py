@@ -37,7 +37,7 @@ def answering(sources: Sources, shown: Mapping[str, Table], pictures: Sequence[P
             "Each machine against each: how much less or more the first one needs. A difference counts as "
             "shown only where chance and the meters together would hardly make it."
         )
-        yield TableBlock(shown["pairs"])
+        yield TableBlock(evolve(shown["pairs"], title="Every pair"))
     if "like-for-like" in shown:
         yield from _like_for_like(shown["like-for-like"], pictures)
     if "properties" in shown:
@@ -50,7 +50,7 @@ def _is_like(picture: Picture) -> bool:
 
 
 def _like_for_like(table: Table, pictures: Sequence[Picture]) -> Iterator[Block]:
-    said, conditions = table.notes
+    said, conditions = table.notes[:2]
     yield Heading("Like for like")
     yield Paragraph(said, "answer")
     yield Paragraph(conditions, "conditions")
@@ -59,7 +59,7 @@ def _like_for_like(table: Table, pictures: Sequence[Picture]) -> Iterator[Block]
         "temperatures, with its own uncertainty."
     )
     yield from (PictureBlock(picture) for picture in pictures if _is_like(picture))
-    yield TableBlock(evolve(table, notes=()))
+    yield TableBlock(evolve(table, title="Measured, and made like for like", notes=table.notes[2:]))
 
 
 def _fairness(sources: Sources) -> str:
