@@ -7,6 +7,7 @@ import traceback
 from importlib import import_module
 from pathlib import Path
 from types import TracebackType
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QApplication
@@ -15,25 +16,31 @@ from core.progress import Progress
 from gui.appearance import Appearance
 from gui.icons import application_icon
 from gui.jobs import Failure, Jobs
-from gui.main_window import MainWindow
-from gui.pages.logs import LogsPage
-from gui.session import Session
+from gui.opening import Opening
 from gui.settings import Settings, data_folder
-from gui.study_files import STUDY_SUFFIX
+
+if TYPE_CHECKING:
+    from gui.main_window import MainWindow
+    from gui.session import Session
 
 _TURN_S = 0.001
 _SLOW_TO_LOAD = ("pyarrow.csv", "tsdownsample", "pandas", "scipy.stats", "statsmodels.stats.api", "GTC")
 
 
-def build(settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path) -> tuple[MainWindow, Session]:
+def build(
+    settings: Settings, jobs: Jobs, appearance: Appearance, folder: Path
+) -> "tuple[MainWindow, Session]":
     """Make the window and its session; nothing is opened yet."""
+    from gui.main_window import MainWindow
     from gui.pages.bed import BedPage
     from gui.pages.compare import ComparePage
     from gui.pages.fairness import FairnessPage
     from gui.pages.line_up import LineUpPage
     from gui.pages.loads import LoadsPage
+    from gui.pages.logs import LogsPage
     from gui.pages.publish import PublishPage
     from gui.pages.standby_cost import StandbyCostPage
+    from gui.session import Session
 
     session = Session(jobs, folder)
     with appearance.put_on_last():
@@ -81,6 +88,11 @@ def run(paths: list[str], demo: bool = False) -> int:
     app.setWindowIcon(application_icon())
     settings, jobs = Settings(), Jobs()
     appearance = Appearance(app, settings.theme, settings.zoom)
+    # most of the program is loaded only now, with its frame to be seen already
+    opening = Opening(settings.geometry)
+    opening.show_at_once()
+    from gui.study_files import STUDY_SUFFIX
+
     window, session = build(settings, jobs, appearance, data_folder())
     _report_exceptions(jobs)
     if demo:
@@ -91,6 +103,9 @@ def run(paths: list[str], demo: bool = False) -> int:
             session.new_study()  # logs named at the start are a question of their own
         window.add_paths([Path(path) for path in paths])
     window.show()
+    app.processEvents()
+    opening.close()
+    opening.deleteLater()
     # The pool computes in Python too: the window asks for its turn more often than the usual 5 ms.
     sys.setswitchinterval(_TURN_S)
     jobs.start("warm up", _load_libraries, _nothing_to_show)
@@ -111,12 +126,12 @@ def _nothing_to_show(result: None) -> None:
     """Everything is loaded; there is nothing to show for it."""
 
 
-def _open_last(session: Session, settings: Settings) -> None:
+def _open_last(session: "Session", settings: Settings) -> None:
     if not session.open_untitled():
         session.new_study()
 
 
-def _end(app: QApplication, window: MainWindow) -> None:
+def _end(app: QApplication, window: "MainWindow") -> None:
     # Widgets first, then the application: the other way round Qt dies in garbage collection (tried).
     sys.excepthook = sys.__excepthook__
     window.close()
