@@ -95,7 +95,7 @@ def personal_of(whole: WholeStudy, progress: Progress) -> tuple[Personal, ...]:
 def save_whole(whole: WholeStudy, wanted: Wanted, path: Path, giving: Giving, progress: Progress) -> Saved:
     """Write the report, the tables or the bundle to a file, or everything into a folder."""
     suffix = FILES[wanted][1]
-    if suffix and path.suffix.lower() != suffix:
+    if suffix and path.suffix.lower() != Path(suffix).suffix:
         path = path.with_name(f"{path.name}{suffix}")
     progress(0.0, f"saving {path.name}")
     given = _given(whole, giving, part(progress, 0.0, 0.2))
