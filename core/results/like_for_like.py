@@ -61,6 +61,8 @@ class Adjusted:
         Its first run that counts.
     notes : tuple of str
         What was taken for granted.
+    own : tuple of (run id, Conditions)
+        The conditions of its runs, where they are known.
     """
 
     machine_id: str
@@ -73,6 +75,7 @@ class Adjusted:
     run_id: str
     why_not: str = ""
     notes: tuple[str, ...] = ()
+    own: tuple[tuple[str, Conditions], ...] = ()
 
 
 @frozen
@@ -213,6 +216,7 @@ def _adjusted(result: MachineResult, bed: MachineBed | None, from_: Given, commo
         how=how,
         run_id=result.included[0].run_id,
         why_not=why_not,
+        own=tuple((run.run_id, own) for run, own, _ in known),
         notes=(*notes, *(("start not adjusted: no hold test from cold",) if how == "plate law" else ())),
     )
 

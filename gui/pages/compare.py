@@ -18,12 +18,11 @@ from core.edits import Edit
 from core.figures.compare import comparison_figure, signs_note
 from core.figures.energy_time import energy_time_figure
 from core.figures.readout import find_run, readout
+from core.figures.waterfall import MEASURED as MEASURED_WH
 from core.formatting import NumberLocale
 from core.found import RATIO
-from core.found.held_bed import held_bed
 from core.quantities import ENERGY, QUANTITIES, quantity
 from core.results import like_answer, property_answer
-from core.results.properties import LIKE_WH
 from core.results.table import readable_table
 from core.results.values import Comparison
 from core.study import BOUNDARIES, Study
@@ -154,6 +153,8 @@ class ComparePage(Page):
             chart.pulled.connect(self._drag_out)
             chart.copying.connect(partial(self._copy_picture, chart))
         self.properties.chart.asked.connect(self._ask_of_point)
+        self.like.rows.asked.connect(self._ask_of_like)
+        self.like.steps.asked.connect(self._ask_of_like)
         self.left_out.reason_typed.connect(self._on_reason)
         self.left_out.counting_again.connect(self._count_again)
         self.left_out.closed.connect(self._on_bar_closed)
@@ -301,17 +302,22 @@ class ComparePage(Page):
         else:
             self.found.show_topic("like-for-like" if self.view.currentData() == LIKE else "properties")
 
+    def _ask_of_like(self, machine_id: str, run_id: str, key: str) -> None:
+        """The measured energy as ever; the adjusted one by its steps."""
+        self._ask_elsewhere(machine_id, ENERGY.key if key == MEASURED_WH else "", self.like)
+
     def _ask_of_point(self, machine_id: str, run_id: str, key: str) -> None:
-        """A machine's own number where the point stands for one of the comparison, else the pages of it."""
+        """A machine's own number, by the measure that its point stands for."""
+        self._ask_elsewhere(machine_id, key, self.properties)
+
+    def _ask_elsewhere(self, machine_id: str, key: str, view: LikeView | PropertyView) -> None:
+        """A number of the comparison is explained as on its chart, any other by its view."""
         if key in {q.key for q in QUANTITIES}:
             self._explaining.ask(machine_id, "", key)
             return
         self._explaining.let_go()
-        given = self.properties.given
-        told = None if given is None else held_bed(given.beds, given.study, machine_id, key, self._locale)
-        if key == LIKE_WH.key or told is None:
-            self.found.show_topic("like-for-like")
-        else:
+        told = view.explanation_of(machine_id, key)
+        if told is not None:
             self.found.show_explanation(told, self._locale)
 
     def _on_found_closed(self) -> None:

@@ -5,6 +5,8 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from core.figures.waterfall import like_figure, waterfall_figure
 from core.formatting import NumberLocale, with_interval
+from core.found.like import like_found
+from core.found.values import Explanation
 from core.quantities import ENERGY
 from core.results.like_answer import like_note, like_table
 from core.results.like_for_like import Given, LikeForLike, forget, given, like_for_like
@@ -77,6 +79,10 @@ class LikeView(QWidget):
         layout.addWidget(self._steps_card)
         layout.addWidget(self.table)
         layout.addStretch(1)
+
+    def explanation_of(self, machine_id: str, key: str) -> Explanation | None:
+        """How a machine's adjusted energy was found."""
+        return None if self.found is None else like_found(self.found, machine_id, self._locale)
 
     def show_study(self, study: Study, comparison: Comparison) -> None:
         """Show a comparison at the temperatures in the fields; its beds are found outside the GUI thread."""

@@ -6,12 +6,22 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from core.figures.properties import properties_figure
 from core.formatting import NumberLocale
+from core.found.held_bed import held_bed
+from core.found.like import like_found
 from core.found.properties import property_found
 from core.found.values import Explanation
 from core.property_table import columns_of
 from core.quantities import ENERGY, Quantity
-from core.results.like_for_like import Given, given
-from core.results.properties import MEASURES, Against, against, forget, fullest_column, measures_known
+from core.results.like_for_like import Given, given, like_for_like
+from core.results.properties import (
+    LIKE_WH,
+    MEASURES,
+    Against,
+    against,
+    forget,
+    fullest_column,
+    measures_known,
+)
 from core.results.property_answer import against_table, point_readout
 from core.results.values import Comparison
 from core.study import Study
@@ -95,10 +105,14 @@ class PropertyView(QWidget):
         """How the sentence on top was found; None before anything is."""
         return None if self.found is None else property_found(self.found, self._locale)
 
-    @property
-    def given(self) -> Given | None:
-        """What it was found from."""
-        return None if self._read is None else self._read.given
+    def explanation_of(self, machine_id: str, key: str) -> Explanation | None:
+        """How a machine's own number was found that is none of the comparison's."""
+        if self._read is None:
+            return None
+        from_ = self._read.given
+        if key == LIKE_WH.key:
+            return like_found(like_for_like(from_), machine_id, self._locale)
+        return held_bed(from_.beds, from_.study, machine_id, key, self._locale)
 
     def show_study(self, study: Study, comparison: Comparison) -> None:
         """Show a comparison; what its measures need is found outside the GUI thread."""

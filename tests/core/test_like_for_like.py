@@ -12,6 +12,7 @@ from core.beds.hold_fit import Point
 from core.beds.model import BedModel
 from core.beds.plate import loss_ratio
 from core.figures.waterfall import like_figure, waterfall_figure
+from core.found.like import like_found
 from core.like_for_like import Conditions, Step, adjusted, by_holds, by_plate_law, mean_steps
 from core.results.like_answer import headline, like_note, like_table, step_text
 from core.results.like_for_like import Adjusted, Given, LikeForLike, Swap, _swaps, like_for_like
@@ -224,3 +225,27 @@ def test_the_steps_lead_from_one_end_to_the_other_without_a_break() -> None:
     assert all(figure.y.low < v < figure.y.high for line in lines for v in line.y)
     ends = [s.y + sign * (s.u95 or 0.0) for s in figure.spots for sign in (-1, 1)]
     assert all(figure.y.low <= v <= figure.y.high for v in ends)
+
+
+def test_a_machine_s_steps_are_told_with_its_own_conditions_and_budget() -> None:
+    from_ = near_ties(60.0)
+    found = like_for_like(from_, 50.0)
+    machine = found.known[0]
+    told = like_found(found, machine.machine_id)
+    assert told is not None
+    assert machine.adjusted_wh is not None
+    assert told.value_text.startswith(f"{machine.adjusted_wh.value:.1f}")
+    assert "bed 50 °C, room 20 °C" in told.method[0]
+    assert [line.run_id for line in told.sources] == [r for r, _ in machine.own]
+    assert "bed 60 °C" in told.sources[0].text
+    assert {line.name for line in told.budget} == {"measured value", "steps"}
+    assert sum(line.share_of_variance for line in told.budget) == pytest.approx(1.0)
+    assert like_found(found, "nobody") is None
+
+
+def test_a_machine_left_as_measured_is_told_why() -> None:
+    found = made(machine("Alder", 40.0, None))
+    told = like_found(found, "Alder")
+    assert told is not None
+    assert told.value_text == "not adjusted"
+    assert told.method == ("It stays as measured: a hold test would tell.",)

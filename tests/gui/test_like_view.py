@@ -162,3 +162,23 @@ def test_another_study_begins_with_its_own_temperatures(bench: Bench, tmp_path: 
     bench.settle()
     assert like.bed.text() == ""
     assert like.found is None
+
+
+def test_both_energies_of_a_machine_say_how_they_were_found(bench: Bench, tmp_path: Path) -> None:
+    bench.fill(tmp_path, 60.0)
+    bench.show("Like")
+    bench.write("common_bed_c", "50")
+    found = bench.page.like.found
+    assert found is not None
+    machine = found.known[0]
+    bench.page.like.rows.asked.emit(machine.machine_id, "", "measured")
+    bench.settle()
+    told = bench.page.found.explanation
+    assert told is not None
+    assert told.topic == "energy"
+    bench.page.like.rows.asked.emit(machine.machine_id, "", "adjusted")
+    bench.settle()
+    told = bench.page.found.explanation
+    assert told is not None
+    assert told.title == f"{machine.name}: like for like"
+    assert any("another temperature of the bed: \u2212" in line for line in told.formula)
