@@ -5,11 +5,20 @@ room for words.
 """
 
 import re
-from html import escape
+from html import escape, unescape
 from typing import Final, Literal
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QRect, QSize, QSizeF
-from PySide6.QtGui import QImage, QImageWriter, QPageLayout, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import (
+    QFont,
+    QFontInfo,
+    QImage,
+    QImageWriter,
+    QPageLayout,
+    QPageSize,
+    QPainter,
+    QPdfWriter,
+)
 from PySide6.QtSvg import QSvgGenerator
 
 from core.figures.source import maker
@@ -134,9 +143,9 @@ def svg_bytes(picture: DrawnPicture) -> bytes:
 
 
 def _with_fallback(found: re.Match[bytes]) -> bytes:
-    family = found[1]
-    named = b"" if family.lower().replace(b" ", b"-") == b"sans-serif" else family + b", "
-    return b'font-family="' + named + b'sans-serif"'
+    """The family that letters were measured with by its own name, not that of a style, and then any."""
+    family = QFontInfo(QFont(unescape(found[1].decode()))).family()
+    return f'font-family="{escape(family)}, sans-serif"'.encode()
 
 
 def pdf_bytes(picture: DrawnPicture) -> bytes:

@@ -6,7 +6,7 @@ from xml.etree import ElementTree as ET
 
 import pytest
 from attrs import evolve
-from PySide6.QtGui import QImage
+from PySide6.QtGui import QFontInfo, QImage
 from pytestqt.qtbot import QtBot
 
 from core.figures.compare import comparison_figure
@@ -182,7 +182,7 @@ def test_an_svg_has_real_text_and_says_where_its_numbers_are_from(tmp_path: Path
     assert root.get("viewBox") == "0 0 1000 600"
     assert (root.get("width"), root.get("height")) == ("1000", "600")
     families = {t.get("font-family") for t in root.iter(f"{SVG}text")}
-    assert families == {"sans-serif"}
+    assert families == {f"{QFontInfo(LOOKS['light'].font()).family()}, sans-serif"}
 
 
 def test_png_and_svg_of_one_size_show_the_same_texts() -> None:
