@@ -17,6 +17,8 @@ _STEP = 0.16
 _FROM_ZERO = 0.5
 #: an interval of a mean may stretch the axis to this many times what the machines need
 _STRETCH = 1.25
+#: among more machines names would only hide the points; each is read out where the pointer is
+_MOST_NAMED = 60
 #: room beyond the values at either end
 _MARGIN = 0.12
 
@@ -80,6 +82,7 @@ def _numbers(found: Against, locale: NumberLocale) -> Scale:
 
 
 def _spot(point: Point, x: float, found: Against) -> Spot:
+    name = point.name if len(found.points) <= _MOST_NAMED else ""
     factor, measured = found.quantity.factor, point.measured
     u95 = None if measured.u95 is None else measured.u95 * factor
     return Spot(
@@ -90,7 +93,7 @@ def _spot(point: Point, x: float, found: Against) -> Spot:
         point.run_id,
         point.machine_id,
         found.quantity.key,
-        point.name,
+        name,
     )
 
 

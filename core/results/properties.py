@@ -16,9 +16,8 @@ from core.beds.quantities import HELD_W, W_PER_DM2
 from core.property_table import Column, Value, columns_of, value_of, written
 from core.quantities import QUANTITIES, Quantity
 from core.rank_correlation import GroupDifference, RankCorrelation, group_difference, spearman
-from core.results.holds import MachineBed
 from core.results.like_for_like import Given, like_for_like
-from core.results.values import MachineResult, Measured
+from core.results.values import Measured
 from core.stats import ALPHA, t_interval
 
 #: of fewer machines nothing is claimed
@@ -118,11 +117,12 @@ def against(from_: Given, quantity: Quantity, column: Column) -> Against:
     points: list[Point] = []
     no_property: list[str] = []
     no_value: list[str] = []
-    study = from_.study
+    machines = {m.id: m for m in from_.study.machines}
+    values = _values(from_, quantity)
     for result in from_.comparison.machines:
-        machine = next((m for m in study.machines if m.id == result.machine_id), None)
+        machine = machines.get(result.machine_id)
         value = None if machine is None else value_of(machine, column.name)
-        measured = _measured(from_, result, quantity)
+        measured = values.get(result.machine_id)
         if value is None:
             no_property.append(result.name)
         elif measured is None:
@@ -147,9 +147,7 @@ def against(from_: Given, quantity: Quantity, column: Column) -> Against:
 
 def measures_known(from_: Given) -> tuple[Quantity, ...]:
     """The measures that at least one machine has a value of."""
-    return tuple(
-        q for q in MEASURES if any(_measured(from_, m, q) is not None for m in from_.comparison.machines)
-    )
+    return tuple(q for q in MEASURES if _values(from_, q))
 
 
 def fullest_column(from_: Given) -> Column:
@@ -163,25 +161,20 @@ def forget() -> None:
     against.cache_clear()
 
 
-def _measured(from_: Given, result: MachineResult, quantity: Quantity) -> Measured | None:
+def _values(from_: Given, quantity: Quantity) -> dict[str, Measured]:
+    """What the machines have of a measure, by their ids, in the core's own unit."""
+    found: dict[str, Measured | float | None]
     if quantity == LIKE_WH:
-        machine = like_for_like(from_).of(result.machine_id)
-        return None if machine is None else machine.adjusted_wh
-    if quantity in (BED_W, BED_W_PER_DM2):
-        return _of_bed(from_.beds.of(result.machine_id), quantity)
-    found = getattr(result, quantity.key)
-    if found is None or isinstance(found, Measured):
-        return found
-    return Measured(float(found), None)
-
-
-def _of_bed(bed: MachineBed | None, quantity: Quantity) -> Measured | None:
-    if bed is None:
-        return None
-    if quantity == BED_W_PER_DM2:
-        return bed.w_per_dm2
-    watts = bed.reference
-    return None if watts is None else Measured(watts.power_w, watts.u95_w)
+        found = {m.machine_id: m.adjusted_wh for m in like_for_like(from_).machines}
+    elif quantity == BED_W_PER_DM2:
+        found = {m.machine_id: m.w_per_dm2 for m in from_.beds.machines}
+    elif quantity == BED_W:
+        held = ((m.machine_id, m.reference) for m in from_.beds.machines)
+        found = {key: None if w is None else Measured(w.power_w, w.u95_w) for key, w in held}
+    else:
+        found = {m.machine_id: getattr(m, quantity.key) for m in from_.comparison.machines}
+    known = ((key, value) for key, value in found.items() if value is not None)
+    return {key: v if isinstance(v, Measured) else Measured(float(v), None) for key, v in known}
 
 
 def _groups(points: Sequence[Point]) -> tuple[Group, ...]:

@@ -19,6 +19,8 @@ from gui.models.properties import PropertyModel
 _LONGEST_NAME = 11.0
 #: rows that are shown before the table scrolls
 _MOST_ROWS = 12
+#: columns are as wide as this many rows ask for: of a farm's thousands measuring all takes too long
+_ROWS_MEASURED = 100
 
 
 class _Cells(QStyledItemDelegate):
@@ -68,6 +70,7 @@ class PropertyGrid(QTableView):
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.verticalHeader().setTextElideMode(Qt.TextElideMode.ElideRight)
         self.horizontalHeader().setHighlightSections(False)
+        self.horizontalHeader().setResizeContentsPrecision(_ROWS_MEASURED)
         self.verticalHeader().setHighlightSections(False)
 
     def fit(self) -> None:

@@ -217,3 +217,11 @@ def test_the_demo_has_a_column_of_each_kind_filled_for_all_its_machines() -> Non
     assert [(c.name, c.kind) for c in own] == list(COLUMNS)
     assert all(len(m.properties) == len(COLUMNS) for m in known.machines)
     assert BED_SUPPLY in [c.name for c in columns_of(known)]
+
+
+def test_among_a_farm_s_machines_points_carry_no_names() -> None:
+    from_ = given_with({SIZE.name: [float(i) for i in range(70)]}, machines=70, runs=1)
+    figure = properties_figure(against(from_, ENERGY, SIZE), from_.study)
+    assert figure is not None
+    assert len(figure.spots) == 70
+    assert not any(s.name for s in figure.spots)
