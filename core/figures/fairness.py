@@ -44,8 +44,10 @@ def fairness_figure(
         who = listed([names[smallest.machine_id], names[smallest.other_id]])
         words = f"Smallest difference shown: {number(smallest.wh, 1, locale)} Wh, {who}"
         lines.append(RefLine(smallest.wh, words))
-    ends = [f.matters_wh or 0.0 for f in shown] + [line.value for line in lines]
-    legend = "dashed: the smallest difference shown between machines" if lines else ""
+    ends = [max(f.matters_wh or 0.0, f.against_wh or 0.0) for f in shown] + [line.value for line in lines]
+    legend = "short dashes: what it is held against"
+    if lines:
+        legend = f"dashed: the smallest difference shown between machines; {legend}"
     more = len(known) - len(shown)
     return ComparisonFigure(
         headline=headline(comparison, locale),
@@ -61,7 +63,10 @@ def fairness_figure(
                 MATTERS,
                 Axis("Could matter, each part", "Wh", axis_end(tuple(ends)), locale),
                 tuple(
-                    Cell(mark=Mark(f.matters_wh or 0.0, None, matters_text(f.matters_wh, locale), f.key))
+                    Cell(
+                        mark=Mark(f.matters_wh or 0.0, None, matters_text(f.matters_wh, locale), f.key),
+                        against=f.against_wh,
+                    )
                     for f in shown
                 ),
                 bars=True,

@@ -5,13 +5,14 @@ finding. What a temperature could matter is worked out for the machines that dif
 """
 
 import statistics
+from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
 
 from attrs import frozen
 
 from core.beds.plate import loss_ratio
 from core.energy.integral import by_power_wh
-from core.formatting import listed, number
+from core.formatting import count, listed, number
 from core.results.fairness_points import found
 from core.results.fairness_runs import odd, others, processing_s
 from core.results.fairness_temperatures import (
@@ -74,6 +75,7 @@ def conditions_between(compared: Sequence[MachineInput], test: TestConditions) -
         ]
         yield from _unlike(known, code, far_k, matters)
     yield from _not_noted(compared, test)
+    yield from _starting_states(compared)
 
 
 def conditions_within(given: MachineInput) -> Iterable[Finding]:
@@ -271,5 +273,34 @@ def _not_noted(compared: Sequence[MachineInput], test: TestConditions) -> Iterab
             facts={
                 "place": place,
                 "machines": listed(names) if len(names) <= _NAMED else f"{len(names)} machines",
+            },
+        )
+
+
+def _starting_states(compared: Sequence[MachineInput]) -> Iterable[Finding]:
+    """Runs read off a display that began from another state than most, as somebody noted it."""
+    noted = [
+        (given, typed, typed.starting_state.strip().lower())
+        for given in compared
+        for typed, _ in given.typed
+        if typed.included and typed.starting_state.strip()
+    ]
+    states = Counter(state for _, _, state in noted)
+    if len(states) < 2:
+        return
+    usual = states.most_common(1)[0][0]
+    for state in sorted(states.keys() - {usual}):
+        apart = [(given, typed) for given, typed, own in noted if own == state]
+        machines = {given.machine.id: given.machine.name for given, _ in apart}
+        yield found(
+            "caution",
+            "fair.starting_state",
+            tuple(machines),
+            run_ids=tuple(typed.id for _, typed in apart),
+            facts={
+                "runs": count(len(apart), "run"),
+                "machines": listed(list(machines.values())),
+                "state": state,
+                "usual": usual,
             },
         )

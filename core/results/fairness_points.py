@@ -147,6 +147,7 @@ POINTS: dict[str, Point] = {
         "caution",
     ),
     "fair.run_temperature": Point("Run's temperature", "a run at another temperature", _MEAN, "leave out"),
+    "fair.starting_state": Point("Starting state", "another starting state", "", "repeat"),
     "fair.not_noted": Point("Not noted", "a temperature not noted", "", "accept", "note"),
     "fair.drift": Point(
         "Drift", "a drift from run to run", "a line through the runs in their order: half its rise", "repeat"

@@ -171,6 +171,10 @@ SENTENCES: dict[str, str] = {
         "{machine}, {run}: the {place} was at {own:.0f} °C against {usual:.0f} °C in its other runs; "
         "leave it out, or make it again."
     ),
+    "fair.starting_state": (
+        "{runs} of {machines} began {state} and the others {usual}, as was noted with them; "
+        "begin every run from the same state."
+    ),
     "fair.not_noted": (
         "The temperature of the {place} is not known of {machines} while it is of others; "
         "note it, or nobody can tell whether it was the same."

@@ -21,6 +21,8 @@ COLUMNS: tuple[tuple[Place, str, str, str], ...] = (
     ("first layer nozzle", "first_layer_nozzle_c", "Nozzle, first layer", "nozzle at the first layer"),
     ("room", "room_c", "Room", "room"),
 )
+#: of more machines nobody fills in a form: their runs are noted on the Logs page
+MOST_MACHINES = 30
 #: a nozzle is hotter than anything else that is noted [degC]
 _NOZZLE_LIMITS_C = (LIMITS_C[0], 600.0)
 
@@ -70,10 +72,16 @@ class ConditionsCard(QFrame):
         self._grid.setColumnStretch(0, 1)
         self._grid.setColumnStretch(len(COLUMNS) + 1, 2)
         layout.addLayout(self._grid)
+        self._more = _muted("")
+        layout.addWidget(self._more)
         layout.addWidget(self._why_not)
 
     def show_machines(self, machines: Sequence[MachineConditions], *, read_only: bool) -> None:
-        """Show what is known of the machines' runs."""
+        """Show what is known of the machines' runs, the first ones of a farm."""
+        unshown = len(machines) - MOST_MACHINES
+        machines = machines[:MOST_MACHINES]
+        self._more.setText(f"{unshown} more machines: note the temperatures of their runs on the Logs page.")
+        self._more.setVisible(unshown > 0)
         wanted = tuple((m.machine_id, m.name) for m in machines)
         is_other = wanted != self._machines
         if is_other:

@@ -192,6 +192,7 @@ def test_the_table_and_the_figure_show_the_open_points_in_one_order() -> None:
     (measure,) = figure.measures
     assert measure.key == MATTERS
     assert [c.mark.value for c in measure.cells if c.mark] == [f.matters_wh for f in known]
+    assert [c.against for c in measure.cells] == [f.against_wh for f in known]
     # the dashed line is the difference of the two machines
     energies = [m.energy_wh.value for m in comparison.machines if m.energy_wh]
     assert measure.lines[0].value == pytest.approx(abs(energies[0] - energies[1]))

@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+from attrs import evolve
 
 from core import edits
 from core.results.compare import compare
@@ -147,3 +148,17 @@ def test_nothing_is_told_of_temperatures_that_are_alike() -> None:
         given = noted(given, name, bed_c=bed_c, room_c=21.0, nozzle_c=210.0 + bed_c / 100)
     codes = {f.problem.code for f in compare(*given).fairness}
     assert not {c for c in codes if "temperature" in c or c == "fair.not_noted"}
+
+
+def test_runs_that_began_from_another_state_as_somebody_noted() -> None:
+    study = edits.add_machine(edits.add_machine(edits.new_study("s").study, "Alder").study, "Rowan").study
+    for i, state in enumerate(("cold", "Cold ", "warm", "cold", "")):
+        machine_id = study.machines[i % 2].id
+        study = edits.add_typed(study, machine_id, 50.0 + i / 10, seconds=1800.0, step_wh=0.1).study
+        typed = (*study.typed[:-1], evolve(study.typed[-1], starting_state=state))
+        study = evolve(study, typed=typed)
+    (finding,) = told(compare(study, {}), "fair.starting_state")
+    assert sentence(finding.problem).startswith("1 run of Alder began warm and the others cold")
+    assert finding.run_ids == (study.typed[2].id,)
+    alike = evolve(study, typed=tuple(evolve(t, starting_state="cold") for t in study.typed))
+    assert not told(compare(alike, {}), "fair.starting_state")
