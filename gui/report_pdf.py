@@ -6,7 +6,18 @@ them; both are added here. Needs a running QGuiApplication (without a screen: on
 
 from typing import Final
 
-from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QObject, QRect, QRectF, QSizeF, Qt
+from PySide6.QtCore import (
+    QBuffer,
+    QByteArray,
+    QEventLoop,
+    QIODevice,
+    QMarginsF,
+    QObject,
+    QRect,
+    QRectF,
+    QSizeF,
+    Qt,
+)
 from PySide6.QtGui import (
     QAbstractTextDocumentLayout,
     QFont,
@@ -71,6 +82,8 @@ def report_pdf(report: Report, *, page: QPageSize.PageSizeId = QPageSize.PageSiz
     page : QPageSize.PageSizeId
         Paper, upright.
     """
+    # a document sets timers, even one that nobody looks at: a thread of the pool has nothing to set them with
+    timers = QEventLoop()
     data = QByteArray()
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
@@ -94,6 +107,7 @@ def report_pdf(report: Report, *, page: QPageSize.PageSizeId = QPageSize.PageSiz
     finally:
         painter.end()
     buffer.close()
+    del document, timers
     return bytes(data.data())
 
 

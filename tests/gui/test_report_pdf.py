@@ -3,9 +3,10 @@
 import re
 import zlib
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 
 import pytest
-from PySide6.QtCore import QBuffer, QSizeF
+from PySide6.QtCore import QBuffer, QSizeF, qInstallMessageHandler
 from PySide6.QtGui import QPageSize, QPdfWriter
 from pytestqt.qtbot import QtBot
 
@@ -116,6 +117,18 @@ def test_names_cannot_become_markup(qtbot: QtBot) -> None:
 
 def test_a_picture_that_is_none_costs_no_page(qtbot: QtBot) -> None:
     assert pages(report_pdf(report(PictureBlock(Picture("p", "Title", "alt", "no drawing"))))) == 1
+
+
+def test_it_can_be_made_in_a_thread_of_the_pool(qtbot: QtBot) -> None:
+    whole = report(*[Paragraph("A line of text.")] * 90, PictureBlock(Picture("p", "Shown", "alt", SVG)))
+    told: list[str] = []
+    before = qInstallMessageHandler(lambda kind, context, text: told.append(text or ""))
+    with ThreadPoolExecutor(1) as pool:
+        there = pool.submit(report_pdf, whole).result()
+        again = pool.submit(report_pdf, whole).result()
+    qInstallMessageHandler(before)
+    assert pages(there) == pages(again) == pages(report_pdf(whole)) > 1
+    assert told == []
 
 
 def test_the_demo_report(qtbot: QtBot) -> None:
