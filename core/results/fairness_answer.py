@@ -177,9 +177,20 @@ def findings_table(comparison: Comparison, locale: NumberLocale = POINT) -> Tabl
 
 
 def _named(found: Sequence[Finding], comparison: Comparison) -> str:
-    told = [phrase(f, comparison) for f in found[:_NAMED]]
-    more = len(found) - len(told)
+    """The gravest kinds of finding, each once, and how many findings are left."""
+    kinds: dict[str, list[Finding]] = {}
+    for finding in found:
+        kinds.setdefault(finding.problem.code, []).append(finding)
+    told = [_kind(group, comparison) for group in list(kinds.values())[:_NAMED]]
+    more = sum(len(group) for group in list(kinds.values())[_NAMED:])
     return listed([*told, f"{_in_words(more)} more"] if more else told)
+
+
+def _kind(group: Sequence[Finding], comparison: Comparison) -> str:
+    if len(group) == 1:
+        return phrase(group[0], comparison)
+    times = "twice" if len(group) == 2 else f"{_in_words(len(group))} times"
+    return f"{point_of(group[0]).phrase} ({times})"
 
 
 def _could(finding: Finding, locale: NumberLocale) -> str:

@@ -225,8 +225,9 @@ def _unlike(known: list[_Made], code: str, far_k: float, matters: _Matters) -> I
             continue
         worked = [matters(made, usual_c) for made in group]
         most = max((w for w in worked if w[0] is not None), key=lambda w: w[0] or 0.0, default=(None, ()))
-        # two groups of one size: nothing says which of them is the odd one
-        touched = (*group, *usual) if len(group) == len(usual) else group
+        # of two groups of one size nothing says which is the odd one
+        is_tie = len(groups) == 2 and len(group) == len(usual)
+        touched = (*group, *usual) if is_tie else group
         yield found(
             "caution",
             code,

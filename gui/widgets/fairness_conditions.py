@@ -6,7 +6,7 @@ from attrs import frozen
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
 
-from core.formatting import NumberLocale
+from core.formatting import NumberLocale, count
 from core.results.fairness_temperatures import Place, Told
 from core.results.temperatures import degrees
 from gui.look import S4, S8, S12
@@ -80,7 +80,8 @@ class ConditionsCard(QFrame):
         """Show what is known of the machines' runs, the first ones of a farm."""
         unshown = len(machines) - MOST_MACHINES
         machines = machines[:MOST_MACHINES]
-        self._more.setText(f"{unshown} more machines: note the temperatures of their runs on the Logs page.")
+        rest = count(unshown, "more machine")
+        self._more.setText(f"{rest}: note the temperatures of those runs on the Logs page.")
         self._more.setVisible(unshown > 0)
         wanted = tuple((m.machine_id, m.name) for m in machines)
         is_other = wanted != self._machines

@@ -166,7 +166,13 @@ def test_the_sentence_on_top() -> None:
         "One thing makes this comparison unfair: a warm start (Alder, run 3)."
     )
     two = (*grave, evolve(grave[0], key="another"))
-    assert headline(evolve(comparison, fairness=two)).startswith("Two things make this comparison unfair: ")
+    assert headline(evolve(comparison, fairness=two)) == (
+        "Two things make this comparison unfair: a warm start (twice)."
+    )
+    other = evolve(grave[0], problem=Problem("fair.drift"), run_ids=(), key="drift")
+    assert headline(evolve(comparison, fairness=(grave[0], other))) == (
+        "Two things make this comparison unfair: a warm start (Alder, run 3) and a drift from run to run (Alder)."
+    )
     none = evolve(comparison, fairness=())
     assert headline(none) == "Nothing was found against this comparison."
     accepted = tuple(evolve(f, accepted="so be it") for f in comparison.fairness)
