@@ -10,7 +10,7 @@ WH_PER_KWH: Final = 1000.0
 J_PER_WH: Final = 3600.0
 
 #: factor that turns a written unit of power into watts
-POWER_IN_W: Final = {"W": 1.0, "kW": 1000.0, "mW": 0.001}
+POWER_IN_W: Final = {"W": 1.0, "kW": 1000.0, "mW": 0.001, "0.1 W": 0.1, "0.01 W": 0.01, "10 W": 10.0}
 #: factor that turns a written unit of energy into watt hours
 ENERGY_IN_WH: Final = {
     "Wh": 1.0,
@@ -19,6 +19,11 @@ ENERGY_IN_WH: Final = {
     "J": 1 / J_PER_WH,
     "kJ": 1e3 / J_PER_WH,
     "MJ": 1e6 / J_PER_WH,
+    "0.1 Wh": 0.1,
+    "10 Wh": 10.0,
+    "0.1 kWh": 100.0,
+    "0.01 kWh": 10.0,
+    "0.001 kWh": 1.0,
 }
 
 

@@ -62,6 +62,8 @@ class Hints:
     preamble_date_s: float | None = None
     heading: str = ""
     choices: Choices = NO_CHOICES
+    interval_s: float | None = None
+    start_s: float | None = None
 
 
 NO_HINTS = Hints()

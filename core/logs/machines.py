@@ -19,6 +19,8 @@ from core.traces import F64
 
 #: most machines a wide or long log is taken to hold
 MOST_MACHINES = 500
+#: stamps of one moment are no further apart [s]
+_SAME_S = 1.0
 
 
 @frozen
@@ -327,7 +329,10 @@ def _onto(times: F64, at: F64, values: F64) -> F64:
     if not good.size:
         return out
     order = good[np.argsort(at[good], kind="stable")]
-    place = np.searchsorted(at[order], times, side="right") - 1
+    steps = np.diff(at[order])
+    # what a logger writes of one moment may have stamps a little apart
+    same_s = min(_SAME_S, 0.1 * float(np.median(steps))) if steps.size else 0.0
+    place = np.searchsorted(at[order], times + same_s, side="right") - 1
     found = (place >= 0) & np.isfinite(times)
     out[found] = values[order][place[found]]
     return out

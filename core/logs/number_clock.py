@@ -7,7 +7,9 @@ import numpy as np
 
 from core.logs import stamps
 from core.logs.clock import FIRST_S, FIRST_YEAR, LAST_S, LAST_YEAR, Clocked, Hints, sane, tick_of, zoned
+from core.logs.words import meaning
 from core.logs.zones import is_zone
+from core.problems import Problem, Severity
 from core.traces import F64
 
 _UNIX_FORMS = (
@@ -19,6 +21,8 @@ _UNIX_FORMS = (
 _ELAPSED = {"s": 1.0, "ms": 1e-3, "us": 1e-6, "ns": 1e-9, "min": 60.0, "h": 3600.0, "d": 86400.0}
 #: days from 1899-12-30 and 1904-01-01 to 1970-01-01
 _SERIAL_1900, _SERIAL_1904 = 25569.0, 24107.0
+#: Julian dates of the years that logs can be of, and of 1970-01-01
+_JULIAN, _JULIAN_1970 = (2447892.5, 2488069.5), 2440587.5
 #: a larger number is no time, in nanoseconds or otherwise
 _LARGEST = 5e18
 
@@ -48,6 +52,9 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
                 tick_of(seconds),
                 zone=zone if zone and is_zone(zone) else None,
             )  # fmt: skip
+    if _JULIAN[0] <= middle <= _JULIAN[1] and (np.diff(finite) < 1.0).all():
+        seconds = np.round((values - _JULIAN_1970) * 86400.0, 1)
+        return Clocked(sane(seconds), "absolute", "Julian dates: days since noon of -4712-01-01", 0.1)
     if _is_serial(finite, hints):
         origin = _SERIAL_1904 if hints.is_1904 else _SERIAL_1900
         seconds = sane(np.round((values - origin) * 86400.0, 3))
@@ -59,6 +66,8 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
 def _elapsed(values: F64, hints: Hints) -> Clocked:
     unit = hints.unit if hints.unit in _ELAPSED else ""
     why = f"elapsed time in {unit}, as the heading says"
+    if meaning(hints.heading).quantity == "row number":
+        return _by_rows(values, hints)
     if not unit:
         steps = np.diff(values[np.isfinite(values)])
         step = float(np.median(steps[steps > 0])) if (steps > 0).any() else 1.0
@@ -68,7 +77,26 @@ def _elapsed(values: F64, hints: Hints) -> Clocked:
         if step < 0.02 and not whole:
             unit, why = "h", f"elapsed time, taken as hours from its usual step of {step:.4g}"
     seconds = values * _ELAPSED[unit]
-    return Clocked(seconds, "relative", why, tick_of(seconds))
+    return _begun(seconds, why, hints)
+
+
+def _begun(elapsed_s: F64, why: str, hints: Hints) -> Clocked:
+    """Elapsed time, as a wall clock where the lines above the headings say when it began."""
+    if hints.start_s is None:
+        return Clocked(elapsed_s, "relative", why, tick_of(elapsed_s))
+    seconds = elapsed_s + hints.start_s
+    told = Clocked(seconds, "local", f"{why}; its beginning stands above the headings", tick_of(seconds))
+    return zoned(told, hints)
+
+
+def _by_rows(values: F64, hints: Hints) -> Clocked:
+    """Rows that are only numbered, at the interval that the lines above the headings state."""
+    finite = values[np.isfinite(values)]
+    if hints.interval_s is not None:
+        why = f"rows are numbered and {hints.interval_s:g} s apart, as the lines above the headings say"
+        return _begun((values - finite[0]) * hints.interval_s, why, hints)
+    doubt = Problem("log.rows_counted", Severity.CAUTION, hints.file, facts={"column": hints.heading})
+    return Clocked(values, "relative", "rows are numbered; each is taken as a second", 1.0, problems=(doubt,))
 
 
 def _is_serial(finite: F64, hints: Hints) -> bool:

@@ -37,7 +37,7 @@ _PAIR = {
 }
 #: what a line must hold at least, so that other logs are passed over quickly: clock times hold colons too
 _HINT = {"=": re.compile("="), ":": re.compile(r"[^\W\d][\])]?\s?:")}
-_ENDS = " \t,;|&{}()\"'"
+_ENDS = " \t,;|&{}()<>/\"'"
 _SPLIT = re.compile(r"[,;|\t]")
 #: words that the stamp at the beginning of a line may be made of
 _STAMP_WORDS = 4

@@ -7,6 +7,7 @@ from attrs import frozen
 
 from core.logs import clock, machines, number_clock, series, split_stamps
 from core.logs.clock import NO_HINTS, Clocked, Hints
+from core.logs.preamble import interval_in, start_in
 from core.logs.reading import Column, Reading, Refused
 from core.logs.refusals import no_time_usable, refused_rows
 from core.logs.roles import Roles
@@ -52,7 +53,10 @@ def hints_of(
     """What a table tells about its clock beside the stamps."""
     first = told.all[told.time[0]]
     date = clock.date_in(preamble)
-    return Hints(name, first.quantity, first.unit, decimal, zone, False, date, first.name, choices)
+    return Hints(
+        name, first.quantity, first.unit, decimal, zone, False, date, first.name, choices,
+        interval_in(preamble), start_in(preamble),
+    )  # fmt: skip
 
 
 def machines_of(

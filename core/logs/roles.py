@@ -12,7 +12,7 @@ from attrs import evolve, frozen
 from core.logs import numbers, split_stamps
 from core.logs.sniff import cell_kind
 from core.logs.split_stamps import Fields
-from core.logs.words import Meaning, meaning
+from core.logs.words import Meaning, meaning, unit_of
 from core.study import Choices
 
 _DATE_ONLY = re.compile(
@@ -154,9 +154,9 @@ def _propose(position: int, name: str, cells: Sequence[str], decimal: str) -> Ro
         quantity = "time"
     if kind == "text" and quantity in TIMES:
         quantity = ""
+    if kind == "text" and not quantity and all(unit_of(c)[1] for c in full):
+        quantity = "unit"
     if cell_unit:
-        from core.logs.words import unit_of
-
         by_cell = unit_of(cell_unit)[0]
         if not quantity or quantity == "channel" or by_cell == "share":
             quantity = by_cell

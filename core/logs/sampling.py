@@ -145,6 +145,8 @@ def _by_counter(time_s: F64, power_w: F64, counter_wh: F64, breaks_s: tuple[floa
     text = f"the counter follows {now:.2f} of the power at an interval's end and {before:.2f} of that before"
     if now - before > 0.5 * (1.0 + max(0.2, min(1.0, WINDOW_S / float(np.median(steps))))) and now > 0.7:
         return Judged("averaged", f"averaged: {text}")
+    if before - now > 0.5 and before > 0.7:
+        return Judged("on_change", f"each value holds until the next: {text}")
     return Judged("sampled", f"sampled: {text}")
 
 

@@ -99,6 +99,10 @@ SENTENCES: dict[str, str] = {
     "log.time_of_day_only": (
         "The log has clock times but no date; a time that falls back counts as the next day."
     ),
+    "log.rows_counted": (
+        "The rows are numbered ({column}) and nothing tells the time; each row was taken as one second. "
+        "Write a line such as Interval: 10 s above the headings, or export the log with its times."
+    ),
     "log.zone_unknown": "There is no time zone called {zone}. Choose one such as Europe/Berlin.",
     "log.newest_first": "The log has its newest row first and was turned round.",
     "log.unsorted": "{count:row was|rows were} out of order in time and {count:~was|were} sorted in.",

@@ -43,11 +43,13 @@ _BETWEEN = r"(?:,?\s\(?[^\W\d_]{1,10}\.?\)?,?(?=\s))?"
 _STAMP = re.compile(
     rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:T|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
     r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?=\d|T\d)(?:\d+D)?(?:T[\dHMS.,]+)?$"
+    rf"|^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_MONTH}\s+\d{{1,2}}\s{_CLOCK}{_ZONE}\s\d{{4}}$"
     r"|^\d+(?: days?,?\s|d,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
     r"|^(?:\d+\s?d\s)?\d+\s?h\s\d{1,2}\s?m(?:in)?(?:\s\d{1,2}\s?s)?$"
 )
 #: what a second line of headings may say besides a unit
 _AGGREGATES = frozenset({"last", "first", "smp", "sum", "count", "instantaneous", "letzter", "dernier"})
+_DATED, _CLOCKED = re.compile(rf"^{_DATE}$"), re.compile(rf"^{_CLOCK}$")
 _COMMENT = re.compile(r"^\s*(?:#|//|;|%|--|\*|!)")
 
 
@@ -152,6 +154,8 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     first = _first_row(lines, rows, width)
     if first is None:
         return None
+    if delimiter == " ":
+        rows = _beside_stamps(rows, first, width)
     form = _with_headings(lines, rows, first, width, delimiter, choices)
     body = [r for r in rows[form.first_line : form.first_line + _JUDGED] if len(r) == width and _is_values(r)]
     body += [r for r in (split(x, delimiter) for x in later[:_JUDGED]) if len(r) == width and _is_values(r)]
@@ -272,6 +276,17 @@ def _with_headings(
         )
     preamble = tuple(x for x in lines[: header if header is not None else first] if x.strip())[:50]
     return Form(delimiter, ".", header, first, tuple(names), (), preamble, (("headings", why),))
+
+
+def _beside_stamps(rows: list[list[str]], first: int, width: int) -> list[list[str]]:
+    """Rows above the values with an empty cell where a date and its clock time have one heading for both."""
+    cells = rows[first]
+    parted = [i for i in range(1, width) if _DATED.match(cells[i - 1]) and _CLOCKED.match(cells[i])]
+    if not parted:
+        return rows
+    at = parted[0]
+    above = [r if len(r) != width - 1 or _is_values(r) else [*r[:at], "", *r[at:]] for r in rows[:first]]
+    return [*above, *rows[first:]]
 
 
 def _fit(row: list[str], width: int) -> list[str] | None:

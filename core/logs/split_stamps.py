@@ -14,10 +14,23 @@ from attrs import frozen
 from core.logs import clock, stamps
 from core.logs.clock import Clocked, Hints
 from core.logs.table import I64, Table
-from core.logs.words import plain
+from core.logs.words import meaning, plain
 from core.traces import F64
 
-Field = Literal["year", "month", "day", "hour", "minute", "second", "half", "date", "clock"]
+Field = Literal[
+    "year",
+    "month",
+    "day",
+    "day of year",
+    "hour",
+    "minute",
+    "second",
+    "half",
+    "date",
+    "clock",
+    "hhmm",
+    "hhmmss",
+]
 Fields = tuple[tuple[Field, int], ...]
 
 #: whole words of a heading, accents dropped; the last line of each are letters, which count only together
@@ -32,6 +45,7 @@ _WORDS: dict[Field, str] = {
     "second": "second seconds sec secs sekunde sekunden sek seconde secondes segundo segundos secondo "
     "secondi seconden sekunda sekundy sekund sekunder 秒 ss s",
     "half": "ampm am/pm half",
+    "day of year": "doy yday dayofyear",
 }
 _FILLERS = frozenset(
     {
@@ -65,6 +79,12 @@ _IN_RANGE: dict[Field, tuple[float, float]] = {
 }  # fmt: skip
 _YEARS = (clock.FIRST_YEAR, clock.LAST_YEAR)
 _DATE: tuple[Field, ...] = ("year", "month", "day")
+_DAY_OF_YEAR = re.compile(r"\bday of (?:the )?year\b|\bjulian day\b|\bjour de l.annee\b|\btag des jahres\b")
+_TIMES = frozenset({"time", "clock time", "elapsed"})
+_MIDNIGHT = re.compile(
+    r"midnight|mitternacht|minuit|medianoche|mezzanotte|middernacht|polnoc|meia noite|midnatt"
+    r"|second of day|深夜"
+)
 _WHOLE = re.compile(r"\d{1,4}")
 _PART = re.compile(r"\d{1,2}(?:[.,]\d{1,9})?")
 _HALF = re.compile(r"(?:[ap]\.?m\.?|午前|午後)", re.IGNORECASE)
@@ -106,18 +126,26 @@ def by_headings(
                 break
     if "month" in found and "minute" not in found and not set(_DATE) <= set(found):
         found["minute"] = found.pop("month")  # a lone m
-    if not set(_DATE) <= set(found):
-        for field in _DATE:
+    if {"year", "day of year"} <= set(found):
+        found.pop("month", None)
+        found.pop("day", None)
+    elif not set(_DATE) <= set(found):
+        for field in (*_DATE, "day of year"):
             found.pop(field, None)
         if date is not None:
             found["date"] = date
+    else:
+        found.pop("day of year", None)
     if not {"hour", "minute"} <= set(found):
         for field in ("hour", "minute", "second", "half"):
             found.pop(field, None)
-        if clocked is None or not set(_DATE) <= set(found):
+        if clocked is not None and "year" in found:
+            found["clock"] = clocked
+        elif clocked is None and ("year" in found or "date" in found):
+            found |= _clock_in_digits(names, sample, tuple(found.values()))
+        if not {"clock", "hhmm", "hhmmss", "second"} & set(found):
             return None
-        found["clock"] = clocked
-    if len(found) < 3 and "date" not in found:
+    if len(found) < 3 and "date" not in found and "year" not in found:
         return None
     shown = ", ".join(f"{field} in '{names[i]}'" for field, i in found.items())
     return Found(tuple(found.items()), shown)
@@ -166,6 +194,9 @@ def clocked(table: Table, fields: Fields, hints: Hints) -> Clocked:
             parts["second"] = clock.from_text(_as_text(column), hints).seconds % 86400.0
         else:
             parts[field] = column if isinstance(column, np.ndarray) else _of_words(column, field)
+    for field in ("hhmm", "hhmmss"):
+        if field in parts:
+            parts |= _taken_apart(parts.pop(field), field)
     if midnight is None and "year" not in told:
         return clock.from_text(_clock_texts(parts), hints)
     seconds = clock.sane(_seconds(parts, midnight))
@@ -175,7 +206,35 @@ def clocked(table: Table, fields: Fields, hints: Hints) -> Clocked:
     return clock.zoned(Clocked(seconds, "local", why, tick, problems=problems), hints)
 
 
+def _clock_in_digits(
+    names: Sequence[str], sample: Sequence[Sequence[str]], taken: Sequence[int]
+) -> dict[Field, int]:
+    """A column beside a date whose digits are those of a clock, or that counts the seconds of the day."""
+    for i, name in enumerate(names):
+        full = [c.strip().strip('"') for c in sample[i] if c.strip()]
+        is_time = meaning(name).quantity in _TIMES or _MIDNIGHT.search(plain(name))
+        if i in taken or not is_time or not full:
+            continue
+        if all(re.fullmatch(r"\d{1,6}", c) for c in full):
+            field: Field = "hhmmss" if max(map(len, full)) > 4 else "hhmm"
+            parts = _taken_apart(np.array([float(c) for c in full]), field)
+            if all(parts[f].max() <= _IN_RANGE[f][1] for f in parts):
+                return {field: i}
+        if all(re.fullmatch(r"\d{1,5}(?:\.\d+)?", c) for c in full) and meaning(name).unit in ("", "s"):
+            return {"second": i} if max(map(float, full)) <= 86400.0 else {}
+    return {}
+
+
+def _taken_apart(digits: F64, field: Field) -> dict[Field, F64]:
+    """Hour, minute and second of digits such as 93600 or 936."""
+    short = digits // 100 if field == "hhmmss" else digits
+    out: dict[Field, F64] = {"hour": short // 100, "minute": short % 100}
+    return out | {"second": digits % 100} if field == "hhmmss" else out
+
+
 def _names(heading: str, field: Field) -> bool:
+    if field == "day of year" and _DAY_OF_YEAR.search(plain(heading)):
+        return True
     words = re.findall(r"am/pm|\w+", plain(heading))
     own = _WORDS[field].split()
     return any(w in own for w in words) and all(w in own or w in _FILLERS for w in words)
@@ -190,6 +249,8 @@ def _fits(field: Field, cells: Sequence[str], is_strict: bool = False) -> bool:
         return all(_HALF.fullmatch(c) for c in full)
     if field == "month" and not is_strict and all(plain(c) in stamps.MONTHS for c in full):
         return True
+    if field == "day of year":
+        return all(_WHOLE.fullmatch(c) and 1 <= int(c) <= 366 for c in full)
     pattern = _PART if field == "second" else _WHOLE
     values = [float(c.replace(",", ".")) for c in full if pattern.fullmatch(c)]
     least = len(full) if is_strict else _SHARE * len(full)
@@ -208,8 +269,14 @@ def _numbers(cells: Sequence[str]) -> F64:
 def _seconds(parts: Mapping[Field, F64], midnight: F64 | None = None) -> F64:
     """Seconds of dates and clock times in numbers; NaN where a field is missing or out of range. [s]"""
     if midnight is None:
-        year, month, day = (_whole(parts[f]) for f in _DATE)
-        midnight = stamps.midnight(np.where(year < 100, stamps.of_century(year), year), month, day)
+        year = _whole(parts["year"])
+        year = np.where(year < 100, stamps.of_century(year), year)
+        of_year = parts.get("day of year")
+        one = np.ones_like(year)
+        month, day = (one, one) if of_year is not None else (_whole(parts["month"]), _whole(parts["day"]))
+        midnight = stamps.midnight(year, month, day)
+        if of_year is not None:
+            midnight = midnight + (of_year - 1.0) * 86400.0
     zero = np.zeros(midnight.shape)
     hour = parts.get("hour", zero)
     if "half" in parts:

@@ -11,6 +11,8 @@ from functools import lru_cache
 
 from attrs import frozen
 
+from core.units import ENERGY_IN_WH, POWER_IN_W
+
 #: units as they are written, in lower case, with the quantity they stand for and how the program writes them
 UNITS: dict[str, tuple[str, str]] = {
     "w": ("power", "W"),
@@ -264,12 +266,22 @@ _FIRST = re.compile(r"^(k?Wh?)\s+(?=\S)")
 _TAIL = re.compile(r"(?:^|[\s_.,:\-])(°?[A-Za-zµ·]{1,12}|℃|%)\s*$")
 
 
+#: a unit of so many smaller ones, as registers of meters count: "0.1 W", "x 0.01 kWh"
+_MULTIPLE = re.compile(r"^(?:[x×*]\s*)?(0[.,]0*1|10)\s*[x×*]?\s*([A-Za-z]{1,3})$")
+
+
 def unit_of(text: str) -> tuple[str, str]:
     """(quantity, unit) of a written unit; empty when it is none.
 
     Case tells MJ from mJ only; a plug-in meter measures neither megawatts nor millijoules.
     """
-    return UNITS.get(text.strip().strip(".").casefold(), ("", ""))
+    bare = text.strip().strip(".")
+    counted = _MULTIPLE.match(bare)
+    if counted is None:
+        return UNITS.get(bare.casefold(), ("", ""))
+    quantity, unit = UNITS.get(counted.group(2).casefold(), ("", ""))
+    multiple = f"{counted.group(1).replace(',', '.')} {unit}"
+    return (quantity, multiple) if multiple in POWER_IN_W or multiple in ENERGY_IN_WH else ("", "")
 
 
 def _split_unit(heading: str) -> tuple[str, str, str]:

@@ -12,6 +12,7 @@ from tests.core.logs import (
     shapes_of_decimal_commas,
     shapes_of_files,
     shapes_of_objects,
+    shapes_of_odd_logs,
     shapes_of_pairs,
     shapes_of_split_stamps,
     shapes_of_text,
@@ -27,6 +28,7 @@ CASES = [
     *shapes_of_decimal_commas.cases(),
     *shapes_of_pairs.cases(),
     *shapes_of_split_stamps.cases(),
+    *shapes_of_odd_logs.cases(),
     *shapes_from_life.cases(),
     *shapes_of_columns_apart.cases(),
 ]
