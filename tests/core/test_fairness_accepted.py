@@ -171,7 +171,8 @@ def test_the_sentence_on_top() -> None:
     )
     other = evolve(grave[0], problem=Problem("fair.drift"), run_ids=(), key="drift")
     assert headline(evolve(comparison, fairness=(grave[0], other))) == (
-        "Two things make this comparison unfair: a warm start (Alder, run 3) and a drift from run to run (Alder)."
+        "Two things make this comparison unfair: "
+        "a warm start (Alder, run 3) and a drift from run to run (Alder)."
     )
     none = evolve(comparison, fairness=())
     assert headline(none) == "Nothing was found against this comparison."
