@@ -5,7 +5,8 @@ from datetime import date
 from core.costs.money import decimals_of, money
 from core.figures.calendar_values import CalendarFigure, CalendarRow
 from core.figures.compare import source_of
-from core.figures.curve_values import CurvesFigure, Spot, Trend
+from core.figures.cost_readouts import clock, saving_readings, start_readings, with_lines
+from core.figures.curve_values import CurvesFigure, Reading, Spot, Trend
 from core.figures.line_up_values import Scale
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Mark, Measure, RefLine, Row
@@ -57,12 +58,13 @@ def standby_figure(result: StandbyCost, study: Study, locale: NumberLocale = POI
     if result.total_cost is not None:
         costs = [m.year_cost for m in result.machines]
         measures.append(_money(STANDBY_COST, costs, result.currency, locale, rank=2))
+    rows = tuple(_row(m, _idle_words(m, result, locale)) for m in result.machines)
     return ComparisonFigure(
         headline=result.headline,
         conditions=result.conditions,
         source=source_of(study),
-        rows=tuple(_row(m, _idle_words(m, result, locale)) for m in result.machines),
-        measures=tuple(measures),
+        rows=rows,
+        measures=with_lines(measures, rows),
     )
 
 
@@ -83,12 +85,13 @@ def print_figure(result: StandbyCost, study: Study, locale: NumberLocale = POINT
             measures.append(_price_measure(result, locale))
         parts = [m.part_cost for m in machines]
         measures.append(_money(PART_COST, parts, result.currency, locale, rank=3))
+    rows = tuple(_row(m, _runs_words(m)) for m in machines)
     return ComparisonFigure(
         headline=print_sentence(result, locale),
         conditions=result.conditions,
         source=source_of(study),
-        rows=tuple(_row(m, _runs_words(m)) for m in machines),
-        measures=tuple(measures),
+        rows=rows,
+        measures=with_lines(measures, rows),
     )
 
 
@@ -116,6 +119,7 @@ def saving_figure(result: StandbyCost, study: Study, locale: NumberLocale = POIN
         return None
     end = max(_LEAST_MIN, _ROOM * minutes)
     trends, spots, facts, low = [], [], [], 0.0
+    readings: list[Reading] = []
     for m in machines:
         # beyond its longest rest a log says nothing, so its curve ends there
         last = min(end, m.rests.longest_s / SECONDS_PER_MINUTE)
@@ -124,12 +128,14 @@ def saving_figure(result: StandbyCost, study: Study, locale: NumberLocale = POIN
         xs, ys = zip(*reached, strict=True)
         low = min(low, *ys)
         trends.append(Trend(xs, ys, m.slot, m.name))
+        readings += saving_readings(m, xs, ys, locale)
         share = m.rests.share_after(minutes)
         rests = f"{m.name}: {count(m.rests.count, 'rest')} of {number(m.rests.idle_wh, 0, locale)} Wh"
         if share is None or minutes > last:
             facts.append(f"{rests}, none so long")
             continue
-        spots.append(Spot(minutes, 100 * share, None, m.slot, "", m.machine_id, "saved"))
+        (here,) = saving_readings(m, (minutes,), (100 * share,), locale)
+        spots.append(Spot(minutes, 100 * share, None, m.slot, "", m.machine_id, "saved", lines=here.lines))
         facts.append(f"{rests}, {percent(share, 0, locale)} saved after {number(minutes, 0, locale)} min")
     floor = max(-100.0, 25.0 * (low // 25.0)) if low < 0 else 0.0
     chosen = Trend((minutes, minutes), (floor, 100.0), None, "", is_dashed=True)
@@ -143,6 +149,7 @@ def saving_figure(result: StandbyCost, study: Study, locale: NumberLocale = POIN
         spots=tuple(spots),
         note=f"dashed: {number(minutes, 0, locale)} min",
         facts=tuple(facts),
+        readings=tuple(readings),
     )
 
 
@@ -170,6 +177,7 @@ def starts_figure(result: StandbyCost, study: Study, locale: NumberLocale = POIN
         spots=tuple(spots),
         note="marks: the cheapest start",
         facts=tuple(_start_words(m, result, locale) for m in machines),
+        readings=tuple(r for m in machines for r in start_readings(m, result.currency, locale)),
     )
 
 
@@ -232,13 +240,9 @@ def _start_words(machine: MachineCost, result: StandbyCost, locale: NumberLocale
         money(amount, result.currency, locale, decimals=decimals) for amount in (least, most)
     )
     return (
-        f"A print of {hours} h on {machine.name} costs least when it starts at {_clock(early)}: "
-        f"{least_text}, against {most_text} at {_clock(late)}"
+        f"A print of {hours} h on {machine.name} costs least when it starts at {clock(early)}: "
+        f"{least_text}, against {most_text} at {clock(late)}"
     )
-
-
-def _clock(hour: float) -> str:
-    return f"{int(hour):02}:{round(hour % 1 * 60):02}"
 
 
 def _decimals(hours: float) -> int:

@@ -248,9 +248,15 @@ class ChartView(QWidget):
                 self._hover(None)
                 self.pulled.emit()
             return
-        is_value = self.value_at(at.x(), at.y()) is not None
-        self.setCursor(Qt.CursorShape.PointingHandCursor if is_value else Qt.CursorShape.ArrowCursor)
-        self._hover(None if is_value else self.pointed_at(at.x(), at.y()))
+        value = self.value_at(at.x(), at.y())
+        self.setCursor(Qt.CursorShape.ArrowCursor if value is None else Qt.CursorShape.PointingHandCursor)
+        self._hover(self.pointed_at(at.x(), at.y()) if value is None else self._mark_of(value))
+
+    def _mark_of(self, value: ValuePlace) -> Target | None:
+        """The mark beside which a value is written, where it has something to say by itself."""
+        of, scene = (value.machine_id, value.key), self.scene()
+        marks = () if scene is None else scene.targets
+        return next((t for t in marks if t.lines and (t.machine_id, t.key) == of), None)
 
     def leaveEvent(self, event: QEvent) -> None:
         self._hover(None)

@@ -1,6 +1,6 @@
 """Prices over time, and the cost of an interval of a trace, against sums written out by hand."""
 
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 import numpy as np
@@ -152,3 +152,26 @@ def test_energies_between_edges_are_those_of_the_integral(
     found = energies_wh(trace, edges)
     for energy, a, b in zip(found, edges[:-1].tolist(), edges[1:].tolist(), strict=True):
         assert energy == pytest.approx(by_power_wh(trace, a, b), abs=1e-9)
+
+
+@pytest.mark.parametrize("first_day", [date(2026, 3, 22), date(2026, 10, 18)])
+def test_a_fortnight_of_seconds_over_each_change_equals_the_sum_over_samples(first_day: date) -> None:
+    # the clock goes forward on 2026-03-29 and back on 2026-10-25 (time-zone database); the price of every
+    # second is asked of the local clock at its half hour, and nothing else is added up
+    zone = ZoneInfo("Europe/London")
+    start_s = datetime(first_day.year, first_day.month, first_day.day, tzinfo=zone).timestamp()
+    time_s = np.arange(14 * 86_400 + 1, dtype=np.float64)
+    power_w = 80 + 60 * np.sin(time_s / 7000) + 20 * ((time_s // 37) % 3)
+    both_changes = Trace.of(time_s, power_w, clock=Clock("absolute", start_s, zone=zone.key))
+    evening = PriceBand("evening", 0.41, 16 * 60, 19 * 60, (0, 1, 2, 3, 4))
+    tariff = Tariff("", "bands", 0.30, (PriceBand("night", 0.11, 30, 330), evening), zone=zone.key)
+    cost = cost_of(both_changes, steps_for(tariff, None, both_changes.clock, 0.0, both_changes.end_s))
+    price = []
+    for half_hour in range(0, 14 * 86_400, 1800):
+        at = datetime.fromtimestamp(start_s + half_hour, zone)
+        minute = at.hour * 60 + at.minute
+        is_evening = 16 * 60 <= minute < 19 * 60 and at.weekday() < 5
+        price.append(0.11 if 30 <= minute < 330 else 0.41 if is_evening else 0.30)
+    per_sample_w = (power_w[1:] + power_w[:-1]) / 2
+    expected = float(np.dot(per_sample_w, np.repeat(price, 1800))) / 3.6e6
+    assert cost.amount == pytest.approx(expected, rel=1e-9)

@@ -1,14 +1,17 @@
 """The Standby and cost page, used as a person does: by typing, choosing and reading."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QGuiApplication, QImage
-from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QWidget
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
+from gui.charts.scene import Target
+from gui.charts.view import ChartView
 from gui.pages.standby_cost import StandbyCostPage
 from gui.widgets.found_panel import FoundPanel
 from tests.gui.driver import Driver, opened
@@ -256,3 +259,48 @@ def test_every_control_has_a_name_for_a_screen_reader(user: Driver) -> None:
         if widget.focusPolicy() & Qt.FocusPolicy.TabFocus and widget.isVisible():
             text = widget.text() if isinstance(widget, QAbstractButton) else ""
             assert widget.accessibleName() or text, widget.objectName()
+
+
+def pointed(view: ChartView, of: Callable[[Target], bool]) -> tuple[str, ...]:
+    """Scroll to the first fitting place, put the pointer there, and read what is read out."""
+    scene = view.scene()
+    assert scene is not None
+    target = next(t for t in scene.targets if of(t))
+    at = QPoint(round(target.x), round(target.y))
+    scroll = next(w for w in view.window().findChildren(QScrollArea, "standby_cost_scroll"))
+    inner = scroll.widget()
+    assert inner is not None
+    in_page = view.mapTo(inner, at)
+    scroll.ensureVisible(in_page.x(), in_page.y())
+    QTest.mouseMove(view, at)
+    return view.readout_lines()
+
+
+def test_every_chart_is_read_out_under_the_pointer(user: Driver) -> None:
+    priced(user)
+    choose(user, "priced_by", "by time of day")
+    user.click("add_band")
+    settle(user)
+    write(user, "band_0_price", "0.10")
+    shown = page(user)
+    result = shown.result
+    assert result is not None
+    alder = next(m for m in result.machines if m.name == "Alder")
+    lines = pointed(shown.standby, lambda t: t.machine_id == alder.machine_id and t.key == "standby_mean_w")
+    assert alder.standby is not None
+    assert lines[0] == "Alder"
+    assert lines[1].startswith(f"Standby power: {alder.standby.power_w:.2f}")
+    assert lines[1].endswith(" W")
+    assert "over" in lines[2]
+    lines = pointed(shown.prints, lambda t: t.machine_id == alder.machine_id and t.key == "print_kwh")
+    assert lines[1].startswith("Energy of the print: ")
+    assert lines[1].endswith(" kWh")
+    lines = pointed(shown.starts, lambda t: bool(t.lines) and t.lines[0] == "Alder" and "12:00" in t.lines[1])
+    assert alder.starts is not None
+    at_noon = float(alder.starts.amounts[alder.starts.hours.tolist().index(12.0)])
+    assert lines[1] == f"start at 12:00: {at_noon:.3f} EUR"
+    lines = pointed(shown.saving, lambda t: bool(t.lines) and "off after" in t.lines[1])
+    assert lines[0] in ("Alder", "Birch")
+    assert lines[1].endswith("% saved")
+    # it is no run: a click selects nothing
+    assert user.session.selected is None
