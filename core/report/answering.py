@@ -4,16 +4,18 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from attrs import evolve
 
-from core.formatting import count
 from core.publish.sources import Sources
 from core.report.blocks import Block, Heading, Paragraph, PictureBlock, TableBlock
 from core.report.pictures import Picture
+from core.results import fairness_answer
 from core.tables import Table
 
 INVENTED = "All numbers are invented: this is a demonstration."
 _READING = (
     "± is half the 95 % interval, from the spread between runs and what the meters leave open. Parts per kWh "
-    "is 1000 Wh divided by the energy per part. Bed share is the heated bed’s part of the energy."
+    "is 1000 Wh divided by the energy per part. Bed share is the heated bed’s part of the energy. Standby "
+    "power here is the low end of what is drawn at rest; the mean over quiet stretches stands under Standby "
+    "and cost."
 )
 
 
@@ -25,9 +27,8 @@ def answering(sources: Sources, shown: Mapping[str, Table], pictures: Sequence[P
     yield Paragraph(comparison.headline, "answer")
     if comparison.conditions:
         yield Paragraph(comparison.conditions, "conditions")
-    fairness = _fairness(sources)
-    if fairness:
-        yield Paragraph(fairness)
+    if any(finding.level != "note" for finding in comparison.open_findings):
+        yield Paragraph(fairness_answer.headline(comparison), lead="Fairness.")
     if "comparison" in shown:
         yield TableBlock(evolve(shown["comparison"], title="Machines, least energy first", notes=(_READING,)))
     yield from (PictureBlock(picture) for picture in pictures if not _is_like(picture))
@@ -60,12 +61,3 @@ def _like_for_like(table: Table, pictures: Sequence[Picture]) -> Iterator[Block]
     )
     yield from (PictureBlock(picture) for picture in pictures if _is_like(picture))
     yield TableBlock(evolve(table, title="Measured, and made like for like", notes=table.notes[2:]))
-
-
-def _fairness(sources: Sources) -> str:
-    grave = [f for f in sources.comparison.open_findings if f.level != "note"]
-    if not grave:
-        return ""
-    verb, them = ("speaks", "it") if len(grave) == 1 else ("speak", "they")
-    said = f"{count(len(grave), 'point')} of fairness {verb} against taking this as it stands"
-    return f"{said}: see Fairness below for what {them} could change."

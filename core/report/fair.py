@@ -2,8 +2,10 @@
 
 from collections.abc import Iterator, Sequence
 
-from core.formatting import count, number
-from core.report.blocks import Block, Bullets, Heading, Paragraph
+from core.formatting import number
+from core.report.blocks import Block, Bullets, Heading, Paragraph, PictureBlock
+from core.report.pictures import Picture
+from core.results import fairness_answer
 from core.results.values import Comparison, Finding, Level
 from core.wording import sentence
 
@@ -12,18 +14,20 @@ _LEVELS: tuple[tuple[Level, str], ...] = (
     ("caution", "To be cautious about"),
     ("note", "To be noted"),
 )
-_NOTHING = "Nothing was found that was not alike, in what the logs and the notes hold."
+#: what could matter less than this is not put into figures [Wh]
+_LEAST_WH = 0.005
 _UNSEEN = (
     "What no log and no note shows was not looked at: draughts, another roll of material, other settings."
 )
 
 
-def fair(comparison: Comparison) -> Iterator[Block]:
+def fair(comparison: Comparison, pictures: Sequence[Picture] = ()) -> Iterator[Block]:
     """The part on fairness."""
     yield Heading("Fairness")
     found = comparison.open_findings
     accepted = comparison.accepted_findings
-    yield Paragraph(_said(len(found), len(accepted)), "answer")
+    yield Paragraph(fairness_answer.headline(comparison), "answer")
+    yield from (PictureBlock(picture) for picture in pictures)
     for level, title in _LEVELS:
         lines = _lines([f for f in found if f.level == level])
         if lines:
@@ -38,21 +42,11 @@ def fair(comparison: Comparison) -> Iterator[Block]:
     yield Paragraph(_UNSEEN, "note")
 
 
-def _said(found: int, accepted: int) -> str:
-    if not found and not accepted:
-        return _NOTHING
-    taken = f"{count(accepted, 'point')} {'was' if accepted == 1 else 'were'} accepted with a reason"
-    if not found:
-        return f"No point is open; {taken}."
-    said = f"{count(found, 'point')} of fairness {'is' if found == 1 else 'are'} open"
-    return f"{said}; {taken}." if accepted else f"{said}."
-
-
 def _lines(findings: Sequence[Finding]) -> tuple[str, ...]:
     lines = []
     for finding in findings:
         line = sentence(finding.problem)
-        if finding.matters_wh is not None:
+        if finding.matters_wh is not None and finding.matters_wh >= _LEAST_WH:
             line += f" It could matter {number(finding.matters_wh, 2)} Wh a part."
         if finding.lapsed:
             line += f" It was accepted when it was less grave ({finding.lapsed}); that holds no longer."

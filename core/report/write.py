@@ -55,7 +55,7 @@ def write_report(
         Heading(title, 1),
         *answering(sources, shown, _taken(left, "Compare")),
         *pages(sources, shown, lambda page: _taken(left, page)),
-        *fair(sources.comparison),
+        *fair(sources.comparison, _taken(left, "Fairness")),
         *left_out(sources, shown, warnings),
         *found(sources, progress),
         *measured(shown),

@@ -263,3 +263,14 @@ def test_long_tables_are_cut_and_say_so() -> None:
     (runs,) = [b.table for b in report.blocks if isinstance(b, TableBlock) and b.table.title == "Runs"]
     assert len(runs.rows) == 120
     assert any(note.startswith("The first 120 of 160 rows;") for note in runs.notes)
+
+
+def test_an_accepted_point_stands_with_its_reason_and_counts_no_more() -> None:
+    sources = demo_sources()
+    finding = next(f for f in sources.comparison.open_findings if f.level == "caution")
+    study = edits.accept_finding(sources.study, finding, "the room was cold").study
+    report = write_report(of_study(sources, study), (), MADE)
+    assert "Accepted, with the reason" in headings(report, 3)
+    said = texts(report.blocks)
+    assert f"{sentence(finding.problem)} Accepted: the room was cold." in said
+    assert said.count(sentence(finding.problem)) == 1
