@@ -13,8 +13,8 @@ from core.units import SECONDS_PER_MINUTE
 from gui.look import S4, S8, S12
 from gui.widgets.choice import Choice
 
-#: letters of the longest name with its remark
-_LONGEST = 20
+#: letters that a name has room for at least
+_LONGEST = 15
 
 
 class LoadForm(QWidget):
@@ -35,7 +35,8 @@ class LoadForm(QWidget):
         self._grid.setContentsMargins(S12, S8, S12, S8)
         self._grid.setHorizontalSpacing(S12)
         self._grid.setVerticalSpacing(S4)
-        self._grid.setColumnStretch(3, 1)
+        self._grid.setColumnStretch(2, 1)
+        self._grid.setColumnStretch(3, 2)
 
     def show_machine(self, machine: MachineLoads) -> None:
         """Show the steps and loads of a machine."""

@@ -12,6 +12,8 @@ from gui.models.table import TableModel
 _LONGEST_NAME = 11.0
 #: rows may grow to so many times their least height to fill the card
 _MOST_STRETCH = 1.7
+#: border of a table that has the keyboard [px]
+_FOCUS = 2
 
 
 class TableCard(QFrame):
@@ -29,7 +31,11 @@ class TableCard(QFrame):
         self.view.setShowGrid(False)
         self.view.setWordWrap(False)
         self.view.setFrameShape(QFrame.Shape.NoFrame)
-        self.view.setStyleSheet("QTableView { border: none; }")
+        # a card has its own border: that of the table only shows where the keyboard is
+        self.view.setStyleSheet(
+            f"QTableView {{ border: {_FOCUS}px solid transparent; }}"
+            f"QTableView:focus {{ border: {_FOCUS}px solid palette(link); }}"
+        )
         self.view.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
         self.view.setSelectionMode(QTableView.SelectionMode.SingleSelection)
         self.view.setTabKeyNavigation(False)
@@ -110,7 +116,7 @@ class TableCard(QFrame):
         self.view.verticalHeader().setDefaultSectionSize(height)
         is_wide = sum(self._column_widths()) > max(self.width() - 2 * S8 - 4, 1)
         bar = self.view.horizontalScrollBar().sizeHint().height() if is_wide else 0
-        self.view.setFixedHeight(head + rows * height + bar + 2)
+        self.view.setFixedHeight(head + rows * height + bar + 2 * _FOCUS)
         self.setMinimumHeight(head + rows * least + note + bar + 4 * S8)
         self._spread()
 
