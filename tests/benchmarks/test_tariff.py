@@ -1,14 +1,14 @@
-"""A year of samples of one second, priced by bands through both changes of the clock."""
+"""A year of one-second samples priced through both changes: ``pytest --benchmark-only`` with this file."""
 
-import time
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
 import numpy as np
 import pytest
+from pytest_benchmark.fixture import BenchmarkFixture
 
 from core.costs.rates import PriceBand, PriceList, Tariff
-from core.costs.tariff import cost_of, steps_for
+from core.costs.tariff import Cost, cost_of, steps_for
 from core.traces import Clock, Trace
 
 ZONE = "Europe/London"
@@ -37,31 +37,34 @@ def wall_minutes(start_s: float, count: int) -> tuple[np.ndarray, np.ndarray]:
     return minute, np.repeat([h.weekday() for h in halves], 1800)
 
 
-def test_bands_over_a_year_equal_the_sum_over_samples_and_take_less_than_a_second(year: Trace) -> None:
+def test_bands_over_a_year_equal_the_sum_over_samples_and_take_less_than_a_second(
+    benchmark: BenchmarkFixture, year: Trace
+) -> None:
     tariff = Tariff("£", "bands", 0.30, BANDS, zone=ZONE)
-    best_s, cost = np.inf, None
-    for _ in range(3):
-        began = time.perf_counter()
-        cost = cost_of(year, steps_for(tariff, None, year.clock, 0.0, year.end_s))
-        best_s = min(best_s, time.perf_counter() - began)
-    assert cost is not None
+
+    def priced() -> Cost:
+        return cost_of(year, steps_for(tariff, None, year.clock, 0.0, year.end_s))
+
+    cost = benchmark.pedantic(priced, rounds=5)
     assert year.clock.start_s is not None
     minute, weekday = wall_minutes(year.clock.start_s, year.time_s.size - 1)
     price = np.full(minute.size, 0.30)
     price[(minute >= 16 * 60) & (minute < 19 * 60) & (weekday < 5)] = 0.41
     price[(minute >= 30) & (minute < 330)] = 0.11
     assert cost.amount == pytest.approx(per_sample(year, price), rel=1e-9)
-    assert best_s <= MOST_S, f"{best_s:.2f} s"
+    assert benchmark.stats.stats.min <= MOST_S
 
 
-def test_half_hourly_prices_over_a_year_do_too(year: Trace) -> None:
+def test_half_hourly_prices_over_a_year_do_too(benchmark: BenchmarkFixture, year: Trace) -> None:
     prices = 0.25 + 0.2 * np.sin(np.arange(17520) / 9.0)
     assert year.clock.start_s is not None
     listed = PriceList("p1", "year", year.clock.start_s, 1800.0, tuple(prices.tolist()))
     tariff = Tariff("£", "list", list_id="p1", zone=ZONE)
-    began = time.perf_counter()
-    cost = cost_of(year, steps_for(tariff, listed, year.clock, 0.0, year.end_s))
-    took_s = time.perf_counter() - began
+
+    def priced() -> Cost:
+        return cost_of(year, steps_for(tariff, listed, year.clock, 0.0, year.end_s))
+
+    cost = benchmark.pedantic(priced, rounds=5)
     assert cost.amount == pytest.approx(per_sample(year, np.repeat(prices, 1800)), rel=1e-9)
     assert cost.unpriced_wh == 0.0
-    assert took_s <= MOST_S, f"{took_s:.2f} s"
+    assert benchmark.stats.stats.min <= MOST_S
