@@ -95,6 +95,27 @@ def temperatures(
     )
 
 
+def nozzle_temperature(run: Run, seen: Seen | None, result: RunResult | None) -> Temperature:
+    """Temperature of the nozzle during a stretch: as noted, else as logged.
+
+    Parameters
+    ----------
+    run : Run
+    seen : Seen or None
+        Its log; None while it has not been read.
+    result : RunResult or None
+        Its result; None while there is none.
+    """
+    logged = None if seen is None else logged_c(seen.trace, "hot end", *_span(run, result))
+    return _temperature(run.nozzle_c, () if logged is None else (logged,), None)
+
+
+def _span(run: Run, result: RunResult | None) -> tuple[float, float]:
+    """When the machine was at work in a stretch: processing where that is known, else all of it. [s]"""
+    spans = () if result is None else result.states
+    return next(((s.start_s, s.end_s) for s in spans if s.state == "processing"), (run.start_s, run.end_s))
+
+
 def _temperature(
     noted_c: float | None, logged: tuple[float, ...], test_c: float | None, *, can_be_noted: bool = True
 ) -> Temperature:
@@ -113,8 +134,7 @@ def _logged(
         return (), None
     if run.kind == "hold test":
         return _held(study, run, seen)
-    spans = () if result is None else result.states
-    span = next(((s.start_s, s.end_s) for s in spans if s.state == "processing"), (run.start_s, run.end_s))
+    span = _span(run, result)
     bed_c = logged_c(seen.trace, "bed", *span)
     return (() if bed_c is None else (bed_c,)), logged_c(seen.trace, "room", *span)
 

@@ -1,4 +1,4 @@
-"""Under what conditions the selected stretch was made: temperatures of bed and room, and a bed left off."""
+"""Under what conditions the selected stretch was made: temperatures, and a bed left off."""
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QSizePolicy, QWidget
@@ -12,8 +12,11 @@ from gui.widgets.number_field import NumberField
 
 #: what a thermometer in a workshop may show [degC]
 LIMITS_C = (-40.0, 300.0)
+#: and what a nozzle may be set to [degC]
+NOZZLE_LIMITS_C = (-40.0, 600.0)
 #: kinds of which the conditions matter: makings of the part, and the test that stands for their bed
 _WITH_TEMPERATURES = ("run", "other part", "hold test")
+_WITH_NOZZLE = ("run", "other part")
 #: without its bed a run takes so little that the program may have taken it for something else
 _MAY_BE_BED_OFF = ("run", "other part", "hold test", "heating")
 
@@ -24,6 +27,7 @@ class ConditionRow(QWidget):
     temperatures_noted = Signal(
         str, object, object
     )  # run id, of bed and room [degC]; None: the user has none
+    nozzle_noted = Signal(str, object)  # run id, degC or None
     bed_turned = Signal(str, bool)  # run id, whether the part was made with the bed off
     field_left = Signal()
 
@@ -34,6 +38,10 @@ class ConditionRow(QWidget):
         self._room = _field("stretch_room_c", "Temperature of the room in this stretch, in °C")
         self._bed.entered.connect(self._note_bed)
         self._room.entered.connect(self._note_room)
+        self._nozzle = _field(
+            "stretch_nozzle_c", "Temperature of the nozzle in this stretch, in °C", NOZZLE_LIMITS_C
+        )
+        self._nozzle.entered.connect(self._note_nozzle)
         self._off = QCheckBox("Run with the bed off")
         self._off.setObjectName("stretch_bed_off")
         self._off.setToolTip(
@@ -46,7 +54,7 @@ class ConditionRow(QWidget):
         self._why_not.hide()
         self._pairs: list[QWidget] = []
         flow = Flow(self, S8)
-        for text, field in (("Bed °C", self._bed), ("Room °C", self._room)):
+        for text, field in (("Bed °C", self._bed), ("Room °C", self._room), ("Nozzle °C", self._nozzle)):
             pair = QWidget()
             row = QHBoxLayout(pair)
             row.setContentsMargins(0, 0, 0, 0)
@@ -64,10 +72,8 @@ class ConditionRow(QWidget):
         flow.addWidget(self._why_not)
         self.show_run(None, None, NumberLocale())
 
-    def show_run(
-        self, run: Run | None, told: tuple[Temperature, Temperature] | None, locale: NumberLocale
-    ) -> None:
-        """Show the conditions of one stretch; of some kinds none matter."""
+    def show_run(self, run: Run | None, told: tuple[Temperature, ...] | None, locale: NumberLocale) -> None:
+        """Show the conditions of one stretch: bed, room, nozzle; of some kinds none matter."""
         is_other = run is None or self._run is None or run.id != self._run.id
         self._run = run
         kind = None if run is None else run.kind
@@ -76,7 +82,7 @@ class ConditionRow(QWidget):
             return
         self._off.setVisible(kind in _MAY_BE_BED_OFF)
         self._off.setChecked(run.set_bed_off)
-        for field, temperature in zip((self._bed, self._room), told, strict=True):
+        for field, temperature in zip((self._bed, self._room, self._nozzle), told, strict=True):
             noted_c = temperature.noted_c
             field.show_text(
                 "" if noted_c is None else degrees(noted_c, locale),
@@ -87,6 +93,7 @@ class ConditionRow(QWidget):
             field.setToolTip(_tip(temperature, locale))
         self._pairs[0].setVisible(kind in _WITH_TEMPERATURES and not run.set_bed_off)
         self._pairs[1].setVisible(kind in _WITH_TEMPERATURES)
+        self._pairs[2].setVisible(kind in _WITH_NOZZLE)
         if is_other:
             self._refuse("")
 
@@ -98,6 +105,10 @@ class ConditionRow(QWidget):
         if self._run is not None:
             self.temperatures_noted.emit(self._run.id, self._run.bed_c, room_c)
 
+    def _note_nozzle(self, nozzle_c: float | None) -> None:
+        if self._run is not None:
+            self.nozzle_noted.emit(self._run.id, nozzle_c)
+
     def _turn(self, is_off: bool) -> None:
         if self._run is not None:
             self.bed_turned.emit(self._run.id, is_off)
@@ -107,8 +118,8 @@ class ConditionRow(QWidget):
         self._why_not.setVisible(bool(why_not))
 
 
-def _field(name: str, accessible_name: str) -> NumberField:
-    field = NumberField(name, accessible_name, LIMITS_C)
+def _field(name: str, accessible_name: str, limits_c: tuple[float, float] = LIMITS_C) -> NumberField:
+    field = NumberField(name, accessible_name, limits_c)
     field.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
     field.setClearButtonEnabled(True)
     return field

@@ -10,7 +10,7 @@ from core.formatting import NumberLocale, count
 from core.results.fairness_temperatures import Place, Told
 from core.results.temperatures import degrees
 from gui.look import S4, S8, S12
-from gui.widgets.condition_row import LIMITS_C
+from gui.widgets.condition_row import LIMITS_C, NOZZLE_LIMITS_C
 from gui.widgets.number_field import NumberField
 
 #: the columns: place, field of a run, heading, and the same in a sentence
@@ -23,8 +23,6 @@ COLUMNS: tuple[tuple[Place, str, str, str], ...] = (
 )
 #: of more machines nobody fills in a form: their runs are noted on the Logs page
 MOST_MACHINES = 30
-#: a nozzle is hotter than anything else that is noted [degC]
-_NOZZLE_LIMITS_C = (LIMITS_C[0], 600.0)
 
 
 @frozen
@@ -122,7 +120,7 @@ class ConditionsCard(QFrame):
         self._parts.append(part)
 
     def _field(self, row: int, name: str, machine_id: str, said: str) -> NumberField:
-        limits = _NOZZLE_LIMITS_C if "nozzle" in name else LIMITS_C
+        limits = NOZZLE_LIMITS_C if "nozzle" in name else LIMITS_C
         field = NumberField(f"condition_{row}_{name}", f"{said}, in °C", limits)
         field.setToolTip(f"{said}; empty the field to take the note back")
         field.setProperty("machine_id", machine_id)

@@ -108,7 +108,7 @@ class StretchStrip(QWidget):
         run: Run | None,
         result: RunResult | None,
         locale: NumberLocale,
-        told: tuple[Temperature, Temperature] | None = None,
+        told: tuple[Temperature, ...] | None = None,
     ) -> None:
         """Show one stretch with the temperatures of its bed and room, or how to select one."""
         self._run = run

@@ -255,6 +255,23 @@ def test_temperatures_are_noted_for_all_runs_of_a_machine_at_once(user: Driver) 
     assert "cannot be used" in user.text("conditions_why_not")
 
 
+def test_the_nozzle_of_a_single_run_is_noted_on_the_logs_page(user: Driver) -> None:
+    for log in user.study.logs:
+        user.session.apply(edits.note_machine(user.study, log.machine_id, "nozzle_c", 210.0))
+    settle(user)
+    select(user, WARM)
+    press(user, f"finding_run_{warm_run(user).id}")
+    user.write("stretch_nozzle_c", "240")
+    settle(user)
+    assert warm_run(user).nozzle_c == 240.0
+    turn(user)
+    select(user, "Run's temperature")
+    assert "Alder, run 3: the nozzle was at 240 °C against 210 °C" in user.text("finding_why")
+    user.do("action_undo")
+    settle(user)
+    assert warm_run(user).nozzle_c == 210.0
+
+
 def test_beds_at_two_temperatures_lead_to_the_comparison_like_for_like(user: Driver) -> None:
     study = user.study
     for log, bed_c in zip(study.logs, (60.0, 50.0), strict=True):
