@@ -11,7 +11,8 @@ from core.command import warnings_of
 from core.comparing import Gathered
 from core.formatting import count
 from core.outputs import BundleKind, write_files
-from core.personal.replacing import as_it_is, pseudonyms, replace
+from core.personal.pseudonyms import pseudonyms
+from core.personal.replacing import as_it_is, replace
 from core.personal.search import Personal, personal_data
 from core.problems import Problem
 from core.publish.sources import Sources

@@ -5,7 +5,6 @@ anything but names comes out otherwise is not given away at all.
 """
 
 import hashlib
-import re
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 
@@ -15,9 +14,9 @@ from attrs import evolve, frozen
 from core.analysis import read_log
 from core.bundle.writing import LogBytes, without_folders
 from core.logs import Reading
-from core.personal.kinds import Kind, with_positions
+from core.personal.kinds import with_positions
 from core.personal.own_words import in_words
-from core.personal.search import Personal
+from core.personal.pseudonyms import Replacement, whole
 from core.personal.texts import CannotReplace, changed
 from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
@@ -25,22 +24,6 @@ from core.report.pictures import Drawable
 from core.results.compare import compare
 from core.study import Log, Source, Study
 from core.traces import Trace
-
-#: addresses that nobody has: RFC 5737, RFC 3849, RFC 2606, and locally administered ones of IEEE 802; the
-#: numbers of the RFCs are from memory
-_NETWORKS = ("192.0.2", "198.51.100", "203.0.113")
-_HOSTS = 254
-#: and for the case that those do not suffice, some that are for trials of networks: RFC 2544
-_MORE = "198.18"
-
-
-@frozen
-class Replacement:
-    """A text and what stands for it."""
-
-    kind: Kind
-    text: str
-    pseudonym: str
 
 
 @frozen(eq=False)
@@ -71,47 +54,6 @@ class Replaced:
     notes: tuple[str, ...]
     problems: tuple[Problem, ...]
     change: Callable[[str], str]
-
-
-def pseudonyms(found: Sequence[Personal]) -> tuple[Replacement, ...]:
-    """A pseudonym for each, numbered by kind, of the same form so that a log stays a log."""
-    numbers: Counter[Kind] = Counter()
-    taken = {personal.text for personal in found}
-    made = []
-    for personal in found:
-        while True:
-            numbers[personal.kind] += 1
-            pseudonym = _pseudonym(personal.kind, personal.text, numbers[personal.kind])
-            if pseudonym not in taken:
-                break
-        made.append(Replacement(personal.kind, personal.text, pseudonym))
-    return tuple(made)
-
-
-def _pseudonym(kind: Kind, text: str, n: int) -> str:
-    if kind == "hardware address":
-        sign = next((c for c in text if c in ":-"), "")
-        return sign.join(f"{byte:02x}" for byte in (0x02, *n.to_bytes(5, "big")))
-    if kind == "network address" and ":" in text:
-        return f"2001:db8::{n:x}"
-    if kind == "network address":
-        block, host = divmod(n - 1, _HOSTS)
-        return f"{_NETWORKS[block]}.{host + 1}" if block < len(_NETWORKS) else f"{_MORE}.{n >> 8}.{n & 255}"
-    if kind == "position":
-        return f"0.{n:0{max(len(text.rpartition('.')[2]), 2)}d}"
-    return {
-        "device name": f"device {n}",
-        "e-mail address": f"person{n}@example.org",
-        "user name in a path": f"user{n}",
-        "network name": f"network {n}",
-        "serial number": f"serial-{n:04d}",
-    }[kind]
-
-
-def whole(texts: Sequence[str]) -> re.Pattern[str]:
-    """Any of the texts where it is no part of a longer word; of two that begin alike, the longer."""
-    ordered = sorted(set(texts), key=lambda text: (-len(text), text))
-    return re.compile(rf"(?<!\w)(?:{'|'.join(re.escape(text) for text in ordered)})(?!\w)")
 
 
 def replace(
@@ -214,12 +156,12 @@ class _Read:
 def _changer(replacements: Sequence[Replacement]) -> Callable[[str], str]:
     positions = {r.text: r.pseudonym for r in replacements if r.kind == "position"}
     by_text = {r.text: r.pseudonym for r in replacements if r.kind != "position"}
-    pattern = whole(list(by_text)) if by_text else None
 
     def change(text: str) -> str:
-        if positions:
+        if any(position in text for position in positions):
             text = with_positions(text, positions)
-        return text if pattern is None else pattern.sub(lambda match: by_text[match[0]], text)
+        present = [each for each in by_text if each in text]
+        return whole(present).sub(lambda match: by_text[match[0]], text) if present else text
 
     return change
 

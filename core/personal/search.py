@@ -9,6 +9,7 @@ from attrs import frozen
 from core.bundle.writing import LogBytes, without_folders
 from core.personal.kinds import KINDS, Kind, found_in
 from core.personal.own_words import words_of
+from core.personal.pseudonyms import whole
 from core.personal.texts import CannotReplace, changed
 from core.progress import Progress, silent
 from core.study import Study
@@ -86,9 +87,7 @@ def personal_data(study: Study, log_bytes: LogBytes, progress: Progress = silent
 def _in_words(study: Study, devices: set[str]) -> Iterator[tuple[Kind, str]]:
     for text in words_of(study):
         yield from found_in(text)
-        for device in devices:
-            for _ in range(_times(text, device)):
-                yield "device name", device
+        yield from _devices_in(text, devices)
 
 
 def _in_log(data: bytes, devices: set[str]) -> list[tuple[Kind, str]]:
@@ -96,8 +95,7 @@ def _in_log(data: bytes, devices: set[str]) -> list[tuple[Kind, str]]:
 
     def look(text: str) -> str:
         found.extend(found_in(text))
-        for device in devices:
-            found.extend([("device name", device)] * _times(text, device))
+        found.extend(_devices_in(text, devices))
         return text
 
     try:
@@ -107,7 +105,6 @@ def _in_log(data: bytes, devices: set[str]) -> list[tuple[Kind, str]]:
     return found
 
 
-def _times(text: str, device: str) -> int:
-    from core.personal.replacing import whole
-
-    return len(whole([device]).findall(text)) if device in text else 0
+def _devices_in(text: str, devices: set[str]) -> list[tuple[Kind, str]]:
+    present = [device for device in devices if device in text]
+    return [("device name", device) for device in whole(present).findall(text)] if present else []

@@ -11,7 +11,8 @@ from core.bundle.manifest import BUNDLE_SUFFIX
 from core.bundle.writing import Contents, LogBytes, write_bundle
 from core.logs.reading import Reading
 from core.outputs import write_files
-from core.personal.replacing import Replaced, as_it_is, pseudonyms, replace
+from core.personal.pseudonyms import pseudonyms
+from core.personal.replacing import Replaced, as_it_is, replace
 from core.personal.search import Personal, personal_data
 from core.progress import Progress, part
 from core.publish.sources import Sources
@@ -95,7 +96,8 @@ def personal_of(whole: WholeStudy, progress: Progress) -> tuple[Personal, ...]:
 def save_whole(whole: WholeStudy, wanted: Wanted, path: Path, giving: Giving, progress: Progress) -> Saved:
     """Write the report, the tables or the bundle to a file, or everything into a folder."""
     suffix = FILES[wanted][1]
-    if suffix and path.suffix.lower() != Path(suffix).suffix:
+    last = f".{suffix.rpartition('.')[2]}"
+    if suffix and path.suffix.lower() != last:
         path = path.with_name(f"{path.name}{suffix}")
     progress(0.0, f"saving {path.name}")
     given = _given(whole, giving, part(progress, 0.0, 0.2))

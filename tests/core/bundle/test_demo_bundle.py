@@ -6,7 +6,8 @@ import pytest
 
 from core.bundle.writing import Contents, without_folders, write_bundle
 from core.comparing import gather
-from core.personal.replacing import pseudonyms, replace
+from core.personal.pseudonyms import pseudonyms
+from core.personal.replacing import replace
 from core.personal.search import personal_data
 from core.places import demo_folder
 from core.publish.sources import Sources

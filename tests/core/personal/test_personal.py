@@ -16,7 +16,8 @@ from core.bundle.writing import Contents, write_bundle
 from core.comparing import Gathered, gather
 from core.json_answer import compared, dumps
 from core.personal.kinds import found_in
-from core.personal.replacing import Replaced, pseudonyms, replace
+from core.personal.pseudonyms import pseudonyms
+from core.personal.replacing import Replaced, replace
 from core.personal.search import THE_STUDY, Personal, personal_data
 from core.personal.texts import CannotReplace, changed
 from core.publish.sources import Sources
