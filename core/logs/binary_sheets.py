@@ -6,10 +6,12 @@ its column, the workbook's own properties with a word of flags (Microsoft, [MS-X
 Rules: only places and flags are looked at; values are read by the library for sheets.
 """
 
+import re
 from collections.abc import Iterator
 
-#: numbers of the records: a row, the last of the eleven kinds of cell, the properties of a workbook
-_ROW, _LAST_CELL, _PROPERTIES = 0, 11, 153
+#: numbers of the records: a row, the last of the kinds of cell, properties of a workbook, a sheet in it
+_ROW, _LAST_CELL, _PROPERTIES, _SHEET = 0, 11, 153, 156
+_ID = re.compile(rb'\bId="([^"]*)"')
 
 
 def _records(data: bytes) -> Iterator[tuple[int, int, int]]:
@@ -63,3 +65,18 @@ def counts_from_1904(workbook: bytes) -> bool:
         return any(kind == _PROPERTIES and workbook[at] & 1 for kind, at, size in _records(workbook) if size)
     except IndexError:
         return False
+
+
+def names_all_sheets(workbook: bytes, relations: bytes) -> bool:
+    """Whether all sheets of a binary workbook are among its relations; the sheets' library panics if not."""
+    known = {match.decode("utf-8", "replace") for match in _ID.findall(relations)}
+    try:
+        return all(_relation(workbook, at) in known for kind, at, _ in _records(workbook) if kind == _SHEET)
+    except (IndexError, UnicodeDecodeError):
+        return False
+
+
+def _relation(workbook: bytes, at: int) -> str:
+    """What a sheet's record calls its relation: after two words, a count and letters of two bytes."""
+    start, count = at + 12, int.from_bytes(workbook[at + 8 : at + 12], "little")
+    return workbook[start : start + 2 * count].decode("utf-16-le")

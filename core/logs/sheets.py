@@ -5,6 +5,7 @@ Rules: read by a library that runs no formula, fetches nothing and resolves no o
 
 import io
 import zipfile
+import zlib
 from typing import Any
 
 import numpy as np
@@ -40,6 +41,8 @@ def open_sheet(data: bytes, name: str) -> list[Item] | Problem:
         return refused(name, "log.archive_too_large", limit_mb=_UNPACKED >> 20)
     if is_zip and largest_area(data, _MOST_CELLS) > _MOST_CELLS:
         return refused(name, "log.sheet_too_wide", limit=_MOST_CELLS)
+    if is_zip and not _is_sound(data):
+        return refused(name, "log.sheet_damaged", error="a sheet of the workbook is missing")
     try:
         rows_of = _rows_of_sheets(data) if is_zip else old_sheets.rows_of_sheets(data)
     except (KeyboardInterrupt, SystemExit, MemoryError, OSError):
@@ -68,6 +71,18 @@ def _unpacked(data: bytes) -> int:
             return sum(m.file_size for m in archive.infolist())
     except (zipfile.BadZipFile, OSError, ValueError, NotImplementedError):
         return 0
+
+
+def _is_sound(data: bytes) -> bool:
+    """Whether a workbook, if it is a binary one, has all its sheets."""
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            if "xl/workbook.bin" not in archive.namelist():
+                return True
+            relations = archive.read("xl/_rels/workbook.bin.rels")
+            return binary_sheets.names_all_sheets(archive.read("xl/workbook.bin"), relations)
+    except (zipfile.BadZipFile, zlib.error, OSError, ValueError, NotImplementedError, LookupError, EOFError):
+        return False
 
 
 def _is_1904(data: bytes) -> bool:

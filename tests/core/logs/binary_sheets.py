@@ -61,10 +61,10 @@ def _relations(kind: str, target: str) -> str:
     return f'<?xml version="1.0"?><Relationships xmlns="{_RELATIONS}">{relation}</Relationships>'
 
 
-def workbook(cells: Mapping[Place, Cell], is_1904: bool = False) -> bytes:
-    """A workbook of one sheet with these cells, by (row, column) from 0."""
+def workbook(cells: Mapping[Place, Cell], is_1904: bool = False, relation: str = "rId1") -> bytes:
+    """A workbook of one sheet, which it calls `relation`, with these cells, by (row, column) from 0."""
     flags = _record(153, struct.pack("<III", int(is_1904), 0, 0))
-    bundle = _record(156, struct.pack("<II", 0, 1) + _text("rId1") + _text("Log"))
+    bundle = _record(156, struct.pack("<II", 0, 1) + _text(relation) + _text("Log"))
     book = b"".join([_record(131), flags, _record(143), bundle, _record(144), _record(132)])
     out = io.BytesIO()
     with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:

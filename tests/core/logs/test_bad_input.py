@@ -114,6 +114,10 @@ BAD = {
         "log.decimal_comma_unclear",
     ),
     "a cell far out": (_far_cell(), "log.sheet_too_wide"),
+    "a binary workbook without its sheet": (
+        workbook({(0, 0): "time", (1, 0): 1.0}, relation="rId9"),
+        "log.sheet_damaged",
+    ),
     "a cell far out in a binary sheet": (
         workbook({(0, 0): "time", (0, 1): "power [W]", (1_048_575, 16_383): 1.0}),
         "log.sheet_too_wide",
