@@ -18,6 +18,7 @@ from gui.images import clipboard_data
 from gui.look import S4, S16
 from gui.pages.page import Page, SentenceTop
 from gui.pages.standby_cost import money_locale
+from gui.picture_drag import DrawnDrag
 from gui.publish.adding import PublishAdding
 from gui.publish.files import PublishFiles, Saved
 from gui.publish.giving import PublishGiving
@@ -66,6 +67,7 @@ class PublishPage(Page):
         self.body = PublishBody()
         self.shelf, self.preview, self.form = self.body.shelf, self.body.preview, self.body.form
         self.files = PublishFiles(session.jobs, self)
+        self.drag = DrawnDrag(self)
         self.giving = PublishGiving(session, self.body.whole, self.files, self)
         self.adding = PublishAdding(session, self._locale, self)
         self._lay_out()
@@ -102,6 +104,7 @@ class PublishPage(Page):
         self.bar.real_size.toggled.connect(self.body.set_real_size)
         self.bar.ending.activated.connect(self._show_state)
         self.preview.copying.connect(self._on_copy)
+        self.preview.pulled.connect(self._drag_out)
         self.files.saved.connect(self._on_saved)
         self.giving.refused.connect(self._say)
         self.adding.added.connect(self._on_added)
@@ -320,6 +323,10 @@ class PublishPage(Page):
             data = clipboard_data(self.preview.image, rows_of(figure))
         QGuiApplication.clipboard().setMimeData(data)
         self._say("Copied the table" if table is not None else "Copied the picture and its numbers")
+
+    def _drag_out(self) -> None:
+        if self._drawn is not None and self._drawn.picture is not None:
+            self.drag.start(self.preview, self._drawn.picture, self._drawn.key)
 
     def _on_copy_words(self) -> None:
         if self._drawn is not None and self._drawn.picture is not None:

@@ -175,12 +175,11 @@ class PublishForm(QWidget):
         )
 
     def _on_machines(self, shown: tuple[str, ...]) -> None:
-        if not shown and not any(
-            self.machines.item(row).checkState() == Qt.CheckState.Checked
-            for row in range(self.machines.count())
-        ):
-            self.refused.emit("A picture needs one machine at least; all are shown again.")
+        rows = range(self.machines.count())
+        states = [self.machines.item(row).checkState() for row in rows]
         self._ask(evolve(self._publishing, machine_ids=shown), "machines")
+        if Qt.CheckState.Checked not in states:
+            self.refused.emit("A picture needs one machine at least; all are shown again.")
 
 
 def _show(field: QLineEdit, text: str) -> None:
