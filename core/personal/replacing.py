@@ -14,6 +14,7 @@ from attrs import evolve, frozen
 from core.analysis import read_log
 from core.bundle.writing import LogBytes, without_folders
 from core.logs import Reading
+from core.personal.columns import with_positions_in_columns
 from core.personal.kinds import with_positions
 from core.personal.own_words import in_words
 from core.personal.pseudonyms import Replacement, whole
@@ -159,7 +160,7 @@ def _changer(replacements: Sequence[Replacement]) -> Callable[[str], str]:
 
     def change(text: str) -> str:
         if any(position in text for position in positions):
-            text = with_positions(text, positions)
+            text = with_positions_in_columns(with_positions(text, positions), positions)
         present = [each for each in by_text if each in text]
         return whole(present).sub(lambda match: by_text[match[0]], text) if present else text
 

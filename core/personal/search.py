@@ -7,6 +7,7 @@ from pathlib import PurePath
 from attrs import frozen
 
 from core.bundle.writing import LogBytes, without_folders
+from core.personal.columns import positions_in
 from core.personal.kinds import KINDS, Kind, found_in
 from core.personal.own_words import words_of
 from core.personal.pseudonyms import whole
@@ -95,6 +96,7 @@ def _in_log(data: bytes, devices: set[str]) -> list[tuple[Kind, str]]:
 
     def look(text: str) -> str:
         found.extend(found_in(text))
+        found.extend(("position", place) for place in positions_in(text))
         found.extend(_devices_in(text, devices))
         return text
 

@@ -15,6 +15,7 @@ from core import edits
 from core.bundle.writing import Contents, write_bundle
 from core.comparing import Gathered, gather
 from core.json_answer import compared, dumps
+from core.personal.columns import positions_in, with_positions_in_columns
 from core.personal.kinds import found_in
 from core.personal.pseudonyms import pseudonyms
 from core.personal.replacing import Replaced, replace
@@ -251,3 +252,22 @@ def test_any_text_gives_an_answer(text: str) -> None:
     for kind, found in found_in(text):
         assert found in text
         assert kind
+
+
+def test_positions_in_columns_are_found_and_replaced_there_alone() -> None:
+    text = "# x\ntime;GPS lat [deg];Longitude;power\n0;48.1371;11.5754;48.1371\n1;48.1371;11.5754;12.50\n"
+    assert list(positions_in(text)) == ["48.1371", "11.5754"] * 2
+    new = with_positions_in_columns(text, {"48.1371": "0.0001", "11.5754": "0.0002"})
+    assert new.splitlines()[2:] == ["0;0.0001;0.0002;48.1371", "1;0.0001;0.0002;12.50"]
+    assert list(positions_in("time;platform;power\n0;48.1371;12.50\n")) == []
+
+
+def test_what_is_found_does_not_depend_on_what_stands_around_it() -> None:
+    """Rows are looked up by their shape: a row like others with something personal is not passed over."""
+    rows = [f"{i},10.{i}.0.9,{i}.5" for i in range(1, 250)] + [
+        "7,10.7.0.9,127.0.0.1",
+        '{"lat":1.25}{"lat":48.13}',
+    ]
+    found = list(found_in("\n".join(rows)))
+    assert len([text for kind, text in found if kind == "network address"]) == 250
+    assert [text for kind, text in found if kind == "position"] == ["1.25", "48.13"]
