@@ -11,6 +11,7 @@ from core.figures.compare import comparison_figure
 from core.figures.energy_time import energy_time_figure
 from core.figures.line_up import line_up_figure
 from core.figures.loads import loads_figure
+from core.figures.plan import repeats_figure
 from core.figures.standby_cost import (
     calendar_figure,
     print_figure,
@@ -24,6 +25,7 @@ from core.formatting import count
 from core.line_up.answer import answer
 from core.line_up.choices import LineUp
 from core.line_up.strands import strands
+from core.plan.repeats import repeats
 from core.publish.choices import Pick
 from core.publish.ordering import in_order
 from core.publish.sources import MOST_LINED_UP, Sources
@@ -102,6 +104,7 @@ def shelf(sources: Sources) -> tuple[Entry, ...]:
         *_bed(sources),
         *_loads(sources),
         *_cost(sources),
+        *_plan(sources),
         *_tables(sources),
     )
 
@@ -280,6 +283,17 @@ def _cost(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             "starts", page, "When to start", "starts", lambda s: starts_figure(s.costs, s.study, s.locale)
         )
+
+
+def _plan(sources: Sources) -> Iterator[Entry]:
+    if len(sources.drawable.study.machines) > 1:
+        yield Entry("repeats", "Fairness", "How many repeats", "repeats", _repeats)
+
+
+def _repeats(sources: Sources) -> Figure | None:
+    """Of the whole study: a choice of what is shown plans no other test."""
+    study, comparison = sources.drawable.study, sources.drawable.comparison
+    return repeats_figure(repeats(study, comparison), study, sources.locale)
 
 
 def _tables(sources: Sources) -> Iterator[Entry]:

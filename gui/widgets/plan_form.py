@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QLabel, QLineEdit, QPushButton, QVBoxLa
 from core import edits
 from core.edits import Edit
 from core.edits.plan import MOST_REPEATS, PlanTemperature
-from core.formatting import NumberLocale
+from core.formatting import NumberLocale, count
 from core.plan.order import machines_of, meters_of
 from core.plan.values import DisplayUnit, StartingState
 from core.results.temperatures import degrees
@@ -68,7 +68,8 @@ class PlanForm(QWidget):
         self.shuffle = QPushButton("Sh&uffle")
         self.shuffle.setObjectName("plan_shuffle")
         self.shuffle.setToolTip("Take the order of the next seed")
-        self._machines, self._meters = Flow(), Flow()
+        self._machines, self._meters, self._extras = Flow(), Flow(), Flow()
+        self._extra_buttons: dict[QPushButton, str] = {}
         self._lay_out()
         self._connect()
 
@@ -100,6 +101,7 @@ class PlanForm(QWidget):
             for text, field in line:
                 flow.addWidget(labelled(text, field) if text else field)
             layout.addLayout(flow)
+        layout.addLayout(self._extras)
         layout.setSpacing(S4)
 
     def _connect(self) -> None:
@@ -129,6 +131,8 @@ class PlanForm(QWidget):
         if before is None or before.meters != study.meters or before.plan != plan:
             named = [(m.id, m.name) for m in study.meters]
             self._fill_boxes(self._meters, self._meter_boxes, named, {m.id for m in meters_of(study)})
+        if before is None or before.plan.extra != plan.extra or before.machines != study.machines:
+            self._show_extras(study)
         self.repeats.show_text(str(plan.repeats), "", of_other=is_other)
         most = max(1, min(len(machines_of(study)), len(meters_of(study)), _MOST_AT_ONCE))
         names = [(f"{n} machines" if n > 1 else "one machine", n) for n in range(1, most + 1)]
@@ -155,6 +159,22 @@ class PlanForm(QWidget):
         self.checks.setChecked(plan.has_checks)
         self.checks.setEnabled(len(meters_of(study)) > 1)
         self.seed.show_text(str(plan.seed), "", of_other=is_other)
+
+    def _show_extras(self, study: Study) -> None:
+        """Runs beyond the blocks, each with a button that takes it out."""
+        while self._extra_buttons:
+            gone, _ = self._extra_buttons.popitem()
+            self._extras.removeWidget(gone)
+            gone.hide()
+            gone.deleteLater()
+        names = {m.id: m.name for m in study.machines}
+        for extra in study.plan.extra:
+            button = QPushButton(f"Take out {count(extra.runs, 'more run')} of {names[extra.machine_id]}")
+            button.setObjectName(f"plan_extra_{extra.machine_id}")
+            button.setToolTip("They are planned after the blocks")
+            button.clicked.connect(self._on_extra)
+            self._extras.addWidget(button)
+            self._extra_buttons[button] = extra.machine_id
 
     def _fill_boxes(
         self,
@@ -230,6 +250,11 @@ class PlanForm(QWidget):
             self._ask(partial(edits.set_plan_start, start=self.start.currentData()))
         elif choice is self.display:
             self._ask(partial(edits.set_plan_display, unit=self.display.currentData()))
+
+    def _on_extra(self) -> None:
+        button = self.sender()
+        if isinstance(button, QPushButton) and button in self._extra_buttons:
+            self._ask(partial(edits.plan_extra, machine_id=self._extra_buttons[button], runs=0))
 
     def _on_material(self, text: str) -> None:
         self._ask(partial(edits.set_plan_material, material=text))

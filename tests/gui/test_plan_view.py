@@ -122,6 +122,20 @@ def test_a_machine_that_is_unticked_takes_no_part(bench: Driver) -> None:
     assert {row[2] for row in rows_shown(view) if row[0].isdigit()} == {"Alder", "Birch", "Cedar"}
 
 
+def test_runs_beyond_the_blocks_are_shown_and_can_be_taken_out(bench: Driver) -> None:
+    view = begin(bench)
+    birch = bench.study.machines[1].id
+    bench.session.apply(edits.plan_extra(bench.study, birch, 2))
+    bench.settle()
+    after = [row for row in rows_shown(view) if row[1] == "after the blocks"]
+    assert [row[2] for row in after] == ["Birch", "Birch"]
+    button = bench.widget(QPushButton, f"plan_extra_{birch}")
+    assert button.text() == "Take out 2 more runs of Birch"
+    bench.press(Qt.Key.Key_Space, button)
+    assert bench.study.plan.extra == ()
+    assert not [row for row in rows_shown(view) if row[1] == "after the blocks"]
+
+
 def test_shuffling_takes_the_next_seed_and_a_seed_gives_its_order_again(bench: Driver) -> None:
     begin(bench)
     first = order_of(bench.study)
