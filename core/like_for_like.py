@@ -19,9 +19,9 @@ from core.results.values import Measured
 from core.uncertainty import NORMAL_95
 from core.units import J_PER_WH, SECONDS_PER_HOUR
 
-Condition = Literal["bed", "room", "start"]
+Condition = Literal["bed", "room", "start", "duration"]
 How = Literal["hold test", "plate law"]
-CONDITIONS: Final[tuple[Condition, ...]] = ("bed", "room", "start")
+CONDITIONS: Final[tuple[Condition, ...]] = ("bed", "room", "start", "duration")
 #: the bed's heat on the way up is told no better than to this part of itself; judgement, no source
 WARMING_DOUBT: Final = 0.15
 #: a bed is not adjusted to a temperature nearer to the room's: the laws tell little there [K]
@@ -30,11 +30,15 @@ LEAST_ABOVE_ROOM_K: Final = 2.0
 
 @frozen
 class Conditions:
-    """Temperatures of the bed, of the room, and of the bed at the start of a run. [degC]"""
+    """Temperatures of the bed, of the room, and of the bed at the start of a run. [degC]
+
+    ``processing_s`` is how long it is processed; None where each run keeps its own. [s]
+    """
 
     bed_c: float
     room_c: float
     start_c: float
+    processing_s: float | None = None
 
     def __attrs_post_init__(self) -> None:
         if self.bed_c < self.room_c + LEAST_ABOVE_ROOM_K:
@@ -51,7 +55,13 @@ class Step:
 
 
 def by_holds(
-    model: BedModel, heat_capacity: Measured, own: Conditions, common: Conditions, processing_s: float
+    model: BedModel,
+    heat_capacity: Measured,
+    own: Conditions,
+    common: Conditions,
+    processing_s: float,
+    *,
+    has_warm_up: bool = True,
 ) -> tuple[Step, ...]:
     """Steps of one run from its own conditions to the common ones, by the machine's hold tests.
 
@@ -63,6 +73,8 @@ def by_holds(
     own, common : Conditions
     processing_s : float
         How long the bed was held during the run. [s]
+    has_warm_up : bool
+        Whether the energy that is adjusted holds the warm-up: else the heat of a rise has no part in it.
 
     Returns
     -------
@@ -74,9 +86,11 @@ def by_holds(
     ``change = (P(common) - P(own)) t + C (rise common - rise own)``: what moves both watts alike cancels.
     """
     between = Conditions(common.bed_c, own.room_c, own.start_c) if _is_warm(common.bed_c, own.room_c) else own
-    bed = _held_change(model, own, between, processing_s, heat_capacity, common.bed_c - own.bed_c)
+    rise_k = common.bed_c - own.bed_c if has_warm_up else 0.0
+    bed = _held_change(model, own, between, processing_s, heat_capacity, rise_k)
     room = _held_change(model, between, common, processing_s, heat_capacity, 0.0)
-    start_wh = heat_capacity.value * (own.start_c - common.start_c) / J_PER_WH
+    warmer_k = own.start_c - common.start_c if has_warm_up else 0.0
+    start_wh = heat_capacity.value * warmer_k / J_PER_WH
     return (
         Step("bed", *bed),
         Step("room", *room),
@@ -107,6 +121,35 @@ def by_plate_law(bed_wh: float, bed_u_wh: float, own: Conditions, common: Condit
         Step("bed", bed_wh_change, _scaled_u(bed_wh, bed_u_wh, at_own_room, 1.0)),
         Step("room", room_wh_change, _scaled_u(bed_wh, bed_u_wh, at_common, at_own_room)),
     )
+
+
+def by_duration(power_w: float, own_s: float, common_s: float, energy_wh: float, energy_u_wh: float) -> Step:
+    """The step of one run from its own length of processing to a common one.
+
+    Parameters
+    ----------
+    power_w : float
+        Its watts of processing at the common temperatures. [W]
+    own_s, common_s : float
+        Both lengths. [s]
+    energy_wh, energy_u_wh : float
+        Energy of the run before this step, and its standard uncertainty. [Wh]
+
+    Notes
+    -----
+    ``change = P (t_common - t_own)``. The watts are as unsure as the energy they are part of, in proportion,
+    and err with it: the uncertainty is that which makes both together grow by as much as the energy.
+
+    Examples
+    --------
+    >>> step = by_duration(30.0, 3600.0, 5400.0, 45.0, 0.45)
+    >>> round(step.change_wh, 2), round(step.u_wh, 3)
+    (15.0, 0.397)
+    """
+    change_wh = power_w * (common_s - own_s) / J_PER_WH
+    part = change_wh / energy_wh if energy_wh > 0 else 0.0
+    grown = math.sqrt(max((1 + part) ** 2 - 1, 0.0)) if part > 0 else abs(part)
+    return Step("duration", change_wh, energy_u_wh * grown)
 
 
 def adjusted(measured: Measured, steps: tuple[Step, ...]) -> Measured:

@@ -1,6 +1,6 @@
 """How a machine's energy was made that of common conditions: its own conditions, each step, the interval."""
 
-from core.formatting import POINT, NumberLocale, number, with_interval, with_unit
+from core.formatting import POINT, NumberLocale, duration, number, with_interval, with_unit
 from core.found import budgets
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
@@ -28,6 +28,7 @@ _WHY: dict[Condition, str] = {
     "bed": "another temperature of the bed",
     "room": "another temperature of the room",
     "start": "heat that was left in the bed from the run before",
+    "duration": "watts of processing over the time that it is longer or shorter",
 }
 
 
@@ -65,7 +66,7 @@ def like_found(found: LikeForLike, machine_id: str, locale: NumberLocale = POINT
         value_text=_energy(value, locale),
         topic=_TOPIC,
         method=(
-            f"Common conditions: {_conditions(found.common, locale)}. Its own duration stays.",
+            f"Common conditions: {_conditions(found.common, locale)}. {_length(found.common)}",
             _HOW[machine.how],
             *(f"{note[0].upper()}{note[1:]}." for note in machine.notes),
         ),
@@ -103,6 +104,12 @@ def _sources(machine: Adjusted, locale: NumberLocale) -> tuple[SourceLine, ...]:
 def _conditions(at: Conditions, locale: NumberLocale) -> str:
     bed, room = degrees(at.bed_c, locale), degrees(at.room_c, locale)
     return f"bed {bed} °C, room {room} °C, begun with the bed at {number(at.start_c, 0, locale)} °C"
+
+
+def _length(common: Conditions) -> str:
+    if common.processing_s is None:
+        return "Its own duration stays."
+    return f"Processing for {duration(common.processing_s)}: its watts at these temperatures over that time."
 
 
 def _surer(machine: Adjusted) -> tuple[str, ...]:

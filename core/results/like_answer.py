@@ -4,7 +4,17 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Final
 
-from core.formatting import POINT, UNKNOWN, NumberLocale, listed, number, rounded, with_interval, with_unit
+from core.formatting import (
+    POINT,
+    UNKNOWN,
+    NumberLocale,
+    duration,
+    listed,
+    number,
+    rounded,
+    with_interval,
+    with_unit,
+)
 from core.like_for_like import Condition, Step
 from core.quantities import ENERGY
 from core.results.like_for_like import Adjusted, LikeForLike
@@ -13,7 +23,7 @@ from core.tables import Cell, Column, Table
 from core.uncertainty import NORMAL_95
 
 STEP_NAMES: Final[Mapping[Condition, str]] = MappingProxyType(
-    {"bed": "Bed", "room": "Room", "start": "Warm start"}
+    {"bed": "Bed", "room": "Room", "start": "Warm start", "duration": "Duration"}
 )
 #: of so many pairs that change places the names are given, the others counted
 _MOST_NAMED = 2
@@ -71,18 +81,19 @@ def conditions(found: LikeForLike, locale: NumberLocale = POINT) -> str:
     left = [m.name for m in found.machines if m.adjusted_wh is None]
     few = listed(left) if len(left) <= _MOST_LEFT else f"{len(left)} machines"
     tail = f" Left as measured: {few}." if left else ""
-    return (
-        f"Bed {bed} °C, room {room} °C, each run begun with a bed at room temperature, "
-        f"each machine at its own duration.{tail}"
-    )
+    length = "each machine at its own duration"
+    if at.processing_s is not None:
+        length = f"processing for {duration(at.processing_s)} each"
+    return f"Bed {bed} °C, room {room} °C, each run begun with a bed at room temperature, {length}.{tail}"
 
 
 def like_table(found: LikeForLike, locale: NumberLocale = POINT) -> Table:
     """One row a machine: measured, each step, adjusted, and what told it or why it could not be."""
+    shown = [key for key in STEP_NAMES if key != "duration" or found.common.processing_s is not None]
     columns = (
         Column("machine", "Machine", "left"),
         Column("measured_wh", "Measured [Wh]"),
-        *(Column(f"{key}_wh", f"{name} [Wh]") for key, name in STEP_NAMES.items()),
+        *(Column(f"{key}_wh", f"{STEP_NAMES[key]} [Wh]") for key in shown),
         Column("adjusted_wh", "Like for like [Wh]"),
         Column("how", "By", "left"),
     )
@@ -94,7 +105,7 @@ def like_table(found: LikeForLike, locale: NumberLocale = POINT) -> Table:
             (
                 machine.name,
                 with_interval(machine.measured_wh.value, machine.measured_wh.u95, ENERGY, locale),
-                *(_step(steps.get(key), locale) for key in STEP_NAMES),
+                *(_step(steps.get(key), locale) for key in shown),
                 UNKNOWN if value is None else with_interval(value.value, value.u95, ENERGY, locale),
                 machine.how or "not adjusted",
             )

@@ -11,16 +11,18 @@ import math
 from collections.abc import Mapping
 from functools import lru_cache
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from core.beds.heat import time_constant_s
 from core.beds.hold import logged_c
+from core.energy.integral import mean_w
 from core.like_for_like import (
     LEAST_ABOVE_ROOM_K,
     Conditions,
     How,
     Step,
     adjusted,
+    by_duration,
     by_holds,
     by_plate_law,
     mean_steps,
@@ -31,6 +33,7 @@ from core.results.values import Comparison, MachineResult, Measured, RunResult
 from core.study import Run, Study
 from core.traces import Trace
 from core.uncertainty import NORMAL_95
+from core.units import J_PER_WH
 
 #: the bed's temperature at the start is read over this time before it [s]
 _BEFORE_S = 60.0
@@ -131,7 +134,12 @@ def given(study: Study, comparison: Comparison, traces: Mapping[str, Trace]) -> 
 
 
 @lru_cache(maxsize=8)  # each keeps the traces of its comparison alive
-def like_for_like(from_: Given, bed_c: float | None = None, room_c: float | None = None) -> LikeForLike:
+def like_for_like(
+    from_: Given,
+    bed_c: float | None = None,
+    room_c: float | None = None,
+    processing_s: float | None = None,
+) -> LikeForLike:
     """Adjust every machine of a comparison to the same conditions.
 
     Parameters
@@ -140,6 +148,8 @@ def like_for_like(from_: Given, bed_c: float | None = None, room_c: float | None
     bed_c, room_c : float or None
         Common temperatures; those of the test, and of an ordinary room, unless given. A bed no warmer than
         the room is taken `LEAST_ABOVE_ROOM_K` above it. [degC]
+    processing_s : float or None
+        Common length of processing; None leaves each machine its own. [s]
 
     Returns
     -------
@@ -148,7 +158,7 @@ def like_for_like(from_: Given, bed_c: float | None = None, room_c: float | None
     found = from_.beds
     room = found.room_c if room_c is None else room_c
     bed = max(found.bed_c if bed_c is None else bed_c, room + LEAST_ABOVE_ROOM_K)
-    common = Conditions(bed, room, room)
+    common = Conditions(bed, room, room, processing_s)
     machines = _all_adjusted(from_, common)
     swaps = _swaps(machines)
     change_c, changing = (None, None) if swaps else _nearest_change(from_, common)
@@ -172,7 +182,7 @@ def _nearest_change(from_: Given, common: Conditions) -> tuple[float | None, Swa
         bed_c = common.bed_c + off_k
         if bed_c < common.room_c + LEAST_ABOVE_ROOM_K:
             return ()
-        return _swaps(_all_adjusted(from_, Conditions(bed_c, common.room_c, common.room_c)))
+        return _swaps(_all_adjusted(from_, evolve(common, bed_c=bed_c)))
 
     for reach_k in range(_STRIDE_K, FARTHEST_K + 1, _STRIDE_K):
         if not (swaps_at(-reach_k) or swaps_at(reach_k)):
@@ -196,11 +206,14 @@ def _adjusted(result: MachineResult, bed: MachineBed | None, from_: Given, commo
     known = [(r, own, notes) for r, (own, notes) in runs if own is not None]
     steps: tuple[Step, ...] = ()
     how: How | None = None
-    why_not = ""
+    why_not = short_of = ""
     if len(known) < len(runs):
         why_not = "note the bed's temperature of its runs"
     else:
-        each, how = _steps(known, bed, common)
+        each, how = _steps(known, bed, common, has_warm_up=from_.comparison.boundary != "processing only")
+        if how is not None and common.processing_s is not None:
+            each, lacking = _with_duration(each, [r for r, _, _ in known], from_, common.processing_s)
+            short_of = "duration not adjusted: no log shows its processing" if lacking else ""
         if how is None:
             why_not = "its bed's watts are not known: a hold test from cold would tell them"
         else:
@@ -217,7 +230,11 @@ def _adjusted(result: MachineResult, bed: MachineBed | None, from_: Given, commo
         run_id=result.included[0].run_id,
         why_not=why_not,
         own=tuple((run.run_id, own) for run, own, _ in known),
-        notes=(*notes, *(("start not adjusted: no hold test from cold",) if how == "plate law" else ())),
+        notes=(
+            *notes,
+            *(("start not adjusted: no hold test from cold",) if how == "plate law" else ()),
+            *((short_of,) if short_of else ()),
+        ),
     )
 
 
@@ -225,14 +242,14 @@ _Known = list[tuple[RunResult, Conditions, tuple[str, ...]]]
 
 
 def _steps(
-    known: _Known, bed: MachineBed | None, common: Conditions
+    known: _Known, bed: MachineBed | None, common: Conditions, *, has_warm_up: bool
 ) -> tuple[tuple[tuple[Step, ...], ...], How | None]:
     """The steps of each run by the hold tests, else by the plate law, and which it was."""
     if bed is not None and bed.model is not None and bed.heat_capacity is not None:
         processing = [_processing_s(run) for run, _, _ in known]
         if all(s is not None for s in processing):
             return tuple(
-                by_holds(bed.model, bed.heat_capacity, own, common, s or 0.0)
+                by_holds(bed.model, bed.heat_capacity, own, common, s or 0.0, has_warm_up=has_warm_up)
                 for (_, own, _), s in zip(known, processing, strict=True)
             ), "hold test"
     shares = [run.bed for run, _, _ in known if run.bed is not None and run.bed.energy_wh is not None]
@@ -243,6 +260,27 @@ def _steps(
         u_wh = (share.share_u95 or 0.0) / NORMAL_95 * (run.energy_wh or 0.0)
         each.append(by_plate_law(share.energy_wh or 0.0, u_wh, own, common))
     return tuple(each), "plate law"
+
+
+def _with_duration(
+    each: tuple[tuple[Step, ...], ...], runs: list[RunResult], from_: Given, common_s: float
+) -> tuple[tuple[tuple[Step, ...], ...], bool]:
+    """The steps with that of the duration; as they were, and True, where a run's processing is not known."""
+    longer = []
+    for steps, result in zip(each, runs, strict=True):
+        run = next((r for r in from_.study.runs if r.id == result.run_id), None)
+        trace = None if run is None else from_.traces.get(run.log_id)
+        own_s, energy_wh = _processing_s(result), result.energy_wh
+        if trace is None or not own_s or energy_wh is None:
+            return each, True
+        spans = [(s.start_s, s.end_s) for s in result.states if s.state == "processing"]
+        joules = math.fsum(mean_w(trace, *span) * (span[1] - span[0]) for span in spans)
+        held_wh = math.fsum(s.change_wh for s in steps if s.condition != "start")
+        power_w = (joules + held_wh * J_PER_WH) / own_s
+        before_wh = energy_wh + math.fsum(s.change_wh for s in steps)
+        u_wh = (result.energy_u95_wh or 0.0) / NORMAL_95
+        longer.append((*steps, by_duration(power_w, own_s, common_s, before_wh, u_wh)))
+    return tuple(longer), False
 
 
 def _processing_s(run: RunResult) -> float | None:

@@ -13,6 +13,7 @@ from core.results.like_for_like import Given, LikeForLike, forget, given, like_f
 from core.results.temperatures import degrees
 from core.results.values import Comparison
 from core.study import Study
+from core.units import SECONDS_PER_MINUTE
 from gui.charts.view import ChartView
 from gui.look import S8, S12, current
 from gui.session import Session
@@ -26,7 +27,7 @@ from gui.widgets.titled_card import bare_card
 _FIELD = 4.0
 #: key of the job
 LIKE = "like for like"
-_BED_C, _ROOM_C = (20.0, 150.0), (-10.0, 45.0)
+_BED_C, _ROOM_C, _MINUTES = (20.0, 150.0), (-10.0, 45.0), (1.0, 100_000.0)
 
 
 class LikeView(QWidget):
@@ -45,6 +46,7 @@ class LikeView(QWidget):
         self._machine_id = ""
         self.bed = NumberField("common_bed_c", "Common temperature of the beds in degrees", _BED_C)
         self.room = NumberField("common_room_c", "Common temperature of the room in degrees", _ROOM_C)
+        self.length = NumberField("common_minutes", "Common length of processing in minutes", _MINUTES)
         self.machine = Choice("like_machine", "Machine whose steps are shown")
         self.rows = ChartView("like_for_like")
         self.rows.setAccessibleName("Measured and adjusted energy: one row a machine")
@@ -52,7 +54,7 @@ class LikeView(QWidget):
         self.steps.setAccessibleName("Steps from the measured to the adjusted energy of one machine")
         self.table = TableCard("like_table", "Like for like as a table")
         self._lay_out()
-        for field in (self.bed, self.room):
+        for field in (self.bed, self.room, self.length):
             field.entered.connect(self._on_entered)
             field.refused.connect(self.refused)
         self.machine.activated.connect(self._on_machine)
@@ -65,6 +67,7 @@ class LikeView(QWidget):
         for text, widget in (
             ("&Bed at (°C):", self.bed),
             ("&Room at (°C):", self.room),
+            ("&Lasting (min):", self.length),
             ("Steps &of:", self.machine),
         ):
             if isinstance(widget, NumberField):
@@ -95,7 +98,7 @@ class LikeView(QWidget):
     def _on_opened(self) -> None:
         """Another study is open: nothing of the one before counts there, nor is its data kept."""
         self._given, self.found, self._machine_id = None, None, ""
-        for field in (self.bed, self.room):
+        for field in (self.bed, self.room, self.length):
             field.show_text("", "", of_other=True)
         forget()
 
@@ -108,7 +111,8 @@ class LikeView(QWidget):
     def _show(self) -> None:
         if self._given is None:
             return
-        self.found = found = like_for_like(self._given, self.bed.value, self.room.value)
+        self.found = found = like_for_like(self._given, self.bed.value, self.room.value, self._processing_s())
+        self.length.setPlaceholderText("own")
         self.bed.setPlaceholderText(degrees(self._given.beds.bed_c, self._locale))
         self.room.setPlaceholderText(degrees(self._given.beds.room_c, self._locale))
         known = found.known
@@ -120,6 +124,10 @@ class LikeView(QWidget):
         self.rows.show_figure(like_figure(found, self._given.study, self._locale), self._say)
         self.table.show_table(like_table(found, self._locale), like_note(found), self._locale.decimal)
         self._show_steps()
+
+    def _processing_s(self) -> float | None:
+        minutes = self.length.value
+        return None if minutes is None else minutes * SECONDS_PER_MINUTE
 
     def _show_steps(self) -> None:
         assert self._given is not None

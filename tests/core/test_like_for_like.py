@@ -13,11 +13,13 @@ from core.beds.model import BedModel
 from core.beds.plate import loss_ratio
 from core.figures.waterfall import like_figure, waterfall_figure
 from core.found.like import like_found
-from core.like_for_like import Conditions, Step, adjusted, by_holds, by_plate_law, mean_steps
-from core.results.like_answer import headline, like_note, like_table, step_text
+from core.like_for_like import Conditions, Step, adjusted, by_duration, by_holds, by_plate_law, mean_steps
+from core.results.like_answer import conditions, headline, like_note, like_table, step_text
 from core.results.like_for_like import Adjusted, Given, LikeForLike, Swap, _swaps, like_for_like
 from core.results.like_for_like import given as given_of
-from core.results.values import BedShare, Measured
+from core.results.values import BedShare, Measured, StateSpan
+from core.study import Log, Run
+from core.traces import Trace
 from tests.comparisons import make
 
 LINE = BedModel.of([Point(20, 24.0, 0.1), Point(30, 37.0, 0.1), Point(40, 50.0, 0.1)], 0.005)
@@ -249,3 +251,62 @@ def test_a_machine_left_as_measured_is_told_why() -> None:
     assert told is not None
     assert told.value_text == "not adjusted"
     assert told.method == ("It stays as measured: a hold test would tell.",)
+
+
+def test_a_longer_run_adds_its_watts_of_processing() -> None:
+    step = by_duration(30.0, 3600.0, 5400.0, 45.0, 0.9)
+    assert step.change_wh == pytest.approx(15.0)
+    both = adjusted(Measured(45.0, 1.959964 * 0.9), (step,))
+    assert both.value == pytest.approx(60.0)
+    assert both.u95 == pytest.approx(1.959964 * 0.9 * 60 / 45, rel=1e-5)  # as unsure as before, in proportion
+    shorter = by_duration(30.0, 3600.0, 1800.0, 45.0, 0.9)
+    assert shorter.change_wh == pytest.approx(-15.0)
+    assert shorter.u_wh > 0
+
+
+def with_traces(from_: Given, watts: tuple[float, float]) -> Given:
+    """The same with logs: each machine's processing at a constant power, 1000 to 4600 s."""
+    machines, logs, runs, traces = [], [], [], {}
+    for m, power_w in zip(from_.comparison.machines, watts, strict=True):
+        log_id = f"g {m.machine_id}"
+        time_s = np.arange(0.0, 6000.0, 10.0)
+        traces[log_id] = Trace.of(time_s, np.full(time_s.size, power_w), key=log_id)
+        logs.append(Log(log_id, m.machine_id, "meter", ()))
+        results = []
+        for r in m.runs:
+            runs.append(Run(r.run_id, log_id, 900.0, 4600.0))
+            results.append(evolve(r, states=(StateSpan("processing", 1000.0, 4600.0),)))
+        machines.append(evolve(m, runs=tuple(results)))
+    study = evolve(from_.study, logs=tuple(logs), runs=tuple(runs))
+    return given_of(study, evolve(from_.comparison, machines=tuple(machines)), traces)
+
+
+def test_at_one_length_the_machine_with_more_watts_needs_more() -> None:
+    from_ = with_traces(near_ties(60.0), (29.0, 25.0))
+    assert not like_for_like(from_).swaps
+    found = like_for_like(from_, None, None, 7200.0)
+    changes_wh = {m.name: m.steps[-1].change_wh for m in found.machines}
+    assert changes_wh == pytest.approx({"Alder": 29.0, "Birch": 25.0})
+    assert [m.steps[-1].condition for m in found.machines] == ["duration", "duration"]
+    assert [(s.first_name, s.then_name) for s in found.swaps] == [("Alder", "Birch")]
+    assert "processing for 2 h each" in conditions(found)
+    assert "Duration [Wh]" in [c.title for c in like_table(found).columns]
+    assert "Duration [Wh]" not in [c.title for c in like_table(like_for_like(from_)).columns]
+    cooler = like_for_like(from_, 50.0, None, 7200.0)
+    assert all(
+        c.steps[-1].change_wh < m.steps[-1].change_wh
+        for c, m in zip(cooler.machines, found.machines, strict=True)
+    )  # the added time is at the cooler bed's watts
+
+
+def test_without_a_log_the_duration_stays_and_it_is_said() -> None:
+    found = like_for_like(near_ties(60.0), None, None, 7200.0)
+    assert all(m.steps[-1].condition != "duration" for m in found.machines)
+    assert "Duration not adjusted: no log shows its processing" in like_note(found)
+
+
+def test_where_the_warm_up_is_not_counted_its_heat_has_no_part() -> None:
+    own, common = Conditions(60.0, 20.0, 45.0), Conditions(50.0, 20.0, 20.0)
+    bed, _, start = by_holds(LINE, CAPACITY, own, common, HOUR_S, has_warm_up=False)
+    assert bed.change_wh == pytest.approx(-13.0)
+    assert start.change_wh == 0.0

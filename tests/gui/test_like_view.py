@@ -182,3 +182,21 @@ def test_both_energies_of_a_machine_say_how_they_were_found(bench: Bench, tmp_pa
     assert told is not None
     assert told.title == f"{machine.name}: like for like"
     assert any("another temperature of the bed: \u2212" in line for line in told.formula)
+
+
+def test_a_common_length_is_a_step_of_its_own_and_can_be_taken_back(bench: Bench, tmp_path: Path) -> None:
+    bench.fill(tmp_path, 60.0)
+    bench.show("Like")
+    before = bench.adjusted_wh()
+    bench.write("common_minutes", "90")
+    assert all(now > then for now, then in zip(bench.adjusted_wh(), before, strict=True))
+    assert "processing for 1 h 30 min each" in bench.page.top.conditions.text()
+    figure = bench.page.like.steps.figure
+    assert isinstance(figure, CurvesFigure)
+    assert figure.facts[-1].startswith("Duration: +")
+    field = bench.page.like.length
+    field.setFocus()
+    field.selectAll()
+    bench.press(Qt.Key.Key_Delete, field)
+    bench.press(Qt.Key.Key_Return, field)
+    assert bench.adjusted_wh() == before
