@@ -42,6 +42,9 @@ ACTIONS: Final = (
     ActionSpec("smaller", "&Smaller text", "Ctrl+-"),
     ActionSpec("normal", "&Normal text", "Ctrl+0"),
     ActionSpec("explain", "&How was this found?", "F1", "", "Method, uncertainty and sources of a number"),
+    ActionSpec(
+        "page_help", "About this &page", "Shift+F1", "", "What it answers, how to read it, what to beware of"
+    ),
     ActionSpec("keys", "&Keys", "Ctrl+/", "", "What the keyboard can do"),
     ActionSpec("cautions", "&Cautions", "", "", "Mains voltage, hot parts, and what the numbers are not"),
     ActionSpec("about", "&About Samepart"),
@@ -70,7 +73,7 @@ MENUS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     ),
     ("&Edit", ("undo", "redo")),
     ("&View", ("<pages>", SEPARATOR, "<theme>", SEPARATOR, "larger", "smaller", "normal")),
-    ("&Help", ("explain", SEPARATOR, "keys", "cautions", "about")),
+    ("&Help", ("explain", "page_help", SEPARATOR, "keys", "cautions", "about")),
 )
 
 

@@ -182,6 +182,13 @@ class MainWindow(QMainWindow):
             self.page.explain()
 
     @Slot()
+    def _tell_purpose(self) -> None:
+        if self.page is not None:
+            self.page.tell_purpose()
+        else:
+            self._show_about()
+
+    @Slot()
     def _show_keys(self) -> None:
         notes.show_note(self, "Keys", "keys")
 
@@ -320,6 +327,7 @@ class MainWindow(QMainWindow):
             "smaller": self._smaller,
             "normal": self._normal,
             "explain": self._explain,
+            "page_help": self._tell_purpose,
             "keys": self._show_keys,
             "cautions": self._show_cautions,
             "about": self._show_about,

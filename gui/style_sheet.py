@@ -37,6 +37,8 @@ QPushButton[role="link"] {{ background: transparent; border-color: transparent; 
 QPushButton[role="switch"]:checked {{ background: {selection}; border-color: {ink}; }}
 QPushButton:focus, QToolButton:focus, QComboBox:focus, QLineEdit:focus, QAbstractItemView:focus,
 QDoubleSpinBox:focus, QDateTimeEdit:focus, QCheckBox:focus {{ border: 2px solid {link}; }}
+QScrollArea#reading_panel {{ border: none; border-left: 2px solid transparent; }}
+QScrollArea#reading_panel:focus {{ border-left-color: {link}; }}
 QLineEdit, QComboBox, QDoubleSpinBox, QDateTimeEdit {{
     background: {card}; color: {ink}; border: 1px solid {edge}; border-radius: {corner}px; padding: {s4}px;
     selection-background-color: {selection}; selection-color: {ink};

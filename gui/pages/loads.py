@@ -192,7 +192,10 @@ class LoadsPage(Page):
 
     def explain(self) -> None:
         self._asked = None
-        self.found.show_topic("loads")
+        if self._frame.isHidden():
+            self.tell_purpose()
+        else:
+            self.found.show_topic("loads")
 
     def menu(self) -> QMenu:
         """Saving pictures."""

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QLabel, QMenu, QVBoxLayout, QWidget
 
 from core.results.values import Comparison
 from core.study import Study
+from gui.dialogs import notes
 from gui.look import S4, S16
 
 
@@ -15,6 +16,17 @@ class Badge:
 
     signs: str = ""
     meaning: str = ""
+
+
+def purpose_of(title: str) -> str:
+    """The name of the text that tells what a page is for.
+
+    Examples
+    --------
+    >>> purpose_of("Standby and cost")
+    'standby-cost'
+    """
+    return title.lower().replace(" and ", " ").replace(" ", "-")
 
 
 class Page(QWidget):
@@ -31,7 +43,12 @@ class Page(QWidget):
         raise NotImplementedError
 
     def explain(self) -> None:
-        """Say how the number was found that is selected on the page, or else what the page says first."""
+        """Say how the number was found that is selected on the page, or else what the page is for."""
+        self.tell_purpose()
+
+    def tell_purpose(self) -> None:
+        """Say what the page answers, how to read it, and what to beware of."""
+        notes.show_note(self, self.title, purpose_of(self.title))
 
     def badge(self, comparison: Comparison | None) -> Badge:
         """What the list of pages says beside the page's name, whether the page is visible or not."""

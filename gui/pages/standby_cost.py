@@ -246,12 +246,13 @@ class StandbyCostPage(Page):
 
     def explain(self) -> None:
         """Say how the sentence on top was found: by the machine that takes most while it does nothing."""
-        if self.result is None:
-            return
-        known = [m for m in self.result.machines if m.year_kwh is not None]
+        machines = () if self.result is None else self.result.machines
+        known = [m for m in machines if m.year_kwh is not None]
         most = max(known, key=lambda m: m.year_kwh.value if m.year_kwh else 0.0, default=None)
         if most is not None:
             self._explain(most.machine_id, STANDBY_KWH.key)
+        else:
+            self.tell_purpose()
 
     def menu(self) -> QMenu:
         """Saving pictures."""

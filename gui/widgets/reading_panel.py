@@ -33,6 +33,7 @@ class ReadingPanel(QScrollArea):
         super().__init__(parent)
         self.setObjectName("reading_panel")
         self.setAccessibleName("How the log was read")
+        self.setAccessibleDescription("Up and down scroll; Tab goes on to the choices in it")
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -149,7 +150,8 @@ class ReadingPanel(QScrollArea):
         """Be wide enough for the controls: there is no scrolling sideways."""
         bar = self.verticalScrollBar().sizeHint().width()
         em = self.fontMetrics().averageCharWidth()
-        self.setMinimumWidth(max(self._body.minimumSizeHint().width(), 36 * em) + bar)
+        edge = self.width() - self.viewport().width() - (bar if self.verticalScrollBar().isVisible() else 0)
+        self.setMinimumWidth(max(self._body.minimumSizeHint().width(), 36 * em) + bar + edge)
 
     def _reading(self) -> Reading | None:
         if self._log is None or self._data is None:

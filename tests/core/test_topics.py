@@ -24,8 +24,25 @@ def notes() -> set[str]:
     return {topic for call in calls for topic in call}
 
 
+def purposes() -> set[str]:
+    """The pages that tell what a page of the window is for, by its title."""
+    titles = (
+        re.search(r'^    title = "(.+)"$', path.read_text("utf-8"), re.M)
+        for path in (GUI / "pages").glob("*.py")
+    )
+    return {title[1].lower().replace(" and ", " ").replace(" ", "-") for title in titles if title}
+
+
+def test_every_page_of_the_window_has_a_text_that_tells_its_purpose_and_cautions() -> None:
+    assert len(purposes()) >= 8
+    for purpose in purposes():
+        text = (PAGES / f"{purpose}.md").read_text("utf-8")
+        assert text.split("\n\n")[-1].startswith(("**Keep in mind.**", "**A picture can mislead**")), purpose
+        assert 60 < len(text.split()) < 500, purpose
+
+
 def test_every_topic_has_a_page_and_every_page_is_used() -> None:
-    assert {path.stem for path in PAGES.glob("*.md")} == set(TOPICS) | notes()
+    assert {path.stem for path in PAGES.glob("*.md")} == set(TOPICS) | notes() | purposes()
     assert notes().isdisjoint(TOPICS)
     assert {"keys", "about"} <= notes()
 
