@@ -27,6 +27,8 @@ STEP_NAMES: Final[Mapping[Condition, str]] = MappingProxyType(
 )
 #: of so many pairs that change places the names are given, the others counted
 _MOST_NAMED = 2
+#: where more do, the new order of so few machines tells more
+_MOST_ORDERED = 6
 #: and so many machines that are left as measured
 _MOST_LEFT = 4
 
@@ -41,11 +43,15 @@ def headline(found: LikeForLike, locale: NumberLocale = POINT) -> str:
         return f"Only {found.known[0].name} can be adjusted: there is nothing to hold it against."
     if not found.swaps:
         return f"Made like for like, {_who_stays(found)}.{_where_they_would(found, locale)}"
+    unsure = "" if any(s.is_sure for s in found.swaps) else ", though within what their intervals leave open"
+    if _MOST_NAMED < len(found.swaps) and len(found.known) <= _MOST_ORDERED:
+        order = listed([m.name for m in found.known])
+        pairs = f"{len(found.swaps)} pairs of machines change places"
+        return f"Made like for like, from the least energy up it is {order}: {pairs}{unsure}."
     named = [f"{s.first_name} and {s.then_name}" for s in found.swaps[:_MOST_NAMED]]
     more = len(found.swaps) - _MOST_NAMED
     if more > 0:
         named.append(f"{more} more {'pair' if more == 1 else 'pairs'}")
-    unsure = "" if any(s.is_sure for s in found.swaps) else ", though within what their intervals leave open"
     told = f"Made like for like, {', and '.join(named)} change places"
     first = found.swaps[0]
     values = {m.name: _value(m, locale) for m in found.known}

@@ -310,3 +310,9 @@ def test_where_the_warm_up_is_not_counted_its_heat_has_no_part() -> None:
     bed, _, start = by_holds(LINE, CAPACITY, own, common, HOUR_S, has_warm_up=False)
     assert bed.change_wh == pytest.approx(-13.0)
     assert start.change_wh == 0.0
+
+
+def test_where_many_change_places_the_new_order_is_told() -> None:
+    found = made(machine("Alder", 20.0, 40.0), machine("Birch", 25.0, 24.0), machine("Cedar", 26.0, 23.0))
+    said = "from the least energy up it is Cedar, Birch and Alder: 3 pairs of machines change places."
+    assert headline(found) == f"Made like for like, {said}"
