@@ -145,6 +145,7 @@ class _Gathered:
         self.broken: list[Broken] = []
         self.broken_count = 0
         self.repeated = 0
+        self.is_over = False
 
     def parsed(self, block: bytes | memoryview) -> Any:
         """The block as an Arrow table, None where its rows have to be looked at one by one."""
@@ -155,6 +156,8 @@ class _Gathered:
     def take(self, block: bytes | memoryview, table: Any) -> None:
         """Append a block with its table."""
         self.seen += len(block)
+        if self.is_over:
+            table = None
         if table is not None and not min((c.null_count for c in table.columns), default=0):
             self.blocks.append((self.rows, table.num_rows, len(block)))
             self._take(table, self.kinds)
@@ -194,7 +197,8 @@ class _Gathered:
 
     def _carefully(self, block: bytes) -> None:
         """Split into lines, set odd ones aside, and read the rest as text."""
-        rows = regular_rows(block, self.form)
+        rows = regular_rows(block, self.form, self.is_over)
+        self.is_over = rows.is_over
         self.repeated += rows.repeated
         sign = "\t" if self.form.delimiter == " " else self.form.delimiter
         lines: list[int] = []

@@ -4,23 +4,29 @@ from attrs import frozen
 
 from core.logs.sniff import LONGEST_LINE, Form, split, unwrapped
 from core.logs.table import Broken
+from core.logs.words import meaning
 
 _SHOWN = 300
+_LOADS = ("power", "energy")
 
 
 @frozen
 class Rows:
-    """Regular rows with their line in the block (from 0), and what was set aside; `total` lines in all."""
+    """Regular rows with their line in the block (from 0), and what was set aside; `total` lines in all.
+
+    ``is_over`` says that other headings follow, with a table of their own below them.
+    """
 
     kept: list[bytes]
     lines: list[int]
     broken: list[Broken]
     repeated: int
     total: int
+    is_over: bool = False
 
 
-def regular_rows(block: bytes, form: Form) -> Rows:
-    """Sort the lines of a block.
+def regular_rows(block: bytes, form: Form, is_over: bool = False) -> Rows:
+    """Sort the lines of a block; where the table `is_over`, none of them is a row.
 
     Rows with one empty cell too many lose it; runs of spaces become tabs; repeated headings are counted.
     """
@@ -47,14 +53,19 @@ def regular_rows(block: bytes, form: Form) -> Rows:
         count, text = _cells(text, delimiter, sign)
         if count == width + 1 and text.endswith(sign):
             count, text = width, text[: -len(sign)]
-        if count != width:
+        if is_over:
+            broken.append(_broken(i, text, "row.other_table"))
+        elif count != width:
             broken.append(_broken(i, text, "row.cells", cells=count, usual=width))
         elif heading is not None and _is_heading(text, heading, "\t" if delimiter == " " else delimiter):
-            repeated += 1
+            is_over = _is_other_heading(text, heading, "\t" if delimiter == " " else delimiter)
+            repeated += not is_over
+            if is_over:
+                broken.append(_broken(i, text, "row.other_table"))
         else:
             kept.append(text)
             lines.append(i)
-    return Rows(kept, lines, broken, repeated, len(raw))
+    return Rows(kept, lines, broken, repeated, len(raw), is_over)
 
 
 def _cells(text: bytes, delimiter: str, sign: bytes) -> tuple[int, bytes]:
@@ -79,6 +90,13 @@ def _is_heading(text: bytes, heading: tuple[str, ...], delimiter: str) -> bool:
     cells = [c.strip('"') for c in split(text.decode("utf-8", "replace"), delimiter)]
     same = sum(h == c or h.startswith(c + " [") for h, c in zip(heading, cells, strict=False))
     return same >= len(cells) / 2
+
+
+def _is_other_heading(text: bytes, heading: tuple[str, ...], delimiter: str) -> bool:
+    """Whether headings name other quantities than those at the top: another table begins."""
+    cells = [c.strip('"') for c in split(text.decode("utf-8", "replace"), delimiter)]
+    told = [(meaning(h).quantity, meaning(c).quantity) for h, c in zip(heading, cells, strict=False)]
+    return any(a in _LOADS and b in _LOADS and a != b for a, b in told)
 
 
 def _quoted(cell: str, delimiter: str) -> bytes:

@@ -20,6 +20,7 @@ from core.logs.reading import REFUSED_KEPT, Reading
 from core.logs.readings import Read, about_refused, clock_of, columns_of, reasons_of
 from core.logs.refusals import refused_rows
 from core.logs.source import Source
+from core.logs.words import meaning
 from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
 from core.study import Choices
@@ -102,6 +103,7 @@ def _is_as_before(found: text_logs.Found, before: Reading) -> bool:
         (found.delimiter, form.decimal, header) == (before.delimiter, before.decimal, before.header_row)
         and names == tuple(r.name for r in told.all)
         and not any(found.kinds[p] == "text" for p in told.time)
+        and meaning(found.hints.heading).quantity != "row number"  # those count from their own first row
     )
 
 

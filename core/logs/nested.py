@@ -157,13 +157,23 @@ def _of_list(value: list[Any], depth: int) -> list[Row]:
 
 
 def _by_columns(value: Mapping[str, Any]) -> list[Row]:
-    """An object that holds columns as lists of one length."""
+    """An object that holds columns as lists of one length, or as objects with the same row numbers."""
     columns = {
         k: v for k, v in value.items() if isinstance(v, list) and v and not isinstance(v[0], dict | list)
     }
+    numbered = [v for v in value.values() if isinstance(v, dict)]
+    if not columns and len(numbered) == len(value) > 1 and all(map(_is_numbered, numbered)):
+        columns = {k: list(v.values()) for k, v in value.items()}
     if len(columns) < 2 or len({len(v) for v in columns.values()}) > 1:
         return []
     return [dict(zip(columns, row, strict=True)) for row in zip(*columns.values(), strict=True)]
+
+
+def _is_numbered(values: Mapping[str, Any]) -> bool:
+    """Whether an object holds plain values under 0, 1, 2 and so on."""
+    return len(values) > 1 and all(
+        k == str(i) and not isinstance(v, dict | list) for i, (k, v) in enumerate(values.items())
+    )
 
 
 def _by_times(value: Mapping[str, Any]) -> list[Row]:

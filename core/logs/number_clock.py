@@ -18,6 +18,8 @@ _UNIX_FORMS = (
     (1e6, "Unix microseconds"),
     (1e9, "Unix nanoseconds"),
 )
+#: a heading that states one of these units means no longer one
+_STATED = {"ms": 1e3, "us": 1e6, "ns": 1e9}
 _ELAPSED = {"s": 1.0, "ms": 1e-3, "us": 1e-6, "ns": 1e-9, "min": 60.0, "h": 3600.0, "d": 86400.0}
 #: days from 1899-12-30 and 1904-01-01 to 1970-01-01
 _SERIAL_1900, _SERIAL_1904 = 25569.0, 24107.0
@@ -43,8 +45,9 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
             Clocked(compact, "local", "digits of year, month, day, hour, minute", tick_of(compact)), hints
         )
     zone = hints.choices.zone
+    coarsest = _STATED.get(hints.unit, 1.0)
     for factor, name in _UNIX_FORMS:
-        if FIRST_S * factor <= middle <= LAST_S * factor:
+        if factor >= coarsest and FIRST_S * factor <= middle <= LAST_S * factor:
             seconds = values / factor
             return Clocked(
                 np.where((seconds > FIRST_S) & (seconds < LAST_S), seconds, np.nan),

@@ -170,5 +170,8 @@ SENTENCES: dict[str, str] = {
     ),
     "row.number": "A cell of this row is no number: {text}.",
     "row.json": "The line is no JSON object.",
+    "row.other_table": (
+        "Another table begins before this line, with other headings. Put each table into a file of its own."
+    ),
     "row.pairs": "The line holds no name with a value.",
 }

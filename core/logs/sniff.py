@@ -24,6 +24,8 @@ SAMPLE_LINES = 400
 _JUDGED = 200
 #: a longer line is no row of a log
 LONGEST_LINE = 1 << 20
+#: lines at the top among which headings are looked for
+_HEADINGS = 40
 
 _GROUP = rf"[.,{SPACES}]"
 _NUMBER = re.compile(
@@ -130,6 +132,7 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     is_wrapped = _are_wrapped(lines)
     if is_wrapped:
         lines, later = [unwrapped(x) for x in lines], [unwrapped(x) for x in later]
+    lines = _with_whole_quotes(lines)
     tried = [choices.delimiter] if choices.delimiter else list(DELIMITERS)
     best: tuple[float, int, str, int, float] | None = None
     picked = [x for x in (*lines, *later) if x.strip()]
@@ -175,6 +178,22 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     )
     sample = tuple(tuple(r) for r in body)
     return evolve(form, decimal=sign, sample=sample, reasons=reasons, is_wrapped=is_wrapped)
+
+
+def _with_whole_quotes(lines: list[str]) -> list[str]:
+    """Lines whose quotes are closed: headings in quotes may run over several, and then stand in the last."""
+    out: list[str] = []
+    begun: list[str] = []
+    for i, line in enumerate(lines):
+        if not begun and (line.count('"') % 2 == 0 or i >= _HEADINGS):
+            out.append(line)
+            continue
+        begun.append(line)
+        if (line.count('"') % 2 and len(begun) > 1) or len(begun) > _HEADINGS:
+            is_closed = sum(x.count('"') for x in begun) % 2 == 0
+            out += ["" for _ in begun[1:]] + [" ".join(begun)] if is_closed else begun
+            begun = []
+    return [*out, *begun]
 
 
 def unwrapped(line: str) -> str:

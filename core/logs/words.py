@@ -76,6 +76,8 @@ UNITS: dict[str, tuple[str, str]] = {
     "secondi": ("time", "s"),
     "秒": ("time", "s"),
     "ms": ("time", "ms"),
+    **dict.fromkeys(("millis", "millisecond", "milliseconds", "millisekunden", "msec"), ("time", "ms")),
+    **dict.fromkeys(("micros", "microsecond", "microseconds", "mikrosekunden", "usec"), ("time", "us")),
     "us": ("time", "us"),
     "µs": ("time", "us"),
     "ns": ("time", "ns"),

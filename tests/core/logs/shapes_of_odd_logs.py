@@ -1,5 +1,6 @@
 """Cases: rarer ways to write clocks, units and rows. Common practice, no source."""
 
+import json
 from collections.abc import Callable, Iterator
 
 import numpy as np
@@ -55,6 +56,8 @@ def _clocks(t: Load) -> Iterator[Case]:
     seconds = of(field("%Y-%m-%d"), lambda i: f"{34560 + 10 * i}", head="date,seconds since midnight")
     yield Case("a date and seconds since midnight", seconds, alone)
     julian = of(lambda i: f"{2460849.9 + t.time_s[i] / 86400:.6f}", head="JD")
+    micros = of(lambda i: f"{10_000_000 * i}", head="micros")
+    yield Case("microseconds since the start", micros, alone, **RELATIVE)
     coarse = (Machine(t, has_counter=False, time_within=0.11),)
     yield Case("Julian dates", julian, coarse, **ABSOLUTE)
 
@@ -145,6 +148,14 @@ def _rows(t: Load) -> Iterator[Case]:
     yield Case("a quantity a row with its unit and no headings", quantities.encode(), one)
     ruled = "| time | W |\n|---|---|\n" + "".join(f"| {w.time(i)} | {w.watts(i)} |\n" for i in every)
     yield Case("a table with rules", ruled.encode(), alone)
+    quoted = '"Time","Power\n(W)","Energy\n(kWh)"\n'
+    quoted += "".join(f'"{w.time(i)}","{w.watts(i)}","{w.kwh(i)}"\n' for i in every)
+    yield Case("headings over two lines in quotes", quoted.encode(), one)
+    apart = "Power\ntime,W\n" + "".join(f"{w.time(i)},{w.watts(i)}\n" for i in every)
+    apart += "\nEnergy\ntime,kWh\n" + "".join(f"{w.time(i)},{w.kwh(i)}\n" for i in every)
+    yield Case("a second table below", apart.encode(), alone, refused=242, problems=("log.refused_rows",))
+    numbered = {"time": {i: w.time(i) for i in every}, "power_w": {i: float(t.power_w[i]) for i in every}}
+    yield Case("columns of numbered rows", json.dumps(numbered).encode(), alone, file="log.json")
     ends = table(t, ("time", "W", "kWh"), (w.time, w.watts, w.kwh)) + "\nTotal,,0.0885\nMean,132.4,\n"
     yield Case("a summary in two lines", ends.encode(), one, refused=2, problems=("log.refused_rows",))
 
