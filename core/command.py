@@ -84,10 +84,13 @@ def _status(problems: Sequence[Problem]) -> int:
 
 def _inspect(argv: Sequence[str]) -> int:
     wanted = inspect_parser().parse_args(argv)
+    from core.bundle.reading import is_bundle
     from core.logs import find_files
 
-    files, problems = find_files(wanted.files)
-    readings = [_carefully_read(path, shown) for path, shown in files]
+    bundles = [path for path in wanted.files if is_bundle(path)]
+    files, problems = find_files([path for path in wanted.files if path not in bundles])
+    readings = [_read_bundle(path) for path in bundles]
+    readings += [_carefully_read(path, shown) for path, shown in files]
     told = [*problems, *(p for reading in readings for p in reading.problems)]
     if wanted.json:
         from core.json_answer import dumps, inspected
@@ -99,6 +102,20 @@ def _inspect(argv: Sequence[str]) -> int:
         print("\n\n".join(reading_text(r) for reading in readings for r in reading.readings))
     tell(told, errors_only=wanted.json)
     return _status(told)
+
+
+def _read_bundle(path: Path) -> "FileReading":
+    """The logs of a bundle as its study has them read."""
+    from core.bundle.beside import read_logs
+    from core.bundle.reading import open_bundle
+    from core.logs import FileReading
+
+    opened = open_bundle(path)
+    if isinstance(opened, Problem):
+        return FileReading(str(path), "", 0, problems=(opened,))
+    found = read_logs(opened)
+    read = tuple(reading for readings in found.readings.values() for reading in readings)
+    return FileReading(str(path), "", path.stat().st_size, read, found.problems)
 
 
 def _carefully_read(path: Path, shown: str) -> "FileReading":

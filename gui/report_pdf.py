@@ -11,6 +11,7 @@ from PySide6.QtCore import (
     QByteArray,
     QEventLoop,
     QIODevice,
+    QLocale,
     QMarginsF,
     QObject,
     QRect,
@@ -73,14 +74,14 @@ td { border-bottom: 1px solid #e3dfd5; vertical-align: top; }
 """
 
 
-def report_pdf(report: Report, *, page: QPageSize.PageSizeId = QPageSize.PageSizeId.A4) -> bytes:
+def report_pdf(report: Report, *, page: QPageSize.PageSizeId | None = None) -> bytes:
     """The report as the bytes of a PDF file.
 
     Parameters
     ----------
     report : Report
-    page : QPageSize.PageSizeId
-        Paper, upright.
+    page : QPageSize.PageSizeId, optional
+        Paper, upright; unless given, what is usual where the computer stands.
     """
     # a document sets timers, even one that nobody looks at: a thread of the pool has nothing to set them with
     timers = QEventLoop()
@@ -90,9 +91,8 @@ def report_pdf(report: Report, *, page: QPageSize.PageSizeId = QPageSize.PageSiz
     writer = QPdfWriter(buffer)
     writer.setResolution(_DPI)
     margins = QMarginsF(_MARGIN_MM, _MARGIN_MM, _MARGIN_MM, _MARGIN_MM)
-    layout = QPageLayout(
-        QPageSize(page), QPageLayout.Orientation.Portrait, margins, QPageLayout.Unit.Millimeter
-    )
+    paper = QPageSize(_usual_paper() if page is None else page)
+    layout = QPageLayout(paper, QPageLayout.Orientation.Portrait, margins, QPageLayout.Unit.Millimeter)
     writer.setPageLayout(layout)
     writer.setTitle(report.title)
     writer.setCreator(report.program)
@@ -109,6 +109,11 @@ def report_pdf(report: Report, *, page: QPageSize.PageSizeId = QPageSize.PageSiz
     buffer.close()
     del document, timers
     return bytes(data.data())
+
+
+def _usual_paper() -> QPageSize.PageSizeId:
+    is_american = QLocale.system().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
+    return QPageSize.PageSizeId.Letter if is_american else QPageSize.PageSizeId.A4
 
 
 class PagePictures(QPyTextObject):

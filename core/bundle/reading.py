@@ -28,9 +28,10 @@ from core.problems import Problem, Severity
 from core.store.values import Unreadable, decode, from_json
 from core.study import Study
 
-#: most bytes of a log, of any other file, and of files in all that a bundle may have
+#: most bytes of a log, of any other file, and of all others together; and most files
 MOST_LOG_BYTES: Final = 1 << 30
 MOST_FILE_BYTES: Final = 1 << 27
+MOST_FILES_BYTES: Final = 1 << 30
 MOST_MEMBERS: Final = 20_000
 #: most unpacked bytes for each packed one, beyond the first of them
 MOST_RATIO: Final = 300
@@ -157,11 +158,13 @@ def _opened(archive: zipfile.ZipFile, path: Path) -> Bundle | Problem:
     told: list[Problem] = []
     held: dict[str, bytes] = {}
     present = set(archive.namelist())
+    left = MOST_FILES_BYTES
     for entry in manifest.files:
         if entry.path not in present:
             told.append(_changed(path, entry.path))
             continue
-        data = _unpacked(archive, entry.path, MOST_FILE_BYTES)
+        data = _unpacked(archive, entry.path, min(MOST_FILE_BYTES, left))
+        left -= len(data)
         if hashlib.sha256(data).hexdigest() != entry.sha256:
             told.append(_changed(path, entry.path))
         if entry.path in (STUDY, RESULTS):

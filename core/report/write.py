@@ -76,17 +76,19 @@ def capped(table: Table, key: str) -> Table:
 
 def leading(pictures: Sequence[Picture], study: Study) -> list[Picture]:
     """The pictures without those that repeat the same for one machine after another."""
+    kept = leading_keys([picture.key for picture in pictures], study)
+    return [picture for picture in pictures if picture.key in kept]
+
+
+def leading_keys(keys: Sequence[str], study: Study) -> frozenset[str]:
+    """The keys of pictures without those that repeat the same for one machine after another."""
     endings = tuple(f"-{machine.id}" for machine in study.machines)
-    seen: set[str] = set()
-    kept = []
-    for picture in pictures:
-        ending = next((e for e in endings if picture.key.endswith(e)), "")
-        stem = picture.key.removesuffix(ending)
-        if not ending or stem not in seen:
-            kept.append(picture)
-        if ending:
-            seen.add(stem)
-    return kept
+    first: dict[str, str] = {}
+    for key in keys:
+        ending = next((e for e in endings if key.endswith(e)), "")
+        # a key that ends in no machine's name is a picture of its own
+        first.setdefault(f"{key.removesuffix(ending)}-" if ending else key, key)
+    return frozenset(first.values())
 
 
 def _taken(left: list[Picture], page: str) -> tuple[Picture, ...]:

@@ -430,3 +430,14 @@ def test_a_bundle_needs_a_place(argv: list[str], capsys: pytest.CaptureFixture[s
     with pytest.raises(SystemExit) as stopped:
         run(["compare", "x", *argv], NoPictures())
     assert stopped.value.code == 2
+
+
+def test_inspect_tells_how_the_logs_of_a_bundle_are_read(
+    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    Answer(["compare", logs, "--out", tmp_path, "--bundle", "with-logs"], capsys)
+    here = Answer(["inspect", tmp_path / "bundle.samepart.zip", "--json"], capsys)
+    there = Answer(["inspect", logs, "--json"], capsys)
+    assert here.status == 0
+    assert [r["machine"] for r in here.json] == [r["machine"] for r in there.json] == ["alder", "rowan"]
+    assert [r["energy_wh"] for r in here.json] == [r["energy_wh"] for r in there.json]
