@@ -304,7 +304,7 @@ class _Gathered:
         return Table(
             self.form.names, tuple(columns), self.rows, tuple(lines),
             {i: np.concatenate(w) for i, w in self.wrong.items()}, self.units, broken,
-            self.broken_count, self.repeated, self.offsets, frozenset(self.local),
+            self.broken_count, self.repeated, self.offsets, frozenset(self.local), self.is_over,
         )  # fmt: skip
 
 

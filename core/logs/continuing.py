@@ -112,7 +112,9 @@ def _together(
 ) -> tuple[Reading, ...] | None:
     clocked = clock_of(read)
     raws = {r.device: r for r in machines.sort_out(read.table, read.roles, clocked.seconds, read.decimal)}
-    if set(raws) != {r.device for r in before} or read.table.repeated_headings or clocked.problems:
+    if set(raws) != {r.device for r in before} or read.table.repeated_headings or read.table.is_over:
+        return None
+    if clocked.problems:
         return None
     name = before[0].file
     refused, count = refused_rows(read.table, read.roles, None, clocked.seconds, name)

@@ -83,6 +83,8 @@ def machines_of(
     if read.table.repeated_headings:
         facts: dict[str, object] = {"count": read.table.repeated_headings}
         shared.append(Problem("log.repeated_headings", Severity.NOTE, name, facts=facts))
+    if read.table.is_over:
+        shared.append(Problem("log.other_table", Severity.CAUTION, name))
     shared += about_refused(refused, count, name)
     out: list[Reading] = []
     problems: list[Problem] = []

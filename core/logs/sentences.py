@@ -82,6 +82,9 @@ SENTENCES: dict[str, str] = {
         "The headings are repeated {count:time|times} in the file; {count:~that line was|those lines were} "
         "passed over."
     ),
+    "log.other_table": (
+        "Another table with other headings begins further down and was left out. Put it into a file of its own."
+    ),
     "log.missing_values": (
         "{count:row has|rows have} no value for the power and {count:~was|were} passed over."
     ),

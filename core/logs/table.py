@@ -48,6 +48,8 @@ class Table:
     broken_count : int
     offsets : mapping from column position to the offset stated in its first stamp [s]
     local : positions of stamp columns that hold a wall clock, at least in part
+    is_over : bool
+        Another table follows in the file.
     """
 
     names: tuple[str, ...]
@@ -61,6 +63,7 @@ class Table:
     repeated_headings: int = 0
     offsets: dict[int, float] = field(factory=dict, eq=False)
     local: frozenset[int] = frozenset()
+    is_over: bool = False
 
     def line_of(self, row: int) -> int:
         """Line of the file that a row came from."""

@@ -153,7 +153,7 @@ def _rows(t: Load) -> Iterator[Case]:
     yield Case("headings over two lines in quotes", quoted.encode(), one)
     apart = "Power\ntime,W\n" + "".join(f"{w.time(i)},{w.watts(i)}\n" for i in every)
     apart += "\nEnergy\ntime,kWh\n" + "".join(f"{w.time(i)},{w.kwh(i)}\n" for i in every)
-    yield Case("a second table below", apart.encode(), alone, refused=242, problems=("log.refused_rows",))
+    yield Case("a second table below", apart.encode(), alone, refused=242, problems=("log.other_table",))
     numbered = {"time": {i: w.time(i) for i in every}, "power_w": {i: float(t.power_w[i]) for i in every}}
     yield Case("columns of numbered rows", json.dumps(numbered).encode(), alone, file="log.json")
     ends = table(t, ("time", "W", "kWh"), (w.time, w.watts, w.kwh)) + "\nTotal,,0.0885\nMean,132.4,\n"
