@@ -83,7 +83,7 @@ SENTENCES: dict[str, str] = {
         "passed over."
     ),
     "log.other_table": (
-        "Another table with other headings begins further down and was left out. Put it into a file of its own."
+        "Another table with other headings begins further down and was left out. Put it into its own file."
     ),
     "log.missing_values": (
         "{count:row has|rows have} no value for the power and {count:~was|were} passed over."
