@@ -62,7 +62,7 @@ class PlanForm(QWidget):
             name: NumberField(f"plan_{name}", told, limits) for name, _, told, limits in _TEMPERATURES
         }
         self.display = Choice("plan_display", "What the meters' displays show")
-        self.checks = QCheckBox("Hold the &meters against each other on one load, before and after")
+        self.checks = QCheckBox("Hold the meters a&gainst each other on one load, before and after")
         self.checks.setObjectName("plan_checks")
         self.seed = NumberField("plan_seed", "Seed of the order", (0.0, _MOST_SEED))
         self.shuffle = QPushButton("Sh&uffle")
@@ -84,17 +84,17 @@ class PlanForm(QWidget):
         self._meters.addWidget(self.new_meter)
         lines: Sequence[Sequence[tuple[str, QWidget]]] = (
             (
-                ("&Blocks (runs of each):", self.repeats),
-                ("At the same &time:", self.at_once),
-                ("&Start from:", self.start),
+                ("Bloc&ks (runs of each):", self.repeats),
+                ("At the same t&ime:", self.at_once),
+                ("Star&t from:", self.start),
                 ("for at least (min):", self.wait),
             ),
             (
-                ("Mate&rial:", self.material),
+                ("&Material:", self.material),
                 *((f"{label}:", self.temperatures[name]) for name, label, _, _ in _TEMPERATURES),
             ),
             (("Displa&ys in:", self.display), ("", self.checks)),
-            (("Order of se&ed:", self.seed), ("", self.shuffle)),
+            (("Order &of seed:", self.seed), ("", self.shuffle)),
         )
         for line in lines:
             flow = Flow()

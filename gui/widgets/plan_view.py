@@ -95,9 +95,9 @@ class PlanView(QWidget):
         line = Flow(asked)
         for text, field in (
             ("Sho&w a difference of (%):", self.difference),
-            ("S&catter (%):", self.spread),
-            ("b&etween", self.first),
-            ("an&d", self.other),
+            ("Scatte&r (%):", self.spread),
+            ("between", self.first),
+            ("and", self.other),
         ):
             line.addWidget(labelled(text, field))
         line.addWidget(self.take)
@@ -133,8 +133,8 @@ class PlanView(QWidget):
         row = Flow(bar)
         self._out: list[QPushButton] = []
         for name, text, slot in (
-            ("plan_pdf", "Save run sheet (&PDF)…", self.files.ask_pdf),
-            ("plan_csv", "Save run sheet (CS&V)…", self.files.ask_csv),
+            ("plan_pdf", "Save run sheet (P&DF)…", self.files.ask_pdf),
+            ("plan_csv", "Save run sheet (&CSV)…", self.files.ask_csv),
             ("plan_print", "Pri&nt…", self.files.ask_print),
             ("plan_read", "Read a fi&lled sheet…", self.files.ask_filled),
         ):

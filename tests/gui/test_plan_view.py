@@ -7,10 +7,18 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QPageSize
+from PySide6.QtGui import QKeySequence, QPageSize
 from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QCheckBox, QComboBox, QFileDialog, QLabel, QPushButton
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QCheckBox,
+    QComboBox,
+    QFileDialog,
+    QLabel,
+    QPushButton,
+)
 from pytestqt.qtbot import QtBot
 
 from core import edits
@@ -358,3 +366,18 @@ def test_with_logs_the_plan_begins_from_their_scatter(bench: Driver, tmp_path: P
     notes = [w for w in QApplication.topLevelWidgets() if w.objectName() == "note_dialog" and w.isVisible()]
     assert len(notes) == 1
     notes[0].close()
+
+
+def test_no_letter_leads_to_two_places(bench: Driver) -> None:
+    view = begin(bench)
+    texts = [w.text() for w in view.findChildren(QLabel) if w.buddy() is not None and w.isVisible()]
+    texts += [w.text() for w in view.findChildren(QAbstractButton) if w.isVisible()]
+    page = view.parentWidget()
+    assert page is not None
+    texts += [w.text() for w in page.findChildren(QPushButton) if w.isVisible() and not view.isAncestorOf(w)]
+    texts += [action.text() for action in bench.window.menuBar().actions() if action.isVisible()]
+    mnemonics = [QKeySequence.mnemonic(text).toString() for text in texts]
+    # the window's own Help and the page's How share a letter: the menu bar is asked with F10, too
+    mine = [key for key in mnemonics if key and key != "Alt+H"]
+    assert sorted(mine) == sorted(set(mine))
+    assert len(mine) > 15
