@@ -21,9 +21,9 @@ SENTENCES: dict[str, str] = {
         "counter would tell."
     ),
     "energy.heater_unseen": (
-        "The warm-up shows a heater that the values each {interval_s:.0f} s then hardly meet. It may keep "
-        "step with the meter and have been missed: the interval is +-{percent:.0f} %. Log faster, average, "
-        "or use a meter with an energy counter."
+        "The warm-up shows a heater that the values each {interval_s:.0f} s then show hardly ever, or always,"
+        " on. It may keep step with the meter and be missed, or met, each time: the interval is "
+        "+-{percent:.0f} %. Log faster, average, or use a meter with an energy counter."
     ),
     "bed.no_energy": "The bed's part of a run without energy cannot be told.",
     "bed.few_rows": (

@@ -5,8 +5,8 @@ a phase that drifts slowly: on and off then come in long stretches that look wel
 alias). What the energy can be off by is the binomial lottery S h sqrt(N p (1 - p)). Two things tell an alias
 from a true cycle: few samples a cycle, and a cycle too long for a bed, whose time constant of some minutes
 would let it cool through any hysteresis. Worse, a cycle that keeps step with the samples (lock-in) can hide
-the heater for a whole run. Then only the warm-up tells that there is one, and its length bounds what holding
-can take.
+the heater for a whole run, or show it on at every sample. Then only the warm-up tells that there is one: its
+length bounds what holding can take, and its level tells what a heater that never seems to rest may add.
 """
 
 import math
@@ -15,7 +15,7 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from core.traces import Trace
+from core.traces import F64, Trace
 from core.units import J_PER_WH
 
 #: fewer rows than this say nothing of a cycle
@@ -35,10 +35,30 @@ LONGEST_CYCLE_S = (600.0, 150.0)
 SLOW_S = 12.0
 #: samples closer than this resolve any thermostat; common practice, no source [s]
 CLOSE_S = 4.0
+#: this many cycles of a heater that is seldom on are no accident
+SEEN_CYCLES = 8
 #: an on-share below this is too little to hold a bed
 HARDLY_ON = 0.10
+#: hot ends have no more than this; common practice, no source [W]
+HOT_END_W = 90.0
+#: and with fans and motors they hold this much, mostly; judgement, no source [W]
+REST_W = 75.0
+#: what draws this many times as much above idle in a warm-up is a bed
+BED_TIMES = 1.5
+#: rows on either side of a run that show idle, and rows at its start that show its first heating
+IDLE_ROWS, HEATING_ROWS = 40, 5
+#: a heater that is driven evenly shows this many samples at least between full power and its later level
+EVEN_ROWS = 3
+#: a level that samples hardly ever fall below: this percentile of them
+LOW_PERCENT = 15
+#: samples closer than this meet every pulse of a relay [s]
+PULSES_S = 1.5
 #: part of the step above the low level from which a sample shows some of the heater
 BETWEEN = 0.25
+#: where a hot end reaches further, from this part of the step
+NEARLY_HALF = 0.45
+#: a hot end that pulses moves the level by this part of the most it has
+PULSING_PART = 0.7
 #: shortest time constant of a bed that is believed; judgement, no source [s]
 FASTEST_BED_S = 200.0
 #: a step of this many base levels is a bed heater's, not the hot end's or the motors'
@@ -104,32 +124,72 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
     if trace.kind != "sampled" or h_s <= 0 or power.size < FEWEST_ROWS:
         return Lottery()
     locked_wh = _locked_u_wh(trace, first_row, last_row)
-    if h_s < CLOSE_S:
-        return Lottery(locked_wh, rows=float(power.size - 1))
+    rows = float(power.size - 1)
+    if h_s < PULSES_S:
+        return Lottery(locked_wh, rows=rows)
+    met_wh = _always_met_u_wh(trace, first_row, last_row) if h_s >= CLOSE_S else 0.0
     low, high = np.percentile(power, 3), float(power.max())
     is_on = power > (low + high) / 2
     plateau = int(np.argmin(is_on)) if is_on[0] and not is_on.all() else 0
     rest, rest_on = power[plateau:], is_on[plateau:]
     if rest.size < FEWEST_ROWS / 2 or high - low < BED_STEP * max(low, 1.0):
-        return Lottery(locked_wh, rows=float(power.size - 1))
+        return Lottery(locked_wh, met_wh, rows)
     seconds = h_s * rest.size
     share = (float(np.count_nonzero(rest_on)) + 1) / (rest.size + 2)
     u_wh = 0.0
-    if not _is_resolved(rest_on, h_s):
+    if h_s >= CLOSE_S and not _is_resolved(rest_on, h_s):
         deviation_w = max(float(np.std(rest)), (high - low) * math.sqrt(share * (1 - share)))
         u_wh = deviation_w * h_s * math.sqrt(rest.size) / J_PER_WH
     hidden_u_wh = 0.0
-    # pulses shorter than the meter's own window show as levels in between: those are no sign of a hidden
-    # heater
-    is_up = rest > low + BETWEEN * (high - low)
-    # and a base that can fall further still holds a heater that is driven evenly
-    is_base_lowest = float(np.median(rest) - rest.min()) < BETWEEN * (high - low) / 2
-    if h_s > SLOW_S and plateau >= 1 and is_base_lowest and float(np.mean(is_up)) < HARDLY_ON:
-        warm_up_s = plateau * h_s
-        most = warm_up_s / (FASTEST_BED_S + warm_up_s / 2)
-        hidden_u_wh = (high - low) * max(min(most, 1.0) - share, 0.0) * seconds / math.sqrt(3) / J_PER_WH
+    warm_up_s = plateau * h_s
+    most = min(warm_up_s / (FASTEST_BED_S + warm_up_s / 2), 1.0)
+    idle_w = _idle_w(trace, first_row, last_row)
+    # a large heater that is seldom on is seen all the same where its cycle is resolved
+    cycles = int(np.count_nonzero(np.diff(rest_on.astype(np.int8)) > 0))
+    is_seen = h_s <= SLOW_S and cycles >= SEEN_CYCLES and _is_resolved(rest_on, h_s)
+    if plateau >= 1 and not is_seen and _is_hidden(rest, low, high, idle_w, h_s):
+        hidden_u_wh = (high - low) * max(most - share, 0.0) * seconds / math.sqrt(3) / J_PER_WH
     alike_rows = rest_on.size / (1 + np.count_nonzero(rest_on[1:] != rest_on[:-1]))
-    return Lottery(max(u_wh, locked_wh), hidden_u_wh, float(power.size - 1), alike_rows)
+    return Lottery(max(u_wh, locked_wh), max(hidden_u_wh, met_wh), rows, alike_rows)
+
+
+def _is_hidden(rest: F64, low: float, high: float, idle_w: float, h_s: float) -> bool:
+    """Whether a heater that was on in the warm-up may since have kept out of the samples' way."""
+    step = high - low
+    # pulses shorter than the meter's own window show as levels in between: those are no sign of a hidden
+    # heater; but a hot end that pulses by itself reaches as high
+    is_up = rest > low + max(BETWEEN * step, min(HOT_END_W, NEARLY_HALF * step))
+    if np.mean(is_up) >= HARDLY_ON:
+        return False
+    # nor is a level that a hot end and motors alone do not reach
+    if np.median(rest) - idle_w > REST_W:
+        return False
+    # and a base that can fall further still holds a heater that is driven evenly
+    if np.median(rest) - np.percentile(rest, 3) >= max(BETWEEN * step / 2, PULSING_PART * HOT_END_W):
+        return False
+    # which comes down by degrees
+    is_between = is_up & (rest < high - BETWEEN * step)
+    return bool(h_s > SLOW_S or np.count_nonzero(is_between) < EVEN_ROWS)
+
+
+def _idle_w(trace: Trace, first_row: int, last_row: int) -> float:
+    """The lower of the levels before and after a run; infinite where the log shows neither. [W]"""
+    power = trace.power_w
+    before = power[max(first_row - IDLE_ROWS, 0) : first_row]
+    around = (before, power[last_row + 1 : last_row + 1 + IDLE_ROWS])
+    return min((float(np.median(side)) for side in around if side.size), default=math.inf)
+
+
+def _always_met_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
+    """Standard uncertainty from a heater that every sample may have met: it never seems to rest. [Wh]"""
+    power = trace.power_w
+    idle_w = _idle_w(trace, first_row, last_row)
+    heating_w = float(np.median(power[first_row : first_row + HEATING_ROWS]))
+    level_w = float(np.percentile(power[first_row : last_row + 1], LOW_PERCENT))
+    if heating_w - idle_w <= BED_TIMES * HOT_END_W or level_w < heating_w - HOT_END_W / 2:
+        return 0.0
+    seconds = float(trace.time_s[last_row] - trace.time_s[first_row])
+    return (heating_w - idle_w) * seconds / math.sqrt(3) / J_PER_WH
 
 
 def _is_resolved(is_on: NDArray[np.bool_], h_s: float) -> bool:

@@ -14,7 +14,7 @@ WHY: dict[str, str] = {
     "meter gain": "the meter reads a little high or low, by the same percentage always",
     "meter offset": "the meter reads a few tenths of a watt too much or too little at any load",
     "sampling": "between two readings nobody looked: a heater may have been on for longer or shorter",
-    "unseen heater": "a heater may switch in step with the readings, so that they miss it again and again",
+    "unseen heater": "a heater may switch in step with the readings, so that all miss it or all meet it",
     "boundary": "the run begins and ends somewhere between two readings",
     "resolution": "the meter shows power in steps",
     "gaps": "stretches with no readings were bridged",

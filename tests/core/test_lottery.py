@@ -61,6 +61,49 @@ def test_a_heater_never_met_again_is_doubted_and_a_machine_without_one_is_not() 
     assert doubt_wh(run(30.0, 30.0, 0.3, step_w=0.0)) == 0
 
 
+def whole(interval_s: float, on_share: float, phase_s: float, *, is_even: bool = False) -> Trace:
+    """Idle, a warm-up of 2 min, an hour of pulses as long as the interval (or as much, evenly), and idle."""
+    time = np.arange(0.0, 4920.0, interval_s)
+    heats = (time >= 600) & (time < 4320)
+    warm = heats & (time < 720)
+    pulses = (time + phase_s) % interval_s < on_share * interval_s
+    bed = np.where(warm, 300.0, np.where(heats, 300.0 * on_share if is_even else 300.0 * pulses, 0.0))
+    return Trace.of(time, np.where(heats, 45.0, 8.0) + bed, resolution_w=0.1)
+
+
+def found_in(trace: Trace) -> tuple[float, float]:
+    """The doubt of a hidden heater, and what the pulses were really wrong by, for a third on. [Wh]"""
+    first, last = (int(np.searchsorted(trace.time_s, s)) for s in (600.0, 4320.0))
+    later = (trace.time_s >= 720) & (trace.time_s < 4320)
+    wrong_w = float(np.mean(trace.power_w[later])) - 45.0 - 100.0
+    return lottery(trace, first, last - 1).hidden_u_wh, wrong_w
+
+
+@pytest.mark.parametrize("interval_s", [5.0, 10.0, 30.0])
+@pytest.mark.parametrize("phase_s", [0.0, 2.5])
+def test_pulses_that_every_sample_meets_or_misses_are_doubted_as_far_as_they_are_wrong(
+    interval_s: float, phase_s: float
+) -> None:
+    doubt_wh, wrong_w = found_in(whole(interval_s, 1 / 3, phase_s * interval_s / 5))
+    assert abs(wrong_w) > 90
+    assert 1.96 * doubt_wh > abs(wrong_w)
+
+
+@pytest.mark.parametrize("interval_s", [2.0, 5.0, 10.0])
+def test_a_heater_driven_evenly_is_not_taken_for_a_hidden_one(interval_s: float) -> None:
+    doubt_wh, wrong_w = found_in(whole(interval_s, 1 / 3, 0.0, is_even=True))
+    assert wrong_w == pytest.approx(0, abs=1)
+    assert doubt_wh == 0
+
+
+def test_a_large_heater_that_is_seldom_on_is_seen_all_the_same() -> None:
+    time = np.arange(0.0, 4920.0, 5.0)
+    heats = (time >= 600) & (time < 4320)
+    on = heats & ((time < 700) | (time % 130 < 9))
+    trace = Trace.of(time, np.where(heats, 45.0, 8.0) + 700.0 * on, resolution_w=0.1)
+    assert found_in(trace)[0] == 0
+
+
 def test_other_kinds_of_log_have_no_lottery() -> None:
     trace = run(30.0, 32.0, 0.37)
     for kind in ("averaged", "on_change"):
