@@ -24,7 +24,7 @@ SENTENCES = {
     ),
     "bundle.log_missing": (
         "The bundle holds only the SHA-256 of the log {name} ({expected}), so what depends on it is missing; "
-        "name the folder with the logs after the bundle."
+        "give the bundle together with the folder of its logs."
     ),
     "bundle.passed_over": "It is none of the bundle's logs, so it was passed over: a bundle is only checked.",
     "bundle.one_only": "Only one bundle is read at a time; {other} was passed over.",

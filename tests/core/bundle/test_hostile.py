@@ -178,3 +178,8 @@ def test_safe_names_stay_inside(name: str) -> None:
     if is_safe(name):
         folder = Path("/some/where")
         assert (folder / name).resolve().is_relative_to(folder)
+
+
+def test_files_that_are_too_large_together_are_refused(good: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(reading, "MOST_FILES_BYTES", 1000)
+    assert refused(good).code == "bundle.too_large"
