@@ -29,10 +29,8 @@ from attrs import frozen
 from core.plan.values import Plan
 from core.study import Machine, Meter, Study
 
-#: so many orders of a block are tried
-_TRIES = 60
-#: with more machines than this the first order is as good as any
-_MANY = 100
+#: so many orders of a block are tried, fewer with many machines: one of them is then as good as another
+_TRIES, _PLACES = 60, 600
 Item = TypeVar("Item")
 
 
@@ -160,7 +158,7 @@ class _Maker:
         """Every machine once, or those that are named; a block of some has the number `last_block`."""
         wanted = self._machine_ids if machine_ids is None else machine_ids
         meter_of = self._meters(wanted)
-        tries = 1 if len(wanted) > _MANY else _TRIES
+        tries = max(1, min(_TRIES, _PLACES // len(self._machine_ids)))
         made = [self._rounds_of(wanted, meter_of) for _ in range(tries)]
         chosen = min(made, key=self._unevenness)
         self._blocks += 1
