@@ -44,7 +44,7 @@ def headline(found: LikeForLike, locale: NumberLocale = POINT) -> str:
     if not found.swaps:
         return f"Made like for like, {_who_stays(found)}.{_where_they_would(found, locale)}"
     unsure = "" if any(s.is_sure for s in found.swaps) else ", though within what their intervals leave open"
-    if _MOST_NAMED < len(found.swaps) and len(found.known) <= _MOST_ORDERED:
+    if len(found.swaps) > _MOST_NAMED and len(found.known) <= _MOST_ORDERED:
         order = listed([m.name for m in found.known])
         pairs = f"{len(found.swaps)} pairs of machines change places"
         return f"Made like for like, from the least energy up it is {order}: {pairs}{unsure}."
