@@ -22,6 +22,8 @@ _TITLE_PT, _TEXT_PT, _SMALL_PT = 15.0, 9.0, 8.0
 _INCH_MM = 25.4
 _INK, _FAINT, _BAND = QColor("#000000"), QColor("#8a8a8a"), QColor("#ececec")
 _RESOLUTION = 300
+#: countries whose paper is Letter (Unicode CLDR, supplemental data, paper sizes; from memory)
+_LETTER = frozenset("BZ CA CL CO CR GT MX NI PA PH PR SV US VE".split())
 
 
 @frozen
@@ -45,8 +47,8 @@ class _Strip:
 
 def page_size() -> QPageSize:
     """Letter where the user's country has it, else A4."""
-    is_letter = QLocale().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
-    return QPageSize(QPageSize.PageSizeId.Letter if is_letter else QPageSize.PageSizeId.A4)
+    country = QLocale.territoryToCode(QLocale().territory())
+    return QPageSize(QPageSize.PageSizeId.Letter if country in _LETTER else QPageSize.PageSizeId.A4)
 
 
 def page_layout(size: QPageSize) -> QPageLayout:

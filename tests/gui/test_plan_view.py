@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QLocale, QPoint, Qt
 from PySide6.QtGui import QKeySequence, QPageSize
 from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtTest import QTest
@@ -26,7 +26,7 @@ from core.plan.order import order_of
 from core.plan.sheet import run_sheet
 from core.study import Study
 from gui.pages.fairness import FairnessPage
-from gui.widgets.plan_print import page_layout, print_sheet, write_pdf
+from gui.widgets.plan_print import page_layout, page_size, print_sheet, write_pdf
 from gui.widgets.plan_view import PlanView
 from tests.gui.driver import Driver, opened, write_log
 
@@ -306,6 +306,24 @@ def test_the_printed_sheet_has_pages_of_its_size_and_real_text(
     # fonts are embedded and text is text: no page is an image
     assert b"/FontFile" in data
     assert b"/Subtype /Image" not in data
+
+
+@pytest.mark.parametrize(
+    ("name", "size"),
+    [
+        ("en_US", QPageSize.PageSizeId.Letter),
+        ("fr_CA", QPageSize.PageSizeId.Letter),
+        ("en_GB", QPageSize.PageSizeId.A4),
+        ("de_DE", QPageSize.PageSizeId.A4),
+    ],
+)
+def test_the_paper_is_that_of_the_country(qapp: QApplication, name: str, size: QPageSize.PageSizeId) -> None:
+    before = QLocale()
+    QLocale.setDefault(QLocale(name))
+    try:
+        assert page_size().id() == size
+    finally:
+        QLocale.setDefault(before)
 
 
 def test_a_printer_gets_the_same_pages(bench: Driver, tmp_path: Path) -> None:
