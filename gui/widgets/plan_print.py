@@ -23,7 +23,7 @@ _INCH_MM = 25.4
 _INK, _FAINT, _BAND = QColor("#000000"), QColor("#8a8a8a"), QColor("#ececec")
 _RESOLUTION = 300
 #: countries whose paper is Letter (Unicode CLDR, supplemental data, paper sizes; from memory)
-_LETTER = frozenset("BZ CA CL CO CR GT MX NI PA PH PR SV US VE".split())
+_LETTER = frozenset(("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE"))
 
 
 @frozen
