@@ -111,11 +111,11 @@ def blocks_html(report: Report, picture: Callable[[Picture, int], str]) -> str:
 
 
 def _body(report: Report) -> str:
-    title, *rest = report.blocks
-    head = _block(title, 0, _figure)
-    # numbered from 1: the title is block 0
-    body = "\n".join(_block(block, i, _figure) for i, block in enumerate(rest, start=1))
-    return f"{head}\n{_contents(report)}\n{body}"
+    """The blocks, with the list of contents behind the answer."""
+    written = [_block(block, i, _figure) for i, block in enumerate(report.blocks)]
+    parts = (i for i, block in enumerate(report.blocks) if isinstance(block, Heading) and block.level == 2)
+    written.insert(next(parts, len(written)), _contents(report))
+    return "\n".join(written)
 
 
 def _contents(report: Report) -> str:

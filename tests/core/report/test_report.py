@@ -274,3 +274,12 @@ def test_an_accepted_point_stands_with_its_reason_and_counts_no_more() -> None:
     said = texts(report.blocks)
     assert f"{sentence(finding.problem)} Accepted: the room was cold." in said
     assert said.count(sentence(finding.problem)) == 1
+
+
+def test_the_list_of_contents_comes_behind_the_answer_and_leads_to_every_part(demo: Report) -> None:
+    page = to_html_file(demo)
+    contents, answer = page.index("<nav"), page.index('class="answer"')
+    assert answer < contents < page.index("<h2")
+    targets = re.findall(r'<li><a href="#(part-\d+)">', page)
+    assert len(targets) == len(headings(demo))
+    assert all(f'<h2 id="{target}">' in page for target in targets)
