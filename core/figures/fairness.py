@@ -75,6 +75,7 @@ def fairness_figure(
                 lines=tuple(lines),
             ),
         ),
+        row_word="point",
     )
 
 

@@ -143,7 +143,7 @@ class Measure:
 
 @frozen
 class ComparisonFigure:
-    """One row a machine, one column a measure.
+    """One row a machine, one column a measure; ``row_word`` is what a row is, where it is something else.
 
     ``ties`` are stretches of rows (first, last) among which no difference in energy is shown; they may
     overlap, because a machine can be like its neighbours on either side while those differ.
@@ -155,6 +155,7 @@ class ComparisonFigure:
     rows: tuple[Row, ...]
     measures: tuple[Measure, ...]
     ties: tuple[tuple[int, int], ...] = ()
+    row_word: str = "machine"
 
 
 @frozen

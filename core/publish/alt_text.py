@@ -41,7 +41,7 @@ def _sentence(text: str) -> str:
 
 def _comparison(figure: ComparisonFigure) -> list[str]:
     titles = [_lower(m.axis.title) for m in figure.measures]
-    what = f"Chart with one row for each of {count(len(figure.rows), 'machine')}"
+    what = f"Chart with one row for each of {count(len(figure.rows), figure.row_word)}"
     parts = [f"{what} and one column each for {listed(titles)}", figure.headline]
     parts += [_measure(figure, measure) for measure in figure.measures]
     for first, last in figure.ties:
@@ -77,7 +77,7 @@ def _measure(figure: ComparisonFigure, measure: Measure) -> str:
     most = max(known, key=lambda item: item[1].value)
     ends = f"from {least[1].text} {unit} for {least[0]} to {most[1].text} {unit} for {most[0]}"
     unknown = len(figure.rows) - len(known)
-    more = f"; not known for {count(unknown, 'machine')}" if unknown else ""
+    more = f"; not known for {count(unknown, figure.row_word)}" if unknown else ""
     return f"{title}: {' '.join(ends.split())}{more}"
 
 

@@ -9,9 +9,11 @@ from attrs import evolve, field, frozen
 from core.figures.bed import beds_figure, cooler_figure, watts_figure
 from core.figures.compare import comparison_figure
 from core.figures.energy_time import energy_time_figure
+from core.figures.fairness import fairness_figure
 from core.figures.line_up import line_up_figure
 from core.figures.loads import loads_figure
 from core.figures.plan import repeats_figure
+from core.figures.staircase import staircase_figure
 from core.figures.standby_cost import (
     calendar_figure,
     print_figure,
@@ -252,6 +254,24 @@ def _loads(sources: Sources) -> Iterator[Entry]:
             "loads",
             lambda s: loads_figure(s.loads, s.study, locale=s.locale),
         )
+    for machine in sources.loads.tested:
+        for place in range(len(machine.stairs)):
+            which = f" {place + 1}" if len(machine.stairs) > 1 else ""
+            yield Entry(
+                f"loads-{machine.machine_id}-{place + 1}",
+                "Loads",
+                f"{machine.name}: switch-on test{which}",
+                "load_steps",
+                partial(_stairs, machine_id=machine.machine_id, place=place),
+            )
+
+
+def _stairs(sources: Sources, machine_id: str, place: int) -> Figure | None:
+    machine = next((m for m in sources.loads.machines if m.machine_id == machine_id), None)
+    if machine is None:
+        return None
+    traces = sources.drawable.traces
+    return staircase_figure(sources.loads, machine, place, sources.study, traces, sources.locale)
 
 
 def _cost(sources: Sources) -> Iterator[Entry]:
@@ -286,6 +306,14 @@ def _cost(sources: Sources) -> Iterator[Entry]:
 
 
 def _plan(sources: Sources) -> Iterator[Entry]:
+    if fairness_figure(sources.comparison, sources.study) is not None:
+        yield Entry(
+            "fairness",
+            "Fairness",
+            "What could make the comparison unfair",
+            "fairness",
+            lambda s: fairness_figure(s.comparison, s.study, s.locale),
+        )
     if len(sources.drawable.study.machines) > 1:
         yield Entry("repeats", "Fairness", "How many repeats", "repeats", _repeats)
 

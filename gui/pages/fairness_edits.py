@@ -22,7 +22,11 @@ class FairnessEdits(QObject):
         self._session = session
 
     def act(self, finding: Finding, comparison: Comparison) -> None:
-        """Do the one thing that a finding calls for."""
+        """Do the one thing that a finding calls for; nothing if what it is of has gone since it was found."""
+        study = self._session.study
+        known = {m.id for m in study.machines} | {r.id for r in study.runs} | {t.id for t in study.typed}
+        if not known.issuperset((*finding.machine_ids, *finding.run_ids)):
+            return
         action = point_of(finding).action
         if action == "like for like":
             self.page_wanted.emit("Compare", "like for like")
