@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from core.envelope import envelope
+from core.envelope import Envelope, envelope
 from core.figures.compare import source_of
 from core.figures.curve_values import CurvesFigure, Spot, Trend
 from core.figures.line_up_values import Scale
@@ -66,7 +66,7 @@ def staircase_figure(
     most = max(p.mean_w for p in test.plateaus)
     top, is_cut = _top(test, steps, most)
     drawn = envelope(trace, test.start_s, test.end_s, _COLUMNS)
-    line = Trend(_minutes(drawn.time_s), tuple(drawn.power_w.tolist()), machine.slot)
+    lines = _pieces(drawn, machine.slot)
     levels = tuple(
         Trend(_minutes(np.array([p.start_s, p.end_s])), (p.mean_w, p.mean_w), None, is_dashed=True)
         for p in test.plateaus
@@ -90,7 +90,7 @@ def staircase_figure(
             locale,
         ),
         y=Scale(f"Power, {machine.name}", "W", 0.0, top, locale),
-        trends=(line, *levels),
+        trends=(*lines, *levels),
         spots=spots,
         note=note,
         facts=tuple(f"Step {s.number}: {step_name(s)} {step_watts(s, locale)}" for s in steps),
@@ -121,6 +121,16 @@ def _spot(step: LoadStep, level_w: float, top: float, machine: MachineLoads, loc
         str(step.number),
         name,
         is_counted=bool(step.load),
+    )
+
+
+def _pieces(drawn: Envelope, slot: int) -> tuple[Trend, ...]:
+    """The line of the power, a piece between each two gaps."""
+    is_known = ~np.isnan(drawn.power_w)
+    edges = np.flatnonzero(np.diff(np.r_[False, is_known, False].astype(int)))
+    return tuple(
+        Trend(_minutes(drawn.time_s[a:b]), tuple(drawn.power_w[a:b].tolist()), slot)
+        for a, b in edges.reshape(-1, 2)
     )
 
 

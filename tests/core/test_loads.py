@@ -176,6 +176,19 @@ class TestStaircase:
         assert all(figure.y.low <= s.y <= figure.y.high for s in figure.spots)
         assert [s.name.split(" +")[0] for s in figure.spots][:2] == ["1: lamp", "2: bed heating"]
 
+    def test_a_gap_in_the_log_stays_open(self) -> None:
+        whole = staircase([4.0, -4.0])
+        kept = (whole.time_s < 250) | (whole.time_s > 330)
+        gapped = Trace.of(whole.time_s[kept], whole.power_w[kept], resolution_w=0.1)
+        study, traces = study_with(gapped)
+        found = loads(study, traces)
+        figure = staircase_figure(found, found.machines[0], 0, study, traces)
+        assert figure is not None
+        lines = [t for t in figure.trends if not t.is_dashed]
+        assert len(lines) == 2
+        assert (lines[0].x[-1], lines[1].x[0]) == pytest.approx((249 / 60, 331 / 60))
+        assert figure == staircase_figure(found, found.machines[0], 0, study, traces)
+
     def test_steps_of_the_second_test_go_on_counting(self) -> None:
         trace = staircase([4.0, -4.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 2.0, -2.0])
         study, traces = study_with(trace, start_s=EACH_S)
