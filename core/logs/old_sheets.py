@@ -5,9 +5,11 @@ does so. That must not be ours; in the other process it has a limit and a time (
 one), and whatever happens there is damage.
 """
 
-import pickle
+import json
 import subprocess
 import sys
+from collections.abc import Callable
+from datetime import date, datetime, time, timedelta
 from typing import Any
 
 #: memory and time that opening may take [bytes], [s]
@@ -15,7 +17,7 @@ MOST_MEMORY = 1 << 30
 LONGEST_S = 60.0
 
 _CHILD = f"""
-import io, pickle, sys
+import datetime, io, json, sys
 try:
     import resource
     resource.setrlimit(resource.RLIMIT_AS, ({MOST_MEMORY}, {MOST_MEMORY}))
@@ -25,8 +27,19 @@ except (ImportError, ValueError, OSError):
 from python_calamine import CalamineWorkbook
 book = CalamineWorkbook.from_object(io.BytesIO(sys.stdin.buffer.read()))
 sheets = [(t, book.get_sheet_by_name(t).to_python(skip_empty_area=False)) for t in book.sheet_names]
-pickle.dump(sheets, sys.stdout.buffer, protocol=5)
+def told(value):
+    if isinstance(value, datetime.timedelta):
+        return {{"timedelta": value.total_seconds()}}
+    return {{type(value).__name__: value.isoformat()}}
+json.dump(sheets, sys.stdout, default=told)
 """
+#: what the child tells by name, since JSON has no word for it
+_KINDS: dict[str, Callable[[Any], object]] = {
+    "datetime": datetime.fromisoformat,
+    "date": date.fromisoformat,
+    "time": time.fromisoformat,
+    "timedelta": lambda seconds: timedelta(seconds=seconds),
+}
 
 
 def rows_of_sheets(data: bytes) -> list[tuple[str, list[list[Any]]]]:
@@ -45,5 +58,10 @@ def rows_of_sheets(data: bytes) -> list[tuple[str, list[list[Any]]]]:
         raise ValueError("it takes too long to open") from None
     if done.returncode != 0:
         raise ValueError("its parts do not fit together")
-    rows: list[tuple[str, list[list[Any]]]] = pickle.loads(done.stdout)  # our own child wrote it
-    return rows
+    # read as text: a child that a hostile file has taken over must not be able to have anything run here
+    return [(title, rows) for title, rows in json.loads(done.stdout, object_hook=_value)]
+
+
+def _value(told: dict[str, Any]) -> Any:
+    ((kind, value),) = told.items()
+    return _KINDS[kind](value)

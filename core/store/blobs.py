@@ -20,6 +20,8 @@ from core.progress import Progress, silent
 
 #: bytes of a log in one part
 PART_BYTES: Final = 4 * 1024 * 1024
+#: a study keeps no longer log; a file that says otherwise is not to fill the memory [bytes]
+MOST_BYTES: Final = 6 << 30
 #: the quickest level: logs shrink to about a fifth with it, and it keeps up with most disks
 _LEVEL: Final = 1
 
@@ -122,14 +124,20 @@ def get(connection: sqlite3.Connection, digest: str) -> bytes | None:
     sqlite3.Error
         If the file cannot be read.
     """
-    entry = connection.execute("SELECT parts FROM blobs WHERE digest = ?", (digest,)).fetchone()
+    entry = connection.execute("SELECT size, parts FROM blobs WHERE digest = ?", (digest,)).fetchone()
     if entry is None:
         return None
     data = bytearray()
-    if type(entry[0]) is not int:
-        raise Damaged("the number of parts is no number")
-    for part in range(entry[0]):
+    size, parts = entry
+    if type(parts) is not int or type(size) is not int:
+        raise Damaged("the number of parts or the size is no number")
+    if size > MOST_BYTES:
+        raise Damaged(f"it says to be longer than a log can be: {size} bytes")
+    for part in range(parts):
         data += _unpacked(_packed(connection, digest, part))
+        # a few packed bytes, referred to often enough, would fill any memory
+        if len(data) > size:
+            raise Damaged(f"there is more of it than the {size} bytes it says to have")
     if hashlib.sha256(data).hexdigest() != digest:
         raise Damaged(digest)
     return bytes(data)
