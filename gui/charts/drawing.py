@@ -1,12 +1,13 @@
 """Painting a laid out chart: the one way for the window, for saved pictures and for the clipboard."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from functools import lru_cache
 from typing import Final
 
 import numpy as np
+from attrs import evolve
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPaintEngine, QPainter, QPainterPath, QPen
 
 from core.figures.placing import Box
 from gui.charts.clipping import area_inside, inside
@@ -15,6 +16,8 @@ from gui.look import Look, MachineStyle, Size, marker_path
 
 #: lines and halos reach this far beyond their places [px at scale 1]
 _EDGE = 4.0
+#: pixels of a curve are painted in pieces of so many points
+_PIECE = 48
 
 
 def paint(painter: QPainter, scene: Scene, look: Look, within: Box | None = None) -> None:
@@ -57,6 +60,7 @@ class _Brush:
         self._colors: dict[tuple[str, float], QColor] = {}
         self._fonts: dict[tuple[Size, bool], tuple[QFont, QFontMetricsF]] = {}
         self._styles: dict[int, MachineStyle] = {}
+        self._is_drawing = painter.paintEngine().type() != QPaintEngine.Type.Raster
 
     def paint(self, item: Item) -> None:
         _WAYS[type(item)](self, item)
@@ -129,13 +133,33 @@ class _Brush:
         pen.setColor(self._color(item.color, item.alpha))
         pen.setJoinStyle(Qt.PenJoinStyle.BevelJoin)
         self._painter.setRenderHint(QPainter.RenderHint.Antialiasing, not item.fine)
-        self._painter.strokePath(stroke_path(item), pen)
+        for path in self._pieces(item):
+            self._painter.strokePath(path, pen)
         self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+
+    def _pieces(self, item: Stroke) -> Iterator[QPainterPath]:
+        """A curve in one piece for files of drawings, in short ones for pixels.
+
+        While Qt paints one piece nothing else of the program runs, in whichever thread; and a long restless
+        curve takes longer in one. Dashes go on from piece to piece only in one.
+        """
+        if self._is_drawing or item.dash or item.xs.size <= _PIECE:
+            yield stroke_path(item)
+            return
+        for piece in _cut(item.xs.size):
+            yield stroke_path(evolve(item, xs=item.xs[piece], ys=item.ys[piece]))
 
     def _area(self, item: Area) -> None:
         # so faint an edge needs no smoothing, which would take ten times as long
         self._painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-        self._painter.fillPath(area_path(item), self._color(item.color, item.alpha))
+        color = self._color(item.color, item.alpha)
+        if self._is_drawing:
+            self._painter.fillPath(area_path(item), color)
+        else:
+            for piece in _cut(item.xs.size):
+                tops, bottoms = item.tops[piece], item.bottoms[piece]
+                part = evolve(item, xs=item.xs[piece], tops=tops, bottoms=bottoms)
+                self._painter.fillPath(area_path(part), color)
         self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
 
@@ -148,6 +172,12 @@ _WAYS: Final[dict[type, Callable[..., None]]] = {
     Stroke: _Brush._stroke,
     Area: _Brush._area,
 }
+
+
+def _cut(points: int) -> Iterator[slice]:
+    """Pieces of a curve, each with the last point of the one before."""
+    for first in range(0, max(points - 1, 1), _PIECE):
+        yield slice(first, first + _PIECE + 1)
 
 
 def stroke_path(item: Stroke) -> QPainterPath:
