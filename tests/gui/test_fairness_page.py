@@ -8,7 +8,15 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QLabel, QLineEdit, QListWidget, QPushButton, QTableView
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QPushButton,
+    QScrollArea,
+    QTableView,
+)
 from pytestqt.qtbot import QtBot
 
 from core import edits
@@ -139,7 +147,7 @@ def test_arrow_keys_walk_the_table_and_the_chart_follows(user: Driver) -> None:
 
 def test_a_bar_that_is_clicked_is_selected_in_the_table(user: Driver) -> None:
     chart = user.widget(ChartView, "fairness")
-    page(user)._scroll.ensureWidgetVisible(chart)
+    user.widget(QScrollArea, "fairness_scroll").ensureWidgetVisible(chart)
     scene = chart.scene()
     assert scene is not None
     last = [t for t in scene.targets if t.run_id][-1]
