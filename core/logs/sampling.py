@@ -3,6 +3,8 @@
 Theory. Three witnesses, the surest first, none of them a name:
 
 - *Time.* A log written on change is uneven in time, and a value is repeated only after a long silence.
+  Changes that are too small to be written leave a floor below which there are none. A meter's noise has no
+  floor: of changes spread like noise, one in forty is less than a quarter of what one in ten is less than.
 - *The counter.* What it gains in an interval is regressed on the power at either end of the interval. An
   averaging meter gives coefficients near 1 and 0, a sampling one near 1/2 and 1/2 (or any equal pair where
   the load switches faster than it is sampled), a log on change 0 and 1.
@@ -26,6 +28,8 @@ SHORT_S = 1.5
 WINDOW_S = 1.0
 #: share of intervals far from the usual one from which a log may be written on change
 _UNEVEN = 0.04
+#: ... or, with a floor below its changes, from which; and the most changes that may lie below the floor
+_UNEVEN_WITH_FLOOR, _BELOW_FLOOR, _FLOOR_ROWS = 0.01, 0.004, 200
 #: share of mixed values among lone switchings from which a meter averages
 _LONE = 0.62
 #: ... unless, in cycles, fewer than this are mixed
@@ -71,6 +75,12 @@ def judge(
     picked = some_steps(time_s)
     median = float(np.median(picked))
     uneven = float((np.abs(picked - median) > 0.5 * median).mean())
+    if uneven >= _UNEVEN_WITH_FLOOR and _has_floor(power_w):
+        why = (
+            f"on change: {100 * uneven:.3g} % of intervals are far from the usual {median:.3g} s, and "
+            "hardly any change is small, as if those were left out"
+        )
+        return Judged("on_change", why)
     if uneven >= _UNEVEN:
         changed = _written_on_change(np.diff(time_s), power_w, resolution_w, median, uneven)
         if changed is not None:
@@ -106,6 +116,15 @@ def _written_on_change(
     if repeats < 0.03 and (quiet or uneven > 0.3):
         return Judged("on_change", text, uneven > 0.3)
     return None
+
+
+def _has_floor(power_w: F64) -> bool:
+    """Whether small changes are missing that noise would bring."""
+    change = np.abs(np.diff(power_w))
+    if change.size < _FLOOR_ROWS:
+        return False
+    usual = float(np.percentile(change, 10))
+    return usual > 0 and float((change < 0.25 * usual).mean()) < _BELOW_FLOOR
 
 
 def _silence(steps: F64) -> float:

@@ -52,6 +52,23 @@ def test_a_log_on_change_is_uneven_and_repeats_nothing(
     assert kind_of(control, MeterModel(on_change_w=least_w, heartbeat_s=heartbeat_s)) == "on_change"
 
 
+@pytest.mark.parametrize("control", ["none", "thermostat", "slow pulses", "fast pulses"])
+def test_a_log_on_change_without_a_sign_of_life_leaves_small_changes_out(control: Control) -> None:
+    meter = MeterModel(on_change_w=1.0, heartbeat_s=1e9)
+    t = simulated(control, meter, 2).trace
+    assert judge(t.time_s, t.power_w, t.resolution_w).kind == "on_change"
+
+
+@pytest.mark.parametrize("noise_w", [0.02, 0.3, 3.0])
+@pytest.mark.parametrize("resolution_w", [0.001, 0.1])
+def test_noise_has_no_floor_however_fine_the_display(noise_w: float, resolution_w: float) -> None:
+    rng = np.random.default_rng(4)
+    kept = np.flatnonzero(rng.random(3000) > 0.05)
+    level = np.where(np.arange(3000) // 30 % 3 == 0, 300.0, 60.0)
+    power_w = np.round((level + rng.normal(0, noise_w, 3000)) / resolution_w) * resolution_w
+    assert judge(kept * 2.0, power_w[kept], resolution_w).kind == "sampled"
+
+
 @pytest.mark.parametrize("share", [0.01, 0.05])
 def test_lost_rows_do_not_make_a_log_on_change(share: float) -> None:
     t = simulated("thermostat", MeterModel(interval_s=2.0), 1).trace
