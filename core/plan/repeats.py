@@ -166,26 +166,35 @@ def _spreads(chosen: tuple[Known, Known], pooled: float) -> tuple[float, float]:
     return first, other
 
 
-def _chosen(
-    machines: Sequence[Known], comparison: Comparison | None, pair_ids: tuple[str, str] | None
-) -> tuple[Known, Known] | None:
-    """Two machines: those asked for, or those not told apart yet that come nearest to it."""
-    by_id = {m.machine_id: m for m in machines}
-    if pair_ids is not None and set(pair_ids) <= by_id.keys() and pair_ids[0] != pair_ids[1]:
-        return by_id[pair_ids[0]], by_id[pair_ids[1]]
+def nearest_pair(machine_ids: Sequence[str], comparison: Comparison | None) -> tuple[str, str] | None:
+    """Two of these machines: of those not told apart yet the pair that comes nearest to it.
+
+    Where all were told apart it is the pair that was so least clearly, and where none was judged the first
+    two.
+    """
     judged = [
         p
         for p in (comparison.pairs if comparison is not None else ())
-        if p.p is not None and {p.machine_id, p.other_id} <= by_id.keys()
+        if p.p is not None and {p.machine_id, p.other_id} <= set(machine_ids)
     ]
     hidden = [p for p in judged if not p.shown]
     if hidden:
         near = min(hidden, key=lambda p: (p.p or 0.0, -abs(p.ratio - 1)))
-        return by_id[near.machine_id], by_id[near.other_id]
+        return near.machine_id, near.other_id
     if judged:
         least = max(judged, key=lambda p: p.p or 0.0)
-        return by_id[least.machine_id], by_id[least.other_id]
-    return (machines[0], machines[1]) if len(machines) > 1 else None
+        return least.machine_id, least.other_id
+    return (machine_ids[0], machine_ids[1]) if len(machine_ids) > 1 else None
+
+
+def _chosen(
+    machines: Sequence[Known], comparison: Comparison | None, pair_ids: tuple[str, str] | None
+) -> tuple[Known, Known] | None:
+    """The machines asked for, where they take part, or else the nearest pair."""
+    by_id = {m.machine_id: m for m in machines}
+    if pair_ids is None or not set(pair_ids) <= by_id.keys() or pair_ids[0] == pair_ids[1]:
+        pair_ids = nearest_pair(tuple(by_id), comparison)
+    return None if pair_ids is None else (by_id[pair_ids[0]], by_id[pair_ids[1]])
 
 
 @frozen(eq=False)

@@ -27,7 +27,7 @@ from core.formatting import count
 from core.line_up.answer import answer
 from core.line_up.choices import LineUp
 from core.line_up.strands import strands
-from core.plan.repeats import repeats
+from core.plan.repeats import nearest_pair, repeats
 from core.publish.choices import Pick
 from core.publish.ordering import in_order
 from core.publish.sources import MOST_LINED_UP, Sources
@@ -314,14 +314,15 @@ def _plan(sources: Sources) -> Iterator[Entry]:
             "fairness",
             lambda s: fairness_figure(s.comparison, s.study, s.locale),
         )
-    if len(sources.drawable.study.machines) > 1:
+    if len(sources.shown_ids) > 1:
         yield Entry("repeats", "Fairness", "How many repeats", "repeats", _repeats)
 
 
 def _repeats(sources: Sources) -> Figure | None:
-    """Of the whole study: a choice of what is shown plans no other test."""
+    """Two of the machines shown, as machines of the whole study: what is shown plans no other test."""
     study, comparison = sources.drawable.study, sources.drawable.comparison
-    return repeats_figure(repeats(study, comparison), study, sources.locale)
+    shown = nearest_pair(sources.shown_ids, comparison)
+    return repeats_figure(repeats(study, comparison, shown), study, sources.locale)
 
 
 def _tables(sources: Sources) -> Iterator[Entry]:

@@ -10,7 +10,7 @@ from core.figures.source import numbers_of
 from core.plan.known import UNNAMED, known_machines, meters_left_open
 from core.plan.order import order_of
 from core.plan.power import Spread, floor, power, smallest_shown
-from core.plan.repeats import ASSUMED_SPREAD, MOST_SHOWN, Repeats, repeats
+from core.plan.repeats import ASSUMED_SPREAD, MOST_SHOWN, Repeats, nearest_pair, repeats
 from core.plan.words import conditions, floor_words, headline, share
 from core.results.compare import compare
 from core.stats import POWER
@@ -209,6 +209,16 @@ def test_the_pair_that_is_looked_at() -> None:
         assert usual.pair is not None
         # none is told apart; the ends are the nearest to it
         assert {usual.pair.first.name, usual.pair.other.name} == {"Alder", "Cedar"}
+
+
+def test_the_nearest_pair_of_some_machines_is_of_those() -> None:
+    study = bench(4, energies=RUNS)
+    a, b, c, d = (m.id for m in study.machines)
+    comparison = compare(study, {})
+    assert set(nearest_pair((a, b, c, d), comparison) or ()) == {a, d}
+    assert set(nearest_pair((b, c), comparison) or ()) == {b, c}
+    assert nearest_pair((a, b, c), None) == (a, b)
+    assert nearest_pair((a,), comparison) is None
 
 
 def test_fewer_than_two_machines() -> None:
