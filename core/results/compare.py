@@ -16,7 +16,7 @@ from core.plan.scatter import scatter
 from core.results import answer, fairness, holds, machine, runs
 from core.results.checked_meters import calibration
 from core.results.fairness_accepted import with_acceptances
-from core.results.fairness_temperatures import TestConditions, unseen
+from core.results.fairness_temperatures import StatedConditions, unseen
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, seen
 from core.results.values import Comparison, MachineResult, Pair
@@ -58,7 +58,7 @@ def compare(
     by_id = {given.machine.id: given for given in inputs}
     order = tuple(sorted(results.values(), key=_by_energy))
     pairs = _pairs([by_id[m.machine_id] for m in order if m.energy_wh is not None])
-    test = TestConditions(study.bed_c, study.room_c)
+    test = StatedConditions(study.bed_c, study.room_c)
     told = fairness.findings(inputs, order, pairs, test)
     told, accepted_before = with_acceptances(told, study.accepted)
     comparison = Comparison(

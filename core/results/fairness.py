@@ -17,7 +17,7 @@ from core.results.fairness_meters import meters_between
 from core.results.fairness_order import order_between
 from core.results.fairness_points import found
 from core.results.fairness_runs import OUTLIER_RUNS, of_runs
-from core.results.fairness_temperatures import TestConditions
+from core.results.fairness_temperatures import StatedConditions
 from core.results.fairness_weight import weighed
 from core.results.machine import MachineInput, machine_result
 from core.results.plausible import implausible
@@ -31,7 +31,7 @@ def findings(
     inputs: Sequence[MachineInput],
     order: Sequence[MachineResult],
     pairs: Sequence[Pair] = (),
-    test: TestConditions | None = None,
+    test: StatedConditions | None = None,
 ) -> tuple[Finding, ...]:
     """Everything worth knowing before the comparison is believed, gravest first.
 
@@ -42,11 +42,11 @@ def findings(
         In the order in which machines are told.
     pairs : sequence of Pair
         Of these machines: what could matter is held against them.
-    test : TestConditions, optional
+    test : StatedConditions, optional
         Temperatures of the test where a run has none of its own.
     """
     by_id = {given.machine.id: given for given in inputs}
-    known = TestConditions() if test is None else test
+    known = StatedConditions() if test is None else test
     compared = [by_id[m.machine_id] for m in order if m.energy_wh is not None]
     tests = sum(len(m.included) >= OUTLIER_RUNS for m in order)
     told = [f for m in order for f in _of_machine(by_id[m.machine_id], tests)]

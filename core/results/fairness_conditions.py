@@ -19,7 +19,7 @@ from core.results.fairness_temperatures import (
     ASKED,
     OTHERWISE,
     Place,
-    TestConditions,
+    StatedConditions,
     by_run,
     known_c,
     temperature_c,
@@ -45,7 +45,7 @@ class _Made:
 
     given: MachineInput
     own_c: float
-    test: TestConditions
+    test: StatedConditions
 
     @property
     def result(self) -> MachineResult:
@@ -56,14 +56,14 @@ class _Made:
         return otherwise_c if found_c is None else found_c
 
 
-def conditions_between(compared: Sequence[MachineInput], test: TestConditions) -> Iterable[Finding]:
+def conditions_between(compared: Sequence[MachineInput], test: StatedConditions) -> Iterable[Finding]:
     """Findings of temperatures of machines against each other.
 
     Parameters
     ----------
     compared : sequence of MachineInput
         Those with a value.
-    test : TestConditions
+    test : StatedConditions
     """
     for place, code, far_k, matters in _RULES:
         if place in OTHERWISE and all(temperature_c(given, place) is None for given in compared):
@@ -259,7 +259,7 @@ def _names(group: Sequence[_Made]) -> str:
     return listed(names) if len(names) <= _NAMED else f"{len(names)} machines"
 
 
-def _not_noted(compared: Sequence[MachineInput], test: TestConditions) -> Iterable[Finding]:
+def _not_noted(compared: Sequence[MachineInput], test: StatedConditions) -> Iterable[Finding]:
     """Temperatures that are known of some machines only."""
     for place in ASKED:
         without = [given for given in compared if known_c(given, place, test) is None]

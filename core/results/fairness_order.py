@@ -16,7 +16,7 @@ from attrs import frozen
 from core.formatting import count, duration, listed, number, percent
 from core.results.fairness_conditions import warming_wh
 from core.results.fairness_points import found
-from core.results.fairness_temperatures import TestConditions, temperature_c
+from core.results.fairness_temperatures import StatedConditions, temperature_c
 from core.results.machine import MachineInput, machine_result
 from core.results.runs import MAKING
 from core.results.values import Finding, MachineResult, RunResult
@@ -48,7 +48,7 @@ class Line:
 
 
 def order_between(
-    compared: Sequence[MachineInput], test: TestConditions, odd_run_ids: frozenset[str]
+    compared: Sequence[MachineInput], test: StatedConditions, odd_run_ids: frozenset[str]
 ) -> Iterable[Finding]:
     """Findings of the order and the times of runs.
 
@@ -56,7 +56,7 @@ def order_between(
     ----------
     compared : sequence of MachineInput
         Those with a value.
-    test : TestConditions
+    test : StatedConditions
     odd_run_ids : frozenset of str
         Runs that are told as odd already: they make no drift.
     """
@@ -242,7 +242,7 @@ def _rests_s(given: MachineInput) -> list[float]:
     return rests
 
 
-def _far_apart(compared: Sequence[MachineInput], test: TestConditions) -> Iterable[Finding]:
+def _far_apart(compared: Sequence[MachineInput], test: StatedConditions) -> Iterable[Finding]:
     """Machines tested in different weeks, with nothing known of the room."""
     if test.room_c is not None or all(temperature_c(given, "room") is not None for given in compared):
         return

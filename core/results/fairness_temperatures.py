@@ -36,7 +36,7 @@ OTHERWISE: dict[Place, Place] = {"first layer bed": "bed", "first layer nozzle":
 
 
 @frozen
-class TestConditions:
+class StatedConditions:
     """Temperatures of the test where a run has none of its own. [degC]"""
 
     bed_c: float | None = None
@@ -67,7 +67,7 @@ def temperature_c(given: MachineInput, place: Place) -> float | None:
     return statistics.median(known) if known else None
 
 
-def known_c(given: MachineInput, place: Place, test: TestConditions) -> float | None:
+def known_c(given: MachineInput, place: Place, test: StatedConditions) -> float | None:
     """That of the machine's runs, or else of the test. [degC]"""
     own_c = temperature_c(given, place)
     if own_c is None and place in OTHERWISE:
@@ -129,14 +129,14 @@ class Told:
     behind: str
 
 
-def told(given: MachineInput, place: Place, test: TestConditions, locale: NumberLocale = POINT) -> Told:
+def told(given: MachineInput, place: Place, test: StatedConditions, locale: NumberLocale = POINT) -> Told:
     """What is known of a temperature of a machine's runs that count.
 
     Parameters
     ----------
     given : MachineInput
     place : {"bed", "room", "nozzle", "first layer bed", "first layer nozzle"}
-    test : TestConditions
+    test : StatedConditions
     locale : NumberLocale
     """
     counted = {run.run_id for run in machine_result(given).included}
@@ -157,7 +157,7 @@ def told(given: MachineInput, place: Place, test: TestConditions, locale: Number
     return Told(None, "as the rest" if place in OTHERWISE else "not noted")
 
 
-def unseen(compared: Sequence[MachineInput], test: TestConditions) -> tuple[str, ...]:
+def unseen(compared: Sequence[MachineInput], test: StatedConditions) -> tuple[str, ...]:
     """Temperatures of which nothing is known of any machine, by name."""
     if not compared:
         return ()

@@ -18,7 +18,7 @@ from core.found.fairness import TOPIC, explain_finding
 from core.results.compare import machine_inputs
 from core.results.fairness_answer import conditions, counted, findings_table, headline, line
 from core.results.fairness_points import point_of
-from core.results.fairness_temperatures import TestConditions, told
+from core.results.fairness_temperatures import StatedConditions, told
 from core.results.machine import machine_result
 from core.results.values import Comparison, Finding
 from core.study import Study
@@ -232,7 +232,7 @@ class FairnessPage(Page):
 
     def _known(self, study: Study) -> tuple[MachineConditions, ...]:
         """What is known of the temperatures of each machine's runs."""
-        test = TestConditions(study.bed_c, study.room_c)
+        test = StatedConditions(study.bed_c, study.room_c)
         inputs = machine_inputs(study, self._session.traces, self._session.activities)
         return tuple(
             MachineConditions(
