@@ -28,6 +28,7 @@ from core.line_up.answer import answer
 from core.line_up.choices import LineUp
 from core.line_up.strands import strands
 from core.plan.repeats import nearest_pair, repeats
+from core.publish.against import AGAINST, VIEW, figure_for, key_for_figure, title_of
 from core.publish.choices import Pick
 from core.publish.ordering import in_order
 from core.publish.sources import MOST_LINED_UP, Sources
@@ -116,6 +117,8 @@ def entry_of(pick: Pick, entries: tuple[Entry, ...]) -> Entry | None:
     if pick.line_up is not None:
         make = partial(_lined_up, choices=pick.line_up, run_ids=pick.run_ids)
         return Entry(pick.key, "Line-up", "Line-up as arranged", "line_up", make)
+    if pick.key.startswith(AGAINST):
+        return Entry(pick.key, "Compare", title_of(pick.key), VIEW, partial(figure_for, key=pick.key))
     return next((entry for entry in entries if entry.key == pick.key), None)
 
 
@@ -137,6 +140,8 @@ def key_for(view: str, figure: Figure, entries: tuple[Entry, ...], sources: Sour
     str or None
         None where the shelf has nothing of that chart.
     """
+    if view == VIEW:
+        return key_for_figure(figure, sources)
     candidates = [entry for entry in entries if entry.view == view]
     if len(candidates) < 2:
         return candidates[0].key if candidates else None

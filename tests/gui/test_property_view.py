@@ -247,3 +247,12 @@ def test_another_study_begins_with_its_own_choice(bench: Bench) -> None:
     assert page.properties.found is None
     bench.fill()
     assert page.properties.measure.currentText() == "Energy per part"
+
+
+def test_the_chart_that_is_shown_can_be_published(bench: Bench) -> None:
+    bench.go_to(0, "Age (years)")
+    bench.paste("1\n2\n3\n4\n5\n")
+    bench.choose("property_column", "Age (years)")
+    bench.choose("property_measure", "Duration")
+    bench.do("add_against_property_to_publish")
+    assert bench.study.publishing.keys == ("against-seconds-age-years",)
