@@ -16,7 +16,7 @@ from pathlib import Path
 from attrs import evolve, frozen
 
 from core.logs.numbers import EMPTY, FINE, decimal_of, parse
-from core.logs.text import decode
+from core.logs.text import decode, foreign
 from core.plan.sheet import REMARK, SAME_LOAD
 from core.problems import Problem, Severity
 from core.tables import as_written
@@ -25,6 +25,8 @@ from core.units import ENERGY_IN_WH
 #: a run sheet is written by hand: more than this is something else
 _MOST_BYTES = 1_000_000
 _TIMES = ("%H:%M", "%H:%M:%S", "%I:%M %p", "%I:%M:%S %p", "%H.%M", "%HH%M")
+#: how a workbook, or any other packed file, begins
+_PACKED = b"PK\x03\x04"
 #: year of a time of day with no date
 NO_DATE = 1900
 _UNITS = {unit.lower(): factor for unit, factor in ENERGY_IN_WH.items()}
@@ -133,9 +135,12 @@ def read_sheet(path: Path) -> FilledSheet:
 
 def sheet_of(data: bytes, name: str) -> FilledSheet:
     """The rows of a run sheet from the bytes of its file."""
+    if data.startswith(_PACKED):
+        return _unreadable(name, "it is a packed file, such as a workbook")
     rows = _rows(data, name)
-    if not rows:
-        return _unreadable(name, "there is no text in it")
+    what = foreign(data) if rows else "without text"
+    if what:
+        return _unreadable(name, f"it is {what}")
     head, *body = rows
     columns = _columns(head[1])
     missing = [c for c in ("machine", "energy") if c not in columns]

@@ -132,11 +132,11 @@ def test_a_bad_time_loses_the_duration_only(tmp_path: Path, start: str, end: str
 @pytest.mark.parametrize(
     ("text", "words"),
     [
-        ("", "there is no text in it"),
-        ("\n\n", "there is no text in it"),
+        ("", "it is without text"),
+        ("\n\n", "it is without text"),
         ("run,start,end\n1,2,3\n", "no column named machine and energy"),
         ("machine,run\nAlder,1\n", "no column named energy"),
-        ("\0\0\0", "there is no text in it"),
+        ("\0\0\0", "it is without text"),
     ],
 )
 def test_what_is_no_run_sheet(tmp_path: Path, text: str, words: str) -> None:
@@ -158,6 +158,20 @@ def test_no_such_file_a_folder_and_something_huge(tmp_path: Path) -> None:
         study, (problem,) = add_sheet(EMPTY, path)
         assert study == EMPTY
         assert words in placed(problem)
+
+
+def test_a_workbook_is_asked_for_as_text(tmp_path: Path) -> None:
+    from core.spreadsheet import write_spreadsheet
+    from core.tables import Column, Table
+
+    path = tmp_path / "sheet.xlsx"
+    columns = (Column("machine", "machine", "left"), Column("energy_wh", "energy_wh"))
+    write_spreadsheet(path, [Table("sheet", columns, (("Alder", 21.0),))])
+    study, (problem,) = add_sheet(EMPTY, path)
+    assert study == EMPTY
+    assert placed(problem).endswith(
+        "It could not be read as a run sheet: it is a packed file, such as a workbook; save it as CSV text."
+    )
 
 
 def test_any_bytes_at_all(tmp_path: Path) -> None:
