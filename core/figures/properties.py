@@ -49,7 +49,7 @@ def properties_figure(found: Against, study: Study, locale: NumberLocale = POINT
         names = tuple(g.title for g in found.groups)
         x = NamedScale(found.column.title, "", -0.6, len(names) - 0.4, locale, names)
         spots = tuple(s for i, g in enumerate(found.groups) for s in _group_spots(i, g, found))
-        trends = tuple(_mean(i, g, found, locale) for i, g in enumerate(found.groups))
+        trends = tuple(t for i, g in enumerate(found.groups) for t in _mean(i, g, found, locale))
         note = "dashed: mean; band: its 95 %" if any(t.low for t in trends) else "dashed: mean"
     tops = [s.y + (s.u95 or 0.0) for s in spots]
     most = _STRETCH * max(tops)
@@ -105,14 +105,18 @@ def _group_spots(place: int, group: Group, found: Against) -> tuple[Spot, ...]:
     return tuple(_spot(p, first + i * step, found) for i, p in enumerate(order))
 
 
-def _mean(place: int, group: Group, found: Against, locale: NumberLocale) -> Trend:
+def _mean(place: int, group: Group, found: Against, locale: NumberLocale) -> tuple[Trend, ...]:
+    """The line of a group's mean with its band, and its words at the middle, over its own group."""
     factor = found.quantity.factor
     x, mean = (place - _HALF, place + _HALF), group.mean * factor
     if group.u95 is None:
-        return Trend(x, (mean, mean), is_dashed=True)
+        return (Trend(x, (mean, mean), is_dashed=True),)
     low, high = mean - group.u95 * factor, mean + group.u95 * factor
     name = f"mean {mean_text(group, found.quantity, locale)}"
-    return Trend(x, (mean, mean), None, name, (low, low), (high, high), is_dashed=True)
+    return (
+        Trend(x, (mean, mean), None, "", (low, low), (high, high), is_dashed=True),
+        Trend((float(place),), (mean,), None, name),
+    )
 
 
 def _fact(point: Point, found: Against, locale: NumberLocale) -> str:

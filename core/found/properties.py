@@ -117,7 +117,8 @@ def _surer(found: Against) -> tuple[str, ...]:
     test = found.rank or found.contrast
     wishes = []
     if test is not None and test.least_p >= ALPHA:
-        wishes.append("More machines: with these no order at all could show a link.")
+        what = "order" if found.rank is not None else "division into groups"
+        wishes.append(f"More machines: with these no {what} at all could show a link.")
     lacking = len(found.no_property) + len(found.no_value)
     if lacking:
         wishes.append(
