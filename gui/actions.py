@@ -47,6 +47,9 @@ ACTIONS: Final = (
     ),
     ActionSpec("keys", "&Keys", "Ctrl+/", "", "What the keyboard can do"),
     ActionSpec("cautions", "&Cautions", "", "", "Mains voltage, hot parts, and what the numbers are not"),
+    ActionSpec(
+        "diagnostics", "&Diagnostics…", "", "", "Versions and sizes to send with a fault; nothing private"
+    ),
     ActionSpec("about", "&About Samepart"),
 )
 
@@ -73,7 +76,7 @@ MENUS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     ),
     ("&Edit", ("undo", "redo")),
     ("&View", ("<pages>", SEPARATOR, "<theme>", SEPARATOR, "larger", "smaller", "normal")),
-    ("&Help", ("explain", "page_help", SEPARATOR, "keys", "cautions", "about")),
+    ("&Help", ("explain", "page_help", SEPARATOR, "keys", "cautions", "diagnostics", "about")),
 )
 
 

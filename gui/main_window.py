@@ -27,6 +27,7 @@ from core.results.values import Comparison
 from gui import look
 from gui.actions import draw_icons, fill_menus, make_actions
 from gui.appearance import Appearance
+from gui.diagnostics import diagnostics
 from gui.dialogs import notes
 from gui.jobs import Failure, Jobs
 from gui.pages.page import Page
@@ -197,6 +198,11 @@ class MainWindow(QMainWindow):
         notes.show_note(self, "Cautions", "cautions")
 
     @Slot()
+    def _show_diagnostics(self) -> None:
+        words = "For whoever mends a fault: versions and sizes. No name, path or number of yours is in it."
+        notes.show_text(self, "Diagnostics", words, diagnostics(self._session, self._settings))
+
+    @Slot()
     def _show_about(self) -> None:
         notes.show_note(self, "About Samepart", "about")
 
@@ -330,6 +336,7 @@ class MainWindow(QMainWindow):
             "page_help": self._tell_purpose,
             "keys": self._show_keys,
             "cautions": self._show_cautions,
+            "diagnostics": self._show_diagnostics,
             "about": self._show_about,
         }
 

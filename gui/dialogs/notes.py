@@ -25,6 +25,13 @@ def show_note(parent: QWidget, title: str, topic: str) -> QDialog:
     return dialog
 
 
+def show_text(parent: QWidget, title: str, words: str, text: str) -> QDialog:
+    """Show a text that can be copied, under a line of words about it; the dialog is not modal."""
+    dialog = _dialog(parent, title)
+    _fill(dialog, _wrapped(words), *_copied(text, "text_to_copy", title))
+    return dialog
+
+
 def show_failure(parent: QWidget, failure: Failure) -> QDialog:
     """Say that the program has failed at something, with all that helps to mend it; once for each fault."""
     for known in parent.findChildren(QDialog, "note_dialog"):
@@ -33,20 +40,33 @@ def show_failure(parent: QWidget, failure: Failure) -> QDialog:
             return known
     dialog = _dialog(parent, "Something went wrong inside the program")
     dialog.setProperty("fault", failure.summary)
-    words = QLabel(
+    words = _wrapped(
         "This is a fault of the program, not of your data. The study is as it was before. "
         "Copy the text and send it to whoever looks after the program."
     )
+    details = f"{failure.summary}\n\nwhile: {failure.key}\n\n{failure.details}"
+    _fill(dialog, words, *_copied(details, "failure", "What went wrong"))
+    return dialog
+
+
+def _wrapped(text: str) -> QLabel:
+    words = QLabel(text)
     words.setWordWrap(True)
+    return words
+
+
+def _copied(text: str, name: str, accessible_name: str) -> tuple[QTextBrowser, QDialogButtonBox]:
+    """A text, and buttons of which one copies it."""
     browser = QTextBrowser()
-    browser.setObjectName("failure")
-    browser.setPlainText(f"{failure.summary}\n\nwhile: {failure.key}\n\n{failure.details}")
+    browser.setObjectName(name)
+    browser.setAccessibleName(accessible_name)
+    browser.setPlainText(text)
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
     copy = buttons.addButton("Copy", QDialogButtonBox.ButtonRole.ActionRole)
+    copy.setObjectName("copy_text")
     copy.clicked.connect(browser.selectAll)
     copy.clicked.connect(browser.copy)
-    _fill(dialog, words, browser, buttons)
-    return dialog
+    return browser, buttons
 
 
 def _dialog(parent: QWidget, title: str) -> QDialog:
