@@ -84,7 +84,7 @@ def decode(data: Any, hint: type[Value]) -> Value:
         value: Value = _decode(data, hint)
     except Unreadable:
         raise
-    except (TypeError, ValueError, RecursionError) as error:
+    except (TypeError, ValueError, OverflowError, RecursionError) as error:
         raise Unreadable(str(error)) from error
     return value
 
