@@ -166,5 +166,5 @@ def built_up(scene: Scene, slots: Sequence[int], *, has_title: bool) -> Scene:
     """The scene with only these machines in it, with or without its title, everything else where it was."""
     there = frozenset(slots)
     gone = () if has_title else scene.title
-    items = (item for item in scene.items if item.slot is None or item.slot in there)
+    items = (item for item in scene.items if item.slot is None or item.slot < 0 or item.slot in there)
     return evolve(scene, items=tuple(item for item in items if not (gone and item in gone)))
