@@ -90,8 +90,9 @@ def read_on(
         return GrownFile(name, digest, digest, problems=(gone,))
     if isinstance(now, Problem):
         return GrownFile(name, digest, digest, problems=(evolve(now, file=name),))
-    continued = None if more is None else _continued_readings(path, more, digest, logs, before)
     continues = more is not None
+    looking = part(progress, _KEEPING, _KEEPING)
+    continued = None if more is None else _continued_readings(path, more, digest, logs, before, looking)
     read: list[GrownLog] = []
     for i, log in enumerate(logs):
         here = part(progress, _KEEPING + (1 - _KEEPING) * i / len(logs), 1.0)
@@ -110,7 +111,12 @@ def read_on(
 
 
 def _continued_readings(
-    path: Path, more: Added, digest: str, logs: Sequence[Log], before: Mapping[str, LogData | None]
+    path: Path,
+    more: Added,
+    digest: str,
+    logs: Sequence[Log],
+    before: Mapping[str, LogData | None],
+    progress: Progress,
 ) -> dict[str | None, Reading] | None:
     """The readings of a grown file by device, from its added rows alone; None where it must be read whole."""
     known: dict[str | None, Reading] = {}
@@ -122,7 +128,7 @@ def _continued_readings(
         known |= {s.device: r for s, r in zip(log.sources, data.readings, strict=True) if s.digest == digest}
     if len(choices) != 1:
         return None
-    found = read_added(path, more, tuple(known.values()), choices.pop())
+    found = read_added(path, more, tuple(known.values()), choices.pop(), progress)
     return None if found is None else {r.device: r for r in found}
 
 

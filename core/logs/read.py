@@ -16,7 +16,7 @@ from core.logs.reading import NO_CHOICES, FileReading, Reading, first_rows
 from core.logs.readings import Read, hints_of, machines_of, no_load, no_time
 from core.logs.source import InMemory, OnDisk
 from core.logs.table import Table, sample_of
-from core.logs.words import zone_named_in
+from core.logs.zones import zone_named_in
 from core.problems import Problem, Severity
 from core.progress import Cancelled, Progress, part, silent
 from core.study import Choices

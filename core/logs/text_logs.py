@@ -14,7 +14,7 @@ from core.logs.roles import Roles
 from core.logs.sniff import Form
 from core.logs.source import InMemory, Source
 from core.logs.table import Table
-from core.logs.words import zone_named_in
+from core.logs.zones import zone_named_in
 from core.problems import Problem, Severity
 from core.progress import Progress, part
 from core.study import Choices

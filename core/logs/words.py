@@ -395,18 +395,3 @@ def _rest(bare: str, used: str) -> str:
             continue
         kept.append(word)
     return " ".join(kept)
-
-
-def zone_named_in(text: str) -> str | None:
-    """A time zone named in a heading or in the lines above it: ``"UTC+02:00"``, ``"UTC"`` or an IANA name."""
-    from core.logs.zones import is_zone
-
-    for match in re.finditer(
-        r"\b(?:Africa|America|Asia|Atlantic|Australia|Europe|Indian|Pacific)/[A-Za-z_/+-]+", text
-    ):
-        if is_zone(match.group(0)):
-            return match.group(0)
-    offset = re.search(r"\b(?:UTC|GMT)\s?[+\-−]\s?\d{1,2}(?::?\d\d)?\b", text)
-    if offset:
-        return offset.group(0)
-    return "UTC" if re.search(r"\b(?:UTC|GMT|Zulu)\b", text) else None

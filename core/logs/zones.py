@@ -75,3 +75,16 @@ def _offset(wall_s: float, zone: ZoneInfo, fold: int) -> float:
     moment = datetime(1970, 1, 1, tzinfo=UTC) + timedelta(seconds=wall_s)
     offset = moment.replace(tzinfo=zone, fold=fold).utcoffset()
     return offset.total_seconds() if offset is not None else 0.0
+
+
+def zone_named_in(text: str) -> str | None:
+    """A time zone named in a heading or in the lines above it: ``"UTC+02:00"``, ``"UTC"`` or an IANA name."""
+    for match in re.finditer(
+        r"\b(?:Africa|America|Asia|Atlantic|Australia|Europe|Indian|Pacific)/[A-Za-z_/+-]+", text
+    ):
+        if is_zone(match.group(0)):
+            return match.group(0)
+    offset = re.search(r"\b(?:UTC|GMT)\s?[+\-−]\s?\d{1,2}(?::?\d\d)?\b", text)
+    if offset:
+        return offset.group(0)
+    return "UTC" if re.search(r"\b(?:UTC|GMT|Zulu)\b", text) else None

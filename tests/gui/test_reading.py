@@ -67,5 +67,24 @@ def test_a_kept_log_is_given_up_too(log: Path, file: StudyFile, step: str):
         more.write("2026-03-02T12:00:00Z,4.0\n")
     digest = study.logs[0].sources[0].digest
     with pytest.raises(Cancelled):
-        growing.read_on(log, digest, study, file, _stopping_at(step, told))
-    assert growing.read_on(log, digest, study, file, silent).logs
+        growing.read_on(log, digest, study, file, _stopping_at(step, told), {})
+    assert growing.read_on(log, digest, study, file, silent, {}).logs
+
+
+@pytest.mark.parametrize("step", ["reading alder.csv on", "looking for what", "reading rows", "finding runs"])
+def test_a_log_that_is_read_on_is_given_up_at_any_step(log: Path, file: StudyFile, step: str):
+    found = reading.read_files([log], file, silent)
+    study = edits.import_logs(
+        Study(id="s1"), [edits.NewLog(one.sources, one.machine_name, one.runs) for one, _ in found.logs]
+    ).study
+    (kept,) = study.logs
+    before = {kept.id: found.logs[0][1]}
+    with log.open("a", encoding="utf-8") as more:
+        more.write("2026-03-02T12:00:00Z,4.0\n")
+    told: list[str] = []
+    with pytest.raises(Cancelled):
+        growing.read_on(log, kept.sources[0].digest, study, file, _stopping_at(step, told), before)
+    told.clear()
+    now = growing.read_on(log, kept.sources[0].digest, study, file, _stopping_at("nothing", told), before)
+    assert now.logs[0].data.readings[0].rows_read == found.logs[0][1].readings[0].rows_read + 1
+    assert not any(text.startswith("looking at the file") for text in told)  # nothing was read whole
