@@ -108,13 +108,13 @@ def to_markdown(table: Table, level: int = 2) -> str:
     return "\n".join([f"{'#' * level} {_escaped(table.title)}\n", head, rule, *body, *notes]) + "\n"
 
 
-def to_html(table: Table, *, caption: bool = True) -> str:
+def to_html(table: Table) -> str:
     """The table as HTML, rounded for reading, every text escaped; notes stand below it."""
     head = "".join(
         f'<th scope="col" class="{c.align}" align="{c.align}">{escape(c.title)}</th>' for c in table.columns
     )
     body = "\n".join(f"<tr>{_html_row(row, table.columns)}</tr>" for row in table.rows)
-    title = f"<caption>{escape(table.title)}</caption>\n" if caption else ""
+    title = f"<caption>{escape(table.title)}</caption>\n"
     notes = "".join(f"\n<p>{escape(note)}</p>" for note in table.notes)
     return f"<table>\n{title}<thead><tr>{head}</tr></thead>\n<tbody>\n{body}\n</tbody>\n</table>{notes}"
 

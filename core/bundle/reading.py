@@ -7,7 +7,6 @@ while unpacking, because what a zip says of itself may be false.
 import hashlib
 import zipfile
 import zlib
-from functools import cached_property
 from pathlib import Path
 from typing import Final
 
@@ -76,11 +75,6 @@ class Bundle:
     study: Study
     claimed: str
     problems: tuple[Problem, ...] = ()
-
-    @cached_property
-    def holds_logs(self) -> bool:
-        """Whether every raw log is inside."""
-        return all(entry.path is not None for entry in self.manifest.logs)
 
     def log(self, sha256: str) -> bytes | Problem | None:
         """The bytes of a log; why not, if it was changed; None where only its SHA-256 is kept."""

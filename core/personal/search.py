@@ -36,11 +36,6 @@ class Personal:
     text: str
     places: tuple[tuple[str, int], ...]
 
-    @property
-    def count(self) -> int:
-        """How often it stands anywhere."""
-        return sum(count for _, count in self.places)
-
 
 def personal_data(study: Study, log_bytes: LogBytes, progress: Progress = silent) -> tuple[Personal, ...]:
     """Find personal data in the logs of a study and in its own words.
