@@ -250,8 +250,8 @@ def sheet_csv(sheet: RunSheet) -> str:
 # the table of the order, on screen
 
 
-def order_table(sheet: RunSheet) -> Table:
-    """The order for reading: a row a run."""
+def order_table(sheet: RunSheet, most: int | None = None) -> Table:
+    """The order for reading: a row a run, the first `most` of them."""
     columns = [
         Column("run", "Run", "left"),
         Column("block", "Block", "left"),
@@ -261,7 +261,7 @@ def order_table(sheet: RunSheet) -> Table:
     if sheet.has_rounds:
         columns.insert(2, Column("round", "At the same time", "left"))
     rows = []
-    for row in sheet.rows:
+    for row in sheet.rows[:most]:
         block = "" if row.kind != RUN else _block_words(row.block, sheet.plan.repeats)
         cells = [row.label, block, row.machine or "one steady load", row.meter or "any"]
         if sheet.has_rounds:

@@ -18,6 +18,7 @@ from gui.look import S4, S8
 from gui.widgets.choice import Choice
 from gui.widgets.flow import Flow, labelled
 from gui.widgets.number_field import NumberField
+from gui.widgets.titled_card import muted_words, tell
 
 Maker = Callable[[Study], Edit]
 _STARTS: tuple[tuple[str, StartingState], ...] = (("a cold machine", "cold"), ("a warm machine", "warm"))
@@ -32,6 +33,8 @@ _TEMPERATURES: tuple[tuple[PlanTemperature, str, str, tuple[float, float]], ...]
 )
 _MOST_SEED = 1e9
 _MOST_AT_ONCE = 8
+#: more machines or meters than this have no box of their own
+_MOST_BOXES = 60
 
 
 class PlanForm(QWidget):
@@ -70,6 +73,7 @@ class PlanForm(QWidget):
         self.shuffle.setToolTip("Take the order of the next seed")
         self._machines, self._meters, self._extras = Flow(), Flow(), Flow()
         self._extra_buttons: dict[QPushButton, str] = {}
+        self._more_machines = muted_words()
         self._lay_out()
         self._connect()
 
@@ -80,6 +84,7 @@ class PlanForm(QWidget):
         for flow, words in ((self._machines, "Machines:"), (self._meters, "Meters:")):
             flow.addWidget(QLabel(words))
             layout.addLayout(flow)
+        layout.insertWidget(1, self._more_machines)
         self._machines.addWidget(self.new_machine)
         self._meters.addWidget(self.new_meter)
         lines: Sequence[Sequence[tuple[str, QWidget]]] = (
@@ -131,6 +136,9 @@ class PlanForm(QWidget):
         if before is None or before.meters != study.meters or before.plan != plan:
             named = [(m.id, m.name) for m in study.meters]
             self._fill_boxes(self._meters, self._meter_boxes, named, {m.id for m in meters_of(study)})
+        more = len(study.machines) - _MOST_BOXES
+        words = f"{count(more, 'more machine')} without a box of their own take part." if more > 0 else ""
+        tell(self._more_machines, words)
         if before is None or before.plan.extra != plan.extra or before.machines != study.machines:
             self._show_extras(study)
         self.repeats.show_text(str(plan.repeats), "", of_other=is_other)
@@ -183,7 +191,11 @@ class PlanForm(QWidget):
         items: Sequence[tuple[str, str]],
         taking_part: set[str],
     ) -> None:
-        """A box for each machine or meter (id, name); those that are there stay, so that the focus does."""
+        """A box for each machine or meter (id, name); those that are there stay, so that the focus does.
+
+        Of very many only the first have a box; the others take part.
+        """
+        items = items[:_MOST_BOXES]
         while len(boxes) > len(items):
             gone, _ = boxes.popitem()
             flow.removeWidget(gone)

@@ -13,7 +13,7 @@ from core.figures.source import numbers_of
 from core.formatting import NumberLocale, count
 from core.plan.cautions import CAUTIONS
 from core.plan.repeats import Repeats, repeats
-from core.plan.sheet import order_table, run_sheet
+from core.plan.sheet import RunSheet, order_table, run_sheet
 from core.plan.words import conditions, floor_words, headline, share
 from core.progress import Progress
 from core.results.temperatures import degrees
@@ -36,6 +36,8 @@ from gui.widgets.titled_card import muted_words, tell, titled_card
 
 #: key of the job
 REPEATS = "repeats"
+#: more rows of the order are on the sheet alone
+MOST_ROWS = 300
 _DIFFERENCES, _SPREADS = (0.1, 200.0), (0.01, 100.0)
 
 
@@ -166,27 +168,11 @@ class PlanView(QWidget):
 
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
         """Show a study and its newest comparison; the repeats are worked out outside the GUI thread."""
-        self.form.show_study(study)
         self.setEnabled(not self._session.is_read_only)
-        sheet = run_sheet(study, self._locale)
-        runs = sum(1 for row in sheet.rows if row.machine)
-        note = f"{count(runs, 'run')} in the order of seed {sheet.seed}." if runs else ""
-        self.order.show_table(order_table(sheet), note, self._locale.decimal)
-        self.order.setVisible(bool(sheet.rows))
-        for button in self._out:
-            button.setEnabled(bool(sheet.rows))
-        plan = study.plan
-        is_other = self._asked is None or self._asked.study.id != study.id
-        self.difference.show_text(degrees(plan.difference_percent, self._locale), "", of_other=is_other)
-        stated = "" if plan.spread_percent is None else _plain(plan.spread_percent, self._locale)
-        self.spread.show_text(stated, self.spread.placeholderText(), of_other=is_other)
-        asked = _Asked(study, comparison, self._pair_ids)
-        before = self._asked
-        if before is not None and (before.study, before.comparison, before.pair_ids) == (
-            asked.study,
-            asked.comparison,
-            asked.pair_ids,
-        ):
+        asked, before = _Asked(study, comparison, self._pair_ids), self._asked
+        if before is None or before.study is not study:
+            self._show_plan(study, is_other=before is None or before.study.id != study.id)
+        elif before.comparison is comparison and before.pair_ids == asked.pair_ids:
             return
         self._asked = asked
 
@@ -195,6 +181,19 @@ class PlanView(QWidget):
             return asked, repeats(asked.study, asked.comparison, asked.pair_ids)
 
         self._session.jobs.start(REPEATS, work, self._on_found)
+
+    def _show_plan(self, study: Study, *, is_other: bool) -> None:
+        """What the study states, and the order that follows from it."""
+        self.form.show_study(study)
+        sheet = run_sheet(study, self._locale)
+        self.order.show_table(order_table(sheet, MOST_ROWS), _order_note(sheet), self._locale.decimal)
+        self.order.setVisible(bool(sheet.rows))
+        for button in self._out:
+            button.setEnabled(bool(sheet.rows))
+        plan = study.plan
+        self.difference.show_text(degrees(plan.difference_percent, self._locale), "", of_other=is_other)
+        stated = "" if plan.spread_percent is None else _plain(plan.spread_percent, self._locale)
+        self.spread.show_text(stated, self.spread.placeholderText(), of_other=is_other)
 
     def explain(self) -> None:
         """Say how a plan is made and how the number of repeats is found."""
@@ -276,6 +275,16 @@ class PlanView(QWidget):
         lines = [(clause,) for clause in numbers_of(view.figure).split("; ")]
         QGuiApplication.clipboard().setMimeData(clipboard_data(image, lines))
         self._say("Copied the picture and its numbers")
+
+
+def _order_note(sheet: RunSheet) -> str:
+    """How many runs there are, and how many rows are on the sheet alone."""
+    runs = sum(1 for row in sheet.rows if row.machine)
+    if not runs:
+        return ""
+    more = len(sheet.rows) - MOST_ROWS
+    rest = f" The sheet has {count(more, 'more row')}." if more > 0 else ""
+    return f"{count(runs, 'run')} in the order of seed {sheet.seed}.{rest}"
 
 
 def _plain(value: float, locale: NumberLocale) -> str:
