@@ -2,7 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import TypeVar
 
 from attrs import evolve, frozen
@@ -29,6 +29,8 @@ class LoggedRun:
 
 
 Labelled = TypeVar("Labelled", Machine, Meter)
+#: a start is noted no longer than this before the machine heats
+_SOON = timedelta(minutes=15)
 #: runs that were logged, by the name of their machine
 Logged = Mapping[str, Sequence[LoggedRun]]
 
@@ -289,10 +291,16 @@ def _is_same(reading: TypedReading, known: TypedReading) -> bool:
 
 
 def _logged_run(row: FilledRow, logged: Sequence[LoggedRun]) -> LoggedRun | None:
-    """The logged run that a row with dates tells of: they share half of the shorter one."""
-    if not row.is_dated or row.start is None or row.end is None or row.seconds is None:
+    """The logged run that a row with dates tells of: they share half of the shorter one.
+
+    A row without an end tells of the run in which its start lies, or which begins soon after it.
+    """
+    if not row.is_dated or row.start is None:
         return None
-    start, end = row.start.replace(tzinfo=None), row.end.replace(tzinfo=None)
+    start = row.start.replace(tzinfo=None)
+    if row.end is None:
+        return next((run for run in logged if run.start - _SOON <= start < run.end), None)
+    end = row.end.replace(tzinfo=None)
     for run in logged:
         shared = min(end, run.end) - max(start, run.start)
         if shared >= 0.5 * min(end - start, run.end - run.start):

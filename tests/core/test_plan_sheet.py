@@ -230,6 +230,22 @@ def test_a_run_that_a_log_holds_gets_the_conditions_of_its_row() -> None:
     assert edit.study.meter(edit.study.logs[0].meter_id).name == "Meter 2"
 
 
+@pytest.mark.parametrize(
+    ("minutes", "is_logged"), [(-10, True), (0, True), (39, True), (-20, False), (50, False)]
+)
+def test_a_start_without_an_end_finds_its_run(minutes: int, is_logged: bool) -> None:
+    study = planned()
+    log = edits.NewLog((Source("d", "alder.csv"),), "Alder", (edits.FoundRun(0.0, 2400.0, "run", "A"),))
+    study = edits.import_logs(study, [log]).study
+    logged = {"Alder": [LoggedRun(study.runs[0].id, BEGUN, BEGUN + timedelta(minutes=40))]}
+    start = f"{BEGUN + timedelta(minutes=minutes):%Y-%m-%d %H:%M}"
+    row = {"machine": "Alder", "run": "1", "start": start, "room_c": "19.5", "energy_wh": "21"}
+    edit, problems = edits.take_in_sheet(study, sheet_of(written([row]), "sheet.csv"), logged)
+    assert [p.code for p in problems] == (["sheet.logged"] if is_logged else [])
+    assert edit.study.runs[0].room_c == (19.5 if is_logged else None)
+    assert len(edit.study.typed) == (0 if is_logged else 1)
+
+
 def check_rows(**changed: str) -> bytes:
     first = {"row": "same load", "run": "check", "machine": "", "meter": "Meter 1", "energy_wh": "100.0"}
     first |= {"start": "9:00", "end": "10:00"}
