@@ -12,8 +12,8 @@ from core.edits import Edit, FoundRun, NewLog
 from core.edits.conditions import TEMPERATURES
 from core.history import History
 from core.line_up.choices import LineUp
-from core.publish.choices import PLACES, THEMES, Pick, Publishing
 from core.problems import Problem
+from core.publish.choices import PLACES, THEMES, Pick, Publishing
 from core.results.values import Finding, Level
 from core.study import BOUNDARIES, KINDS, Choices, CoolerPlan, Source, Study
 from tests.random_plans import filled, planned, priced
