@@ -191,7 +191,7 @@ def range_beyond(q: float, groups: int, df: float) -> float:
 
     Examples
     --------
-    >>> round(range_beyond(3.877676, 3, 10.0), 4)
+    >>> round(range_beyond(3.877, 3, 10.0), 3)
     0.05
     """
     from scipy.special import gammaincinv, ndtr

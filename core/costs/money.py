@@ -55,7 +55,7 @@ def money(
     --------
     >>> money(41.4, "€", NumberLocale()), money(-1.5, "$", NumberLocale(money_first=True))
     ('41.40 €', '−$1.50')
-    >>> money(0.3612, "€", NumberLocale(), 0.0045)
+    >>> money(0.3612, "€", NumberLocale(), 0.0046)
     '0.361 ± 0.005 €'
     """
     if amount is None or not math.isfinite(amount):

@@ -45,7 +45,7 @@ def usual_width_s(given: Sequence[Strand]) -> float:
     Examples
     --------
     >>> usual_width_s(())
-    60.0
+    120.0
     """
     longest_s = max((s.seconds for s in given), default=3600.0)
     coarsest_s = max((s.trace.median_s for s in given), default=1.0)
