@@ -19,7 +19,9 @@ import pytest
 from pyarrow import csv
 from pytest_benchmark.fixture import BenchmarkFixture
 
-from core.logs import read_path
+from core.growth import added, read_added
+from core.logs import Reading, read_path
+from core.study import Choices
 from tests.core.logs.corpus import load, plain
 
 ROWS = 2_600_000
@@ -28,6 +30,8 @@ TURNS = 7
 #: the largest shares of Arrow's own time
 ISO_SHARE = 1.5
 LOCAL_SHARE = 2.0
+#: the largest share of the time that reading the whole log takes, to read it on by an hour
+GROWN_SHARE = 0.6
 #: for each small log [s]
 SMALL_S = 0.025
 #: peak memory for a year of seconds [bytes]
@@ -110,6 +114,26 @@ def test_a_month_of_local_stamps(benchmark: BenchmarkFixture, local: Path) -> No
     assert found.readings[0].trace is not None
     assert found.readings[0].trace.max_s == 1.0
     assert ours_s <= LOCAL_SHARE * plain_s
+
+
+def test_a_month_that_grew_by_an_hour(benchmark: BenchmarkFixture, iso: Path, tmp_path: Path) -> None:
+    data = iso.read_bytes()
+    path = tmp_path / "month.csv"
+    path.write_bytes(data[: data.rfind(b"\n", 0, len(data) - 3600 * 31) + 1])
+    before = read_path(path)
+    path.write_bytes(data)
+
+    def grown() -> tuple[Reading, ...] | None:
+        more = added(path, before.digest, before.size)
+        assert more is not None
+        return read_added(path, more, before.readings, Choices())
+
+    whole_s, grown_s = in_turn(lambda: read_path(path), grown)
+    benchmark.extra_info["share of reading whole"] = round(grown_s / whole_s, 2)
+    found = benchmark.pedantic(grown, rounds=1)
+    assert found is not None
+    assert found[0].rows_read == ROWS
+    assert grown_s <= GROWN_SHARE * whole_s
 
 
 def test_small_logs(benchmark: BenchmarkFixture, tmp_path: Path) -> None:
