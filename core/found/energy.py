@@ -63,6 +63,21 @@ def of_run(asked: Question, run: RunResult) -> Explanation:
     )
 
 
+def _made_of(runs: int) -> str:
+    if runs == 1:
+        return "The one run of the part that counts, measured at the plug."
+    return f"Mean of {count(runs, 'run')} of the part that count, each measured at the plug."
+
+
+def _interval_of(runs: int) -> str:
+    if runs == 1:
+        return "The interval is what the meter and its log leave open."
+    return (
+        "The interval joins what differs from run to run with what the meter does to all runs alike, which "
+        "no repeat lessens."
+    )
+
+
 def of_machine(asked: Question) -> Explanation:
     """The mean energy of the runs of a machine that count."""
     mean = asked.machine.energy_wh
@@ -81,12 +96,7 @@ def of_machine(asked: Question) -> Explanation:
         title=title,
         value_text=shown(mean, ENERGY, asked.locale),
         topic="energy",
-        method=(
-            f"Mean of {count(len(asked.runs), 'run')} of the part that count, each measured at the plug.",
-            COUNTED[asked.comparison.boundary],
-            "The interval joins what differs from run to run with what the meter does to all runs alike, "
-            "which no repeat lessens.",
-        ),
+        method=(_made_of(len(asked.runs)), COUNTED[asked.comparison.boundary], _interval_of(len(asked.runs))),
         formula=(
             mean_formula([run.energy_wh or 0.0 for run in asked.runs], "Wh", asked),
             *_spread(asked),

@@ -13,9 +13,11 @@ from core.tables import Table
 INVENTED = "All numbers are invented: this is a demonstration."
 _READING = (
     "± is half the 95 % interval, from the spread between runs and what the meters leave open. Parts per kWh "
-    "is 1000 Wh divided by the energy per part. Bed share is the heated bed’s part of the energy. Standby "
-    "power here is the low end of what is drawn at rest; the mean over quiet stretches stands under Standby "
-    "and cost."
+    "is 1000 Wh divided by the energy per part. Bed share is the heated bed’s part of the energy."
+)
+_STANDBY = (
+    "Standby power here is the low end of what is drawn at rest; the mean over quiet stretches stands under "
+    "Standby and cost."
 )
 
 
@@ -30,7 +32,9 @@ def answering(sources: Sources, shown: Mapping[str, Table], pictures: Sequence[P
     if any(finding.level != "note" for finding in comparison.open_findings):
         yield Paragraph(fairness_answer.headline(comparison), lead="Fairness.")
     if "comparison" in shown:
-        yield TableBlock(evolve(shown["comparison"], title="Machines, least energy first", notes=(_READING,)))
+        title = "Machines, least energy first" if len(comparison.machines) > 1 else "The machine"
+        notes = (_READING, _STANDBY) if "standby" in shown else (_READING,)
+        yield TableBlock(evolve(shown["comparison"], title=title, notes=notes))
     yield from (PictureBlock(picture) for picture in pictures if not _is_like(picture))
     if "pairs" in shown:
         yield Heading("Machine against machine")

@@ -283,3 +283,11 @@ def test_the_list_of_contents_comes_behind_the_answer_and_leads_to_every_part(de
     targets = re.findall(r'<li><a href="#(part-\d+)">', page)
     assert len(targets) == len(headings(demo))
     assert all(f'<h2 id="{target}">' in page for target in targets)
+
+
+def test_one_run_is_no_mean() -> None:
+    said = texts(write_report(few(1, 1), (), MADE).blocks)
+    assert "The one run of the part that counts, measured at the plug." in said
+    assert "Mean of 1" not in said
+    assert "The machine\n" in said
+    assert "Mean of 3 runs of the part that count" in texts(write_report(few(3, 1), (), MADE).blocks)
