@@ -8,6 +8,7 @@ import hashlib
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 
+import numpy as np
 from attrs import frozen
 
 from core.logs import continuing, text
@@ -20,6 +21,7 @@ from core.traces import Trace
 
 #: bytes of a file that are looked at a time
 _CHUNK = 1 << 20
+_LINE_FEED = 10
 
 
 @frozen
@@ -59,7 +61,7 @@ def added(path: Path, digest: str, size: int, progress: Progress = silent) -> Ad
         file.seek(0)
         while at < size and (chunk := file.read(min(_CHUNK, size - at))):
             begun.update(chunk)
-            lines += chunk.count(b"\n")
+            lines += int(np.count_nonzero(np.frombuffer(chunk, np.uint8) == _LINE_FEED))  # quicker than bytes
             at += len(chunk)
             progress(at / size, "looking for what was added")
         if begun.hexdigest() != digest:
