@@ -14,8 +14,6 @@ from core.tables import Cell, Table
 _TO_THE_MINUTE = 16
 #: stretches that are told one by one
 _MOST_LINES = 60
-#: a blank at which no line ends
-_KEEPS_TOGETHER = "\u00a0"
 
 
 def left_out(sources: Sources, shown: Mapping[str, Table], warnings: Sequence[str]) -> Iterator[Block]:
@@ -62,6 +60,6 @@ def _narrow(table: Table) -> Table:
     for row in table.rows:
         cells = list(row)
         cells[why] = "no" if cells[why] else "yes"
-        cells[start] = str(cells[start])[:_TO_THE_MINUTE].replace(" ", _KEEPS_TOGETHER)
+        cells[start] = str(cells[start])[:_TO_THE_MINUTE]
         rows.append(tuple(cells))
     return Table(table.title, columns, tuple(rows), (*table.notes, "Start by the clock of each log."))
