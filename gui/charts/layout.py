@@ -15,7 +15,8 @@ from gui.charts.curves import curves_height, lay_out_curves
 from gui.charts.framing import MARGIN, NO_FRAME, Frame, footer, heading
 from gui.charts.line_up import lay_out_line_up, line_up_height
 from gui.charts.plane import lay_out_plane
-from gui.charts.rows import lay_out_rows, most_height, wished_height
+from gui.charts.row_heights import most_height, wished_height
+from gui.charts.rows import lay_out_rows
 from gui.charts.scene import Scene
 from gui.look import Look
 

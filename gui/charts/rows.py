@@ -5,27 +5,26 @@ above their marks while rows are tall enough, and in a gutter at the right of th
 not. Measures and machines for which there is no room are named under the chart.
 """
 
-import math
-
 from attrs import evolve
 
 from core.figures.placing import Box, swarm
 from core.figures.values import Cell, ComparisonFigure, Measure, Row
 from core.formatting import count, listed
+from gui.charts.row_heights import GROUP, overhead
 from gui.charts.scene import Fill, Hint, Item, Line, Marker, Ruler, Scene, Target, Text, ValuePlace
 from gui.look import Look
 
 #: share of the width that machine names may take
 _NAMES_SHARE, _LEAST_NAMES_SHARE = 0.19, 0.12
+#: and of what the columns do not need, up to a larger share of the width
+_NAMES_OF_SPARE, _MOST_NAMES_SHARE = 0.6, 0.4
+#: names of so many letters are not shortened while the text of a picture can shrink
+_ORDINARY = 16
 _COLUMN_GAP = 16.0
 #: least height of a row: one line of text with air around it, in text heights
 _LEAST_ROW = 1.15
 #: from this height on values stand above their marks, in text heights
 _TALL_ROW = 2.3
-#: a row taller than this keeps its content together in its middle, in text heights
-_GROUP = 4.2
-#: up to so many machines rows of this height are wished for, in text heights
-_WISHED_ROWS = ((6, 3.1), (14, 2.45), (math.inf, 1.45))
 #: narrowest plot that still shows where marks lie, in text heights
 _LEAST_PLOT = 2.4
 #: weight of the first measure's width against the others'
@@ -34,20 +33,6 @@ _FIRST_WEIGHT = 1.35
 _TIE_LANES = 3
 #: one tick label needs this much width, in text heights
 _TICK_ROOM = 2.6
-
-
-def wished_height(figure: ComparisonFigure, look: Look) -> float:
-    """Height for reading at ease: airy rows for a few machines, lines of text for a farm. [px]"""
-    text = Ruler(look).height()
-    rows = max(1, len(figure.rows))
-    row = next(height for most, height in _WISHED_ROWS if rows <= most)
-    return _overhead(text, look) + rows * row * text
-
-
-def most_height(figure: ComparisonFigure, look: Look) -> float:
-    """Height beyond which rows would only drift apart. [px]"""
-    text = Ruler(look).height()
-    return _overhead(text, look) + max(1, len(figure.rows)) * 1.6 * _GROUP * text
 
 
 def lay_out_rows(figure: ComparisonFigure, area: Box, look: Look) -> Scene:
@@ -59,16 +44,12 @@ def lay_out_rows(figure: ComparisonFigure, area: Box, look: Look) -> Scene:
 def _fitting(figure: ComparisonFigure, area: Box, look: Look) -> ComparisonFigure:
     """The figure with as many machines, from the first on, as there is room for."""
     text = Ruler(look).height()
-    most = max(1, int((area.height - _overhead(text, look)) / (_LEAST_ROW * text) + 0.01))
+    most = max(1, int((area.height - overhead(text, look)) / (_LEAST_ROW * text) + 0.01))
     if most >= len(figure.rows):
         return figure
     most = max(1, most - 2)  # room for the line that says so
     measures = tuple(evolve(m, cells=m.cells[:most]) for m in figure.measures)
     return evolve(figure, rows=figure.rows[:most], measures=measures)
-
-
-def _overhead(text: float, look: Look) -> float:
-    return 2 * text + look.px(12) + text + look.px(6)
 
 
 class _Rows:
@@ -84,17 +65,20 @@ class _Rows:
         self._targets: list[Target] = []
         self._hints: list[Hint] = []
         self._values: list[ValuePlace] = []
+        self._cut = 0
 
     def scene(self) -> Scene:
         px, area = self._look.px, self._area
         measures = self._figure.measures
         rows = max(1, len(self._figure.rows))
-        self._tall = (area.height - _overhead(self._text, self._look)) / rows >= _TALL_ROW * self._text
+        self._tall = (area.height - overhead(self._text, self._look)) / rows >= _TALL_ROW * self._text
         self._least = [self._least_width(m) for m in measures]
         widest = max((self._ruler.width(r.name, bold=True) for r in self._figure.rows), default=0.0)
         runs = max((self._ruler.width(r.runs_text) for r in self._figure.rows), default=0.0)
         left = area.width - sum(self._least) - px(_COLUMN_GAP) * len(measures)
-        most = min(max(left, _LEAST_NAMES_SHARE * area.width), _NAMES_SHARE * area.width)
+        # where columns leave much room, long names have most of it
+        usual = max(_NAMES_SHARE * area.width, min(_NAMES_OF_SPARE * left, _MOST_NAMES_SHARE * area.width))
+        most = min(max(left, _LEAST_NAMES_SHARE * area.width), usual)
         self._names = min(max(widest, runs) + px(8), most)
         kept = self._kept()
         missing = [m.axis.title for m in measures if m not in kept]
@@ -119,7 +103,8 @@ class _Rows:
             hints=tuple(self._hints),
             values=tuple(self._values),
             is_whole=not notes,
-            is_airy=self._tall and not notes,
+            unnamed=self._cut,
+            is_airy=self._tall and not notes and not self._cut,
         )
 
     # which measures stand where
@@ -216,6 +201,7 @@ class _Rows:
         for i, (text, bold, token) in enumerate(lines):
             box = Box(self._area.x, start + i * self._text, width, self._text)
             shown = self._ruler.fitted(text, width, bold=bold)
+            self._cut += shown != text and len(text) <= _ORDINARY
             self._front.append(Text(box, shown, bold=bold, token=token, full=text, slot=row.slot))
         self._hints.append(Hint(Box(self._area.x, y, width, height), f"{row.name}: {row.runs_text}"))
 
@@ -278,7 +264,7 @@ class _Rows:
 
     def _group(self, box: Box) -> Box:
         """The part of a tall row in which value, mark and dots stand together."""
-        height = min(box.height, _GROUP * self._text)
+        height = min(box.height, GROUP * self._text)
         return Box(box.x, box.y + (box.height - height) / 2, box.width, height)
 
     def _mark_size(self, box: Box, tall: bool) -> float:
