@@ -65,7 +65,7 @@ def read_on(
     progress : Progress
         May raise `Cancelled`.
     """
-    if not before or not all(_can_go_on(r) for r in before):
+    if not before or not all(_can_go_on(r) for r in before) or not _is_plain(fresh):
         return None
     name = before[0].file
     found = text_logs.detect(whole, name, choices)
@@ -79,6 +79,17 @@ def read_on(
         return None
     with np.errstate(over="ignore", invalid="ignore", divide="ignore"):
         return _together(read, before, digest, choices, part(progress, 0.7, 1.0))
+
+
+def _is_plain(fresh: bytes) -> bool:
+    """Whether nothing in the added bytes has to be brought to UTF-8 with plain line ends first."""
+    if b"\0" in fresh or fresh.count(b"\r") != fresh.count(b"\r\n"):
+        return False
+    try:
+        fresh.decode("utf-8")
+    except UnicodeDecodeError:
+        return False
+    return True
 
 
 def _can_go_on(reading: Reading) -> bool:
