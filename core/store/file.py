@@ -26,7 +26,7 @@ from core.store.checking import (
 )
 from core.store.connecting import FAILURES, briefly, connect, transaction
 from core.store.copying import copy_database, put_in_place, unfinished_path
-from core.store.locking import Lock, acquire
+from core.store.locking import Lock, acquire, acquire_or_say
 from core.store.migrations import migrate
 from core.store.schema import APPLICATION_ID, CURRENT, Schema
 from core.store.steps import Steps
@@ -128,7 +128,7 @@ class StudyFile:
         refused = problem_before_opening(path, schema)
         if refused is not None:
             return refused
-        lock, problem = _lock(path)
+        lock, problem = acquire_or_say(path)
         connection: sqlite3.Connection | None = None
         opened: StudyFile | Problem | None = None
         try:
@@ -355,19 +355,6 @@ def _build(path: Path, history: History) -> None:
         put_in_place(unfinished, path)
     finally:
         unfinished.unlink(missing_ok=True)
-
-
-def _lock(path: Path) -> tuple[Lock | None, Problem | None]:
-    """The lock for writing, or why there is none."""
-    if not os.access(path, os.W_OK, effective_ids=os.access in os.supports_effective_ids):
-        return None, Problem("store.read_only", Severity.CAUTION, str(path))
-    try:
-        lock = acquire(path)
-    except OSError:
-        return None, Problem("store.read_only", Severity.CAUTION, str(path))
-    if lock is None:
-        return None, Problem("store.in_use", Severity.CAUTION, str(path))
-    return lock, None
 
 
 def _sweep(connection: sqlite3.Connection, used: Collection[int], history: History) -> None:

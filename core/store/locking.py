@@ -9,6 +9,8 @@ import os
 import sys
 from pathlib import Path
 
+from core.problems import Problem, Severity
+
 
 def lock_path(path: Path) -> Path:
     """The lock file of a study file."""
@@ -93,3 +95,16 @@ else:
         except BlockingIOError:
             return False
         return True
+
+
+def acquire_or_say(path: Path) -> tuple[Lock | None, Problem | None]:
+    """The lock for writing, or why there is none."""
+    if not os.access(path, os.W_OK, effective_ids=os.access in os.supports_effective_ids):
+        return None, Problem("store.read_only", Severity.CAUTION, str(path))
+    try:
+        lock = acquire(path)
+    except OSError:
+        return None, Problem("store.read_only", Severity.CAUTION, str(path))
+    if lock is None:
+        return None, Problem("store.in_use", Severity.CAUTION, str(path))
+    return lock, None
