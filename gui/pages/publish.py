@@ -278,7 +278,11 @@ class PublishPage(Page):
 
     def _on_wanted(self, publishing: Publishing, what: str) -> None:
         self._say("")
+        was_together = self._session.study.publishing.is_together
         self._session.apply(edits.set_publishing(self._session.study, publishing, what))
+        shared = [] if self.desk is None else [entry.key for entry in self.desk.together]
+        if shared and not was_together and self._key not in shared:
+            self._key = shared[0]  # what has just been put together is shown
         if what not in ("title", "note"):
             self._session.seal()
 

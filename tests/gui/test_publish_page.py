@@ -202,6 +202,7 @@ def test_a_free_size_is_typed_and_nonsense_is_told(desk: Desk) -> None:
 def test_figures_share_a_picture(desk: Desk) -> None:
     desk.tick("comparison")
     desk.tick("energy-against-time")
+    desk.choose("line-up")
     desk.widget(QCheckBox, "publish_together").click()
     desk.settle()
     assert desk.publishing.is_together
