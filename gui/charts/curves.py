@@ -24,6 +24,8 @@ _KEPT_CLEAR = 24
 _MARK = 9.0
 #: a plot with so much width and height can be read at ease, in text heights
 _ROOMY = (18.0, 8.0)
+#: names of so many letters, with a value at their end, are not shortened while a picture's text can shrink
+_ORDINARY = 28
 #: from so many machines on whose curves end together, names stand in a margin
 _HEAP = 3
 
@@ -68,7 +70,7 @@ class _Curves:
         self._front: list[Item] = []
         self._targets: list[Target] = []
         self._hints: list[Hint] = []
-        self._cut_places = 0
+        self._shortened = 0
 
     def scene(self) -> Scene:
         px, text, area, figure = self._look.px, self._text, self._area, self._figure
@@ -105,8 +107,8 @@ class _Curves:
             (*self._behind, *self._items, *self._front),
             tuple(self._targets),
             tuple(self._hints),
-            unnamed=unnamed + self._cut_places,
-            is_airy=not unnamed and not self._cut_places and is_roomy,
+            unnamed=unnamed + self._shortened,
+            is_airy=not unnamed and not self._shortened and is_roomy,
         )
 
     # axes
@@ -142,7 +144,7 @@ class _Curves:
             at = Box(left, box.bottom + px(4), width, text)
             self._front.append(Text(at, shown, token="muted", full=label))
             if shown != label:
-                self._cut_places += 1
+                self._shortened += 1
                 self._hints.append(Hint(at, label))
         title = _with_unit(scale)
         shown = self._ruler.fitted(title, box.right - self._area.x, bold=True)
@@ -270,6 +272,7 @@ class _Curves:
             bold = token == "ink"
             self._front.append(Text(at.box, text, bold=bold, token=token, full=name, halo=True, slot=slot))
             if text != name:
+                self._shortened += len(name) <= _ORDINARY
                 self._hints.append(Hint(at.box, name))
         return sum(at is None for at in found)
 
