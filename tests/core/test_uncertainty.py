@@ -6,8 +6,8 @@ import time
 import numpy as np
 import pytest
 
-from core.results.values import Energy, Influence
-from core.uncertainty import REPEATS, budget, coverage_factor, mean_of, ratio, u95_of
+from core.results.values import Energy, Influence, Measured
+from core.uncertainty import REPEATS, Inputs, budget, coverage_factor, mean_of, ratio, standard_of, u95_of
 
 GAIN = 0.01 / math.sqrt(3)
 
@@ -115,3 +115,15 @@ def test_twenty_machines_of_fifty_runs_are_quick() -> None:
     pairs = [ratio(a, b) for i, a in enumerate(means) for b in means[i + 1 :]]
     assert len(pairs) == 190
     assert time.perf_counter() - begin < 2.0
+
+
+def test_a_measured_value_is_normal_with_its_half_width() -> None:
+    """A 95 % half-width is 1.96 standard uncertainties (JCGM 100:2008, G.3.4); none stated is none."""
+    inputs = Inputs()
+    u, df = standard_of(inputs.measured(Measured(40.0, 1.96)))
+    assert u == pytest.approx(1.0, rel=1e-3)
+    assert df == math.inf
+    assert standard_of(inputs.measured(Measured(40.0, None)))[0] == 0.0
+    both = inputs.measured(Measured(40.0, 1.96)) - inputs.measured(Measured(40.0, 1.96))
+    assert standard_of(both)[0] == pytest.approx(math.sqrt(2), rel=1e-3)  # two values share nothing
+    assert both.x == 0.0

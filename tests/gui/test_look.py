@@ -42,3 +42,15 @@ def test_scale_multiplies_type_and_lengths():
     look = Look.of(dark=False, text_px=13)
     assert look.scaled(2).font().pixelSize() == 26
     assert look.scaled(2).px(4) == 8
+
+
+def test_contrast_is_that_of_published_pairs():
+    """W3C, "Understanding WCAG 2.2", criterion 1.4.3: black on white 21:1, #767676 just passes (from memory)."""
+    assert contrast("#000000", "#FFFFFF") == pytest.approx(21.0)
+    assert contrast("#FFFFFF", "#767676") == contrast("#767676", "#FFFFFF") == pytest.approx(4.54, abs=0.005)
+    assert contrast("#777777", "#FFFFFF") < 4.5
+
+
+@pytest.mark.parametrize("tokens", [LIGHT, DARK])
+def test_words_stay_legible_where_a_row_is_chosen(tokens):
+    assert contrast(tokens.ink, tokens.selection) >= 4.5
