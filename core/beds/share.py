@@ -30,6 +30,11 @@ FEWEST_SPREADS = 4.0
 FEWEST_OFF = 0.06
 #: more rows than this that hold pieces of pulses, where a hot end pulses too, hide the level
 MOST_CONFUSED = 0.25
+#: rows between a hot end's watts and the second of these parts of the step hold pieces of pulses; so many of
+#: them, and so many rows further below the lower mode than the first part, where pulses are short, and what
+#: pulses is not sure
+PIECES = (0.12, 0.8)
+MANY_PIECES, FEW_LOWER = 0.08, 0.03
 #: more rows than this far below the lower mode, and the heater is not off there
 FEWEST_BELOW = 0.005
 #: a step smaller than this part of the warm-up's plateau is no full pulse
@@ -113,7 +118,7 @@ def _why_not(trace: Trace, found: Levels, standby_w: float | None) -> Problem | 
         code = "bed.hot_end"
     elif found.low_share < FEWEST_OFF:
         code = "bed.never_off"
-    elif found.confused_share > MOST_CONFUSED:
+    elif found.confused_share > MOST_CONFUSED or (trace.kind != "averaged" and _is_muddled(found)):
         code = "bed.too_fast"
     elif found.plateau_w is None and (trace.kind == "averaged" or _are_pulses_short(found)):
         code = "bed.no_plateau"
@@ -145,6 +150,22 @@ def _is_truly_off(trace: Trace, found: Levels, plateau_w: float, standby_w: floa
         reach = min(found.reach_w / full_w, 1.0)
         return found.low_share > MIXTURE_MARGIN * (1 - reach) / (1 + reach)
     return found.low_share + found.reach_w / full_w > 1
+
+
+def _is_muddled(found: Levels) -> bool:
+    """Whether pulses of the bed hardly longer than a value, and those of a hot end, cannot be told apart.
+
+    Many rows then hold pieces of pulses, and the off rows have a level of their own further up or further
+    down.
+    """
+    above_w = found.power_w - found.off_w
+    # further up than a hot end alone reaches
+    foot_w = min(HOT_END_W, PIECES[1] * found.step_w / 2)
+    is_piece = (above_w > foot_w) & (above_w < PIECES[1] * found.step_w)
+    if not _are_pulses_short(found) or np.mean(is_piece) < MANY_PIECES:
+        return False
+    lower = np.mean(above_w < -PIECES[0] * found.step_w)
+    return bool(found.hot_end_w != 0 or lower > FEW_LOWER)
 
 
 def _are_pulses_short(found: Levels) -> bool:

@@ -160,6 +160,16 @@ def test_the_order_of_heating_shows_in_the_plateau(is_bed_first: bool) -> None:
     assert abs((bed.share or 0.0) - truth_wh / energy.energy_wh) <= (bed.share_u95 or 0.0)
 
 
+@pytest.mark.parametrize("interval_s", [1.0, 5.0])
+def test_short_pulses_of_bed_and_hot_end_are_not_taken_apart(interval_s: float) -> None:
+    time, power, bed_wh = fine(0.9, 1.17, hot_end_w=50.0)
+    bed, energy = share_of(metered(time, power, interval_s, window_s=0.5), 1.0 + interval_s)
+    assert bed.share is None
+    assert bed.at_least is not None
+    assert bed.at_most is not None
+    assert bed.at_least <= bed_wh / energy.energy_wh <= bed.at_most
+
+
 def test_a_pulsing_hot_end_is_no_bed() -> None:
     time, power, _ = fine(9.0, 17.3, hot_end_w=45.0, heater_w=0.0)
     bed, _ = share_of(metered(time, power, 1.0), 2.0)
