@@ -45,7 +45,7 @@ def test_scale_multiplies_type_and_lengths():
 
 
 def test_contrast_is_that_of_published_pairs():
-    """W3C, "Understanding WCAG 2.2", criterion 1.4.3: black on white 21:1, #767676 just passes (from memory)."""
+    """W3C, "Understanding WCAG 2.2", 1.4.3: black on white 21:1, #767676 just passes (from memory)."""
     assert contrast("#000000", "#FFFFFF") == pytest.approx(21.0)
     assert contrast("#FFFFFF", "#767676") == contrast("#767676", "#FFFFFF") == pytest.approx(4.54, abs=0.005)
     assert contrast("#777777", "#FFFFFF") < 4.5
