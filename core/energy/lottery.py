@@ -51,8 +51,6 @@ IDLE_ROWS, HEATING_ROWS = 40, 5
 EVEN_ROWS = 3
 #: a level that samples hardly ever fall below: this percentile of them
 LOW_PERCENT = 15
-#: samples closer than this meet every pulse of a relay [s]
-PULSES_S = 1.5
 #: part of the step above the low level from which a sample shows some of the heater
 BETWEEN = 0.25
 #: where a hot end reaches further, from this part of the step
@@ -125,9 +123,9 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
         return Lottery()
     locked_wh = _locked_u_wh(trace, first_row, last_row)
     rows = float(power.size - 1)
-    if h_s < PULSES_S:
+    if h_s < CLOSE_S:
         return Lottery(locked_wh, rows=rows)
-    met_wh = _always_met_u_wh(trace, first_row, last_row) if h_s >= CLOSE_S else 0.0
+    met_wh = _always_met_u_wh(trace, first_row, last_row)
     low, high = np.percentile(power, 3), float(power.max())
     is_on = power > (low + high) / 2
     plateau = int(np.argmin(is_on)) if is_on[0] and not is_on.all() else 0
@@ -137,7 +135,7 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
     seconds = h_s * rest.size
     share = (float(np.count_nonzero(rest_on)) + 1) / (rest.size + 2)
     u_wh = 0.0
-    if h_s >= CLOSE_S and not _is_resolved(rest_on, h_s):
+    if not _is_resolved(rest_on, h_s):
         deviation_w = max(float(np.std(rest)), (high - low) * math.sqrt(share * (1 - share)))
         u_wh = deviation_w * h_s * math.sqrt(rest.size) / J_PER_WH
     hidden_u_wh = 0.0
