@@ -59,6 +59,9 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
         is_whole = last < last_row
         worked = last_working(rows, levels, first, last) if is_whole else last
         stretch = _described(rows, levels, first, worked, weigh)
+        if found and stretch.start_s < found[-1].end_s:  # two edges within one averaged row
+            start_s = found[-1].end_s
+            stretch = evolve(stretch, start_s=start_s, warm_up_end_s=max(stretch.warm_up_end_s, start_s))
         if stretch.end_s <= stretch.start_s:  # one averaged row at the very beginning
             continue
         loads_s = first_load_s(rows, levels, first, found[-1].end_s if found else 0.0)
