@@ -58,7 +58,8 @@ QCheckBox::indicator:checked {{ background: {link}; border-color: {link}; image:
 QCheckBox::indicator:disabled {{ border-color: {rule}; }}
 QCheckBox:disabled {{ color: {muted}; }}
 QTreeView::indicator, QListView::indicator {{
-    width: {line}px; height: {line}px; background: {card}; border: 1px solid {edge}; border-radius: {corner}px;
+    width: {line}px; height: {line}px; background: {card};
+    border: 1px solid {edge}; border-radius: {corner}px;
 }}
 QTreeView::indicator:checked, QListView::indicator:checked {{
     background: {link}; border-color: {link}; image: url("{check}");
