@@ -2,18 +2,9 @@
 
 from collections.abc import Callable
 
-from attrs import frozen
 from PySide6.QtCore import QModelIndex, Qt
-from PySide6.QtGui import QCursor, QGuiApplication, QResizeEvent
-from PySide6.QtWidgets import (
-    QBoxLayout,
-    QFrame,
-    QLabel,
-    QMenu,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QLabel, QMenu, QVBoxLayout, QWidget
 
 from core import edits
 from core.beds.quantities import HELD_W
@@ -21,7 +12,6 @@ from core.beds.supply import SUPPLIES
 from core.edits import Edit
 from core.figures.bed import beds_figure
 from core.found.held_bed import held_bed
-from core.progress import Progress
 from core.results.bed_answer import conditions, headline, supply_sentence
 from core.results.bed_compared import by_area
 from core.results.bed_table import half_hour_note, holds_table, rows_of
@@ -31,10 +21,10 @@ from core.results.holds import Beds, Held, MachineBed, beds
 from core.results.values import Comparison
 from core.study import CoolerPlan, Study
 from gui.charts.view import ChartView
-from gui.images import clipboard_data, render
-from gui.look import S4, S12, S16, current
+from gui.look import S4, S12, current
 from gui.pages.compare import screen_locale
 from gui.pages.page import Page, SentenceTop
+from gui.pages.worked_out import Found, Source, WorkedOut
 from gui.session import Session
 from gui.widgets.bed_bar import BedBar
 from gui.widgets.bed_properties import BedProperties
@@ -42,23 +32,16 @@ from gui.widgets.cooler_card import CoolerCard
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.hold_temperatures import HoldTemperatures
+from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.table_card import TableCard
+from gui.widgets.titled_card import plain_card
 from gui.widgets.watts_card import WattsCard
 
 #: key of the job
 BEDS = "beds"
 #: from this width on what is known of the beds stands beside the chart of watts, in text heights
 _BESIDE = 88.0
-
-
-@frozen(eq=False)
-class _Found:
-    """The beds with the study they are of."""
-
-    study: Study
-    log_ids: frozenset[str]
-    beds: Beds
 
 
 class BedPage(Page):
@@ -72,7 +55,7 @@ class BedPage(Page):
         self.setObjectName("bed_page")
         self._session = session
         self._locale = screen_locale()
-        self._found: _Found | None = None
+        self._beds = WorkedOut[Beds](session, BEDS, "reading hold tests", self._show_found)
         self._machine_id = ""
         self._row = -1
         self._asked: tuple[str, str] | None = None
@@ -99,11 +82,9 @@ class BedPage(Page):
     def _lay_out(self) -> None:
         self.supply.setObjectName("bed_supply_sentence")
         self.supply.setWordWrap(True)
-        inner = QWidget()
-        content = QVBoxLayout(inner)
-        content.setContentsMargins(S16, S4, S16, S12)
-        content.setSpacing(S12)
-        self._tested = [_card(self.rows), self.supply, self.cooler, self.table]
+        self._scroll = PageScroll("bed_scroll")
+        content = self._scroll.column
+        self._tested: list[QWidget] = [plain_card(self.rows), self.supply, self.cooler, self.table]
         self._pair = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._pair.setSpacing(S12)
         self._pair.addWidget(self.watts_card, 1)
@@ -114,13 +95,6 @@ class BedPage(Page):
         content.addWidget(self.table)
         content.addWidget(self.temperatures)
         content.addStretch(1)
-        self._scroll = QScrollArea()
-        self._scroll.setObjectName("bed_scroll")
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setWidget(inner)
         self.bar.save.setMenu(self.pictures.menu)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -134,8 +108,7 @@ class BedPage(Page):
         for view in self._charts():
             view.picked.connect(self._session.select)
             view.asked.connect(self._on_asked)
-            view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
-            view.customContextMenuRequested.connect(self._on_context_menu)
+            self.pictures.open_on(view)
         self.rows.copying.connect(self._copy_rows)
         self.watts.copying.connect(self._copy_watts)
         self.cooler.chart.copying.connect(self._copy_cooler)
@@ -168,6 +141,10 @@ class BedPage(Page):
         if self._pair.direction() != direction:
             self._pair.setDirection(direction)
 
+    @property
+    def _found(self) -> Found[Beds] | None:
+        return self._beds.found
+
     def _charts(self) -> tuple[ChartView, ...]:
         return self.rows, self.watts, self.cooler.chart
 
@@ -176,17 +153,8 @@ class BedPage(Page):
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
         """Show a study; its beds are found where that does not hold up the window."""
         traces, activities = self._session.traces, self._session.activities
-        log_ids = frozenset(traces)
-        found = self._found
-        if found is not None and found.study is study and found.log_ids == log_ids:
+        if self._beds.ask(Source(study, frozenset(traces)), lambda: beds(study, traces, activities)):
             self._show_found()
-            return
-
-        def work(progress: Progress) -> _Found:
-            progress(0.0, "reading hold tests")
-            return _Found(study, log_ids, beds(study, traces, activities))
-
-        self._session.jobs.start(BEDS, work, self._on_found)
 
     def explain(self) -> None:
         view = next((v for v in (self.rows, self.watts) if v.hasFocus()), None)
@@ -199,11 +167,6 @@ class BedPage(Page):
         """Saving pictures."""
         return self.pictures.menu
 
-    def _on_found(self, found: _Found) -> None:
-        if found.study is self._session.study:
-            self._found = found
-            self._show_found()
-
     def _show_nothing(self, sentence: str, conditions_text: str) -> None:
         self.bar.hide()
         self._frame.hide()
@@ -211,8 +174,8 @@ class BedPage(Page):
 
     def _show_found(self) -> None:
         assert self._found is not None
-        study, found = self._found.study, self._found.beds
-        if len(self._found.log_ids) < len(study.logs):
+        study, found = self._found.study, self._found.value
+        if len(self._found.source.log_ids) < len(study.logs):
             self._show_nothing("Reading the logs…", "")
             return
         self.top.say(headline(found, self._locale), conditions(found, study, self._locale))
@@ -254,20 +217,20 @@ class BedPage(Page):
     def _show_machine(self) -> None:
         """What belongs to the chosen machine."""
         assert self._found is not None
-        study, found = self._found.study, self._found.beds
+        study, found = self._found.study, self._found.value
         self.watts_card.show_beds(found, study, self._machine_id, self._say)
         self._show_plan(study.cooler)
 
     def _show_plan(self, wished: CoolerPlan) -> None:
         assert self._found is not None
-        plan = plan_of(wished, self._found.beds)
+        plan = plan_of(wished, self._found.value)
         self.cooler.sliders.show_plan(wished, plan)
-        self.cooler.show_savings(savings(self._found.beds, plan), self._found.study, self._machine_id)
+        self.cooler.show_savings(savings(self._found.value, plan), self._found.study, self._machine_id)
 
     def _show_temperatures(self) -> None:
         """The fields of the row that is chosen in the table."""
         assert self._found is not None
-        rows = rows_of(self._found.beds)
+        rows = rows_of(self._found.value)
         if not 0 <= self._row < len(rows):
             self.temperatures.show_hold("", None, None, is_alone=True)
             return
@@ -277,7 +240,7 @@ class BedPage(Page):
         self.temperatures.show_hold(machine.name, held, run, is_alone=is_alone)
 
     def _say(self, run_id: str, key: str) -> tuple[str, ...]:
-        return () if self._found is None else hold_readout(self._found.beds, run_id, key, self._locale)
+        return () if self._found is None else hold_readout(self._found.value, run_id, key, self._locale)
 
     # what the user does
 
@@ -287,7 +250,8 @@ class BedPage(Page):
         self._session.apply(make(self._session.study))
 
     def _on_opened(self) -> None:
-        self._found, self._machine_id, self._row = None, "", -1
+        self._beds.forget()
+        self._machine_id, self._row = "", -1
         self.found.close_panel()
         self.bar.message.setText("")
 
@@ -328,7 +292,7 @@ class BedPage(Page):
         self._row = current.row()
         if self._found is not None:
             self._show_temperatures()
-            rows = rows_of(self._found.beds)
+            rows = rows_of(self._found.value)
             if 0 <= self._row < len(rows):
                 self._session.select(rows[self._row][1].run_id)
 
@@ -348,7 +312,7 @@ class BedPage(Page):
         """Explain the number that was asked for, as the study is now."""
         if self._asked is None or self._found is None:
             return
-        told = held_bed(self._found.beds, self._found.study, *self._asked, self._locale)
+        told = held_bed(self._found.value, self._found.study, *self._asked, self._locale)
         if told is None:
             self.found.close_panel()
         else:
@@ -359,32 +323,13 @@ class BedPage(Page):
         self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _rows(self) -> tuple[tuple[MachineBed, Held], ...]:
-        return () if self._found is None else rows_of(self._found.beds)
-
-    def _on_context_menu(self) -> None:
-        self.pictures.menu.popup(QCursor.pos())
+        return () if self._found is None else rows_of(self._found.value)
 
     def _copy_rows(self) -> None:
-        self._copy_picture(self.rows, self.table.model.rows)
+        self.pictures.copy(self.rows, self.table.model.rows)
 
     def _copy_watts(self) -> None:
-        self._copy_picture(self.watts, self.table.model.rows)
+        self.pictures.copy(self.watts, self.table.model.rows)
 
     def _copy_cooler(self) -> None:
-        self._copy_picture(self.cooler.chart, self.cooler.table.model.rows)
-
-    def _copy_picture(self, view: ChartView, rows: list[tuple[str, ...]]) -> None:
-        if view.figure is None:
-            return
-        image = render(view.figure, self.pictures.shown_size(view), view.look, self.pictures.frame, ratio=2.0)
-        QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
-        self.bar.message.setText("Copied the picture and its numbers")
-
-
-def _card(view: QWidget) -> QFrame:
-    card = QFrame()
-    card.setObjectName("card")
-    layout = QVBoxLayout(card)
-    layout.setContentsMargins(1, 1, 1, 1)
-    layout.addWidget(view)
-    return card
+        self.pictures.copy(self.cooler.chart, self.cooler.table.model.rows)

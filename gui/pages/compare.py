@@ -3,15 +3,8 @@
 from functools import partial
 
 from PySide6.QtCore import QLocale, QModelIndex, Qt
-from PySide6.QtGui import QCursor, QGuiApplication, QResizeEvent
-from PySide6.QtWidgets import (
-    QBoxLayout,
-    QFrame,
-    QMenu,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QMenu, QVBoxLayout, QWidget
 
 from core import edits
 from core.edits import Edit
@@ -28,7 +21,6 @@ from core.results.values import Comparison
 from core.study import BOUNDARIES, Study
 from gui.charts.view import ChartView
 from gui.explaining import Explaining
-from gui.images import clipboard_data, render
 from gui.look import S4, S12, S16, current
 from gui.pages.page import Page, SentenceTop
 from gui.picture_drag import PictureDrag
@@ -39,6 +31,7 @@ from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.left_out_bar import LeftOutBar
 from gui.widgets.like_view import LikeView
+from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.property_view import PropertyView
 from gui.widgets.table_card import TableCard
@@ -98,10 +91,8 @@ class ComparePage(Page):
         self._plane_card = bare_card(self.plane)
         self._lower.addWidget(self._plane_card, 1)
         self._lower.addWidget(self.table, 0)
-        inner, self._runs = QWidget(), QWidget()
-        outer = QVBoxLayout(inner)
-        outer.setContentsMargins(S16, S4, S16, S12)
-        outer.setSpacing(S12)
+        self._scroll, self._runs = PageScroll("compare_scroll"), QWidget()
+        outer = self._scroll.column
         outer.addWidget(self.fairness)
         outer.addWidget(self._runs)
         outer.addWidget(self.like)
@@ -112,13 +103,6 @@ class ComparePage(Page):
         content.addWidget(bare_card(self.rows), 3)
         content.addWidget(self.left_out)
         content.addLayout(self._lower, 2)
-        self._scroll = QScrollArea()
-        self._scroll.setObjectName("compare_scroll")
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setWidget(inner)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S4)
@@ -135,8 +119,7 @@ class ComparePage(Page):
             view.leaving_out.connect(self._leave_out)
             view.asked.connect(self._explaining.ask)
             view.pulled.connect(self._drag_out)
-            view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
-            view.customContextMenuRequested.connect(self._on_context_menu)
+            self.pictures.open_on(view)
         self.rows.copying.connect(self._copy_rows)
         self.plane.copying.connect(self._copy_plane)
         self._bar.copy.clicked.connect(self._copy_rows)
@@ -362,9 +345,6 @@ class ComparePage(Page):
         self._session.seal()
         self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _on_context_menu(self) -> None:
-        self.pictures.menu.popup(QCursor.pos())
-
     def _drag_out(self) -> None:
         view = self.sender()
         if isinstance(view, ChartView):
@@ -378,15 +358,11 @@ class ComparePage(Page):
         self._copy_picture(self.plane)
 
     def _copy_picture(self, view: ChartView) -> None:
-        if view.figure is None:
-            return
-        image = render(view.figure, self.pictures.shown_size(view), view.look, self.pictures.frame, ratio=2.0)
         if view is self.properties.chart:
             rows = self.properties.rows
         else:
             rows = (self.like.table if view in (self.like.rows, self.like.steps) else self.table).model.rows
-        QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
-        self._bar.tell("Copied the picture and its numbers")
+        self.pictures.copy(view, rows)
 
 
 def screen_locale() -> NumberLocale:

@@ -2,8 +2,7 @@
 
 from attrs import evolve, frozen
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QCursor, QGuiApplication
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
 
 from core import edits
 from core.figures.line_up import line_up_figure
@@ -19,18 +18,20 @@ from core.results.values import Comparison
 from core.study import Study
 from gui.charts.line_up_view import LineUpView
 from gui.dialogs import notes
-from gui.images import clipboard_data, render
 from gui.look import S4, S8, S12, S16
 from gui.pages.compare import screen_locale
 from gui.pages.page import Page, SentenceTop
 from gui.session import Session
+from gui.widgets.action_buttons import copy_button, link_button, save_button
 from gui.widgets.leave_list import LeaveList
 from gui.widgets.left_out_bar import LeftOutBar
 from gui.widgets.line_up_bar import LineUpBar
+from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.run_picker import RunPicker
 from gui.widgets.tab_order import in_order
 from gui.widgets.table_card import TableCard
+from gui.widgets.titled_card import plain_card
 
 #: of a farm only so many runs are shown until a person chooses
 MOST_SHOWN = 120
@@ -95,31 +96,16 @@ class LineUpPage(Page):
     # building
 
     def _lay_out(self) -> None:
-        self._save = QPushButton("&Save picture")
-        self._save.setObjectName("save_picture")
-        self._save.setMenu(self.pictures.menu)
-        self._copy = QPushButton("Cop&y")
-        self._copy.setObjectName("copy")
-        self._copy.setToolTip("Copy the picture and its numbers (Ctrl+C on the chart)")
-        self._explain = QPushButton("How &it is read")
-        self._explain.setObjectName("explain_line_up")
-        self._explain.setProperty("role", "link")
+        self._save = save_button(menu=self.pictures.menu)
+        self._copy = copy_button("Copy the picture and its numbers (Ctrl+C on the chart)")
+        self._explain = link_button("explain_line_up", "How &it is read")
         self.bar.add(self.leaves.button, self._save, self._copy, self._explain)
-        inner = QWidget()
-        content = QVBoxLayout(inner)
-        content.setContentsMargins(S16, S4, S8, S12)
-        content.setSpacing(S12)
+        self._scroll = PageScroll("line_up_scroll", right=S8)
+        content = self._scroll.column
         content.addWidget(self.leaves)
-        content.addWidget(_card(self.chart), 1)
+        content.addWidget(plain_card(self.chart, S4), 1)
         content.addWidget(self.left_out)
         content.addWidget(self.table)
-        self._scroll = QScrollArea()
-        self._scroll.setObjectName("line_up_scroll")
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setWidget(inner)
         self._body = QWidget()
         row = QHBoxLayout(self._body)
         row.setContentsMargins(0, 0, S16, S12)
@@ -145,8 +131,7 @@ class LineUpPage(Page):
         self.chart.picked.connect(self._session.select)
         self.chart.copying.connect(self._copy_picture)
         self.chart.leaving_out.connect(self._leave_out)
-        self.chart.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
-        self.chart.customContextMenuRequested.connect(self._on_context_menu)
+        self.pictures.open_on(self.chart)
         self.picker.chosen.connect(self._on_chosen)
         self.picker.picked.connect(self._session.select)
         self.leaves.picked.connect(self._session.select)
@@ -350,34 +335,17 @@ class LineUpPage(Page):
     def _on_explain(self) -> None:
         notes.show_note(self, "Line-up", "line-up")
 
-    def _on_context_menu(self) -> None:
-        self.pictures.menu.popup(QCursor.pos())
-
     def _copy_picture(self) -> None:
-        figure = self.chart.figure
-        if figure is None or self._said is None:
+        if self._said is None:
             return
-        image = render(
-            figure, self.pictures.shown_size(self.chart), self.chart.look, self.pictures.frame, ratio=2.0
-        )
         rows = (
             self.table.model.rows
             if self._choices.span is not None
             else [(x,) for x in self._said.answer.facts]
         )
-        QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
-        self.bar.say("Copied the picture and its numbers")
+        self.pictures.copy(self.chart, rows)
 
 
 def _no_readout(run_id: str, key: str) -> tuple[str, ...]:
     """The chart reads its runs out itself: what it says depends on the place too."""
     return ()
-
-
-def _card(widget: QWidget) -> QFrame:
-    card = QFrame()
-    card.setObjectName("card")
-    layout = QVBoxLayout(card)
-    layout.setContentsMargins(S4, S4, S4, S4)
-    layout.addWidget(widget)
-    return card

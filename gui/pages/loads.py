@@ -2,56 +2,37 @@
 
 from functools import partial
 
-from attrs import frozen
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import (
-    QFrame,
-    QLabel,
-    QMenu,
-    QPushButton,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QLabel, QMenu, QVBoxLayout, QWidget
 
 from core import edits
 from core.figures.loads import loads_figure, value_readout
 from core.figures.source import numbers_of
 from core.figures.staircase import staircase_figure, step_id
 from core.found.loads import load_found
-from core.progress import Progress
 from core.results.load_answer import ambiguous, conditions, headline, idle_sentence, step_readout
 from core.results.loads import Loads, MachineLoads, loads
 from core.results.values import Comparison
 from core.study import Study
 from gui.charts.view import ChartView
-from gui.images import clipboard_data, render
-from gui.look import S4, S8, S12, S16
+from gui.look import S4, S8, S16
 from gui.pages.compare import screen_locale
 from gui.pages.page import Page, SentenceTop
+from gui.pages.worked_out import Found, Source, WorkedOut
 from gui.picture_drag import PictureDrag
 from gui.session import Session
+from gui.widgets.action_buttons import copy_button, link_button, save_button, told_label
 from gui.widgets.choice import Choice
 from gui.widgets.flow import Flow, labelled
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.load_form import LoadForm
+from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
-from gui.widgets.titled_card import bare_card
+from gui.widgets.titled_card import bare_card, plain_card, tell
 
 #: key of the job
 LOADS = "loads"
-
-
-@frozen(eq=False)
-class _Found:
-    """The loads with what they are of."""
-
-    study: Study
-    comparison: Comparison | None
-    log_ids: frozenset[str]
-    loads: Loads
 
 
 class LoadsPage(Page):
@@ -65,11 +46,11 @@ class LoadsPage(Page):
         self.setObjectName("loads_page")
         self._session = session
         self._locale = screen_locale()
-        self._found: _Found | None = None
+        self._loads = WorkedOut[Loads](session, LOADS, "reading switch-on tests", self._show_found)
         self._machine_id = ""
         self.top = SentenceTop()
         self.machine = Choice("loads_machine", "Machine whose steps are named")
-        self.message = QLabel()
+        self.message = told_label()
         self.rows = ChartView("loads")
         self.rows.setAccessibleName("Loads: one row a machine, one column a load")
         self.stairs = ChartView("load_steps")
@@ -90,25 +71,15 @@ class LoadsPage(Page):
         self.idle.setWordWrap(True)
         self.unsure.setObjectName("unsure_sentence")
         self.unsure.setWordWrap(True)
-        self.message.setObjectName("message")
-        self.message.setProperty("role", "muted")
         self.message.setWordWrap(True)
-        inner = QWidget()
-        content = QVBoxLayout(inner)
-        content.setContentsMargins(S16, S4, S16, S12)
-        content.setSpacing(S12)
+        self._scroll = PageScroll("loads_scroll", is_fitted=False)
+        content = self._scroll.column
         content.addWidget(bare_card(self.rows))
         content.addWidget(self.idle)
         content.addWidget(bare_card(self.stairs))
         content.addWidget(self.unsure)
-        content.addWidget(_card(self.form))
+        content.addWidget(plain_card(self.form))
         content.addStretch(1)
-        self._scroll = QScrollArea()
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setObjectName("loads_scroll")
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setWidget(inner)
         self._bar = self._action_row()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -122,15 +93,10 @@ class LoadsPage(Page):
 
     def _action_row(self) -> QWidget:
         bar, controls = QWidget(), QWidget()
-        self._how = QPushButton("&How is this found?")
-        self._how.setObjectName("how_found")
-        self._how.setProperty("role", "link")
-        self._how.setToolTip("How loads are measured; for a value click on it")
-        self._save = QPushButton("&Save picture")
-        self._save.setObjectName("save_picture")
-        self._save.setMenu(self.pictures.menu)
-        self._copy = QPushButton("Cop&y")
-        self._copy.setObjectName("copy")
+        tip = "How loads are measured; for a value click on it"
+        self._how = link_button("how_found", "&How is this found?", tip)
+        self._save = save_button(menu=self.pictures.menu)
+        self._copy = copy_button()
         self._of_test = labelled("&Test:", self.test)
         row = Flow(controls, S8)
         for widget in (labelled("&Machine:", self.machine), self._of_test, self._how, self._save, self._copy):
@@ -145,8 +111,7 @@ class LoadsPage(Page):
 
     def _tell(self, text: str) -> None:
         """Say something under the controls; with no words it takes no room."""
-        self.message.setText(text)
-        self.message.setVisible(bool(text))
+        tell(self.message, text)
 
     def _connect(self) -> None:
         self.machine.activated.connect(self._on_machine)
@@ -173,22 +138,9 @@ class LoadsPage(Page):
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
         """Show a study; its loads are found where that does not hold up the window."""
         traces = self._session.traces
-        log_ids = frozenset(traces)
-        found = self._found
-        if (
-            found is not None
-            and found.study is study
-            and found.comparison is comparison
-            and found.log_ids == log_ids
-        ):
+        source = Source(study, frozenset(traces), comparison)
+        if self._loads.ask(source, lambda: loads(study, traces, comparison)):
             self._show_found()
-            return
-
-        def work(progress: Progress) -> _Found:
-            progress(0.0, "reading switch-on tests")
-            return _Found(study, comparison, log_ids, loads(study, traces, comparison))
-
-        self._session.jobs.start(LOADS, work, self._on_found)
 
     def explain(self) -> None:
         self._asked = None
@@ -201,10 +153,9 @@ class LoadsPage(Page):
         """Saving pictures."""
         return self.pictures.menu
 
-    def _on_found(self, found: _Found) -> None:
-        if found.study is self._session.study:
-            self._found = found
-            self._show_found()
+    @property
+    def _found(self) -> Found[Loads] | None:
+        return self._loads.found
 
     def _show_nothing(self, sentence: str, conditions_text: str) -> None:
         self._bar.hide()
@@ -214,8 +165,8 @@ class LoadsPage(Page):
 
     def _show_found(self) -> None:
         assert self._found is not None
-        study, found = self._found.study, self._found.loads
-        if len(self._found.log_ids) < len(study.logs):
+        study, found = self._found.study, self._found.value
+        if len(self._found.source.log_ids) < len(study.logs):
             self._show_nothing("Reading the logs…", "")
             return
         if not found.tested:
@@ -232,7 +183,7 @@ class LoadsPage(Page):
     def _show_machine(self) -> None:
         """What belongs to the chosen machine."""
         assert self._found is not None
-        study, found = self._found.study, self._found.loads
+        study, found = self._found.study, self._found.value
         machine = next(m for m in found.tested if m.machine_id == self._machine_id)
         self.top.say(headline(found, self._machine_id, self._locale), conditions(found, study, self._locale))
         figure = loads_figure(found, study, self._machine_id, self._locale)
@@ -258,19 +209,19 @@ class LoadsPage(Page):
             return
         place, found = int(self.test.currentData() or 0), self._found
         figure = staircase_figure(
-            found.loads, machine, place, found.study, self._session.traces, self._locale
+            found.value, machine, place, found.study, self._session.traces, self._locale
         )
         self.stairs.show_figure(figure, self._say_step)
 
     def _chosen(self) -> MachineLoads | None:
-        tested = () if self._found is None else self._found.loads.tested
+        tested = () if self._found is None else self._found.value.tested
         return next((m for m in tested if m.machine_id == self._machine_id), None)
 
     def _say_value(self, run_id: str, key: str) -> tuple[str, ...]:
         if self._found is None:
             return ()
         names = {r.id: r.name for r in self._found.study.runs}
-        return value_readout(self._found.loads, run_id, names, self._locale)
+        return value_readout(self._found.value, run_id, names, self._locale)
 
     def _say_step(self, run_id: str, key: str) -> tuple[str, ...]:
         machine = self._chosen()
@@ -279,7 +230,8 @@ class LoadsPage(Page):
     # what the user does
 
     def _on_opened(self) -> None:
-        self._found, self._machine_id, self._asked = None, "", None
+        self._loads.forget()
+        self._machine_id, self._asked = "", None
         self.found.close_panel()
         self._tell("")
 
@@ -302,7 +254,7 @@ class LoadsPage(Page):
         """Explain the number that was asked for, as the study is now."""
         if self._asked is None or self._found is None:
             return
-        told = load_found(self._found.loads, self._found.study, *self._asked, self._locale)
+        told = load_found(self._found.value, self._found.study, *self._asked, self._locale)
         if told is None:
             self.found.close_panel()
         else:
@@ -327,19 +279,5 @@ class LoadsPage(Page):
             self._scroll.ensureWidgetVisible(self.form)
 
     def _copy_picture(self, chart: ChartView) -> None:
-        if chart.figure is None:
-            return
-        size = self.pictures.shown_size(chart)
-        image = render(chart.figure, size, chart.look, self.pictures.frame, ratio=2.0)
-        lines = [(clause,) for clause in numbers_of(chart.figure).split("; ")]
-        QGuiApplication.clipboard().setMimeData(clipboard_data(image, lines))
-        self._tell("Copied the picture and its numbers")
-
-
-def _card(view: QWidget) -> QFrame:
-    card = QFrame()
-    card.setObjectName("card")
-    layout = QVBoxLayout(card)
-    layout.setContentsMargins(1, 1, 1, 1)
-    layout.addWidget(view)
-    return card
+        if chart.figure is not None:
+            self.pictures.copy(chart, [(clause,) for clause in numbers_of(chart.figure).split("; ")])

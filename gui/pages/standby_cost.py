@@ -1,19 +1,9 @@
 """The Standby and cost page: what machines take doing nothing, what prints cost, and what saves."""
 
-from attrs import evolve, frozen
-from PySide6.QtCore import QDate, QLocale, QModelIndex, Qt
-from PySide6.QtGui import QCursor, QGuiApplication, QResizeEvent
-from PySide6.QtWidgets import (
-    QBoxLayout,
-    QFrame,
-    QHBoxLayout,
-    QLabel,
-    QMenu,
-    QPushButton,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from attrs import evolve
+from PySide6.QtCore import QDate, QLocale, QModelIndex
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QMenu, QVBoxLayout, QWidget
 
 from core.figures.standby_cost import (
     calendar_figure,
@@ -26,7 +16,6 @@ from core.figures.standby_cost import (
 )
 from core.formatting import NumberLocale
 from core.found.costs import SAVED, explain_cost
-from core.progress import Progress
 from core.quantities import PRINT_KWH, STANDBY_KWH
 from core.results.cost_answer import ESTIMATE, HOT, MAINS, conditions, headline, limit_words, saving_sentence
 from core.results.cost_tables import hours_table, print_note, print_table
@@ -35,20 +24,22 @@ from core.results.costs import forget, standby_cost
 from core.results.values import Comparison
 from core.study import Study
 from gui.charts.view import ChartView
-from gui.images import clipboard_data, render
 from gui.look import S4, S8, S12, S16, current
 from gui.pages.compare import screen_locale
 from gui.pages.page import Page, SentenceTop
+from gui.pages.worked_out import Found, Source, WorkedOut
 from gui.picture_drag import PictureDrag
 from gui.session import Session
+from gui.widgets.action_buttons import copy_button, link_button, save_button, told_label
 from gui.widgets.choice import Choice
 from gui.widgets.cost_form import CostForm, Maker
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
+from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.price_file import PriceFile
 from gui.widgets.table_card import TableCard
-from gui.widgets.titled_card import column_of, muted_words, tell, titled_card
+from gui.widgets.titled_card import column_of, muted_words, plain_card, tell, titled_card
 
 #: key of the job
 COST = "standby and cost"
@@ -58,15 +49,6 @@ _EMPTY = (
     "Nothing to price yet",
     "Drop meter logs of one machine or more anywhere on this window, or open the demo from the File menu.",
 )
-
-
-@frozen(eq=False)
-class _Found:
-    """A result with what it is of."""
-
-    study: Study
-    log_ids: frozenset[str]
-    result: StandbyCost
 
 
 class StandbyCostPage(Page):
@@ -80,8 +62,7 @@ class StandbyCostPage(Page):
         self.setObjectName("standby_cost_page")
         self._session = session
         self._locale = money_locale()
-        self._found: _Found | None = None
-        self._asked: tuple[Study, frozenset[str]] | None = None
+        self._costs = WorkedOut[StandbyCost](session, COST, "working out costs", self._show_costs)
         self._price_file = PriceFile(session, self)
         self.top = SentenceTop()
         self.standby = _chart("standby", "Standby power, and a year of it")
@@ -94,7 +75,7 @@ class StandbyCostPage(Page):
         self.week_machine = Choice("week_machine", "Machine whose weeks are shown")
         self.form = CostForm(self._locale)
         self.found = FoundPanel()
-        self.message = QLabel()
+        self.message = told_label("cost_message")
         self.pictures = PictureMenu(self._charts(), self)
         self.drag = PictureDrag(self.pictures, self)
         self._lay_out()
@@ -104,7 +85,11 @@ class StandbyCostPage(Page):
     @property
     def result(self) -> StandbyCost | None:
         """What is shown."""
-        return None if self._found is None else self._found.result
+        return None if self._found is None else self._found.value
+
+    @property
+    def _found(self) -> Found[StandbyCost] | None:
+        return self._costs.found
 
     def _charts(self) -> dict[str, ChartView]:
         return {
@@ -139,31 +124,18 @@ class StandbyCostPage(Page):
         upper = column_of(self._standby_card, self._saving_card, self._calendar_card)
         lower = column_of(self.hours, self._print_card, self.parts, self._starts_card)
         side = QVBoxLayout()
-        self._form_card = QFrame()
-        self._form_card.setObjectName("card")
-        inside = QVBoxLayout(self._form_card)
-        inside.setContentsMargins(1, 1, 1, 1)
-        inside.addWidget(self.form)
+        self._form_card = plain_card(self.form)
         side.addWidget(self._form_card)
         side.addStretch(1)
-        inner = QWidget()
         self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._columns.setSpacing(S12)
         self._columns.addLayout(upper, 1)
         self._columns.addLayout(side, 0)
-        content = QVBoxLayout(inner)
-        content.setContentsMargins(S16, S4, S16, S12)
-        content.setSpacing(S12)
+        self._scroll = PageScroll("standby_cost_scroll")
+        content = self._scroll.column
         content.addLayout(self._columns)
         content.addLayout(lower)
         content.addStretch(1)
-        self._scroll = QScrollArea()
-        self._scroll.setObjectName("standby_cost_scroll")
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setWidget(inner)
         self._bar = self._action_row()
         self._frame = FoundFrame(self._scroll, self.found, may_stand_beside=False)
         self._blank = QWidget()
@@ -180,18 +152,11 @@ class StandbyCostPage(Page):
         row = QHBoxLayout(bar)
         row.setContentsMargins(S16, 0, S16, 0)
         row.setSpacing(S8)
-        self._how = QPushButton("&How was this found?")
-        self._how.setObjectName("cost_how_found")
-        self._how.setProperty("role", "link")
-        self._how.setToolTip("How the sentence above was found; for a value on a chart, click on it")
-        self.message.setObjectName("cost_message")
-        self.message.setProperty("role", "muted")
-        self._save = QPushButton("&Save picture")
-        self._save.setObjectName("cost_save_picture")
-        self._save.setMenu(self.pictures.menu)
-        self._copy = QPushButton("Cop&y")
-        self._copy.setObjectName("cost_copy")
-        self._copy.setToolTip("Copy the first chart's picture and its numbers (Ctrl+C on a chart)")
+        tip = "How the sentence above was found; for a value on a chart, click on it"
+        self._how = link_button("cost_how_found", "&How was this found?", tip)
+        self._save = save_button("cost_save_picture", self.pictures.menu)
+        tip = "Copy the first chart's picture and its numbers (Ctrl+C on a chart)"
+        self._copy = copy_button(tip, "cost_copy")
         row.addWidget(self._how)
         row.addWidget(self.message, 1)
         row.addWidget(self._save)
@@ -203,8 +168,7 @@ class StandbyCostPage(Page):
             view.asked.connect(self._on_asked)
             view.copying.connect(self._on_copy)
             view.pulled.connect(self._drag_out)
-            view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
-            view.customContextMenuRequested.connect(self._on_context_menu)
+            self.pictures.open_on(view)
         self._copy.clicked.connect(self._on_copy)
         self._how.clicked.connect(self.explain)
         self.pictures.copying.connect(self._on_copy)
@@ -221,26 +185,18 @@ class StandbyCostPage(Page):
 
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
         """Show a study; what it costs is worked out outside the GUI thread."""
-        if not (study.logs or study.typed):
-            self._show_nothing(*_EMPTY)
-            return
-        if comparison is None:
-            self._show_nothing("Reading the logs…", "")
+        is_empty = not (study.logs or study.typed)
+        if is_empty or comparison is None:
+            self._costs.forget()
+            self._show_nothing(*(_EMPTY if is_empty else ("Reading the logs…", "")))
             return
         self.form.show_study(study)
         self.form.setEnabled(not self._session.is_read_only)
         traces, activities = self._session.traces, self._session.activities
-        log_ids = frozenset(traces)
-        if self._asked is not None and self._asked[0] is study and self._asked[1] == log_ids:
-            return
-        self._asked = study, log_ids
         year = QDate.currentDate().year()
-
-        def work(progress: Progress) -> _Found:
-            progress(0.0, "working out costs")
-            return _Found(study, log_ids, standby_cost(study, traces, activities, year=year))
-
-        self._session.jobs.start(COST, work, self._on_found_costs)
+        source = Source(study, frozenset(traces))
+        if self._costs.ask(source, lambda: standby_cost(study, traces, activities, year=year)):
+            return
         if self._found is None:
             self._show_nothing("Working out what standby and prints cost…", "")
 
@@ -258,11 +214,9 @@ class StandbyCostPage(Page):
         """Saving pictures."""
         return self.pictures.menu
 
-    def _on_found_costs(self, found: _Found) -> None:
-        if self._asked is None or found.study is not self._asked[0]:
-            return
-        self._found = found
-        result, study, locale = found.result, found.study, self._locale
+    def _show_costs(self) -> None:
+        assert self._found is not None
+        result, study, locale = self._found.value, self._found.study, self._locale
         spoken = evolve(result, headline=headline(result, locale), conditions=conditions(result, locale))
         self.top.say(spoken.headline, spoken.conditions)
         self.standby.show_figure(standby_figure(spoken, study, locale), _no_runs)
@@ -293,12 +247,11 @@ class StandbyCostPage(Page):
         if self._found is None:
             return
         chosen = self.week_machine.currentData()
-        figure = calendar_figure(self._found.result, self._found.study, chosen, self._locale)
+        figure = calendar_figure(self._found.value, self._found.study, chosen, self._locale)
         self.calendar.show_figure(figure, _no_runs)
         self._calendar_card.setVisible(figure is not None)
 
     def _show_nothing(self, sentence: str, said: str) -> None:
-        self._found, self._asked = (None, self._asked) if not said else (None, None)
         self._show_parts(False)
         self.top.say(sentence, said)
 
@@ -328,7 +281,7 @@ class StandbyCostPage(Page):
 
     def _on_opened(self) -> None:
         forget()
-        self._found, self._asked = None, None
+        self._costs.forget()
         self.found.close_panel()
 
     def _on_asked(self, machine_id: str, run_id: str, key: str) -> None:
@@ -345,12 +298,9 @@ class StandbyCostPage(Page):
     def _explain(self, machine_id: str, key: str) -> None:
         if self._found is None:
             return
-        told = explain_cost(self._found.result, self._found.study, machine_id, key, self._locale)
+        told = explain_cost(self._found.value, self._found.study, machine_id, key, self._locale)
         if told is not None:
             self.found.show_explanation(told, self._locale)
-
-    def _on_context_menu(self) -> None:
-        self.pictures.menu.popup(QCursor.pos())
 
     def _drag_out(self) -> None:
         view = self.sender()
@@ -361,12 +311,8 @@ class StandbyCostPage(Page):
         """Copy the chart that asked, or else the first one."""
         asking = self.sender()
         view = asking if isinstance(asking, ChartView) else self.standby
-        if view.figure is None:
-            return
         table = self.parts if view in (self.prints, self.starts) else self.hours
-        image = render(view.figure, self.pictures.shown_size(view), view.look, self.pictures.frame, ratio=2.0)
-        QGuiApplication.clipboard().setMimeData(clipboard_data(image, table.model.rows))
-        self.message.setText("Copied the picture and its numbers")
+        self.pictures.copy(view, table.model.rows)
 
 
 def money_locale() -> NumberLocale:

@@ -1,9 +1,10 @@
 """What can be done on the Compare page: which view, what is counted, how it was found, pictures."""
 
-from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
 from core.study import BOUNDARIES
 from gui.look import S4, S8, S16
+from gui.widgets.action_buttons import copy_button, link_button, save_button, told_label
 from gui.widgets.choice import Choice
 from gui.widgets.flow import Flow, labelled
 
@@ -25,22 +26,15 @@ class CompareBar(QWidget):
         self.boundary.setObjectName("boundary")
         self.boundary.setAccessibleName("What is counted as a run")
         self.boundary.addItems([b[0].upper() + b[1:] for b in BOUNDARIES])
-        self.message = QLabel()
-        self.message.setObjectName("message")
-        self.message.setProperty("role", "muted")
-        self.save = QPushButton("&Save picture")
-        self.save.setObjectName("save_picture")
-        self.copy = QPushButton("Cop&y")
-        self.copy.setObjectName("copy")
-        self.copy.setToolTip(
+        self.message = told_label()
+        self.save = save_button()
+        self.copy = copy_button(
             "Copy the picture and its numbers (Ctrl+C on a chart); or drag a chart into another program"
         )
-        self.how = QPushButton("&How was this found?")
-        self.how.setObjectName("how_found")
-        self.how.setProperty("role", "link")
-        self.how.setToolTip(
+        tip = (
             "How the sentence above was found; for a value click on it, for a run double-click it or press F1"
         )
+        self.how = link_button("how_found", "&How was this found?", tip)
         controls = QWidget()
         row = Flow(controls, S8)
         for text, widget in (("Sho&w:", self.view), ("&Counted:", self.boundary)):

@@ -1,17 +1,18 @@
-"""Saving a figure as a picture: which chart, for which purpose, with or without its frame."""
+"""Saving and copying a figure as a picture: which chart, for which purpose, with or without its frame."""
 
+from collections.abc import Sequence
 from pathlib import Path
 
 from attrs import frozen
-from PySide6.QtCore import QObject, QStandardPaths, Signal
-from PySide6.QtGui import QAction
+from PySide6.QtCore import QObject, QStandardPaths, Qt, Signal
+from PySide6.QtGui import QAction, QCursor, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from core.figures.values import Figure
 from gui.charts.framing import Frame
 from gui.charts.layout import frame_height
 from gui.charts.view import ChartView
-from gui.images import SIZES, Size, save
+from gui.images import SIZES, Size, clipboard_data, render, save
 from gui.publish.encode import FILTERS
 
 _PURPOSES = (
@@ -19,6 +20,8 @@ _PURPOSES = (
     ("square", "Square, 1080 × 1080…"),
     ("as shown", "As shown…"),
 )
+#: pixels of a copied picture in each of the screen's
+_RATIO = 2.0
 
 
 @frozen
@@ -90,6 +93,19 @@ class PictureMenu(QObject):
         around = frame_height(view.figure, view.width(), view.look, self.frame)
         return Size(view.width(), view.height() + round(around))
 
+    def open_on(self, view: ChartView) -> None:
+        """Open the menu at the pointer when a chart asks for its context menu."""
+        view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        view.customContextMenuRequested.connect(self._open)
+
+    def copy(self, view: ChartView, rows: Sequence[Sequence[str]], what: str = "its numbers") -> None:
+        """Copy a chart's picture as shown, with the rows of its numbers; nothing where the chart is empty."""
+        if view.figure is None:
+            return
+        image = render(view.figure, self.shown_size(view), view.look, self.frame, _RATIO)
+        QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
+        self.told.emit(f"Copied the picture and {what}")
+
     def write(self, picture: Picture, path: Path) -> None:
         """Write a picture; what stands in the way is told, not raised."""
         try:
@@ -106,6 +122,9 @@ class PictureMenu(QObject):
         action.setCheckable(True)
         action.setChecked(is_on)
         return action
+
+    def _open(self) -> None:
+        self.menu.popup(QCursor.pos())
 
     def _on_add(self) -> None:
         action = self.sender()

@@ -24,14 +24,22 @@ def titled_card(title: str, *parts: QWidget | QHBoxLayout) -> QFrame:
     return card
 
 
-def bare_card(view: QWidget) -> QFrame:
-    """A card as high as its chart wishes to be."""
+def plain_card(part: QWidget, margin: int = 1) -> QFrame:
+    """A card around a single part, as high as the page makes it."""
     card = QFrame()
     card.setObjectName("card")
     layout = QVBoxLayout(card)
-    layout.setContentsMargins(1, 1, 1, 1)
+    layout.setContentsMargins(margin, margin, margin, margin)
+    layout.addWidget(part)
+    return card
+
+
+def bare_card(view: QWidget) -> QFrame:
+    """A card as high as its chart wishes to be."""
+    card = plain_card(view)
+    layout = card.layout()
+    assert layout is not None
     layout.setSizeConstraint(QVBoxLayout.SizeConstraint.SetMinAndMaxSize)
-    layout.addWidget(view)
     return card
 
 
