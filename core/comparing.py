@@ -60,7 +60,8 @@ class Gathered:
         """Whether the figures are those of the bundle that was read; None where something else was asked."""
         if self.bundle is None or self.study != self.bundle.study:
             return None
-        return held_against(self.bundle.manifest, self.bundle.claimed, comparison, self.study)
+        missing = sum(p.code == "bundle.log_missing" for p in self.problems)
+        return held_against(self.bundle.manifest, self.bundle.claimed, comparison, self.study, missing)
 
     def log_bytes(self, digest: str) -> bytes | Problem:
         """The raw bytes of a log, from where they were read."""

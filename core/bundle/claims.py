@@ -14,7 +14,9 @@ from core.study import Study
 _NO_FIGURES = ("warnings",)
 
 
-def held_against(manifest: Manifest, claimed: str, comparison: Comparison, study: Study) -> Problem | None:
+def held_against(
+    manifest: Manifest, claimed: str, comparison: Comparison, study: Study, missing: int = 0
+) -> Problem | None:
     """Say whether every figure is what the bundle's maker has.
 
     Parameters
@@ -25,12 +27,15 @@ def held_against(manifest: Manifest, claimed: str, comparison: Comparison, study
     comparison : Comparison
         What came out here.
     study : Study
+    missing : int
+        Logs of the bundle that were not to be had: what depends on them cannot come out, which is no fault
+        of the bundle.
 
     Returns
     -------
     Problem or None
-        A note where all agree, a caution that names the first figure that does not; None where the bundle
-        claims nothing that can be read.
+        A note where all agree, a caution that names the first figure that does not, or says how many could
+        not be checked; None where the bundle claims nothing that can be read.
     """
     try:
         there = dict(_figures(json.loads(claimed)))
@@ -40,6 +45,9 @@ def held_against(manifest: Manifest, claimed: str, comparison: Comparison, study
     apart = [place for place in {**there, **here} if there.get(place) != here.get(place)]
     if not apart:
         return Problem("bundle.figures_same", Severity.NOTE, facts={"count": len(here)})
+    if missing:
+        unchecked = {"count": len(apart), "of": len({**there, **here}), "logs": missing}
+        return Problem("bundle.figures_unchecked", Severity.CAUTION, facts=unchecked)
     facts = {
         "count": len(apart),
         "where": apart[0],

@@ -31,6 +31,10 @@ SENTENCES = {
     "bundle.figures_same": (
         "All {count:figure|figures} came out as its maker has them, to the last digit kept."
     ),
+    "bundle.figures_unchecked": (
+        "{count:figure|figures} of {of} could not be checked, because {logs:log|logs} of the bundle could "
+        "not be read here; the others came out as its maker has them."
+    ),
     "bundle.figures_differ": (
         "{count:figure|figures} came out otherwise than its maker has them, first {where}: {here}, not "
         "{there} (the bundle was made by {program}, this is {this})."

@@ -129,6 +129,10 @@ def test_nothing_in_a_bundle_says_in_which_folder_a_log_lay(logs: Path, full: Pa
 def test_hashes_only_asks_for_the_logs_by_name(hashes: Path) -> None:
     alone = gather([hashes])
     assert codes(alone) == ["bundle.log_missing", "bundle.log_missing"]
+    checked = alone.held_against_bundle(alone.comparison())
+    assert checked is not None
+    assert checked.code == "bundle.figures_unchecked"
+    assert "because 2 logs of the bundle could not be" in sentence(checked)
     assert "Alder.csv" in sentence(alone.problems[0])
     assert alone.traces == {}
 
