@@ -21,6 +21,9 @@ from gui.widgets.number_field import NumberField
 
 _WIDTH_IN_LINES = 12
 _UNKNOWN = "not stated"
+_FEWEST_PAGES = 3
+#: stretch of the list of pages beside that of the room below it
+_ALL_IT_WANTS = 1000
 
 
 class Side(QWidget):
@@ -79,7 +82,7 @@ class Side(QWidget):
         layout.addWidget(self._name)
         layout.addWidget(self._facts)
         layout.addSpacing(S16)
-        layout.addWidget(self._pages)
+        layout.addWidget(self._pages, _ALL_IT_WANTS)
         layout.addStretch(1)
         form = QFormLayout()
         form.setContentsMargins(S8, 0, 0, S16)
@@ -142,7 +145,9 @@ class Side(QWidget):
         height = self.fontMetrics().height() + 2 * S8
         for row in range(self._pages.count()):
             self._pages.item(row).setSizeHint(QSize(0, height))
-        self._pages.setFixedHeight(self._pages.count() * height + 2 * S4)
+        # In a low window with large text the list gives way and scrolls, before anything lies over it.
+        self._pages.setMinimumHeight(_FEWEST_PAGES * height + 2 * S4)
+        self._pages.setMaximumHeight(self._pages.count() * height + 2 * S4)
 
     def _rename_part(self) -> None:
         if self._part.isModified() and self._part.text().strip():
