@@ -195,7 +195,7 @@ class Trace:
         )
         start = time if not time.size or time[0] == 0 else time - time[0]
         return cls(
-            key=key or f"made:{hash((time.tobytes(), power.tobytes(), kind, _bytes(counter)))}",
+            key=key or _made_key(time, power, kind, counter, temperatures_c or {}),
             time_s=start,
             power_w=power,
             kind=kind,
@@ -214,8 +214,13 @@ class Trace:
         )
 
 
-def _bytes(column: F64 | None) -> bytes:
-    return b"" if column is None else column.tobytes()
+def _made_key(
+    time: F64, power: F64, kind: Sampling, counter: F64 | None, temperatures_c: Mapping[str, F64]
+) -> str:
+    """An identity of what no file gave: results are remembered by it, so all that they depend on is in it."""
+    beside = tuple((name, np.asarray(column).tobytes()) for name, column in sorted(temperatures_c.items()))
+    counted = b"" if counter is None else counter.tobytes()
+    return f"made:{hash((time.tobytes(), power.tobytes(), kind, counted, beside))}"
 
 
 #: values that are enough for a quantile or a resolution; longer columns are looked at evenly

@@ -87,7 +87,9 @@ def problem_of(error: Exception, path: Path) -> Problem:
         return Problem("store.busy", Severity.ERROR, str(path))
     if kind in (sqlite3.SQLITE_IOERR, sqlite3.SQLITE_CANTOPEN):
         return Problem("store.disk_error", Severity.ERROR, str(path), facts={"what": str(error)})
-    return Problem("store.damaged", Severity.ERROR, str(path), facts={"what": str(error)})
+    # of text that is no text SQLite quotes the whole, which is a page of the study and helps nobody
+    what, *_ = str(error).split(" with text ")
+    return Problem("store.damaged", Severity.ERROR, str(path), facts={"what": what})
 
 
 def problem_of_os(error: OSError, path: Path) -> Problem:

@@ -19,6 +19,7 @@ from hypothesis import strategies as st
 from core import edits
 from core.problems import Problem
 from core.store import blobs
+from core.store.checking import problem_of
 from core.store.connecting import connect
 from core.store.file import StudyFile
 from tests.core.store.files import add_logs, dump, is_sound, opened, said, write_steps
@@ -216,3 +217,10 @@ def test_a_share_that_vanishes_is_told_and_nothing_is_lost_in_the_window(open_fi
     assert "{" not in said(problem)
     assert not open_file.is_saved
     assert open_file.history.study.name == "after the share has gone"
+
+
+def test_damaged_text_is_not_quoted_at_length(tmp_path: Path) -> None:
+    error = sqlite3.OperationalError("Could not decode to UTF-8 column 'study' with text '{\"id\": 1}'")
+    told = said(problem_of(error, tmp_path / "clips.samepart"))
+    assert "Could not decode to UTF-8 column 'study'" in told
+    assert "{" not in told
