@@ -26,6 +26,9 @@ def main(argv: Sequence[str] | None = None) -> int:
         return _dispatch(arguments)
     except KeyboardInterrupt:
         return _INTERRUPTED
+    except BrokenPipeError:  # whoever read the answer has had enough; the rest of it goes nowhere
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
     except Exception as error:  # noqa: BLE001  # the last net: one line that can be reported, never a traceback
         return _report_fault(error)
 

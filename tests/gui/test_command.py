@@ -93,3 +93,16 @@ def test_interrupted(monkeypatch: pytest.MonkeyPatch) -> None:
 
     monkeypatch.setattr(command, "version", interrupt)
     assert command.main(["--version"]) == 130
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="pipes close otherwise there")
+def test_a_demo_cut_short_by_its_reader_is_no_fault(bare: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    bare.setenv("XDG_DATA_HOME", str(tmp_path))
+    argv = [sys.executable, "-u", "-c", "from gui.command import main; raise SystemExit(main())", "demo"]
+    with subprocess.Popen(argv, stdout=subprocess.PIPE, stderr=subprocess.PIPE, cwd=tmp_path) as running:
+        assert running.stdout is not None
+        assert running.stderr is not None
+        running.stdout.close()
+        told = running.stderr.read()
+    assert b"failed" not in told
+    assert running.returncode == 0
