@@ -1,5 +1,6 @@
 """Small benches for tests of the comparison: traces of plain machines whose runs are where we put them."""
 
+import sys
 from collections.abc import Mapping, Sequence
 
 import numpy as np
@@ -47,7 +48,9 @@ def trace(
     power_w = np.round(np.concatenate(parts), 1)
     time_s = np.arange(power_w.size) * step_s
     counter_wh = np.floor(np.cumsum(power_w) * step_s / 3600 / 0.1) * 0.1 if counter else None
-    key = f"{seed} {step_s} {counter} {makings} {sorted(more)}"
+    # results are remembered by the key: whatever they depend on has to be in it
+    with np.printoptions(threshold=sys.maxsize):
+        key = f"{seed} {step_s} {counter} {makings} {sorted(more.items())}"
     return Trace.of(time_s, power_w, "sampled", counter_wh, key=key, **more)  # type: ignore[arg-type]  # passed on
 
 
