@@ -132,7 +132,9 @@ def _machine(machine: MachineResult, study: Study) -> dict[str, object]:
             "bed_share_u95": _u95(machine.bed_share),
             "runs": len(machine.included),
         },
-        "standby_w": machine.standby_w,
+        "standby_w": _value(machine.standby_w),
+        "standby_w_u95": _u95(machine.standby_w),
+        "standby_way": machine.standby_way,
     }
 
 

@@ -137,5 +137,6 @@ def _machine(machine_id: str, name: str, slot: int, runs: tuple[RunResult, ...])
         mean("seconds"),
         Measured(float(np.mean(shares)), 0.013) if shares else None,
         float(np.mean(shares)) * mean_w.value if shares and mean_w else None,
-        4.2,
+        Measured(4.2, 0.4),
+        "steady rest",
     )

@@ -102,6 +102,8 @@ def signs_note(comparison: Comparison) -> str:
         signs = "± is half the 95 % interval; of one run it holds what the meter leaves open, not the spread."
     if len(out) > _MOST_NAMED:
         out = [*out[:_MOST_NAMED], f"{len(out) - _MOST_NAMED} more"]
+    if any(machine.standby_way == "lowest level" for machine in comparison.machines):
+        signs += " “Lowest”: the low end of standby, where no rest lasts a quarter of an hour."
     return f"{signs} Not counted (hollow): {listed(out)}." if out else signs
 
 

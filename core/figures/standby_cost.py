@@ -19,6 +19,7 @@ from core.quantities import (
     STANDBY_COST,
     STANDBY_KWH,
     STANDBY_MEAN_W,
+    STANDBY_W,
     Quantity,
 )
 from core.results.cost_values import MachineCost, StandbyCost
@@ -42,7 +43,7 @@ _STATES: tuple[tuple[State, str], ...] = (
 def standby_figure(result: StandbyCost, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:
     """Standby watts with published limits as lines, and a year of it in kWh and in money."""
     watts = [m.standby for m in result.machines]
-    top = axis_end(tuple(s.power_w + s.u95_w for s in watts if s is not None))
+    top = axis_end(tuple(s.power_w + (s.u95_w or 0.0) for s in watts if s is not None))
     shown = [limit for limit in result.limits if limit.power_w <= top]
     power = Measure(
         key=STANDBY_MEAN_W.key,
@@ -282,7 +283,12 @@ def _standby_cell(machine: MachineCost, locale: NumberLocale) -> Cell:
     if found is None:
         return Cell(
             note="not known",
-            reason=f"No log of {machine.name} shows it doing nothing for a quarter of an hour.",
+            reason=f"No log of {machine.name} shows it doing nothing.",
+        )
+    if found.u95_w is None:
+        return Cell(
+            mark=Mark(found.power_w, None, with_interval(found.power_w, None, STANDBY_W, locale)),
+            reason=f"{machine.name}: the lowest level of its rests; none lasts a quarter of an hour.",
         )
     text = with_interval(found.power_w, found.u95_w, STANDBY_MEAN_W, locale)
     steady = "steady" if found.is_steady else "not steady"

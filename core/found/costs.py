@@ -1,11 +1,10 @@
 """How the numbers of standby and cost were found."""
 
-import math
 from collections.abc import Callable
 
 from core.costs.money import money, price_per_kwh
 from core.formatting import POINT, NumberLocale, count, duration, number, percent, with_interval
-from core.found import budgets
+from core.found import standby
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
 from core.quantities import (
@@ -20,7 +19,6 @@ from core.quantities import (
 from core.results.cost_answer import ESTIMATE, HOT, limit_words
 from core.results.cost_values import MachineCost, StandbyCost
 from core.study import Study
-from core.uncertainty import NORMAL_95
 from core.units import SECONDS_PER_HOUR, WH_PER_KWH
 
 #: key of what switching off saves, beside the keys of `core.quantities`
@@ -60,32 +58,16 @@ def explain_cost(
 def _standby(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocale) -> Explanation:
     title = f"{m.name}: standby power"
     if m.standby is None:
-        return _unknown(
-            title, m, "Let the meter log for half an hour before and after the runs, machine switched on."
-        )
-    found = m.standby
-    steady = "is steady" if found.is_steady else "never became steady, so the whole stretch is meant"
-    meter = None if m.meter_id is None else study.meter(m.meter_id)
-    own_w = math.sqrt(max(0.0, (found.u95_w / NORMAL_95) ** 2 - found.by_meter_w**2))
-    parts = [("repeats", own_w, "", "how far the means of the windows scatter")]
-    if meter is not None:
-        gain = found.power_w * meter.gain_percent / 100 / math.sqrt(3)
-        for name, u in (("meter gain", gain), ("meter offset", meter.offset_w / math.sqrt(3))):
-            key = f"offset:{meter.id}"
-            parts.append((name, u, budgets.shared_with(key, study), budgets.why(name, key, study)))
+        return _unknown(title, m, standby.LONGER_LOG)
+    found, meter_id = m.standby, m.meter_id
     return Explanation(
         title,
-        f"{with_interval(found.power_w, found.u95_w, STANDBY_MEAN_W, locale)} W",
+        standby.value_text(found, locale),
         TOPIC,
-        method=(
-            "Mean power of the longest stretch of standby, cut into windows of five minutes; it counts from "
-            "the first window on from which no window stands out and both halves agree.",
-            f"The stretch, {duration(found.seconds)} long, {steady}; the means of its windows lie between "
-            f"{figures(found.lowest_w, 3, locale)} and {figures(found.highest_w, 3, locale)} W.",
-        ),
+        method=standby.method(found, locale),
         sources=_logs(m),
-        budget=budgets.made([part for part in parts if part[1] > 0], locale, "W"),
-        surer=("A meter whose stated accuracy holds at a few watts; many are made for kilowatts.",),
+        budget=() if meter_id is None else standby.budget(found, study.meter(meter_id), study, locale),
+        surer=standby.surer(found),
         cautions=tuple(words for words in (limit_words(result.limits, locale),) if words),
     )
 
@@ -93,7 +75,7 @@ def _standby(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLo
 def _year(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocale) -> Explanation:
     title = f"{m.name}: standby of a year"
     if m.standby is None or m.year_kwh is None:
-        return _unknown(title, m, "Its standby power is not known.")
+        return _unknown(title, m, "No rest of it is long enough for a mean of its standby power.")
     many = f"{m.count} × " if m.count > 1 else ""
     watts = figures(m.standby.power_w, 3, locale)
     kwh = with_interval(m.year_kwh.value, m.year_kwh.u95, STANDBY_KWH, locale)

@@ -78,8 +78,8 @@ class Question:
     def value(self, quantity: Quantity) -> Measured | None:
         """The number that is asked for, in the core's own unit."""
         if self.run is None or quantity is STANDBY_W:
-            known = getattr(self.machine, quantity.key)
-            return known if isinstance(known, Measured) or known is None else Measured(known, None)
+            known: Measured | None = getattr(self.machine, quantity.key)
+            return known
         return value_of(self.run, quantity)
 
 

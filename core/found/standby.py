@@ -1,115 +1,111 @@
-"""How standby power was found."""
+"""How standby power was found: the one number of the comparison and of the page on standby and cost."""
 
 import math
+from collections.abc import Iterator, Sequence
 
-import numpy as np
-
-from core.formatting import percent
+from core.costs.standby import SHORTEST_S, Standby
+from core.formatting import NumberLocale, duration
 from core.found import around, budgets
 from core.found.question import Question
-from core.found.values import Explanation, SourceLine
+from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
 from core.quantities import STANDBY_W
-from core.results.runs import seen
-from core.study import Log
-from core.traces import Trace
-from core.uncertainty import NORMAL_95
-from core.units import HOURS_PER_YEAR, WH_PER_KWH
+from core.results.runs import Seen, seen
+from core.results.standby import best_standby
+from core.results.values import Measured
+from core.study import Log, Meter, Study
+from core.units import HOURS_PER_YEAR, SECONDS_PER_MINUTE, WH_PER_KWH
 
-#: rows of a log that are looked at to say how much of it is standby
-MOST_ROWS = 500_000
+#: what would let it be measured at all, or better
+LONGER_LOG = "Let the meter log for half an hour before and after the runs, with the machine switched on."
+BETTER_METER = "A meter of better stated accuracy at a few watts; many are made for kilowatts."
 
 
 def standby(asked: Question) -> Explanation:
     """Power of a machine that does nothing."""
     locale, value = asked.locale, asked.value(STANDBY_W)
     title = f"{asked.machine.name}: standby power"
-    found = _longest(asked)
+    logs = asked.study.logs_of(asked.machine.machine_id)
     if value is None:
         return Explanation(
             title,
             "not known",
             "standby",
-            method=("No log of this machine shows it doing nothing for long enough.",),
-            surer=(
-                "Let the meter log for half an hour before and after the runs, with the machine switched on.",
-            ),
-            sources=_logs(asked),
+            method=("No log of this machine shows it doing nothing.",),
+            surer=(LONGER_LOG,),
+            sources=_sources(logs, None),
         )
-    parts = []
-    if found is not None:
-        meter = asked.study.meter(found[0].meter_id)
-        key = f"offset:{meter.id}"
-        parts = [
-            (
-                "meter offset",
-                meter.offset_w / math.sqrt(3),
-                budgets.shared_with(key, asked.study),
-                budgets.why("meter offset", key, asked.study),
-            ),
-            (
-                "meter gain",
-                value.value * meter.gain_percent / 100 / math.sqrt(3),
-                budgets.shared_with(key, asked.study),
-                budgets.why("meter gain", key, asked.study),
-            ),
-            ("resolution", found[1].resolution_w / math.sqrt(12), "", budgets.WHY["resolution"]),
-        ]
-    budget = budgets.made([part for part in parts if part[1] > 0], locale, "W")
-    half_w = NORMAL_95 * math.sqrt(math.fsum(line.u**2 for line in budget))
+    best = best_standby(_inputs(asked, logs))
     yearly = value.value * HOURS_PER_YEAR / WH_PER_KWH
+    if best is None:  # the logs have not been read
+        return Explanation(title, shown(value, STANDBY_W, locale), "standby", sources=_sources(logs, None))
+    found, log = best[0], logs[best[1]]
+    lines = budget(found, asked.study.meter(log.meter_id), asked.study, locale)
     return Explanation(
         title=title,
-        value_text=shown(value, STANDBY_W, locale),
+        value_text=value_text(found, locale),
         topic="standby",
-        method=(
-            "The low end of the values at which the power rests while nothing heats, learnt from the log: "
-            "one in twenty of them lies below it.",
-            "With several logs, that of the longest one that shows such rest.",
-            *(_rest(asked, found, value.value) if found is not None else ()),
-        ),
-        formula=(f"by the meter alone ± {figures(half_w, 2, locale)} W (95 %)",) if half_w > 0 else (),
-        sources=_logs(asked),
-        budget=budget,
+        method=method(found, locale),
+        formula=budgets.combined(lines, found.u95_w, locale, "W"),
+        sources=_sources(logs, log),
+        budget=lines,
         sensitivity=(
             f"A year of it: {figures(yearly, 3, locale)} kWh ({figures(HOURS_PER_YEAR, 4, locale)} h)",
             f"If it were 1 W more: +{figures(HOURS_PER_YEAR / WH_PER_KWH, 3, locale)} kWh a year",
         ),
-        surer=("A meter of better stated accuracy at small loads; many are made for kilowatts.",)
-        if budget
-        else (),
+        surer=surer(found),
         cautions=around.cautions(asked),
     )
 
 
-def _longest(asked: Question) -> tuple[Log, Trace] | None:
-    """The log the value was taken from: the longest that shows standby."""
-    known = [
-        (trace.end_s, log, trace)
-        for log in asked.study.logs_of(asked.machine.machine_id)
-        for trace in [asked.traces.get(log.id)]
-        if trace is not None
-        and seen(trace, (asked.activities or {}).get(log.id)).activity.standby_w is not None
-    ]
-    if not known:
-        return None
-    _, log, trace = max(known, key=lambda entry: entry[0])
-    return log, trace
+def value_text(found: Standby, locale: NumberLocale) -> str:
+    """The number with its interval, or with what it is where it has none."""
+    text = shown(Measured(found.power_w, found.u95_w), STANDBY_W, locale)
+    return f"{text}, the lowest level" if found.way == "lowest level" else text
 
 
-def _rest(asked: Question, found: tuple[Log, Trace], level_w: float) -> tuple[str, ...]:
-    """How much of the log lies near the level, by no more than so many rows of it."""
-    trace = found[1]
-    some_w = trace.power_w[:: max(1, trace.power_w.size // MOST_ROWS)]
-    width_w = max(1.0, 2 * trace.resolution_w)
-    part = float(np.mean(np.abs(some_w - level_w) <= width_w))
-    near = f"{figures(width_w, 2, asked.locale)} W of {figures(level_w, 3, asked.locale)} W"
-    return (f"{percent(part, 0, asked.locale)} of the log's rows lie within {near}.",)
+def method(found: Standby, locale: NumberLocale) -> tuple[str, ...]:
+    """The rule, and what it met."""
+    if found.way == "lowest level":
+        return (
+            f"No rest in the logs lasts {SHORTEST_S / SECONDS_PER_MINUTE:.0f} minutes, so no mean was taken.",
+            "This is the low end of the values at which the power rests while nothing heats, learnt from the "
+            "log: one in twenty of them lies below it, so the mean will be higher, and no interval is given.",
+        )
+    steady = "is steady" if found.is_steady else "never became steady, so the whole stretch is meant"
+    return (
+        "Mean power of the longest stretch of standby, cut into windows of five minutes; it counts from "
+        "the first window on from which no window stands out and both halves agree.",
+        f"The stretch, {duration(found.seconds)} long, {steady}; the means of its windows lie between "
+        f"{figures(found.lowest_w, 3, locale)} and {figures(found.highest_w, 3, locale)} W.",
+    )
 
 
-def _logs(asked: Question) -> tuple[SourceLine, ...]:
-    found = _longest(asked)
+def budget(found: Standby, meter: Meter, study: Study, locale: NumberLocale) -> tuple[BudgetLine, ...]:
+    """What makes the mean of a rest unsure; nothing of a level, which has no interval."""
+    if found.u95_w is None:
+        return ()
+    gain_w = found.power_w * meter.gain_percent / 100 / math.sqrt(3)
+    parts = [("repeats", found.own_w, "", "how far the means of the windows scatter")]
+    for name, u in (("meter gain", gain_w), ("meter offset", meter.offset_w / math.sqrt(3))):
+        key = f"{name.removeprefix('meter ')}:{meter.id}"
+        parts.append((name, u, budgets.shared_with(key, study), budgets.why(name, key, study)))
+    return budgets.made([part for part in parts if part[1] > 0], locale, "W")
+
+
+def surer(found: Standby) -> tuple[str, ...]:
+    """What would make it surer."""
+    return (BETTER_METER,) if found.is_steady else (LONGER_LOG, BETTER_METER)
+
+
+def _inputs(asked: Question, logs: Sequence[Log]) -> Iterator[tuple[Seen | None, Meter]]:
+    for log in logs:
+        trace = asked.traces.get(log.id)
+        known = None if trace is None else seen(trace, (asked.activities or {}).get(log.id))
+        yield known, asked.study.meter(log.meter_id)
+
+
+def _sources(logs: Sequence[Log], counted: Log | None) -> tuple[SourceLine, ...]:
     return tuple(
-        SourceLine(", ".join(s.file_name for s in log.sources), counts=found is not None and log is found[0])
-        for log in asked.study.logs_of(asked.machine.machine_id)
+        SourceLine(", ".join(s.file_name for s in log.sources), counts=log is counted) for log in logs
     )

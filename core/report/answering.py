@@ -16,8 +16,8 @@ _READING = (
     "is 1000 Wh divided by the energy per part. Bed share is the heated bed’s part of the energy."
 )
 _STANDBY = (
-    "Standby power here is the low end of what is drawn at rest; the mean over quiet stretches stands under "
-    "Standby and cost."
+    "Standby power is the mean of the longest steady rest of a quarter of an hour or more; “lowest” marks "
+    "the low end of what is drawn at rest, where no rest is that long."
 )
 
 

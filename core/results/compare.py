@@ -69,11 +69,14 @@ def compare(
         fairness=told,
         accepted_before=accepted_before,
         unseen=unseen([by_id[m.machine_id] for m in order if m.energy_wh is not None], test),
-        problems=tuple(
-            evolve(problem, file=problem.file or f"{m.name}, {run.name}")
-            for m in order
-            for run in m.included
-            for problem in run.problems
+        problems=(
+            *(problem for m in order for problem in m.problems),
+            *(
+                evolve(problem, file=problem.file or f"{m.name}, {run.name}")
+                for m in order
+                for run in m.included
+                for problem in run.problems
+            ),
         ),
         headline="",
         conditions="",

@@ -109,9 +109,12 @@ def conditions(result: StandbyCost, locale: NumberLocale = POINT) -> str:
         return ""
     known = [m for m in result.machines if m.standby is not None]
     lines = [f"{result.year}: {number(result.year_hours, 0, locale)} h."]
-    unsteady = [m.name for m in known if m.standby is not None and not m.standby.is_steady]
+    unsteady = [m.name for m in known if m.standby is not None and m.standby.way == "unsteady rest"]
     if unsteady:
         lines.append(f"Not steady: {_named(unsteady)}.")
+    short = [m.name for m in known if m.standby is not None and m.standby.way == "lowest level"]
+    if short:
+        lines.append(f"No rest of a quarter of an hour, so no year of it: {_named(short)}.")
     unknown = [m.name for m in result.machines if m.standby is None]
     if unknown and known:
         lines.append(f"Standby not known: {_named(unknown)}.")

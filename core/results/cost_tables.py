@@ -90,7 +90,7 @@ def print_note(result: StandbyCost, locale: NumberLocale = POINT) -> str:
 
 def _windows(machine: MachineCost, locale: NumberLocale) -> str:
     found = machine.standby
-    if found is None:
+    if found is None or not found.windows_w:
         return UNKNOWN
     return f"{number(found.lowest_w, 2, locale)} to {number(found.highest_w, 2, locale)}"
 
@@ -98,6 +98,8 @@ def _windows(machine: MachineCost, locale: NumberLocale) -> str:
 def _steady(machine: MachineCost) -> str:
     if machine.standby is None:
         return UNKNOWN
+    if machine.standby.way == "lowest level":
+        return "no long rest"
     return duration(machine.standby.seconds) if machine.standby.is_steady else "not steady"
 
 

@@ -16,11 +16,12 @@ from core.activity import Activity
 from core.costs.limits import limits_on
 from core.costs.print_cost import Course, LongPrint, Price, Starts, by_start, long_print, price_of
 from core.costs.rates import MachineCosts, PriceList, Tariff
-from core.costs.standby import STATES, Standby, hours_in_states, standby
+from core.costs.standby import STATES, hours_in_states
 from core.costs.switch_off import MINUTES, Rests, rests_between, savings, together
 from core.costs.tariff import Steps, cost_of, steps_between, steps_for, year_steps, zone_of
 from core.costs.weeks import Week, weeks
 from core.energy.integral import by_power_wh
+from core.results import standby
 from core.results.compare import machine_inputs
 from core.results.cost_answer import conditions, headline
 from core.results.cost_values import MachineCost, StandbyCost
@@ -88,7 +89,8 @@ def standby_cost(
 
 def forget() -> None:
     """Let go of everything remembered, and of the traces with it: when a study is closed."""
-    for remembered in (_standby_of, _spans_of, _rests_of, _course_of):
+    standby.forget()
+    for remembered in (_spans_of, _rests_of, _course_of):
         remembered.cache_clear()
 
 
@@ -101,11 +103,17 @@ def _machine(
     midnights: tuple[float, ...],
 ) -> MachineCost:
     costs, stated = study.costs, study.costs.of(given.machine.id)
-    found, meter = _best_standby(given.logs)
+    best = standby.best_standby((log.seen, log.meter) for log in given.logs)
+    found = None if best is None else best[0]
     rest_hours = max(0.0, hours - (stated.printing_hours or 0.0))
     idle_hours = rest_hours if stated.idle_hours is None else min(stated.idle_hours, rest_hours)
     factor = idle_hours * stated.count / WH_PER_KWH
-    year_kwh = None if found is None else Measured(found.power_w * factor, found.u95_w * factor)
+    # a level lies low, so a year is not made of it
+    year_kwh = (
+        None
+        if found is None or found.u95_w is None
+        else Measured(found.power_w * factor, found.u95_w * factor)
+    )
     counted = machine_result(given).included
     printed = long_print(_courses(given, counted), costs.print_hours * SECONDS_PER_HOUR)
     mean = steps.mean_per_kwh
@@ -118,7 +126,7 @@ def _machine(
         slot=given.machine.slot,
         count=stated.count,
         files=tuple(name for log in given.logs for name in log.files),
-        meter_id=None if meter is None else meter.id,
+        meter_id=None if best is None else given.logs[best[1]].meter.id,
         standby=found,
         idle_hours=idle_hours,
         printing_hours=stated.printing_hours,
@@ -200,21 +208,6 @@ def _midnights_s(steps: Steps, zone: tzinfo) -> tuple[float, ...]:
 # standby, states, rests
 
 
-def _best_standby(logs: Sequence[LogInput]) -> tuple[Standby | None, Meter | None]:
-    """The standby of the log that shows it best: steady before not, longer before shorter."""
-    known = [
-        (found, log.meter)
-        for log in logs
-        if log.seen is not None and (found := _standby_of(log.seen, log.meter)) is not None
-    ]
-    return max(known, key=lambda each: (each[0].is_steady, each[0].seconds), default=(None, None))
-
-
-@lru_cache(maxsize=4096)
-def _standby_of(log: Seen, meter: Meter) -> Standby | None:
-    return standby(log.trace, log.activity, meter)
-
-
 @lru_cache(maxsize=4096)
 def _spans_of(log: Seen) -> tuple[StateSpan, ...]:
     return states_of_log(log.trace, log.activity)
@@ -284,8 +277,7 @@ def _total(machines: Sequence[MachineCost]) -> Measured | None:
         assert m.standby is not None
         factor = m.idle_hours * m.count / WH_PER_KWH
         by_meter[m.meter_id] = by_meter.get(m.meter_id, 0.0) + m.standby.by_meter_w * factor
-        own_w = math.sqrt(max(0.0, (m.standby.u95_w / NORMAL_95) ** 2 - m.standby.by_meter_w**2))
-        own += (own_w * factor) ** 2
+        own += (m.standby.own_w * factor) ** 2
     u = math.sqrt(math.fsum(u**2 for u in by_meter.values()) + own)
     return Measured(math.fsum(m.year_kwh.value for m in known if m.year_kwh), NORMAL_95 * u)
 

@@ -7,7 +7,10 @@ from functools import lru_cache
 
 from attrs import evolve, frozen
 
-from core.results import bed_shares
+from core.costs.standby import Standby
+from core.faults import facts_of
+from core.problems import Problem, Severity
+from core.results import bed_shares, standby
 from core.results.bed_shares import Conditions, Made
 from core.results.runs import Seen, called_by_kind, run_result
 from core.results.typed import typed_result
@@ -65,6 +68,7 @@ def machine_result(given: MachineInput) -> MachineResult:
             for i, (typed, meter) in enumerate(given.typed, start=1)
         ),
     ]
+    rest, problems = _rest(given)
     result = MachineResult(
         machine_id=given.machine.id,
         name=given.machine.name,
@@ -77,7 +81,9 @@ def machine_result(given: MachineInput) -> MachineResult:
         seconds=None,
         bed_share=None,
         bed_w=None,
-        standby_w=_standby_w(given.logs),
+        standby_w=None if rest is None else Measured(rest.power_w, rest.u95_w),
+        standby_way=None if rest is None else rest.way,
+        problems=problems,
     )
     return _with_means(result) if result.included else result
 
@@ -99,10 +105,21 @@ def _logged(given: MachineInput) -> list[RunResult]:
     return bed_shares.best(made, given.bed_logs, conditions)
 
 
+def _rest(given: MachineInput) -> tuple[Standby | None, tuple[Problem, ...]]:
+    """Standby of the machine, and what went wrong with it."""
+    try:
+        best = standby.best_standby((log.seen, log.meter) for log in given.logs)
+    except Exception as error:  # noqa: BLE001  # a fault of ours in a rest must not cost the runs
+        facts = {"machine": given.machine.name, **facts_of(error)}
+        return None, (Problem("standby.fault", Severity.ERROR, facts=facts),)
+    return (None if best is None else best[0]), ()
+
+
 def forget() -> None:
     """Let go of every remembered machine."""
     machine_result.cache_clear()
     bed_shares.forget()
+    standby.forget()
 
 
 def _with_means(result: MachineResult) -> MachineResult:
@@ -181,13 +198,3 @@ def mean_share(beds: Sequence[BedShare]) -> Measured | None:
     if not own:
         return spread
     return Measured(spread.value, math.hypot(spread.u95 or 0.0, math.fsum(own) / len(own)))
-
-
-def _standby_w(logs: Sequence[LogInput]) -> float | None:
-    """Standby power of the longest log that shows any. [W]"""
-    known = [
-        (log.seen.trace.end_s, log.seen.activity.standby_w)
-        for log in logs
-        if log.seen is not None and log.seen.activity.standby_w is not None
-    ]
-    return max(known)[1] if known else None

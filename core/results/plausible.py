@@ -17,8 +17,9 @@ from core.results.values import Finding, MachineResult
 #: mean power of a run [W]
 MEAN_W = (15.0, 400.0)
 BED_SHARE = (0.20, 0.85)
-#: power doing nothing [W]; a machine switched off at the plug draws none and is no oddity
+#: power doing nothing [W]; a machine switched off at the plug draws none, or less than this, and is no oddity
 STANDBY_W = (1.0, 30.0)
+NOTHING_W = 0.1
 #: watts of a held bed over the heat that a plate of its size must lose
 HOLD_TIMES = (0.7, 3.0)
 #: a bed held less far above the room than this tells little [K]
@@ -39,8 +40,8 @@ def implausible(given: MachineInput, result: MachineResult) -> Iterable[Finding]
     if result.bed_share is not None:
         percent = tuple(100 * bound for bound in BED_SHARE)
         yield from _outside("plausible.bed_share", result, 100 * result.bed_share.value, percent)
-    if result.standby_w:
-        yield from _outside("plausible.standby_w", result, result.standby_w, STANDBY_W)
+    if result.standby_w is not None and result.standby_w.value >= NOTHING_W:
+        yield from _outside("plausible.standby_w", result, result.standby_w.value, STANDBY_W)
     area_dm2 = bed_area_dm2(given.machine)
     if area_dm2 is None:
         return

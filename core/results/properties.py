@@ -163,7 +163,7 @@ def forget() -> None:
 
 def _values(from_: Given, quantity: Quantity) -> dict[str, Measured]:
     """What the machines have of a measure, by their ids, in the core's own unit."""
-    found: dict[str, Measured | float | None]
+    found: dict[str, Measured | None]
     if quantity == LIKE_WH:
         found = {m.machine_id: m.adjusted_wh for m in like_for_like(from_).machines}
     elif quantity == BED_W_PER_DM2:
@@ -174,7 +174,7 @@ def _values(from_: Given, quantity: Quantity) -> dict[str, Measured]:
     else:
         found = {m.machine_id: getattr(m, quantity.key) for m in from_.comparison.machines}
     known = ((key, value) for key, value in found.items() if value is not None)
-    return {key: v if isinstance(v, Measured) else Measured(float(v), None) for key, v in known}
+    return dict(known)
 
 
 def _groups(points: Sequence[Point]) -> tuple[Group, ...]:

@@ -19,6 +19,10 @@ SENTENCES: dict[str, str] = {
     "stretch.no_trace": "its log has not been read",
     "stretch.fault": "the program itself failed on it ({what}, at {where}); please report this",
     "stretch.too_short": "its edges leave nothing of the log between them",
+    "standby.fault": (
+        "The standby power of {machine} is not known: the program itself failed on it ({what}, at {where}); "
+        "please report this."
+    ),
     "typed.no_duration": "Its duration was not noted, so its mean power is not known.",
     # files and studies
     "analysis.same_bytes": "The same bytes as {other}; counted once.",

@@ -4,7 +4,16 @@ import math
 from datetime import datetime
 
 from core.formatting import POINT, UNKNOWN, NumberLocale, count, number, with_interval
-from core.quantities import BED_SHARE, DURATION, ENERGY, MEAN_W, PARTS_PER_KWH, QUANTITIES, Quantity
+from core.quantities import (
+    BED_SHARE,
+    DURATION,
+    ENERGY,
+    MEAN_W,
+    PARTS_PER_KWH,
+    QUANTITIES,
+    STANDBY_W,
+    Quantity,
+)
 from core.results.values import Comparison, MachineResult, Measured, RunResult
 from core.tables import Cell, Column, Table
 from core.wording import sentence
@@ -17,17 +26,14 @@ def comparison_table(comparison: Comparison) -> Table:
     columns = [Column("machine", "Machine", "left"), Column("runs", "Runs", decimals=0)]
     for q in QUANTITIES:
         columns.append(Column(_key(q), _title(q), decimals=q.decimals))
-        if q.key != "standby_w":
-            columns.append(Column(f"{_key(q)}_u95", "±", decimals=max(1, q.decimals)))
+        columns.append(Column(f"{_key(q)}_u95", "±", decimals=max(1, q.decimals)))
+    columns.append(Column("standby_way", "Standby by", "left"))
     rows = []
     for machine in comparison.machines:
         row: list[Cell] = [machine.name, len(machine.included)]
         for q in QUANTITIES:
-            known = getattr(machine, q.key)
-            if q.key == "standby_w":
-                row.append(None if known is None else known * q.factor)
-            else:
-                row += _pair(known, q)
+            row += _pair(getattr(machine, q.key), q)
+        row.append(machine.standby_way or "")
         rows.append(tuple(row))
     return Table("Comparison", tuple(columns), tuple(rows), (comparison.headline, comparison.conditions))
 
@@ -46,6 +52,8 @@ def readable_table(comparison: Comparison, locale: NumberLocale = POINT) -> Tabl
             row.append(_readable(getattr(machine, q.key), q, locale))
             if q is BED_SHARE and machine.bed_share is None:
                 row[-1] = _bound_told(machine, locale)
+            if q is STANDBY_W and machine.standby_way == "lowest level":
+                row[-1] = f"{row[-1]} (lowest)"
         rows.append(tuple(row))
     return Table("Comparison", tuple(columns), tuple(rows), (comparison.headline, comparison.conditions))
 

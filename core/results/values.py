@@ -8,6 +8,8 @@ from core.problems import Problem
 from core.study import AcceptedFinding, Boundary
 
 State = Literal["off", "standby", "warm-up", "processing", "cooling"]
+#: how standby power was had: mean of a rest that is steady, or of one that is not, or low end of all rests
+StandbyWay = Literal["steady rest", "unsteady rest", "lowest level"]
 
 
 @frozen
@@ -115,7 +117,8 @@ class Measured:
 class MachineResult:
     """What one machine needs for the part: the mean of its included runs.
 
-    ``parts_per_kwh`` is 1000 / mean energy. Values are None with no included run.
+    ``parts_per_kwh`` is 1000 / mean energy. Values are None with no included run. ``standby_w`` has no
+    interval where it is the lowest level of logs with no rest long enough, as ``standby_way`` tells.
     """
 
     machine_id: str
@@ -129,8 +132,10 @@ class MachineResult:
     seconds: Measured | None
     bed_share: Measured | None
     bed_w: float | None
-    standby_w: float | None
+    standby_w: Measured | None
+    standby_way: StandbyWay | None = None
     influences: tuple[Influence, ...] = ()
+    problems: tuple[Problem, ...] = ()
 
     @property
     def included(self) -> tuple[RunResult, ...]:

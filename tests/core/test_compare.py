@@ -11,6 +11,7 @@ from core.results.compare import ALL_PAIRS_UP_TO, compare, forget
 from core.results.values import Comparison, MachineResult, Pair
 from core.study import LoadCheck, Study
 from core.traces import Trace
+from core.wording import sentence
 from tests.core.benches import alike, bench, trace, without
 
 
@@ -300,6 +301,10 @@ def test_a_fault_in_one_run_does_not_cost_the_others(three: tuple[Study, dict[st
     comparison = compare(study, traces, {first: broken})
     forget()
     assert [m.name for m in comparison.machines if m.energy_wh is not None] == ["Birch", "Rowan"]
+    assert of(comparison, "Alder").standby_w is None
+    told = [sentence(p) for p in comparison.problems if p.code == "standby.fault"]
+    assert len(told) == 1
+    assert told[0].startswith("The standby power of Alder is not known: the program itself failed on it (")
     for run in of(comparison, "Alder").runs:
         assert run.why_excluded is not None
         assert "the program itself failed on it (" in run.why_excluded

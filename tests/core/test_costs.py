@@ -17,12 +17,15 @@ from core.figures.standby_cost import (
     standby_figure,
     starts_figure,
 )
+from core.found import explain
 from core.found.costs import SAVED, explain_cost
 from core.results.compare import compare
 from core.results.cost_answer import NOTHING, limit_words, saving_sentence
 from core.results.cost_tables import hours_table, print_note, print_table
 from core.results.cost_values import MachineCost, StandbyCost
 from core.results.costs import forget, standby_cost
+from core.results.table import readable_table
+from core.results.values import Measured
 from core.study import Study
 from core.traces import Clock, Trace
 from tests.core.benches import STANDBY_W, alike, bench, trace
@@ -183,7 +186,28 @@ def test_only_some_machines_tell_a_saving() -> None:
     assert [m.tells_saving_after(30) for m in result.machines] == [True, False]
     # the rests of Birch, 13 min each, are too short for the steady rule as well
     assert result.headline.startswith("Left on all year and doing nothing, Alder uses 43.8 ± 3.0 kWh;")
-    assert "Standby not known: Birch." in result.conditions
+    assert "No rest of a quarter of an hour, so no year of it: Birch." in result.conditions
+    birch = result.machines[1]
+    assert birch.standby is not None
+    assert birch.standby.way == "lowest level"
+    assert birch.year_kwh is None
+
+
+def test_comparison_and_costs_tell_one_standby_power() -> None:
+    study, traces = bench({"Alder": long_rest(3), "Birch": trace(alike(seed=4), seed=4)})
+    compared, costs = compare(study, traces), standby_cost(study, traces, year=2026)
+    told = {row[0]: str(row[-1]) for row in readable_table(compared).rows}
+    for machine in costs.machines:
+        own = next(m for m in compared.machines if m.machine_id == machine.machine_id)
+        assert machine.standby is not None
+        assert own.standby_w == Measured(machine.standby.power_w, machine.standby.u95_w)
+        shown = explain_cost(costs, study, machine.machine_id, "standby_mean_w")
+        asked = explain(compared, study, traces, machine.machine_id, "standby_w")
+        assert shown is not None
+        assert asked is not None
+        assert (shown.value_text, shown.budget) == (asked.value_text, asked.budget)
+    assert told["Alder"] == "5.00 ± 0.34"
+    assert told["Birch"].endswith("(lowest)")
 
 
 def test_no_standby_and_no_logs() -> None:

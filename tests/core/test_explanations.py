@@ -383,12 +383,27 @@ def test_duration_is_the_difference_of_two_moments(three: Bench, compared: Compa
     assert [b.u for b in found.budget] == pytest.approx([2 / math.sqrt(12)] * 2)
 
 
-def test_standby_says_what_the_meter_leaves_open(three: Bench, compared: Comparison) -> None:
+def test_standby_with_short_rests_is_told_as_the_lowest_level(three: Bench, compared: Comparison) -> None:
     found = asked(three, compared, of(compared, "Alder"), "standby_w")
     # one value in twenty lies below it, and they scatter by 0.1 W
     assert last_number(found.value_text) == pytest.approx(STANDBY_W - 1.645 * 0.1, abs=0.06)
-    assert next(b for b in found.budget if b.name == "meter offset").u == pytest.approx(0.3 / math.sqrt(3))
+    assert found.value_text.endswith(" W, the lowest level")
+    assert not found.budget
     assert "kWh" in line(found.sensitivity, "A year of it")
+
+
+def test_standby_of_a_long_rest_says_what_the_meter_leaves_open() -> None:
+    made = trace(alike(3, seed=8), seed=8)
+    power_w = np.concatenate((made.power_w, np.full(1800, STANDBY_W)))
+    given = bench({"Alder": Trace.of(np.arange(power_w.size) * 2.0, power_w, key="long rest 8")}, meters=True)
+    machine = compare(*given).machines[0]
+    assert machine.standby_w is not None
+    assert machine.standby_w.u95 is not None
+    found = asked(given, compare(*given), machine, "standby_w")
+    assert next(b for b in found.budget if b.name == "meter offset").u == pytest.approx(0.3 / math.sqrt(3))
+    parts = math.sqrt(sum(b.u**2 for b in found.budget))
+    assert machine.standby_w.u95 == pytest.approx(coverage_factor(math.inf) * parts, rel=1e-3)
+    assert machine.standby_w.value == pytest.approx(STANDBY_W, abs=0.02)
 
 
 def test_typed_readings_are_explained_with_no_trace() -> None:

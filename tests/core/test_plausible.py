@@ -42,8 +42,8 @@ def test_an_ordinary_machine_is_no_oddity(one: tuple[Study, dict[str, Trace]]) -
         ({"mean_w": Measured(95_000.0, 5.0)}, "plausible.mean_w"),
         ({"bed_share": Measured(0.1, 0.01)}, "plausible.bed_share"),
         ({"bed_share": Measured(0.95, 0.01)}, "plausible.bed_share"),
-        ({"standby_w": 0.4}, "plausible.standby_w"),
-        ({"standby_w": 55.0}, "plausible.standby_w"),
+        ({"standby_w": Measured(0.4, None)}, "plausible.standby_w"),
+        ({"standby_w": Measured(55.0, 0.8)}, "plausible.standby_w"),
     ],
 )
 def test_what_lies_outside_is_told(
@@ -53,7 +53,8 @@ def test_what_lies_outside_is_told(
 
 
 def test_a_machine_switched_off_at_the_plug_is_no_oddity(one: tuple[Study, dict[str, Trace]]) -> None:
-    assert codes(*one, standby_w=0.0) == []
+    assert codes(*one, standby_w=Measured(0.0, 0.3)) == []
+    assert codes(*one, standby_w=Measured(0.05, 0.3)) == []
     assert codes(*one, standby_w=None, bed_share=None) == []
 
 

@@ -10,6 +10,8 @@ from core.activity import Activity, Stretch
 from core.costs.standby import SHORTEST_S, hours_in_states, standby, standby_between
 from core.costs.switch_off import MINUTES, Rest, rests_between, savings, together
 from core.costs.weeks import weeks
+from core.results.runs import seen
+from core.results.standby import best_standby
 from core.results.values import StateSpan
 from core.study import Meter
 from core.traces import Clock, Trace
@@ -42,10 +44,24 @@ def test_steady_watts_are_the_mean_not_the_lowest_level() -> None:
     assert least * 0.99 <= found.u95_w < 2 * least
 
 
-def test_a_short_stretch_is_no_standby() -> None:
+def test_a_short_stretch_gives_the_lowest_level_and_no_interval() -> None:
     trace = idle(noisy(4.0, SHORTEST_S / 3600 * 0.9))
-    assert standby(trace, activity(4.0), METER) is None
+    found = standby(trace, activity(3.7), METER)
+    assert found is not None
+    assert (found.power_w, found.u95_w, found.way) == (3.7, None, "lowest level")
     assert standby(trace, activity(None), METER) is None
+
+
+def test_of_several_logs_a_steady_rest_counts_before_any_other() -> None:
+    steady = seen(idle(noisy(4.0, 0.5)), activity(3.7))
+    climbing = seen(idle(np.linspace(3.0, 9.0, 1440)), activity(3.0))
+    short = seen(idle(noisy(4.5, 0.1)), activity(4.2))
+    ways = [(short, METER), (None, METER), (climbing, METER), (steady, METER)]
+    for many, way in ((4, "steady rest"), (3, "unsteady rest"), (1, "lowest level")):
+        best = best_standby(ways[:many])
+        assert best is not None
+        assert (best[0].way, best[1]) == (way, many - 1)
+    assert best_standby([(None, METER)]) is None
 
 
 def test_fans_that_run_on_are_passed_over() -> None:

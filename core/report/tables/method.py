@@ -15,7 +15,11 @@ _MEASURES = (
     ("Mean power [W]", "Mean energy divided by mean duration."),
     ("Duration [min]", "Mean of the runs that count, within what counts of a run."),
     ("Bed share [%]", "The heated bed’s energy divided by the run’s; every run names its way."),
-    ("Standby power [W]", "The low end of the values at which the power rests while nothing heats."),
+    (
+        "Standby power [W]",
+        "Mean of the longest steady rest of a quarter of an hour or more; with no rest that long, the low "
+        "end of the values at which the power rests while nothing heats.",
+    ),
     ("±", "Half the 95 % interval (JCGM 100:2008); empty where only one value was measured."),
     ("Empty cell", "Not known; never zero."),
 )
