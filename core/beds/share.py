@@ -191,7 +191,7 @@ def _switching(
     u_share = math.sqrt(sum(d.u_wh**2 for d in doubts)) / energy.energy_wh
     if not 0 < part < 1:
         return _refused("bed.no_sense", percent=100 * part)
-    return BedShare(part, NORMAL_95 * u_share, bed_wh, SWITCHING)
+    return BedShare(part, NORMAL_95 * u_share, bed_wh, SWITCHING, influences=doubts)
 
 
 def _bound(

@@ -5,12 +5,13 @@ same machine. Way 4, from the run's own trace, is `core.beds.share.share`. Each 
 """
 
 import math
+from collections.abc import Sequence
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from core.problems import Problem
-from core.results.values import BedShare, Energy, Measured
-from core.uncertainty import Inputs, coverage_factor, standard_of
+from core.results.values import BedShare, Energy, Influence, Measured
+from core.uncertainty import NORMAL_95, Inputs, coverage_factor, standard_of
 from core.units import J_PER_WH
 
 OWN_METER = "own meter"
@@ -50,7 +51,9 @@ def by_own_meter(energy: Energy, bed: Energy) -> BedShare:
         raise ValueError("a share needs a positive energy")
     inputs = Inputs()
     part = inputs.energy(bed.energy_wh, bed.influences) / inputs.energy(energy.energy_wh, energy.influences)
-    return _share(bed.energy_wh / energy.energy_wh, part, bed.energy_wh, OWN_METER)
+    value = bed.energy_wh / energy.energy_wh
+    influences = (*bed.influences, *_times(energy.influences, -value))
+    return _share(value, part, bed.energy_wh, OWN_METER, influences)
 
 
 def by_run_without(energy: Energy, without: Energy) -> BedShare:
@@ -73,7 +76,9 @@ def by_run_without(energy: Energy, without: Energy) -> BedShare:
     rest = inputs.energy(without.energy_wh, without.influences)
     part = 1 - rest / inputs.energy(energy.energy_wh, energy.influences)
     bed_wh = energy.energy_wh - without.energy_wh
-    return _share(bed_wh / energy.energy_wh, part, bed_wh, BED_OFF)
+    value = bed_wh / energy.energy_wh
+    influences = (*_times(without.influences, -1.0), *_times(energy.influences, 1 - value))
+    return _share(value, part, bed_wh, BED_OFF, influences)
 
 
 def by_hold(
@@ -104,12 +109,31 @@ def by_hold(
     bed_wh = (hold_w.value - baseline_w.value) * hours + warm_up_wh.value
     bed = inputs.measured(hold_w) * hours - inputs.measured(baseline_w) * hours + inputs.measured(warm_up_wh)
     part = bed / inputs.energy(energy.energy_wh, energy.influences)
-    return _share(bed_wh / energy.energy_wh, part, bed_wh, HOLD_TEST)
+    value = bed_wh / energy.energy_wh
+    influences = (
+        Influence("bed held", _u(hold_w) * hours),
+        Influence("baseline of the hold", -_u(baseline_w) * hours),
+        Influence("warm-up of the bed", _u(warm_up_wh)),
+        *_times(energy.influences, -value),
+    )
+    return _share(value, part, bed_wh, HOLD_TEST, influences)
 
 
-def _share(value: float, uncertain: object, bed_wh: float, method: str) -> BedShare:
+def _share(
+    value: float, uncertain: object, bed_wh: float, method: str, influences: Sequence[Influence]
+) -> BedShare:
     u, df = standard_of(uncertain)
-    return BedShare(value, coverage_factor(df) * u, bed_wh, method)
+    told = tuple(each for each in influences if each.u_wh != 0)
+    return BedShare(value, coverage_factor(df) * u, bed_wh, method, influences=told)
+
+
+def _times(influences: Sequence[Influence], factor: float) -> tuple[Influence, ...]:
+    """What the influences of an energy do to the bed's, with their signs: one meter's may cancel."""
+    return tuple(evolve(each, u_wh=each.u_wh * factor) for each in influences)
+
+
+def _u(value: Measured) -> float:
+    return (value.u95 or 0.0) / NORMAL_95
 
 
 def agreement(first: BedShare, second: BedShare) -> Agreement | None:

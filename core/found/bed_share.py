@@ -5,7 +5,7 @@ import math
 from core.beds.bound import bound_words
 from core.beds.heater import levels
 from core.formatting import count, number, percent
-from core.found import around, budgets, energy, sensitivity
+from core.found import around, bed_budget, budgets, energy, sensitivity
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
@@ -26,13 +26,6 @@ _METHOD: dict[str, str] = {
         "The bed's heater switches on and off. What was drawn between its pulses is not the bed; "
         "that level, followed through the run, is taken from the run's energy, and the rest is the bed's."
     ),
-}
-#: what a run's own share is unsure of, by its way
-_UNSURE: dict[str, str] = {
-    "own meter": "what the two meters leave open",
-    "run with the bed off": "how a run with the bed off differs from the others in all else",
-    "hold test": "how the bed in a run differs from a bed held alone",
-    "heater switching": "where the level with the bed off lies",
 }
 #: what one watt more stands for in each way, and which way it moves the share
 _ONE_WATT: dict[str, tuple[str, int]] = {
@@ -105,7 +98,9 @@ def _of_run(
     if bed.others:
         ways = (f"{way.method} {shown(_measured(way), BED_SHARE, locale)}" for way in bed.others)
         formula.append(f"other ways: {', '.join(ways)}")
-    return method, tuple(formula), ()
+    lines = bed_budget.of_run(bed, used_wh, asked.study, locale)
+    u95 = None if bed.share_u95 is None else bed_budget.PERCENT * bed.share_u95
+    return method, (*formula, *budgets.combined(lines, u95, locale, "%")), lines
 
 
 def _put_together(asked: Question, run: RunResult, bed: BedShare) -> str:
@@ -164,26 +159,21 @@ def _of_machine(asked: Question) -> tuple[tuple[str, ...], tuple[str, ...], tupl
         method.append(f"In {unseen} of the runs it cannot be seen; they are not in this mean.")
     formula = [energy.mean_formula(shares, "%", asked)]
     own = [100 * bed.share_u95 for bed in beds if bed.share_u95 is not None]
-    parts = []
     if own:
-        half = math.fsum(own) / len(own)
         method.append(
             "What each run's own share is unsure by is much the same in all; repeats do not lessen it."
         )
-        unsure = "; ".join(_UNSURE[bed_method] for bed_method in dict.fromkeys(bed.method for bed in beds))
-        parts.append(("each run's own", half, "all runs of this machine", unsure))
-    if len(shares) > 1:
+    if own and len(shares) > 1:
         from core.stats import t_interval
 
-        half = t_interval(shares).half_width
-        parts.append(("repeats", half, "", "the runs differ from one another"))
-    budget = budgets.made(parts, locale, "%")
-    if len(parts) == 2:
-        whole = figures(math.hypot(parts[0][1], parts[1][1]), 2, locale)
+        halves = math.fsum(own) / len(own), t_interval(shares).half_width
+        whole = figures(math.hypot(*halves), 2, locale)
         formula.append(
-            f"± √({figures(parts[0][1], 2, locale)}² + {figures(parts[1][1], 2, locale)}²) = ± {whole} % "
+            f"± √({figures(halves[0], 2, locale)}² + {figures(halves[1], 2, locale)}²) = ± {whole} % "
             "(halves of 95 % intervals: each run's own, and Student's t of the spread)"
         )
+    seen = [run for run in asked.runs if run.bed is not None and run.bed.share is not None]
+    budget = bed_budget.of_runs(seen, asked.study, locale)
     return tuple(method), tuple(formula), budget
 
 

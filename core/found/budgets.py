@@ -20,6 +20,18 @@ WHY: dict[str, str] = {
     "gaps": "stretches with no readings were bridged",
     "counter step": "the energy counter moves in steps",
     "display step": "the display shows energy in steps",
+    "level with the heater off": "how well the level between the heater's pulses is followed",
+    "between the pulses": "the machine may draw more or less while the bed heats than between its pulses",
+    "pulsing hot end": "the hot end pulses too, and its rows are told from pieces of the bed's pulses",
+    "warm-up": "in the warm-up the heater is never seen off, so what else was drawn then is made up",
+    "heat of the hot end": "what the hot end took to heat up is not seen apart from the bed",
+    "energy of the run": "the energy of the whole run is itself unsure",
+    "two levels": "no share by the heater's switching is known better than this",
+    "bed held": "how the bed in a run differs from a bed held alone, and what its meter leaves open",
+    "baseline of the hold": "what the machine drew beside the held bed",
+    "warm-up of the bed": "what the bed took while it warmed up is carried over from the hold test",
+    "unlike length": "a run with the bed off does not wait for the bed, so its length is made alike",
+    "unlike run": "how a run with the bed off differs from the others in all else",
     "repeats": "the runs differ from one another by more than their own measurement explains",
 }
 #: lines smaller than this part of the variance are not worth a bar

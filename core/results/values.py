@@ -66,7 +66,8 @@ class BedShare:
     ``share`` is None when refused; then ``why_not`` holds a problem, and ``at_least``/``at_most`` a bound if
     there is one. ``method`` names the way: ``"own meter"``, ``"run with the bed off"``, ``"hold test"``,
     ``"heater switching"``. ``others`` are the other ways that gave this run a share; ``terms`` the values
-    that a way put together, by name.
+    that a way put together, by name; ``influences`` what makes the share unsure, each as what it moves the
+    bed's energy by when the run's stays as it is.
     """
 
     share: float | None
@@ -78,6 +79,7 @@ class BedShare:
     at_most: float | None = None
     others: tuple["BedShare", ...] = ()
     terms: tuple[tuple[str, float], ...] = ()
+    influences: tuple[Influence, ...] = ()
 
 
 @frozen

@@ -1,5 +1,7 @@
 """The bed's share: seen where the heater is seen to switch, refused with the reason where it is not."""
 
+import math
+
 import numpy as np
 import pytest
 
@@ -9,6 +11,7 @@ from core.energy.total import between
 from core.results.values import BedShare, Energy, Influence, Measured
 from core.study import Meter
 from core.traces import F64, Sampling, Trace
+from core.uncertainty import budget, coverage_factor
 
 METER = Meter("m", "bench meter")
 STANDBY_W, REST_W, HEATER_W = 6.0, 60.0, 300.0
@@ -234,3 +237,29 @@ def test_two_ways_agree_or_not() -> None:
     assert far.problem is not None
     assert far.problem.code == "bed.ways_disagree"
     assert agreement(BedShare(None, None, None, "hold test"), by_own_meter(run(100.0), run(65.0))) is None
+
+
+@pytest.mark.parametrize("way", ["own meter", "one meter, two channels", "bed off", "hold test", "switching"])
+def test_the_influences_of_a_share_make_its_interval(way: str) -> None:
+    energy = run(100.0, 0.8)
+    if way == "own meter":
+        bed = by_own_meter(energy, run(60.0, 0.5, meter="other"))
+    elif way == "one meter, two channels":
+        bed = by_own_meter(energy, run(60.0, 0.5))
+    elif way == "bed off":
+        bed = by_run_without(energy, run(45.0, 0.8))
+    elif way == "hold test":
+        bed = by_hold(energy, Measured(50.0, 1.2), Measured(4.0, 0.5), 3600.0, Measured(9.0, 2.0))
+    else:
+        time, power, _ = fine(9.0, 17.3)
+        bed, energy = share_of(metered(time, power, 2.0), 3.0)
+    assert bed.share_u95 is not None
+    together = sum(line.u_wh**2 for line in budget(bed.influences))
+    assert coverage_factor(math.inf) * math.sqrt(together) / energy.energy_wh == pytest.approx(
+        bed.share_u95, rel=1e-6
+    )
+
+
+def test_a_gain_that_both_readings_share_cancels_in_the_influences() -> None:
+    bed = by_own_meter(run(100.0), run(60.0))
+    assert sum(i.u_wh for i in bed.influences if i.shared is not None) == pytest.approx(0.0, abs=1e-12)

@@ -1,5 +1,6 @@
 """The ways to a bed's share and their refusals, as the pointer reads them out and a reader is told."""
 
+import math
 import re
 
 import pytest
@@ -13,6 +14,7 @@ from core.results.compare import compare
 from core.results.values import Comparison
 from core.study import Study
 from core.traces import Trace
+from core.uncertainty import coverage_factor
 from tests.core.held_beds import Bed
 from tests.core.test_bed_shares import day, study_of
 
@@ -107,3 +109,41 @@ def test_one_watt_of_a_hold_makes_the_share_larger() -> None:
     terms = dict(run.bed.terms)
     expected = 100 * terms["processing_s"] / 3600 / run.energy_wh
     assert line == f"If the bed had held with 1 W more: +{expected:.2f} percentage points"
+
+
+@pytest.mark.parametrize(
+    ("plan", "way", "named"),
+    [
+        ("rro", "run with the bed off", "unlike run"),
+        ("rrh", "hold test", "bed held"),
+    ],
+)
+def test_the_budget_of_a_run_s_share_makes_its_interval(plan: str, way: str, named: str) -> None:
+    study, traces = made(plan, f"budget {plan}")
+    comparison = compare(study, traces)
+    run = next(r for r in comparison.machines[0].runs if r.run_id == study.runs[0].id)
+    assert run.bed is not None
+    assert run.bed.method == way
+    found = told(study, traces, comparison)
+    assert run.bed.share_u95 is not None
+    u = math.hypot(*(line.u for line in found.budget))
+    assert coverage_factor(math.inf) * u == pytest.approx(100 * run.bed.share_u95, rel=0.01)
+    assert sum(b.share_of_variance for b in found.budget) == pytest.approx(1.0)
+    assert named in [b.name for b in found.budget]
+    assert all(b.why for b in found.budget)
+    assert "95 % interval" in found.formula[-1]
+
+
+def test_the_budget_of_a_machine_keeps_its_runs_own_doubts_whole() -> None:
+    study, traces = made("rrh", "budget of a machine")
+    comparison = compare(study, traces)
+    machine = comparison.machines[0]
+    found = explain(comparison, study, traces, machine.machine_id, "bed_share")
+    assert found is not None
+    own = [line.u for line in found.budget if line.name != "repeats"]
+    halves = [100 * r.bed.share_u95 for r in machine.included if r.bed is not None and r.bed.share_u95]
+    assert len(halves) == 2
+    assert coverage_factor(math.inf) * math.hypot(*own) == pytest.approx(sum(halves) / 2, rel=0.01)
+    shares = [100 * r.bed.share for r in machine.included if r.bed is not None and r.bed.share is not None]
+    repeats = next(line.u for line in found.budget if line.name == "repeats")
+    assert repeats == pytest.approx(abs(shares[0] - shares[1]) / 2)  # of two values, u of the mean
