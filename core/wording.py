@@ -7,6 +7,7 @@ bring the sentences for its codes, and here they are joined into one table.
 from functools import cache
 from importlib import import_module
 
+from core.language import tr
 from core.problems import Problem
 
 #: modules that bring a table ``SENTENCES`` of code -> sentence with {facts}
@@ -63,35 +64,17 @@ def reason(code: str, **facts: object) -> str:
     template = sentences().get(code)
     if template is not None:
         try:
-            return template.format(**{name: _counted(value) for name, value in facts.items()})
+            return tr(template, **facts)
         except (KeyError, ValueError, IndexError):
             pass
     told = ", ".join(f"{name} {value}" for name, value in sorted(facts.items()))
     return f"{code} ({told})" if told else code
 
 
-class _Count(int):
-    """A number that a sentence may follow with the word for one or for many.
-
-    ``{count:row|rows}`` gives "1 row" or "2 rows"; ``{count:~was|were}`` gives the word alone.
-    """
-
-    def __format__(self, spec: str) -> str:
-        if "|" not in spec:
-            return format(int(self), spec)
-        one, many = spec.removeprefix("~").split("|")
-        word = one if self == 1 else many
-        return word if spec.startswith("~") else f"{int(self)} {word}"
-
-
-def _counted(fact: object) -> object:
-    return _Count(fact) if isinstance(fact, int) and not isinstance(fact, bool) else fact
-
-
 def placed(problem: Problem) -> str:
     """The problem in one line: the file, the row where there is one, what is wrong, what would mend it."""
     where = problem.file or ""
     if problem.row is not None:
-        where += f"{', ' if where else ''}row {problem.row}"
+        where += (", " if where else "") + tr("row {row}", row=str(problem.row))
     line = f"{where}: {sentence(problem)}" if where else sentence(problem)
     return " ".join(line.split())
