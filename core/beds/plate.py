@@ -35,8 +35,8 @@ EMISSIVITY: Final = 0.9
 #: where McAdams' correlation for the upper face changes to that of turbulent flow
 TURBULENT_FROM: Final = 1e7
 M2_PER_DM2: Final = 0.01
-#: published correlations for both faces together differ from the one used here by up to this part
-CORRELATIONS_DIFFER: Final = 0.1
+#: published correlations differ from the one used here by up to this part of the loss of both faces
+CORRELATIONS_DIFFER: Final = 0.13
 #: name of the method, shown with every floor
 METHOD: Final = "natural convection after McAdams and radiation, both faces, still air"
 

@@ -1,7 +1,7 @@
 """How the watts of a held bed were found, and what was made of them: per area, floor, heat capacity."""
 
 from core.beds.model import Watts
-from core.beds.plate import METHOD, Plate, loss
+from core.beds.plate import CORRELATIONS_DIFFER, METHOD, Plate, loss
 from core.beds.quantities import (
     EFFICIENCY,
     HEAT_CAPACITY,
@@ -11,7 +11,7 @@ from core.beds.quantities import (
     WARM_UP_S,
     WARM_UP_WH,
 )
-from core.formatting import POINT, NumberLocale, number
+from core.formatting import POINT, NumberLocale, number, percent
 from core.found import budgets
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
@@ -84,7 +84,7 @@ def held_bed(
         budget=lines,
         sensitivity=_sensitivity(bed, beds, factor, quantity, locale),
         surer=_surer(bed),
-        cautions=_cautions(bed, quantity),
+        cautions=_cautions(bed, quantity, locale),
     )
 
 
@@ -206,12 +206,13 @@ def _surer(bed: MachineBed) -> tuple[str, ...]:
     return tuple(wishes)
 
 
-def _cautions(bed: MachineBed, quantity: Quantity) -> tuple[str, ...]:
+def _cautions(bed: MachineBed, quantity: Quantity, locale: NumberLocale) -> tuple[str, ...]:
     notes = []
     if any(not bed.counts(h) for h in bed.held):
         notes.append("Holds that never became steady are shown hollow and not counted.")
     if quantity is TIMES_FLOOR:
-        notes.append("Published correlations for the floor differ by up to a tenth.")
+        differ = percent(CORRELATIONS_DIFFER, locale=locale)
+        notes.append(f"Published correlations for the floor differ by up to {differ}.")
         if bed.reference is not None and bed.floor_w and bed.reference.power_w < bed.floor_w:
             notes.append(
                 "Less than the floor: the bed is insulated below, or its area is smaller than typed."

@@ -66,7 +66,7 @@ def test_per_area_and_against_the_floor(known: Known) -> None:
     up, down, two, radiation, whole = (float(n) for n in re.findall(r"[\d.]+", floor))
     assert up + down + two * radiation == pytest.approx(whole, rel=1e-3)
     assert whole == pytest.approx(machine.floor_w, rel=1e-3)
-    assert any("differ by up to a tenth" in text for text in share.cautions)
+    assert any("differ by up to 13 %" in text for text in share.cautions)
 
 
 def test_beyond_what_was_held_it_says_so(known: Known) -> None:
