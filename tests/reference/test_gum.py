@@ -1,95 +1,48 @@
-"""Uncertainty against JCGM 100:2008 (GUM), ISO/TS 28037 examples and NIST Technical Note 1297."""
+"""Uncertainty against JCGM 100:2008 (GUM) and NIST Technical Note 1297; its straight lines: test_hold_fit."""
 
 import math
 
 import numpy as np
 import pytest
-from GTC import get_covariance, type_a, type_b, ureal
+from GTC import ureal
+from scipy.special import stdtrit
 
+from core.energy.sampling import resolution_u_wh
+from core.energy.total import between
+from core.results.typed import typed_energy
 from core.results.values import Energy, Influence
+from core.same_load import reading_u_relative
+from core.study import Meter, TypedReading
 from core.traces import Trace
-from core.uncertainty import coverage_factor, mean_of, ratio, u95_of
-
-# JCGM 100:2008, Table H.6: thermometer readings and corrections [degC], read in the documentation of GTC
-H3_T = (21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511)
-H3_B = (-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.160)
+from core.uncertainty import Inputs, Mean, coverage_factor, mean_of, ratio, standard_of, u95_of
 
 
-def test_h3_straight_line() -> None:
-    # JCGM 100:2008, H.3.3: y1 -0.1712 (0.0029), y2 0.00218 (0.00067), r -0.930; more digits computed afresh
-    fit = type_a.line_fit(np.array(H3_T) - 20, H3_B)
-    assert fit.a_b[0].x == pytest.approx(-0.171203790131, abs=1e-9)
-    assert fit.a_b[0].u == pytest.approx(0.002877597835, abs=1e-9)
-    assert fit.a_b[1].x == pytest.approx(0.00218269773989, abs=1e-9)
-    assert fit.a_b[1].u == pytest.approx(0.0006679387732, abs=1e-9)
-    a, b = fit.a_b
-    assert get_covariance(a, b) / (a.u * b.u) == pytest.approx(-0.930, abs=5e-4)
-    assert math.sqrt(fit.ssr / 9) == pytest.approx(0.003497563964, abs=1e-9)
-    assert a.df == 9
+def own(energy: Energy, name: str) -> float:
+    """Standard uncertainty of one influence. [Wh]"""
+    return next(i.u_wh for i in energy.influences if i.name == name)
 
 
-def test_h3_prediction_needs_the_covariance() -> None:
-    # JCGM 100:2008, H.3.4: correction at 30 degC -0.1494, u 0.0041
-    a, b = type_a.line_fit(np.array(H3_T) - 20, H3_B).a_b
-    predicted = a + b * 10
-    assert predicted.x == pytest.approx(-0.1493768127, abs=1e-9)
-    assert predicted.u == pytest.approx(0.004138595753, abs=1e-9)
-    assert math.hypot(a.u, 10 * b.u) == pytest.approx(0.00727, abs=1e-5)
+def test_a_stated_accuracy_is_a_rectangle() -> None:
+    # JCGM 100:2008, 4.3.7 (from memory): half-width a, u = a / sqrt(3); 100 Wh in an hour
+    meter = Meter("m", "one", gain_percent=1.0, offset_w=1.0)
+    trace = Trace.of(np.arange(0.0, 3601.0), np.full(3601, 100.0))
+    typed = typed_energy(TypedReading("t", "a", "m", 100.0, seconds=3600.0), meter)
+    for energy in (between(trace, 0, 3600, meter, rising_edges=False), typed):
+        assert own(energy, "meter gain") == pytest.approx(0.577350, abs=1e-6)
+        assert own(energy, "meter offset") == pytest.approx(0.577350, abs=1e-6)
 
 
-@pytest.mark.parametrize(
-    ("y", "u", "a", "b", "cov", "chi2"),
-    [
-        ((3.3, 5.6, 7.1, 9.3, 10.7, 12.1), (0.5,) * 6, (1.867, 0.465), (1.757, 0.120), -0.050, 1.665),
-        (
-            (3.2, 4.3, 7.6, 8.6, 11.7, 12.8),
-            (0.5, 0.5, 0.5, 1, 1, 1),
-            (0.885, 0.530),
-            (2.057, 0.178),
-            -0.082,
-            4.131,
-        ),
-    ],
-)
-def test_weighted_line_with_known_variances(
-    y: tuple[float, ...],
-    u: tuple[float, ...],
-    a: tuple[float, float],
-    b: tuple[float, float],
-    cov: float,
-    chi2: float,
-) -> None:
-    # examples of ISO/TS 28037:2010 (clause 6), read in the documentation of GTC
-    fit = type_a.line_fit_wls(range(1, 7), y, u)
-    intercept, slope = fit.a_b
-    assert (intercept.x, intercept.u) == pytest.approx(a, abs=6e-4)
-    assert (slope.x, slope.u) == pytest.approx(b, abs=6e-4)
-    assert get_covariance(intercept, slope) == pytest.approx(cov, abs=6e-4)
-    assert fit.ssr == pytest.approx(chi2, abs=6e-4)
+def test_two_readings_of_a_display_are_a_triangle() -> None:
+    # JCGM 100:2008, 4.3.9 (from memory): half-width a, u = a / sqrt(6)
+    energy = typed_energy(TypedReading("t", "a", "m", 100.0, step_wh=1.0), Meter("m", "one"))
+    assert own(energy, "display step") == pytest.approx(0.408248, abs=1e-6)
+    assert reading_u_relative(100.0, math.inf, 1.0, 1.0) * 100 == pytest.approx(0.408248, abs=1e-6)
 
 
-@pytest.mark.parametrize(
-    ("y", "u", "u_read", "x", "u_x"),
-    [
-        ((3.3, 5.6, 7.1, 9.3, 10.7, 12.1), (0.5,) * 6, 0.5, 4.913279, 0.322036),
-        ((3.2, 4.3, 7.6, 8.6, 11.7, 12.8), (0.5, 0.5, 0.5, 1, 1, 1), 1.0, 4.674256, 0.533181),
-    ],
-)
-def test_reading_a_weighted_line_backwards(
-    y: tuple[float, ...], u: tuple[float, ...], u_read: float, x: float, u_x: float
-) -> None:
-    # the same examples, read at y = 10.5
-    intercept, slope = type_a.line_fit_wls(range(1, 7), y, u).a_b
-    back = (ureal(10.5, u_read) - intercept) / slope
-    assert back.x == pytest.approx(x, abs=6e-4)
-    assert back.u == pytest.approx(u_x, abs=6e-4)
-
-
-def test_shapes_of_ignorance() -> None:
-    # JCGM 100:2008, 4.3.7, 4.3.9 and F.2.2.1 (from memory)
-    assert type_b.uniform(1) == pytest.approx(0.577350, abs=1e-6)
-    assert type_b.triangular(1) == pytest.approx(0.408248, abs=1e-6)
-    assert type_b.uniform(0.5) == pytest.approx(0.288675, abs=1e-6)
+def test_one_reading_of_a_display_is_a_rectangle() -> None:
+    # JCGM 100:2008, F.2.2.1 (from memory): resolution q, u = 0.29 q; here 1 W held for an hour
+    trace = Trace.of([0.0, 3600.0], [100.0, 101.0], resolution_w=1.0)
+    assert resolution_u_wh(trace, 0, 1) == pytest.approx(0.288675, abs=1e-6)
 
 
 def test_two_counter_readings() -> None:
@@ -105,11 +58,11 @@ def test_two_counter_readings() -> None:
 def test_welch_satterthwaite_of_a_product() -> None:
     # JCGM 100:2008, G.4.1, example (from memory): 0.25, 0.57, 0.82 % from 10, 5, 15 values
     inputs = ureal(1, 0.0025, 9), ureal(1, 0.0057, 4), ureal(1, 0.0082, 14)
-    product = inputs[0] * inputs[1] * inputs[2]
-    assert 100 * product.u == pytest.approx(1.03, abs=5e-3)
-    assert product.df == pytest.approx(19.0, abs=0.05)
-    assert coverage_factor(product.df) == pytest.approx(2.09, abs=5e-3)
-    assert 100 * coverage_factor(product.df) * product.u == pytest.approx(2.2, abs=0.05)
+    u, df = standard_of(inputs[0] * inputs[1] * inputs[2])
+    assert 100 * u == pytest.approx(1.03, abs=5e-3)
+    assert df == pytest.approx(19.0, abs=0.05)
+    assert coverage_factor(df) == pytest.approx(2.09, abs=5e-3)
+    assert 100 * coverage_factor(df) * u == pytest.approx(2.2, abs=0.05)
 
 
 def test_welch_satterthwaite_of_an_energy() -> None:
@@ -118,30 +71,23 @@ def test_welch_satterthwaite_of_an_energy() -> None:
         Influence(name, u, None, df)
         for name, u, df in (("a", 25.0, 18), ("b", 9.7, 25.6), ("c", 2.9, 50), ("d", 16.6, 2))
     )
-    mean = mean_of([Energy(1000.0, influences, "power")])
-    u = math.sqrt(sum(i.u_wh**2 for i in influences))
-    assert u == pytest.approx(31.7, abs=0.05)
-    gtc = 0.0 * ureal(0, 1)
-    for i in influences:
-        gtc = gtc + ureal(0.0, i.u_wh, i.df)
-    assert gtc.df == pytest.approx(16.7, abs=0.1)
-    assert u95_of(Energy(1000.0, influences, "power")) == pytest.approx(coverage_factor(gtc.df) * u, rel=1e-9)
+    u, df = standard_of(Inputs().energy(1000.0, influences))
+    assert u == pytest.approx(32, abs=0.5)
+    assert df == pytest.approx(16.7, abs=0.1)
+    assert u95_of(Energy(1000.0, influences, "power")) == pytest.approx(coverage_factor(16.7) * u, rel=1e-3)
     # the t factor printed there is for 99 %
-    from scipy.stats import t
-
-    assert float(t.ppf(0.995, 16)) == pytest.approx(2.92, abs=5e-3)
-    assert 2.92 * u == pytest.approx(93, abs=0.6)
-    assert mean.runs == 1
+    assert float(stdtrit(16, 0.995)) == pytest.approx(2.92, abs=5e-3)
+    assert float(stdtrit(16, 0.995)) * u == pytest.approx(93, abs=0.6)
 
 
 def test_ratio_of_two_machines() -> None:
     # by definition: 84.0 and 70.0 Wh, 0.3 Wh each, gain +-1 %; one meter, then two
-    def run(value: float, meter: str) -> Energy:
-        gain = Influence("meter gain", value * 0.01 / math.sqrt(3), f"gain:{meter}")
-        return Energy(value, (gain, Influence("sampling", 0.3)), "power")
+    def run(value_wh: float, meter: str) -> Mean:
+        reading = TypedReading("t", "a", meter, value_wh, step_wh=0.3 * math.sqrt(6))
+        return mean_of([typed_energy(reading, Meter(meter, "of one", gain_percent=1.0, offset_w=0.0))])
 
-    one = ratio(mean_of([run(84.0, "m")]), mean_of([run(70.0, "m")]))
-    two = ratio(mean_of([run(84.0, "m")]), mean_of([run(70.0, "n")]))
+    one = ratio(run(84.0, "m"), run(70.0, "m"))
+    two = ratio(run(84.0, "m"), run(70.0, "n"))
     assert (one.value, one.u) == pytest.approx((1.2, 0.006694), abs=1e-6)
     assert (two.value, two.u) == pytest.approx((1.2, 0.011867), abs=1e-6)
 
@@ -161,10 +107,8 @@ T_TABLE = {
 
 @pytest.mark.parametrize("df", sorted(T_TABLE))
 def test_t_table(df: int) -> None:
-    from scipy.stats import t
-
     levels = (0.6827, 0.90, 0.95, 0.9545, 0.99, 0.9973)
-    assert [float(t.ppf((1 + p) / 2, df)) for p in levels] == pytest.approx(
+    assert [float(stdtrit(df, (1 + p) / 2)) for p in levels] == pytest.approx(
         list(T_TABLE[df]), abs=6e-3, rel=1e-4
     )
     assert coverage_factor(df) == pytest.approx(T_TABLE[df][2], abs=6e-3)
@@ -172,8 +116,6 @@ def test_t_table(df: int) -> None:
 
 def test_resolution_of_a_busy_signal() -> None:
     # JCGM 100:2008, F.2.2.1: rounding to q gives q / sqrt(12); by simulation
-    from core.energy.sampling import resolution_u_wh
-
     rng = np.random.default_rng(4)
     power = rng.uniform(50, 250, 3601)
     rounded = np.round(power / 4) * 4

@@ -1,5 +1,6 @@
 """The fit of held watts against published straight lines; the source stands beside each check."""
 
+import math
 from pathlib import Path
 
 import numpy as np
@@ -26,7 +27,9 @@ def test_h3_line_with_unknown_scatter() -> None:
     assert line.df == 9
     predicted = line.at(10)
     assert predicted.power_w == pytest.approx(-0.1493768127, abs=1e-9)
-    assert predicted.u_w == pytest.approx(0.004138595753, abs=1e-9)  # 0.00727 with the covariance forgotten
+    assert predicted.u_w == pytest.approx(0.004138595753, abs=1e-9)
+    # with the covariance forgotten it would be nearly twice that
+    assert math.hypot(line.u(0), 10 * line.u(1)) == pytest.approx(0.00727, abs=1e-5)
     assert predicted.is_extrapolated  # 30 degC lies outside the readings
     # t of 9 degrees of freedom, JCGM 100:2008, Table G.2
     assert (predicted.high_w - predicted.power_w) / predicted.u_w == pytest.approx(2.26, abs=6e-3)
@@ -90,3 +93,8 @@ def test_norris() -> None:
     assert line.u(1) == pytest.approx(0.429796848199937e-3, rel=1e-8)
     assert (line.chi_squared / line.df) ** 0.5 == pytest.approx(0.884796396144373, rel=1e-8)
     assert line.df == 34
+    about = float(((rows[:, 0] - rows[:, 0].mean()) ** 2).sum())
+    assert 1 - line.chi_squared / about == pytest.approx(0.999993745883712, rel=1e-8)
+    assert (about - line.chi_squared) / (line.chi_squared / line.df) == pytest.approx(
+        5436385.54079785, rel=1e-8
+    )
