@@ -1,10 +1,9 @@
 """Tests and intervals between machines.
 
-Thin layers over scipy and statsmodels, so that one file says which test is meant. The spread of the runs is
+Thin layers over scipy, so that one file says which test is meant. The spread of the runs is
 all that these tests know; what two meters add is in `core.uncertainty.ratio`.
 """
 
-import itertools
 import math
 from collections.abc import Sequence
 from functools import lru_cache
@@ -39,8 +38,6 @@ class Interval:
 class Difference:
     """Mean of the first group minus mean of the second, with its 95 % interval and its test."""
 
-    first: int
-    second: int
     difference: float
     low: float
     high: float
@@ -104,7 +101,7 @@ def welch(first: Sequence[float], second: Sequence[float]) -> Difference:
     half = float(stdtrit(df, 1 - ALPHA / 2)) * u if u > 0 else 0.0
     t = difference / u if u > 0 else math.copysign(math.inf, difference) if difference else 0.0
     p = float(2 * stdtr(df, -abs(t))) if u > 0 else float(difference == 0)
-    return Difference(0, 1, difference, difference - half, difference + half, t, df, p)
+    return Difference(difference, difference - half, difference + half, t, df, p)
 
 
 def _welch_terms(a: F64, b: F64) -> tuple[float, float, float]:
@@ -115,35 +112,6 @@ def _welch_terms(a: F64, b: F64) -> tuple[float, float, float]:
     else:
         df = a.size + b.size - 2.0
     return float(a.mean() - b.mean()), math.sqrt(va + vb), float(df)
-
-
-def tukey(groups: Sequence[Sequence[float]]) -> tuple[Difference, ...]:
-    """All pairs by Tukey's range test (Tukey-Kramer where sizes differ): one spread for all groups."""
-    columns = _columns(groups)
-    within = sum(float(((c - c.mean()) ** 2).sum()) for c in columns)
-    df = float(sum(c.size for c in columns) - len(columns))
-    pairs = itertools.combinations(range(len(columns)), 2)
-    found = []
-    for i, k in pairs:
-        u = math.sqrt(within / df * (1 / columns[i].size + 1 / columns[k].size))
-        found.append(_by_range(columns, i, k, u, df))
-    return tuple(found)
-
-
-def games_howell(groups: Sequence[Sequence[float]]) -> tuple[Difference, ...]:
-    """All pairs by Games and Howell's test: each group has a spread of its own.
-
-    References
-    ----------
-    .. [1] P. A. Games and J. F. Howell, "Pairwise multiple comparison procedures with unequal N's and/or
-       variances", Journal of Educational Statistics 1 (1976) 113-125.
-    """
-    columns = _columns(groups)
-    found = []
-    for i, k in itertools.combinations(range(len(columns)), 2):
-        _, u, df = _welch_terms(columns[i], columns[k])
-        found.append(_by_range(columns, i, k, u, df))
-    return tuple(found)
 
 
 @lru_cache(maxsize=65_536)
@@ -159,6 +127,11 @@ def repeats_p(first: tuple[float, ...], second: tuple[float, ...], groups: int) 
         At least two values each.
     groups : int
         Groups that are compared with each other, these two among them.
+
+    References
+    ----------
+    .. [1] P. A. Games and J. F. Howell, "Pairwise multiple comparison procedures with unequal N's and/or
+       variances", Journal of Educational Statistics 1 (1976) 113-125.
     """
     if groups <= 2:
         return welch(first, second).p
@@ -206,19 +179,6 @@ def range_beyond(q: float, groups: int, df: float) -> float:
     # all others between the lowest value and so far above it
     inside = (ndtr(z[None, :] + q * spread[:, None]) - ndtr(z)[None, :]) ** (groups - 1) @ density
     return float(min(max(weight @ (1 - inside), 0.0), 1.0))
-
-
-def _by_range(columns: Sequence[F64], i: int, k: int, u: float, df: float) -> Difference:
-    """One pair by the studentized range of all groups."""
-    from scipy.stats import studentized_range
-
-    difference = float(columns[i].mean() - columns[k].mean())
-    if u <= 0:
-        return Difference(i, k, difference, difference, difference, math.inf, df, float(difference == 0))
-    statistic = abs(difference) / u * math.sqrt(2)
-    half = float(studentized_range.ppf(1 - ALPHA, len(columns), df)) / math.sqrt(2) * u
-    p = float(studentized_range.sf(statistic, len(columns), df))
-    return Difference(i, k, difference, difference - half, difference + half, statistic, df, p)
 
 
 def holm(p_values: Sequence[float]) -> tuple[float, ...]:

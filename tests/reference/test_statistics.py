@@ -5,13 +5,14 @@ top).
 """
 
 import re
+from collections.abc import Sequence
 from pathlib import Path
 
 import numpy as np
 import pytest
 
 from core.plan.power import Spread, power, runs_for_any, runs_needed, student_power
-from core.stats import t_interval, tukey, welch
+from core.stats import ALPHA, range_beyond, t_interval, welch
 from core.traces import F64
 
 
@@ -26,41 +27,29 @@ def strd(folder: str, name: str) -> F64:
     return np.array([[float(v) for v in re.split(r"\s+", line.strip())] for line in lines if line.strip()])
 
 
-def test_norris() -> None:
-    # NIST StRD, linear regression, Norris: certified values
-    from statsmodels.api import OLS, add_constant
-
-    data = strd("nist_linregress", "Norris")
-    fit = OLS(data[:, 0], add_constant(data[:, 1])).fit()
-    assert list(fit.params) == pytest.approx([-0.262323073774029, 1.00211681802045], rel=1e-8)
-    assert list(fit.bse) == pytest.approx([0.232818234301152, 0.429796848199937e-3], rel=1e-8)
-    assert np.sqrt(fit.mse_resid) == pytest.approx(0.884796396144373, rel=1e-8)
-    assert fit.rsquared == pytest.approx(0.999993745883712, rel=1e-8)
-    assert fit.fvalue == pytest.approx(5436385.54079785, rel=1e-8)
+def one_way(groups: Sequence[F64]) -> tuple[float, float, float]:
+    """Sums of squares between and within groups, and F, from the means and spreads that the program finds."""
+    found = [t_interval(group.tolist()) for group in groups]
+    grand = float(np.concatenate(groups).mean())
+    between = sum(len(g) * (f.mean - grand) ** 2 for g, f in zip(groups, found, strict=True))
+    within = sum(f.df * f.standard_deviation**2 for f in found)
+    return between, within, between / (len(groups) - 1) / (within / sum(f.df for f in found))
 
 
-def one_way(data: F64) -> tuple[float, float, float]:
-    """Sums of squares between and within groups, and F. Column 0 is the group, column 1 the value."""
-    groups = [data[data[:, 0] == g, 1] for g in np.unique(data[:, 0])]
-    grand = data[:, 1].mean()
-    between = sum(g.size * (g.mean() - grand) ** 2 for g in groups)
-    within = sum(((g - g.mean()) ** 2).sum() for g in groups)
-    f = between / (len(groups) - 1) / (within / (data.shape[0] - len(groups)))
-    return float(between), float(within), float(f)
+def by_group(data: F64) -> list[F64]:
+    """Column 0 is the group, column 1 the value."""
+    return [data[data[:, 0] == number, 1] for number in np.unique(data[:, 0])]
 
 
 def test_sirstv() -> None:
     # NIST StRD, analysis of variance, SiRstv: certified values
-    data = strd("nist_anova", "SiRstv")
-    between, within, f = one_way(data)
+    groups = by_group(strd("nist_anova", "SiRstv"))
+    between, within, f = one_way(groups)
     assert between == pytest.approx(5.11462616e-2, rel=1e-6)
     assert within == pytest.approx(2.1663656e-1, rel=1e-6)
     assert f == pytest.approx(1.18046237440255, rel=1e-6)
+    assert between / (between + within) == pytest.approx(1.90999039051129e-1, rel=1e-6)
     assert np.sqrt(within / 20) == pytest.approx(1.04076068334656e-1, rel=1e-6)
-    # the spread that the intervals of a mean are made from is the same one
-    groups = [t_interval(data[data[:, 0] == g, 1].tolist()) for g in range(1, 6)]
-    pooled = np.sqrt(np.mean([g.standard_deviation**2 for g in groups]))
-    assert pooled == pytest.approx(1.04076068334656e-1, rel=1e-6)
 
 
 def test_atmwtag() -> None:
@@ -68,13 +57,15 @@ def test_atmwtag() -> None:
     # smallest
     data = strd("nist_anova", "AtmWtAg")
     data[:, 1] -= data[:, 1].min()
-    between, within, f = one_way(data)
+    groups = by_group(data)
+    between, within, f = one_way(groups)
     assert between == pytest.approx(3.638341875e-9, rel=1e-6)
     assert within == pytest.approx(1.04951729166667e-8, rel=1e-6)
     assert f == pytest.approx(1.59467335677930e1, rel=1e-6)
+    assert between / (between + within) == pytest.approx(2.57426544538321e-1, rel=1e-6)
+    assert np.sqrt(within / 46) == pytest.approx(1.51048314446410e-5, rel=1e-6)
     # two groups of one size: F is the square of Welch's t
-    test = welch(*(data[data[:, 0] == g, 1].tolist() for g in (1, 2)))
-    assert test.statistic**2 == pytest.approx(1.59467335677930e1, rel=1e-6)
+    assert welch(*(g.tolist() for g in groups)).statistic ** 2 == pytest.approx(1.59467335677930e1, rel=1e-6)
 
 
 # NIST/SEMATECH e-Handbook of Statistical Methods, 7.4.7.1; read in scipy's own test of this procedure
@@ -87,22 +78,29 @@ HANDBOOK = (
 
 
 def test_tukey() -> None:
-    pairs = {(p.first + 1, p.second + 1): p for p in tukey(HANDBOOK)}
+    # the intervals that the handbook prints for the differences, 95 % for all together: where the chance of
+    # the range that the program finds falls to 5 %
+    found = [t_interval(group) for group in HANDBOOK]
+    u = np.sqrt(np.mean([f.standard_deviation**2 for f in found]) / 5)
     published = {
-        (1, 2): (-4.47, -0.29),
-        (1, 3): (-5.31, -1.13),
+        (2, 1): (0.29, 4.47),
+        (3, 1): (1.13, 5.31),
         (1, 4): (-2.25, 1.93),
         (2, 3): (-2.93, 1.25),
         (2, 4): (0.13, 4.31),
         (3, 4): (0.97, 5.15),
     }
-    for pair, interval in published.items():
-        assert (pairs[pair].low, pairs[pair].high) == pytest.approx(interval, abs=1e-2)
-    assert {pair for pair, p in pairs.items() if not p.is_shown} == {(1, 4), (2, 3)}
-    # the studentized range of 4 groups and 16 degrees of freedom: 4.05
-    within = sum(float(((np.array(g) - np.mean(g)) ** 2).sum()) for g in HANDBOOK)
-    half = (pairs[1, 2].high - pairs[1, 2].low) / 2
-    assert half / np.sqrt(within / 16 / 5) == pytest.approx(4.05, abs=1e-2)
+    alike = set()
+    for (i, k), (low, high) in published.items():
+        difference = found[i - 1].mean - found[k - 1].mean
+        assert difference == pytest.approx((low + high) / 2, abs=1e-2)
+        # the studentized range of 4 groups and 16 degrees of freedom: 4.05
+        assert (high - low) / 2 / u == pytest.approx(4.046093, abs=1e-2)
+        assert range_beyond((high - low) / 2 / u, 4, 16.0) == pytest.approx(ALPHA, abs=5e-4)
+        if range_beyond(abs(difference) / u, 4, 16.0) >= ALPHA:
+            alike.add((i, k))
+    assert alike == {(1, 4), (2, 3)}
+    assert range_beyond(4.046093, 4, 16.0) == pytest.approx(ALPHA, abs=1e-5)
 
 
 def test_welch_sleep() -> None:
