@@ -21,10 +21,10 @@ def test_equal_groups_show_no_difference_and_other_ones_show_theirs() -> None:
 def test_an_interval_is_where_the_test_turns() -> None:
     """Shifted to the end of its interval, a difference has p = 0.05 against none: the two say one thing."""
     first, second = np.array([10.0, 11.0, 12.5, 9.0]), np.array([13.0, 14.0, 12.0])
-    found = welch(first, second)
+    found = welch(first.tolist(), second.tolist())
     sign = 1.0 if found.difference == pytest.approx(second.mean() - first.mean()) else -1.0
     for end in (found.low, found.high):
-        assert welch(first + sign * end, second).p == pytest.approx(ALPHA, rel=1e-6)
+        assert welch((first + sign * end).tolist(), second.tolist()).p == pytest.approx(ALPHA, rel=1e-6)
 
 
 def test_numbers_may_be_whole() -> None:
