@@ -1,20 +1,25 @@
 """Time against RFC 3339, the time-zone database and the serials of spreadsheets."""
 
+import io
 from collections.abc import Sequence
 from datetime import UTC, date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
+import numpy as np
 import pytest
+from openpyxl import Workbook
+from openpyxl.utils.datetime import CALENDAR_MAC_1904, CALENDAR_WINDOWS_1900
 
 from core.logs import read_bytes
 from core.logs.reading import Reading
+from core.study import Choices
 from core.traces import Clock
 
 
-def read(stamps: Sequence[str]) -> Reading:
+def read(stamps: Sequence[str], zone: str | None = None) -> Reading:
     """A small log with these stamps."""
     lines = ["time,power_w", *(f"{stamp},{10 + n % 3}.5" for n, stamp in enumerate(stamps))]
-    (reading,) = read_bytes("\n".join(lines).encode(), "stamps.csv").readings
+    (reading,) = read_bytes("\n".join(lines).encode(), "stamps.csv", Choices(zone=zone)).readings
     return reading
 
 
@@ -110,3 +115,48 @@ def test_a_serial_with_a_time_of_day() -> None:
     wanted = datetime(2026, 6, 15, 14, 30, 15, tzinfo=UTC).timestamp()
     stamps = [f"{46188.604340277778 + k / 86400:.12f}" for k in range(40)]
     assert start_of(stamps) == pytest.approx(wanted, abs=1e-3)
+
+
+@pytest.mark.parametrize(
+    ("first", "is_1904", "wanted"),
+    [
+        # copies of two support articles of a spreadsheet's maker
+        *((of_1900, False, day) for day, of_1900, _ in SERIALS),
+        *((of_1904, True, day) for day, _, of_1904 in SERIALS),
+        # computed afresh: 2026-06-15 14:30:15 in the second system
+        (44726.6043402778, True, datetime(2026, 6, 15, 14, 30, 15, tzinfo=UTC)),
+    ],
+)
+def test_serials_in_a_workbook(first: float, is_1904: bool, wanted: date) -> None:
+    book = Workbook()
+    book.epoch = CALENDAR_MAC_1904 if is_1904 else CALENDAR_WINDOWS_1900
+    sheet = book.active
+    sheet.append(["time", "power [W]"])
+    for k in range(40):
+        sheet.append([first + k / 86400, 10.5 + k % 3])
+    stored = io.BytesIO()
+    book.save(stored)
+    (reading,) = read_bytes(stored.getvalue(), "log.xlsx").readings
+    assert reading.trace is not None
+    told = reading.trace.clock.iso(0.0)
+    assert told == (
+        wanted.strftime("%Y-%m-%dT%H:%M:%S") if isinstance(wanted, datetime) else f"{wanted}T00:00:00"
+    )
+
+
+def test_the_repeated_hour_in_a_log() -> None:
+    # IANA time-zone database: a log by the clock of the wall goes through 01:30 twice, and on
+    stamps = [f"2026-10-25 0{h}:{m:02}:00" for h in (0, 1, 1, 2) for m in range(60)]
+    trace = read(stamps, "Europe/London").trace
+    assert trace is not None
+    assert trace.time_s.tolist() == [60.0 * k for k in range(240)]
+
+
+def test_five_decimals_of_a_day_lose_seconds() -> None:
+    # one second is 1.1574e-5 day: stamps of five decimals step by 0.864 s or twice that, but no row is lost,
+    # and from end to end they are good to one such step
+    reading = read([f"{46188.60434 + k / 86400:.5f}" for k in range(400)])
+    assert reading.trace is not None
+    assert reading.rows_read == 400
+    assert set(np.round(np.diff(reading.trace.time_s), 3)) == {0.864, 1.728}
+    assert reading.trace.end_s == pytest.approx(399.0, abs=0.864)
