@@ -1,6 +1,7 @@
 """Laws of energy: it adds up, knows no clock, scales with gain, and doubts gaps."""
 
 import math
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -58,6 +59,32 @@ def test_from_row_to_row_it_is_the_same(trace: Trace, cuts: tuple[float, float])
     first, last = sorted(int(cut * (trace.time_s.size - 1)) for cut in cuts)
     cut = by_power_wh(trace, float(trace.time_s[first]), float(trace.time_s[last]))
     assert between_rows_wh(trace, first, last) == pytest.approx(cut, abs=1e-9)
+
+
+@given(trace=traces(), at=st.lists(st.floats(0.01, 0.99), min_size=1, max_size=20, unique=True))
+def test_rows_between_rows_that_tell_nothing_new_change_nothing(trace: Trace, at: list[float]) -> None:
+    more_s = np.setdiff1d(np.array(at) * trace.end_s, trace.time_s)
+    after = np.searchsorted(trace.time_s, more_s)
+    # what stands between two rows by the kind of the log: a straight line, the mean of it all, or the last
+    more_w = {
+        "sampled": np.interp(more_s, trace.time_s, trace.power_w),
+        "averaged": trace.power_w[after],
+        "on_change": trace.power_w[after - 1],
+    }[trace.kind]
+    order = np.argsort(np.concatenate((trace.time_s, more_s)))
+    time = np.concatenate((trace.time_s, more_s))[order]
+    finer = Trace.of(time, np.concatenate((trace.power_w, more_w))[order], trace.kind, resolution_w=0.1)
+    start_s, end_s = trace.end_s * 0.2, trace.end_s * 0.9
+    whole_wh = by_power_wh(trace, start_s, end_s)
+    assert by_power_wh(finer, start_s, end_s) == pytest.approx(whole_wh, abs=1e-9)
+
+
+@given(trace=traces(), cut=st.floats(0.25, 0.85))
+def test_a_run_measured_in_two_pieces_has_the_same_energy(trace: Trace, cut: float) -> None:
+    edges_s = [trace.end_s * part for part in (0.2, cut, 0.9)]
+    first, second = (between(trace, a, b, METER, rising_edges=False) for a, b in pairwise(edges_s))
+    whole = between(trace, edges_s[0], edges_s[-1], METER, rising_edges=False)
+    assert first.energy_wh + second.energy_wh == pytest.approx(whole.energy_wh, abs=1e-9)
 
 
 @given(trace=traces(with_counter=True), by_s=st.floats(0.1, 1e6))
