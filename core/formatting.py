@@ -8,6 +8,7 @@ import math
 
 from attrs import frozen
 
+from core.language import tr
 from core.quantities import Quantity
 
 #: the sign between a value and its interval
@@ -171,6 +172,17 @@ def count(n: int, singular: str, plural: str | None = None) -> str:
     return f"{n or 'no'} {word}"
 
 
+def capitalised(text: str) -> str:
+    """A text with a capital letter at its start, the rest as it is: other languages have capitals inside.
+
+    Examples
+    --------
+    >>> capitalised("room of Alder")
+    'Room of Alder'
+    """
+    return text[:1].upper() + text[1:]
+
+
 def listed(words: tuple[str, ...] | list[str]) -> str:
     """Words as a list in a sentence.
 
@@ -181,4 +193,17 @@ def listed(words: tuple[str, ...] | list[str]) -> str:
     """
     if len(words) < 2:
         return "".join(words)
-    return f"{', '.join(words[:-1])} and {words[-1]}"
+    return tr("{words} and {last}", words=", ".join(words[:-1]), last=words[-1])
+
+
+def one_of(words: tuple[str, ...] | list[str]) -> str:
+    """Words of which one is meant, as a list in a sentence.
+
+    Examples
+    --------
+    >>> one_of(["fan"]), one_of(["fan", "light", "pump"])
+    ('fan', 'fan, light or pump')
+    """
+    if len(words) < 2:
+        return "".join(words)
+    return tr("{words} or {last}", words=", ".join(words[:-1]), last=words[-1])

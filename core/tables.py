@@ -13,6 +13,8 @@ from typing import Literal
 
 from attrs import frozen
 
+from core.language import tr
+
 Cell = str | float | int | bool | None
 
 #: a spreadsheet takes text that begins with one of these for a formula, in some languages also the wide forms
@@ -141,7 +143,7 @@ def shown(cell: Cell, column: Column) -> str:
     if cell is None:
         return UNKNOWN
     if isinstance(cell, bool):
-        return "yes" if cell else "no"
+        return tr("yes") if cell else tr("no")
     if isinstance(cell, str):
         return cell
     return number(float(cell), column.decimals if column.decimals is not None else 0)

@@ -1,6 +1,7 @@
 """The Loads page's sentences: what takes most on a machine, what stays unexplained, what runs all night."""
 
-from core.formatting import POINT, NumberLocale, count, listed, number, with_interval, with_unit
+from core.formatting import POINT, NumberLocale, count, listed, number, one_of, with_interval, with_unit
+from core.language import mark
 from core.loads.names import BY_KEY, ELECTRONICS
 from core.quantities import Quantity
 from core.results.load_naming import LoadStep
@@ -8,8 +9,8 @@ from core.results.loads import Loads, LoadWatts, MachineLoads
 from core.study import Study
 from core.units import SECONDS_PER_MINUTE, WH_PER_KWH
 
-LOAD_W = Quantity("load_w", "Load", "W", decimals=1)
-IDLE_KWH = Quantity("idle_kwh", "A year", "kWh", decimals=1, higher_is_better=False)
+LOAD_W = Quantity("load_w", mark("Load"), "W", decimals=1)
+IDLE_KWH = Quantity("idle_kwh", mark("A year"), "kWh", decimals=1, higher_is_better=False)
 HOURS_A_YEAR = 8760.0
 NOTHING = "No switch-on test yet: nobody has measured what each load takes."
 HOW_TO = (
@@ -89,7 +90,7 @@ def step_name(step: LoadStep) -> str:
     if step.load:
         return BY_KEY[step.load].title
     if step.could_be:
-        return f"{_or([BY_KEY[load].title for load in step.could_be])}?"
+        return f"{one_of([BY_KEY[load].title for load in step.could_be])}?"
     return "all that was on, together?" if step.is_all else "not named"
 
 
@@ -97,7 +98,7 @@ def ambiguous(machine: MachineLoads) -> str:
     """Which steps the test alone cannot name, and why; empty where there is none."""
     unsure = [s for s in machine.steps if s.could_be and not s.load]
     told = [
-        f"step {s.number} could be {_or([BY_KEY[load].title for load in s.could_be])}, which take the same"
+        f"step {s.number} could be {one_of([BY_KEY[load].title for load in s.could_be])}, which take the same"
         for s in unsure
     ]
     if not told:
@@ -123,7 +124,3 @@ def step_readout(machine: MachineLoads, number_of: int, locale: NumberLocale = P
         f"{step_name(step)}: {step_watts(step, locale)}",
         who,
     )
-
-
-def _or(words: list[str]) -> str:
-    return listed(words).replace(" and ", " or ")

@@ -13,16 +13,17 @@ from typing import Final
 from attrs import evolve, frozen
 
 from core.beds.quantities import HELD_W, W_PER_DM2
-from core.property_table import Column, Value, columns_of, value_of, written
+from core.language import mark
+from core.properties.rank_correlation import GroupDifference, RankCorrelation, group_difference, spearman
+from core.properties.table import Column, Value, columns_of, value_of, written
 from core.quantities import QUANTITIES, Quantity
-from core.rank_correlation import GroupDifference, RankCorrelation, group_difference, spearman
 from core.results.like_for_like import Given, like_for_like
 from core.results.values import Measured
 from core.stats import ALPHA, t_interval
 
 #: of fewer machines nothing is claimed
 FEWEST: Final = 4
-LIKE_WH: Final = Quantity("like_wh", "Like-for-like energy", "Wh", decimals=1, higher_is_better=False)
+LIKE_WH: Final = Quantity("like_wh", mark("Like-for-like energy"), "Wh", decimals=1, higher_is_better=False)
 #: away from the Bed page its measures say whose watts they are
 BED_W: Final = evolve(HELD_W, name="Watts of the held bed")
 BED_W_PER_DM2: Final = evolve(W_PER_DM2, name="Bed watts per area")
