@@ -117,10 +117,26 @@ def find_logs(
     """
     files, problems = find_files(paths)
     analyses = _analysed(files, progress, executor, analyse)
-    logs = found_logs(analyses)
+    once, repeated = _each_once(analyses)
+    logs = found_logs(once)
     told = tuple(p for a in analyses for p in a.reading.problems)
     joined = tuple(p for log in logs if (p := joined_problem(log.readings)) is not None)
-    return Found(logs, tuple(a.reading for a in analyses), (*problems, *told, *joined))
+    return Found(logs, tuple(a.reading for a in analyses), (*problems, *told, *repeated, *joined))
+
+
+def _each_once(analyses: Sequence[FileAnalysis]) -> tuple[list[FileAnalysis], list[Problem]]:
+    """The files without those named twice or copied: the same bytes count once."""
+    first: dict[str, str] = {}
+    kept, told = [], []
+    for analysis in analyses:
+        file, digest = analysis.reading.file, analysis.reading.digest
+        if not digest or digest not in first:
+            first[digest] = file
+            kept.append(analysis)
+            continue
+        code = "analysis.named_twice" if file == first[digest] else "analysis.same_bytes"
+        told.append(Problem(code, Severity.CAUTION, file, facts={"other": first[digest]}))
+    return kept, told
 
 
 def _analysed(

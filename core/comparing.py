@@ -121,7 +121,6 @@ def gather(
         )
     found = find_logs([p for p in paths if p not in studies], executor=executor, analyse=analyse)
     problems += found.problems
-    problems += _same_bytes(found.files)
     study = add_to_study(study, found.logs).study
     logs = by_log(study, found.logs)
     study, told = _as_wished(study, {**traces, **_traces(logs)}, run_sheet, boundary)
@@ -179,18 +178,6 @@ def _as_wished(
 
 def _traces(logs: Mapping[str, FoundLog]) -> dict[str, Trace]:
     return {log_id: log.trace for log_id, log in logs.items()}
-
-
-def _same_bytes(files: Sequence[FileReading]) -> list[Problem]:
-    """A file named twice, or copied, counts once."""
-    first: dict[str, str] = {}
-    told = []
-    for file in files:
-        if file.digest and file.digest in first:
-            facts = {"other": first[file.digest]}
-            told.append(Problem("analysis.same_bytes", Severity.CAUTION, file.file, facts=facts))
-        first.setdefault(file.digest, file.file)
-    return told
 
 
 def open_study(path: Path, otherwise: Study) -> OpenedStudy:

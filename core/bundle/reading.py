@@ -95,8 +95,10 @@ class Bundle:
 
 
 def is_bundle(path: Path) -> bool:
-    """Whether a file is a bundle of any version; never raises."""
+    """Whether a file is a bundle of any version; never raises, never waits for a pipe."""
     try:
+        if not path.is_file():
+            return False
         with path.open("rb") as stream:
             if stream.read(len(_ZIP)) != _ZIP:
                 return False

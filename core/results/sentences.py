@@ -25,6 +25,7 @@ SENTENCES: dict[str, str] = {
     ),
     "typed.no_duration": "Its duration was not noted, so its mean power is not known.",
     # files and studies
+    "analysis.named_twice": "It is named twice; counted once.",
     "analysis.same_bytes": "The same bytes as {other}; counted once.",
     "analysis.fault": (
         "the program itself failed on it ({what}, at {where}); please report this, with the file if you may"

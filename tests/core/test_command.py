@@ -230,10 +230,30 @@ def test_run_sheet_alone_and_beside_logs(
     assert [m["machine"] for m in both.json["machines"]] == ["hazel", "alder", "rowan"]
 
 
-def test_one_file_given_twice_counts_once(logs: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    answer = Answer(["compare", logs / "alder.csv", logs / "alder.csv", "--json"], capsys)
-    (machine,) = answer.json["machines"]
-    assert machine["mean"]["runs"] == 3
+def test_one_file_given_twice_counts_once(
+    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    alder = logs / "alder.csv"
+    alone = Answer(["compare", alder, "--json"], capsys).json
+    twice = Answer(["compare", alder, alder, "--json"], capsys).json
+    assert twice["machines"] == alone["machines"]
+    assert f"{alder}: It is named twice; counted once." in twice["warnings"]
+    (tmp_path / "copy.csv").write_bytes(alder.read_bytes())
+    copied = Answer(["compare", alder, tmp_path / "copy.csv", "--json"], capsys).json
+    assert copied["machines"] == alone["machines"]
+    told = [text for text in copied["warnings"] if "copy.csv" in text]
+    assert told == [f"{tmp_path / 'copy.csv'}: The same bytes as {alder}; counted once."]
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="only some systems have named pipes")
+def test_a_pipe_is_refused_at_once(logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    pipe = tmp_path / "pipe"
+    os.mkfifo(pipe)
+    for asked in ("inspect", "compare"):
+        answer = Answer([asked, pipe, logs / "alder.csv", "--json"], capsys)
+        assert answer.status == 3
+        (told,) = answer.messages
+        assert told.startswith(f"{pipe}: This is a pipe")
 
 
 def test_files_of_one_name_in_two_folders_are_two_machines(
