@@ -9,6 +9,7 @@ from typing import Literal
 
 from attrs import frozen
 
+from core.language import mark, tr
 from core.problems import Problem, Severity
 from core.results.values import Finding, Level
 
@@ -34,143 +35,200 @@ class Point:
     most : {"note", "caution", "unfair"}
     """
 
-    name: str
-    phrase: str
-    model: str
+    _name: str
+    _phrase: str
+    _model: str
     action: Action
     most: Level = "unfair"
 
+    @property
+    def name(self) -> str:
+        """What it is called in a list, in the language of the window."""
+        return tr(self._name)
 
-_MEAN = "the machine's mean with this run against the mean of its other runs"
-_PLATE = "the bed's energy scaled as a heated plate loses heat"
-_HELD = "in the intervals already"
-_FIRST = "for no longer than the first ten minutes"
+    @property
+    def phrase(self) -> str:
+        """The same within a sentence."""
+        return tr(self._phrase)
+
+    @property
+    def model(self) -> str:
+        """What tells how much it could matter."""
+        return tr(self._model)
+
+
+_MEAN = mark("the machine's mean with this run against the mean of its other runs")
+_PLATE = mark("the bed's energy scaled as a heated plate loses heat")
 
 POINTS: dict[str, Point] = {
-    "fair.no_run": Point("No run", "no run to compare", "", "repeat"),
+    "fair.no_run": Point(mark("No run"), mark("no run to compare"), "", "repeat"),
     "fair.one_run": Point(
-        "One run only", "one run only", "the spread of the other machines' runs", "repeat", "caution"
+        mark("One run only"),
+        mark("one run only"),
+        mark("the spread of the other machines' runs"),
+        "repeat",
+        "caution",
     ),
     "fair.few_runs": Point(
-        "Two runs only", "two runs only", "the half-width of the mean's interval", "repeat", "note"
+        mark("Two runs only"),
+        mark("two runs only"),
+        mark("the half-width of the mean's interval"),
+        "repeat",
+        "note",
     ),
-    "fair.warm_start": Point("Warm start", "a warm start", _MEAN, "leave out"),
-    "fair.soak": Point("Soak of the bed", "a soak of the bed", _MEAN, "processing only"),
-    "fair.unlike_starts": Point("Unlike starts", "starts unlike each other", _MEAN, "processing only"),
-    "fair.long": Point("Longer run", "a longer run", _MEAN, "leave out"),
-    "fair.short": Point("Shorter run", "a shorter run", _MEAN, "leave out"),
+    "fair.warm_start": Point(mark("Warm start"), mark("a warm start"), _MEAN, "leave out"),
+    "fair.soak": Point(mark("Soak of the bed"), mark("a soak of the bed"), _MEAN, "processing only"),
+    "fair.unlike_starts": Point(
+        mark("Unlike starts"), mark("starts unlike each other"), _MEAN, "processing only"
+    ),
+    "fair.long": Point(mark("Longer run"), mark("a longer run"), _MEAN, "leave out"),
+    "fair.short": Point(mark("Shorter run"), mark("a shorter run"), _MEAN, "leave out"),
     "fair.durations": Point(
-        "Spread of duration",
-        "runs of unlike duration",
-        f"the mean watts over the half-width of the mean duration, {_HELD}",
+        mark("Spread of duration"),
+        mark("runs of unlike duration"),
+        mark("the mean watts over the half-width of the mean duration, in the intervals already"),
         "accept",
         "note",
     ),
-    "fair.outlier": Point("Outlier", "an outlier", f"{_MEAN}; told by Grubbs' test", "leave out"),
+    "fair.outlier": Point(
+        mark("Outlier"),
+        mark("an outlier"),
+        mark("the machine's mean with this run against the mean of its other runs; told by Grubbs' test"),
+        "leave out",
+    ),
     "fair.gaps": Point(
-        "Gaps", "gaps in the log", f"what the gaps leave open, {_HELD}", "leave out", "caution"
+        mark("Gaps"),
+        mark("gaps in the log"),
+        mark("what the gaps leave open, in the intervals already"),
+        "leave out",
+        "caution",
     ),
     "fair.meters": Point(
-        "Several meters",
-        "several meters",
-        f"a bound: the meters' stated accuracy, {_HELD}",
+        mark("Several meters"),
+        mark("several meters"),
+        mark("a bound: the meters' stated accuracy, in the intervals already"),
         "check meters",
         "note",
     ),
-    "fair.meters_checked": Point("Meters checked", "several meters, checked", "", "accept", "note"),
+    "fair.meters_checked": Point(
+        mark("Meters checked"), mark("several meters, checked"), "", "accept", "note"
+    ),
     "fair.meter_beyond": Point(
-        "Meter reads off",
-        "a meter beyond its accuracy",
-        "the error that the checks on one load show, which is corrected",
+        mark("Meter reads off"),
+        mark("a meter beyond its accuracy"),
+        mark("the error that the checks on one load show, which is corrected"),
         "check meters",
         "caution",
     ),
     "fair.meters_differ": Point(
-        "Meters differ",
-        "two meters that differ on one machine",
-        "the machine's mean by one meter against that by the other",
+        mark("Meters differ"),
+        mark("two meters that differ on one machine"),
+        mark("the machine's mean by one meter against that by the other"),
         "check meters",
     ),
-    "fair.accuracy": Point("Accuracy not stated", "accuracy not stated", "", "check meters", "note"),
+    "fair.accuracy": Point(
+        mark("Accuracy not stated"), mark("accuracy not stated"), "", "check meters", "note"
+    ),
     "fair.sampling": Point(
-        "Unlike sampling", "unlike sampling", f"what the samples leave open, {_HELD}", "repeat", "note"
+        mark("Unlike sampling"),
+        mark("unlike sampling"),
+        mark("what the samples leave open, in the intervals already"),
+        "repeat",
+        "note",
     ),
     "fair.resolution": Point(
-        "Coarse steps",
-        "coarse steps of power",
-        "a bound: half a step of the display throughout the run",
+        mark("Coarse steps"),
+        mark("coarse steps of power"),
+        mark("a bound: half a step of the display throughout the run"),
         "accept",
         "note",
     ),
     "fair.hand": Point(
-        "Edges by hand",
-        "edges set by hand",
-        "the mean watts over the time by which edges were moved",
+        mark("Edges by hand"),
+        mark("edges set by hand"),
+        mark("the mean watts over the time by which edges were moved"),
         "hand back",
     ),
     "fair.left_out": Point(
-        "Left out",
-        "runs left out without a reason",
-        "the machine's mean with these runs against the mean without",
+        mark("Left out"),
+        mark("runs left out without a reason"),
+        mark("the machine's mean with these runs against the mean without"),
         "accept",
     ),
     "fair.typed": Point(
-        "Read off a display",
-        "runs read off a display",
-        f"a bound: one step of the display, {_HELD}",
+        mark("Read off a display"),
+        mark("runs read off a display"),
+        mark("a bound: one step of the display, in the intervals already"),
         "accept",
         "note",
     ),
-    "fair.bed_temperature": Point("Bed temperature", "another bed temperature", _PLATE, "like for like"),
-    "fair.room_temperature": Point("Room temperature", "another room temperature", _PLATE, "like for like"),
+    "fair.bed_temperature": Point(
+        mark("Bed temperature"), mark("another bed temperature"), _PLATE, "like for like"
+    ),
+    "fair.room_temperature": Point(
+        mark("Room temperature"), mark("another room temperature"), _PLATE, "like for like"
+    ),
     "fair.start_temperature": Point(
-        "Bed at the start",
-        "a warmer or cooler bed at the start",
-        "the energy of the warm-up over the degrees that the bed rose",
+        mark("Bed at the start"),
+        mark("a warmer or cooler bed at the start"),
+        mark("the energy of the warm-up over the degrees that the bed rose"),
         "like for like",
     ),
     "fair.nozzle_temperature": Point(
-        "Nozzle temperature",
-        "another nozzle temperature",
-        "a bound: all energy that is not the bed's, over the nozzle's distance from the room",
+        mark("Nozzle temperature"),
+        mark("another nozzle temperature"),
+        mark("a bound: all energy that is not the bed's, over the nozzle's distance from the room"),
         "repeat",
         "caution",
     ),
     "fair.first_layer_bed": Point(
-        "First layer, bed", "another bed at the first layer", f"{_PLATE}, {_FIRST}", "repeat"
+        mark("First layer, bed"),
+        mark("another bed at the first layer"),
+        mark(
+            "the bed's energy scaled as a heated plate loses heat, for no longer than the first ten minutes"
+        ),
+        "repeat",
     ),
     "fair.first_layer_nozzle": Point(
-        "First layer, nozzle",
-        "another nozzle at the first layer",
-        f"a bound: all energy that is not the bed's, over the nozzle's distance from the room, {_FIRST}",
+        mark("First layer, nozzle"),
+        mark("another nozzle at the first layer"),
+        mark(
+            "a bound: all energy that is not the bed's, over the nozzle's distance from the room, for no "
+            "longer than the first ten minutes"
+        ),
         "repeat",
         "caution",
     ),
-    "fair.run_temperature": Point("Run's temperature", "a run at another temperature", _MEAN, "leave out"),
-    "fair.starting_state": Point("Starting state", "another starting state", "", "repeat"),
-    "fair.not_noted": Point("Not noted", "a temperature not noted", "", "accept", "note"),
+    "fair.run_temperature": Point(
+        mark("Run's temperature"), mark("a run at another temperature"), _MEAN, "leave out"
+    ),
+    "fair.starting_state": Point(mark("Starting state"), mark("another starting state"), "", "repeat"),
+    "fair.not_noted": Point(mark("Not noted"), mark("a temperature not noted"), "", "accept", "note"),
     "fair.drift": Point(
-        "Drift", "a drift from run to run", "a line through the runs in their order: half its rise", "repeat"
+        mark("Drift"),
+        mark("a drift from run to run"),
+        mark("a line through the runs in their order: half its rise"),
+        "repeat",
     ),
     "fair.common_drift": Point(
-        "Common drift",
-        "a drift of all machines",
-        "one line through the runs of all machines in their order: half its rise",
+        mark("Common drift"),
+        mark("a drift of all machines"),
+        mark("one line through the runs of all machines in their order: half its rise"),
         "repeat",
         "caution",
     ),
     "fair.rests": Point(
-        "Unlike rests",
-        "unlike rests between runs",
-        "a bound: the heat a bed keeps over the rest, if it cools to a third in twenty minutes",
+        mark("Unlike rests"),
+        mark("unlike rests between runs"),
+        mark("a bound: the heat a bed keeps over the rest, if it cools to a third in twenty minutes"),
         "repeat",
         "caution",
     ),
-    "fair.far_apart": Point("Far apart", "tests far apart in time", "", "repeat", "note"),
-    "plausible.mean_w": Point("Mean watts", "unusual mean watts", "", "accept", "note"),
-    "plausible.bed_share": Point("Bed share", "an unusual bed share", "", "accept", "note"),
-    "plausible.standby_w": Point("Standby watts", "unusual standby watts", "", "accept", "note"),
-    "plausible.hold_w": Point("Held bed", "unusual watts of a held bed", "", "accept", "note"),
+    "fair.far_apart": Point(mark("Far apart"), mark("tests far apart in time"), "", "repeat", "note"),
+    "plausible.mean_w": Point(mark("Mean watts"), mark("unusual mean watts"), "", "accept", "note"),
+    "plausible.bed_share": Point(mark("Bed share"), mark("an unusual bed share"), "", "accept", "note"),
+    "plausible.standby_w": Point(mark("Standby watts"), mark("unusual standby watts"), "", "accept", "note"),
+    "plausible.hold_w": Point(mark("Held bed"), mark("unusual watts of a held bed"), "", "accept", "note"),
 }
 
 

@@ -1,9 +1,13 @@
-"""The comparison as tables: one row a machine, one row a run, and what is not alike."""
+"""The comparison as tables: one row a machine, one row a run, and what is not alike.
+
+Rules: in tables in full, which other programs read, a word that tells a kind stays the program's own.
+"""
 
 import math
 from datetime import datetime
 
-from core.formatting import POINT, UNKNOWN, NumberLocale, count, number, with_interval
+from core.formatting import POINT, UNKNOWN, NumberLocale, number, with_interval
+from core.language import tr
 from core.quantities import (
     BED_SHARE,
     DURATION,
@@ -23,11 +27,11 @@ _OF_A_RUN = (ENERGY, PARTS_PER_KWH, MEAN_W, DURATION, BED_SHARE)
 
 def comparison_table(comparison: Comparison) -> Table:
     """One row a machine, in the comparison's order, with the half-widths of the 95 % intervals."""
-    columns = [Column("machine", "Machine", "left"), Column("runs", "Runs", decimals=0)]
+    columns = [Column("machine", tr("Machine"), "left"), Column("runs", tr("Runs"), decimals=0)]
     for q in QUANTITIES:
         columns.append(Column(_key(q), _title(q), decimals=q.decimals))
         columns.append(Column(f"{_key(q)}_u95", "±", decimals=max(1, q.decimals)))
-    columns.append(Column("standby_way", "Standby by", "left"))
+    columns.append(Column("standby_way", tr("Standby by"), "left"))
     rows = []
     for machine in comparison.machines:
         row: list[Cell] = [machine.name, len(machine.included)]
@@ -35,14 +39,14 @@ def comparison_table(comparison: Comparison) -> Table:
             row += _pair(getattr(machine, q.key), q)
         row.append(machine.standby_way or "")
         rows.append(tuple(row))
-    return Table("Comparison", tuple(columns), tuple(rows), (comparison.headline, comparison.conditions))
+    return Table(tr("Comparison"), tuple(columns), tuple(rows), (comparison.headline, comparison.conditions))
 
 
 def readable_table(comparison: Comparison, locale: NumberLocale = POINT) -> Table:
     """The comparison as people read it: every value rounded by its interval and written with it."""
     columns = [
-        Column("machine", "Machine", "left"),
-        Column("runs", "Runs", decimals=0),
+        Column("machine", tr("Machine"), "left"),
+        Column("runs", tr("Runs"), decimals=0),
         *(Column(q.key, _title(q)) for q in QUANTITIES),
     ]
     rows = []
@@ -53,9 +57,9 @@ def readable_table(comparison: Comparison, locale: NumberLocale = POINT) -> Tabl
             if q is BED_SHARE and machine.bed_share is None:
                 row[-1] = _bound_told(machine, locale)
             if q is STANDBY_W and machine.standby_way == "lowest level":
-                row[-1] = f"{row[-1]} (lowest)"
+                row[-1] = tr("{watts} (lowest)", watts=row[-1])
         rows.append(tuple(row))
-    return Table("Comparison", tuple(columns), tuple(rows), (comparison.headline, comparison.conditions))
+    return Table(tr("Comparison"), tuple(columns), tuple(rows), (comparison.headline, comparison.conditions))
 
 
 def _readable(known: Measured | float | None, q: Quantity, locale: NumberLocale) -> str:
@@ -72,17 +76,17 @@ def _bound_told(machine: MachineResult, locale: NumberLocale) -> str:
     if not known or len(known) < len(bounds):
         return UNKNOWN
     # cut down, never up: a bound that is rounded up is none
-    return f"at least {number(math.floor(100 * min(known)), 0, locale)}"
+    return tr("at least {percents}", percents=number(math.floor(100 * min(known)), 0, locale))
 
 
 def readable_runs(comparison: Comparison, locale: NumberLocale = POINT) -> Table:
     """One row a stretch, as people read it."""
     columns = (
-        Column("machine", "Machine", "left"),
-        Column("run", "Run", "left"),
-        Column("start", "Start", "left"),
+        Column("machine", tr("Machine"), "left"),
+        Column("run", tr("Run"), "left"),
+        Column("start", tr("Start"), "left"),
         *(Column(q.key, _title(q)) for q in _OF_A_RUN),
-        Column("why_excluded", "Why it does not count", "left"),
+        Column("why_excluded", tr("Why it does not count"), "left"),
     )
     rows = []
     for machine in comparison.machines:
@@ -97,7 +101,7 @@ def readable_runs(comparison: Comparison, locale: NumberLocale = POINT) -> Table
             )
             shown = (_readable(value, q, locale) for value, q in zip(values, _OF_A_RUN, strict=True))
             rows.append((machine.name, run.name, _start(run), *shown, run.why_excluded or ""))
-    return Table("Runs", columns, tuple(rows))
+    return Table(tr("Runs"), columns, tuple(rows))
 
 
 def _measured(value: float | None, u95: float | None) -> Measured | None:
@@ -108,7 +112,7 @@ def _start(run: RunResult) -> str:
     """When it began, to the second; on the log's own clock where that is all there is."""
     if run.start is not None:
         return datetime.fromisoformat(run.start).isoformat(" ", "seconds")
-    return "" if run.start_s is None else f"at {run.start_s:.0f} s"
+    return "" if run.start_s is None else tr("at {seconds} s", seconds=number(run.start_s, 0))
 
 
 def runs_table(comparison: Comparison) -> Table:
@@ -117,25 +121,25 @@ def runs_table(comparison: Comparison) -> Table:
     ``start`` is ISO 8601, with an offset where the log states one; empty where no clock tells it.
     """
     columns = (
-        Column("machine", "Machine", "left"),
-        Column("run", "Run", "left"),
-        Column("start", "Start", "left"),
-        Column("start_s", "Start in the log [s]", decimals=1),
-        Column("end_s", "End in the log [s]", decimals=1),
-        Column("included", "Counts", "left"),
-        Column("why_excluded", "Why not", "left"),
-        Column("energy_wh", "Energy [Wh]", decimals=2),
+        Column("machine", tr("Machine"), "left"),
+        Column("run", tr("Run"), "left"),
+        Column("start", tr("Start"), "left"),
+        Column("start_s", tr("Start in the log [s]"), decimals=1),
+        Column("end_s", tr("End in the log [s]"), decimals=1),
+        Column("included", tr("Counts"), "left"),
+        Column("why_excluded", tr("Why not"), "left"),
+        Column("energy_wh", tr("Energy [Wh]"), decimals=2),
         Column("energy_wh_u95", "±", decimals=2),
-        Column("seconds", "Duration [s]", decimals=0),
-        Column("mean_w", "Mean power [W]", decimals=1),
-        Column("parts_per_kwh", "Parts per kWh", decimals=1),
-        Column("bed_share_percent", "Bed share [%]", decimals=0),
+        Column("seconds", tr("Duration [s]"), decimals=0),
+        Column("mean_w", tr("Mean power [W]"), decimals=1),
+        Column("parts_per_kwh", tr("Parts per kWh"), decimals=1),
+        Column("bed_share_percent", tr("Bed share [%]"), decimals=0),
         Column("bed_share_percent_u95", "±", decimals=1),
-        Column("bed_method", "Bed by", "left"),
-        Column("energy_method", "Energy by", "left"),
+        Column("bed_method", tr("Bed by"), "left"),
+        Column("energy_method", tr("Energy by"), "left"),
     )
     rows = [_run_row(machine, run) for machine in comparison.machines for run in machine.runs]
-    return Table("Runs", columns, tuple(rows))
+    return Table(tr("Runs"), columns, tuple(rows))
 
 
 def _run_row(machine: MachineResult, run: RunResult) -> tuple[Cell, ...]:
@@ -164,12 +168,12 @@ def fairness_table(comparison: Comparison) -> Table:
     """What differs between the compared runs, and what to do about it."""
     names = {m.machine_id: m.name for m in comparison.machines}
     columns = (
-        Column("level", "Level", "left"),
-        Column("machines", "Machines", "left"),
-        Column("finding", "Finding", "left"),
-        Column("matters_wh", "Could matter [Wh]", decimals=2),
-        Column("against_wh", "Held against [Wh]", decimals=2),
-        Column("accepted", "Accepted because", "left"),
+        Column("level", tr("Level"), "left"),
+        Column("machines", tr("Machines"), "left"),
+        Column("finding", tr("Finding"), "left"),
+        Column("matters_wh", tr("Could matter [Wh]"), decimals=2),
+        Column("against_wh", tr("Held against [Wh]"), decimals=2),
+        Column("accepted", tr("Accepted because"), "left"),
     )
     rows = tuple(
         (
@@ -182,7 +186,8 @@ def fairness_table(comparison: Comparison) -> Table:
         )
         for f in comparison.fairness
     )
-    return Table("Fairness", columns, rows, (count(len(rows), "finding") + ".",))
+    found = tr("{count:finding|findings}.", count=len(rows)) if rows else tr("no findings.")
+    return Table(tr("Fairness"), columns, rows, (found,))
 
 
 def _key(q: Quantity) -> str:
