@@ -6,7 +6,7 @@ from typing import Final
 from core import edits
 from core.beds.supply import Supply
 from core.costs.rates import PriceBand
-from core.property_table import Value
+from core.properties.table import Value
 from core.study import PropertyKind, Study
 
 STUDY_ID: Final = "demo"

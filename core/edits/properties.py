@@ -6,7 +6,7 @@ from attrs import evolve, frozen
 
 from core.edits.edit import Edit, checked_name, checked_number, found
 from core.formatting import count
-from core.property_table import Value, columns_of, is_of_bed, kind_of
+from core.properties.table import Value, columns_of, is_of_bed, kind_of
 from core.study import Machine, PropertyColumn, PropertyKind, Study
 
 

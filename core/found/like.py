@@ -4,7 +4,7 @@ from core.formatting import POINT, NumberLocale, duration, number, with_interval
 from core.found import budgets
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
-from core.like_for_like import Condition, Conditions
+from core.beds.like_for_like import Condition, Conditions
 from core.quantities import ENERGY
 from core.results.like_answer import step_text
 from core.results.like_for_like import Adjusted, LikeForLike

@@ -5,7 +5,7 @@ import math
 from core.formatting import POINT, NumberLocale, count, number
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
-from core.rank_correlation import RankCorrelation
+from core.properties.rank_correlation import RankCorrelation
 from core.results.properties import FEWEST, Against
 from core.results.property_answer import CAUTION, headline, mean_text, measured_text, p_text, value_text
 from core.stats import ALPHA

@@ -12,7 +12,7 @@ from attrs import evolve
 from core.figures.curve_values import CurvesFigure
 from core.figures.properties import properties_figure
 from core.figures.values import Figure
-from core.property_table import Column, columns_of
+from core.properties.table import Column, columns_of
 from core.publish.sources import Sources
 from core.quantities import Quantity
 from core.results.like_for_like import Given, given

@@ -15,10 +15,10 @@ from core.beds.from_holds import ORDINARY_ROOM_C, HeldBed, warm_up_wh, watts_at
 from core.beds.hold import Hold, holds, logged_c
 from core.beds.ways import agreement, by_hold, by_own_meter, by_run_without
 from core.faults import facts_of
+from core.loads.same_load import Calibration
 from core.problems import Problem, Severity
 from core.results.runs import MAKING, Measurement, Seen, as_checked, measure
 from core.results.values import BedShare, Energy, Influence, Measured, RunResult, State
-from core.same_load import Calibration
 from core.study import Boundary, Meter, Run
 from core.uncertainty import NORMAL_95
 from core.units import SECONDS_PER_HOUR

@@ -3,8 +3,8 @@
 import math
 
 from core.formatting import PLUS_MINUS, POINT, NumberLocale, duration, listed, number, percent, rounded
+from core.loads.same_load import Calibration
 from core.results.checked_meters import calibration, same_load
-from core.same_load import Calibration
 from core.study import LoadCheck, Meter, Study
 from core.uncertainty import NORMAL_95
 

@@ -3,7 +3,7 @@
 import math
 from functools import lru_cache
 
-from core.same_load import Calibration, SameLoad, calibrate, reading_u_relative
+from core.loads.same_load import Calibration, SameLoad, calibrate, reading_u_relative
 from core.study import LoadCheck, Meter
 from core.units import J_PER_WH
 

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Final
 
+from core.beds.like_for_like import Condition, Step
 from core.formatting import (
     POINT,
     UNKNOWN,
@@ -15,7 +16,6 @@ from core.formatting import (
     with_interval,
     with_unit,
 )
-from core.like_for_like import Condition, Step
 from core.quantities import ENERGY
 from core.results.like_for_like import Adjusted, LikeForLike
 from core.results.temperatures import degrees

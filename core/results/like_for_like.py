@@ -15,8 +15,7 @@ from attrs import evolve, frozen
 
 from core.beds.heat import time_constant_s
 from core.beds.hold import logged_c
-from core.energy.integral import mean_w
-from core.like_for_like import (
+from core.beds.like_for_like import (
     LEAST_ABOVE_ROOM_K,
     Conditions,
     How,
@@ -27,6 +26,7 @@ from core.like_for_like import (
     by_plate_law,
     mean_steps,
 )
+from core.energy.integral import mean_w
 from core.results.holds import Beds, MachineBed, beds
 from core.results.temperatures import degrees
 from core.results.values import Comparison, MachineResult, Measured, RunResult

@@ -9,13 +9,13 @@ from attrs import evolve, frozen
 
 from core.costs.standby import Standby
 from core.faults import facts_of
+from core.loads.same_load import Calibration
 from core.problems import Problem, Severity
 from core.results import bed_shares, standby
 from core.results.bed_shares import Conditions, Made
 from core.results.runs import Seen, called_by_kind, run_result
 from core.results.typed import typed_result
 from core.results.values import BedShare, Energy, MachineResult, Measured, RunResult
-from core.same_load import Calibration
 from core.study import Boundary, Machine, Meter, Run, TypedReading
 from core.units import SECONDS_PER_HOUR, mean_w
 

@@ -15,7 +15,7 @@ from core.formatting import (
     with_interval,
     with_unit,
 )
-from core.property_table import Column, written
+from core.properties.table import Column, written
 from core.quantities import Quantity
 from core.results.properties import BED_W_PER_DM2, FEWEST, Against, Group, Point
 from core.stats import ALPHA

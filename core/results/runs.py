@@ -21,7 +21,7 @@ from core.units import mean_w, parts_per_kwh
 from core.wording import reason, sentence
 
 if TYPE_CHECKING:
-    from core.same_load import Calibration
+    from core.loads.same_load import Calibration
 
 #: more of a run's time than this in gaps, with no counter to bridge them: it is left out
 GAPS_TOO_LONG = 0.05
@@ -221,7 +221,7 @@ def as_checked(energy: Energy, meter: Meter, checked: "Calibration | None") -> E
     """The energy as same-load checks correct and narrow it; itself where there are none."""
     if checked is None:
         return energy
-    from core.same_load import corrected
+    from core.loads.same_load import corrected
 
     return corrected(energy, meter, checked)
 

@@ -10,7 +10,7 @@ from core.units import SECONDS_PER_HOUR, mean_w, parts_per_kwh
 from core.wording import reason
 
 if TYPE_CHECKING:
-    from core.same_load import Calibration
+    from core.loads.same_load import Calibration
 
 
 def typed_result(

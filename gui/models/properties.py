@@ -5,7 +5,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 
 from core.formatting import POINT, NumberLocale
-from core.property_table import Column, columns_of, value_of, written
+from core.properties.table import Column, columns_of, value_of, written
 from core.study import Machine, Study
 
 _ROLE = Qt.ItemDataRole

@@ -7,8 +7,8 @@ from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPushButton, QSizePolic
 from core import edits
 from core.edits import Edit
 from core.formatting import NumberLocale
-from core.property_paste import paste
-from core.property_table import KINDS, Column, full_name, read_cell, why_not_a_column
+from core.properties.paste import paste
+from core.properties.table import KINDS, Column, full_name, read_cell, why_not_a_column
 from core.results.property_answer import HOW_TO
 from core.study import Study
 from gui.look import S8, S12, current

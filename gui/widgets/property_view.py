@@ -10,7 +10,7 @@ from core.found.held_bed import held_bed
 from core.found.like import like_found
 from core.found.properties import property_found
 from core.found.values import Explanation
-from core.property_table import columns_of
+from core.properties.table import columns_of
 from core.quantities import ENERGY, Quantity
 from core.results.like_for_like import Given, given, like_for_like
 from core.results.properties import (

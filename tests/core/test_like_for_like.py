@@ -9,11 +9,19 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.beds.hold_fit import Point
+from core.beds.like_for_like import (
+    Conditions,
+    Step,
+    adjusted,
+    by_duration,
+    by_holds,
+    by_plate_law,
+    mean_steps,
+)
 from core.beds.model import BedModel
 from core.beds.plate import loss_ratio
 from core.figures.waterfall import like_figure, waterfall_figure
 from core.found.like import like_found
-from core.like_for_like import Conditions, Step, adjusted, by_duration, by_holds, by_plate_law, mean_steps
 from core.results.like_answer import conditions, headline, like_note, like_table, step_text
 from core.results.like_for_like import Adjusted, Given, LikeForLike, Swap, _swaps, like_for_like
 from core.results.like_for_like import given as given_of

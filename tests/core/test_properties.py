@@ -10,7 +10,7 @@ from core.figures.curve_values import NamedScale
 from core.figures.properties import properties_figure
 from core.figures.source import numbers_of
 from core.formatting import NumberLocale
-from core.property_table import Column, Value, columns_of
+from core.properties.table import Column, Value, columns_of
 from core.quantities import BED_SHARE, DURATION, ENERGY, STANDBY_W
 from core.results.like_for_like import Given, given
 from core.results.properties import BED_W, LIKE_WH, MEASURES, against, fullest_column, measures_known

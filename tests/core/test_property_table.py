@@ -8,8 +8,8 @@ from core import edits
 from core.beds.area import BED_AREA, bed_area_dm2
 from core.beds.supply import BED_SUPPLY, bed_supply
 from core.formatting import NumberLocale
-from core.property_paste import paste
-from core.property_table import (
+from core.properties.paste import paste
+from core.properties.table import (
     MOST_LETTERS,
     Column,
     columns_of,

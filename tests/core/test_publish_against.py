@@ -6,7 +6,7 @@ import pytest
 
 from core.figures.curve_values import CurvesFigure
 from core.figures.properties import properties_figure
-from core.property_table import Column, columns_of
+from core.properties.table import Column, columns_of
 from core.publish.against import VIEW, key_for_figure, key_of
 from core.publish.alt_text import alt_text
 from core.publish.choices import Pick

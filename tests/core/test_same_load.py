@@ -5,8 +5,8 @@ import math
 import numpy as np
 import pytest
 
+from core.loads.same_load import SameLoad, calibrate, corrected, reading_u_relative
 from core.results.values import Energy, Influence
-from core.same_load import SameLoad, calibrate, corrected, reading_u_relative
 from core.study import Meter
 from core.uncertainty import mean_of, ratio, u95_of
 

@@ -13,7 +13,7 @@ from pytestqt.qtbot import QtBot
 from core import edits
 from core.beds.area import BED_AREA
 from core.figures.curve_values import CurvesFigure
-from core.property_table import columns_of, value_of
+from core.properties.table import columns_of, value_of
 from gui.pages.compare import ComparePage
 from gui.widgets.property_grid import PropertyGrid
 from tests.gui.driver import Driver

@@ -9,9 +9,9 @@ from scipy.special import stdtrit
 
 from core.energy.sampling import resolution_u_wh
 from core.energy.total import between
+from core.loads.same_load import reading_u_relative
 from core.results.typed import typed_energy
 from core.results.values import Energy, Influence
-from core.same_load import reading_u_relative
 from core.study import Meter, TypedReading
 from core.traces import Trace
 from core.uncertainty import Inputs, Mean, coverage_factor, mean_of, ratio, standard_of, u95_of

@@ -14,7 +14,7 @@ from attrs import frozen
 from core.edits.edit import Edit
 from core.edits.properties import NewCell, fill_properties
 from core.formatting import POINT, NumberLocale
-from core.property_table import Column, columns_of, read_cell, why_not_a_column
+from core.properties.table import Column, columns_of, read_cell, why_not_a_column
 from core.study import PropertyColumn, PropertyKind, Study
 
 #: more text than this is no table of machines
