@@ -12,7 +12,7 @@ import numpy as np
 import pytest
 from scipy import stats
 
-from core.rank_correlation import group_difference, ranks_of, spearman
+from core.properties.rank_correlation import group_difference, ranks_of, spearman
 
 LEVELS = (0.10, 0.05, 0.025, 0.01, 0.005, 0.001)
 CRITICAL = {
