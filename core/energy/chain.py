@@ -19,7 +19,7 @@ from core.energy.integral import between_rows_wh
 from core.energy.lottery import Lottery, lottery
 from core.energy.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh, resolution_u_wh, roughness
 from core.energy.settling import Settled, settle
-from core.energy.ticks import Tick, Used, ticks_near, used_before
+from core.energy.ticks import Tick, Used, standing, ticks_near, used_before
 from core.energy.together import Told, together
 from core.results.values import Influence
 from core.traces import Trace
@@ -186,7 +186,10 @@ def _break_rows(trace: Trace) -> tuple[int, ...]:
 
 
 def _ticks(run: _Run) -> list[Tick]:
-    """Ticks near the edges, and near every reset between them, by row; none that spans a reset."""
+    """Ticks near the edges, and near every reset between them, by row; none that spans a reset.
+
+    On a side of the run where nothing ticks, the rows where the counter stands still take their place.
+    """
     if run.trace.counter_wh is None:
         return []
     start, end = run.start.row_before, run.end.row_after
@@ -194,9 +197,18 @@ def _ticks(run: _Run) -> list[Tick]:
     last_row = min((row - 1 for row in run.breaks if row > end), default=run.trace.time_s.size - 1)
     places = (start, run.end.row_before, *(row for row in run.breaks if start < row <= end))
     found = {t.row: t for place in places for t in ticks_near(run.trace, place, first_row, last_row)}
-    return [
+    ticks = [
         found[row] for row in sorted(found) if not any(found[row].previous < b <= row for b in run.breaks)
     ]
+    # a counter that does not move in the run is broken, or too coarse to tell anything
+    if not any(start < tick.row < end for tick in ticks):
+        return ticks
+    # one that begins at 0 was set to it, so it does not stand just anywhere in its step
+    if ticks[0].row > start and run.trace.counter_wh[first_row] != 0:
+        ticks = [*standing(run.trace, first_row, start), *ticks]
+    if ticks[-1].row < end:
+        ticks = [*ticks, *standing(run.trace, end, last_row)]
+    return ticks
 
 
 def _used_before(run: _Run, tick: Tick, known: Settled | None) -> Used:

@@ -33,6 +33,27 @@ class Tick:
     step_wh: float
 
 
+def standing(trace: Trace, first_row: int, last_row: int) -> list[Tick]:
+    """The first and the last row of a stretch in which the counter is read and never moves.
+
+    Between them nothing ticked, so at the first the counter lies above its step by at most what the later
+    part of the stretch left of it, and at the last by at least what was used since the first.
+
+    Parameters
+    ----------
+    trace : Trace
+        With a counter.
+    first_row, last_row : int
+        Both included.
+    """
+    counter = trace.counter_wh
+    assert counter is not None
+    known = first_row + np.flatnonzero(np.isfinite(counter[first_row : last_row + 1]))
+    rows = sorted({int(row) for row in known[[0, -1]]}) if known.size else []
+    # that the counter stands tells of its step alone, like a jump over several of them
+    return [Tick(row, row, float(counter[row]), math.inf) for row in rows]
+
+
 @frozen
 class Used:
     """What was used between two rows, and its standard uncertainty. [Wh]"""

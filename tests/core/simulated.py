@@ -58,7 +58,10 @@ class MachineModel:
 
 @frozen
 class MeterModel:
-    """A meter. `on_change_w` above 0 logs only changes of that size, or after `heartbeat_s`."""
+    """A meter. `on_change_w` above 0 logs only changes of that size, or after `heartbeat_s`.
+
+    `counter_from_wh` is what the counter had counted when the log began.
+    """
 
     interval_s: float = 1.0
     jitter: float = 0.03
@@ -69,6 +72,7 @@ class MeterModel:
     noise_w: float = 0.08
     gain: float = 1.0
     counter_step_wh: float = 0.0
+    counter_from_wh: float = 0.0
 
 
 @frozen
@@ -338,7 +342,8 @@ def _read(
     counter = None
     if meter.counter_step_wh:
         step = meter.counter_step_wh
-        counter = np.maximum.accumulate(np.floor((counted - counted[0]) / 3600 / step + 1e-9) * step)
+        total_wh = (counted - counted[0]) / 3600 + meter.counter_from_wh
+        counter = np.maximum.accumulate(np.floor(total_wh / step + 1e-9) * step)
     trace = Trace.of(
         at - at[0],
         value,

@@ -117,3 +117,32 @@ def test_a_tick_in_the_run_before_is_trusted_no_more_than_its_samples() -> None:
         errors.append(energy.energy_wh - truth_wh)
         own.append(np.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None)))
     assert np.count_nonzero(np.abs(errors) <= 1.96 * np.array(own)) >= 10
+
+
+def test_a_counter_that_stands_before_the_run_bounds_it() -> None:
+    # idle draws far less than a step, so nothing ticks before the run
+    rng = np.random.default_rng(8)
+    errors, own = [], []
+    for seed in range(30):
+        power = load(29.0, rng.uniform(0.3, 0.5), rng.uniform(2000, 5000), seed)[1800:]
+        truth_wh = float(power[600:-2400].sum()) * STEP_S / 3600
+        phase_s = rng.uniform(0, 30)
+        trace = metered(power, 30.0, 1.0, phase_s, rng.uniform(1, 2))
+        start_s = 300.0 + rng.uniform(-14, 14) - phase_s
+        energy = between(trace, start_s, (power.size - 2400) * STEP_S - phase_s, METER)
+        errors.append(energy.energy_wh - truth_wh)
+        own.append(np.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None)))
+    assert np.count_nonzero(np.abs(errors) <= 1.96 * np.array(own)) >= 26
+    # a first interval with its heater on, unseen, would leave well over half a watt-hour
+    assert np.sqrt(np.mean(np.square(errors))) < 0.5
+
+
+def test_a_counter_set_to_nothing_as_the_log_begins_bounds_nothing() -> None:
+    power = load(29.0, 0.4, 3000.0)[1800:]
+    unknown, from_zero = metered(power, 30.0, 1.0, 3.0, 5.0), metered(power, 30.0, 1.0, 3.0, 0.0)
+    ends = (297.0, (power.size - 2400) * STEP_S - 3.0, METER)
+    u_unknown, u_from_zero = (
+        sum(i.u_wh**2 for i in between(trace, *ends).influences if i.shared is None)
+        for trace in (unknown, from_zero)
+    )
+    assert u_unknown < u_from_zero
