@@ -2,6 +2,7 @@
 
 import argparse
 from pathlib import Path
+from typing import NoReturn
 
 from core import __version__
 
@@ -26,9 +27,16 @@ Exit status: 0 done; 2 the arguments are wrong; 3 a file could not be read (othe
 _FILES = "a meter log, a study, a bundle, or a folder of logs"
 
 
+class _Parser(argparse.ArgumentParser):
+    """Tells in one line what is wrong with the arguments, and where help is."""
+
+    def error(self, message: str) -> NoReturn:
+        self.exit(2, f'{self.prog}: {message}; "{self.prog} --help" lists what there is\n')
+
+
 def inspect_parser() -> argparse.ArgumentParser:
     """The arguments of ``samepart inspect``."""
-    parser = argparse.ArgumentParser(
+    parser = _Parser(
         prog="samepart inspect",
         description="Say how each log is read. Nothing is stored.",
         allow_abbrev=False,
@@ -40,7 +48,7 @@ def inspect_parser() -> argparse.ArgumentParser:
 
 def compare_parser() -> argparse.ArgumentParser:
     """The arguments of ``samepart compare``."""
-    parser = argparse.ArgumentParser(
+    parser = _Parser(
         prog="samepart compare",
         description="Find the runs of the part in meter logs and compare what it costs on each machine.",
         allow_abbrev=False,

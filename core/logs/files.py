@@ -37,7 +37,7 @@ def find_files(paths: Sequence[Path | str]) -> tuple[tuple[tuple[Path, str], ...
     problems: list[Problem] = []
     seen: set[tuple[int, int]] = set()
     for given in paths:
-        path, shown = Path(given), str(given)
+        path, shown = Path(given), _as_text(given)
         kind = _kind(path)
         if kind == "folder":
             before = len(found)
@@ -49,6 +49,11 @@ def find_files(paths: Sequence[Path | str]) -> tuple[tuple[tuple[Path, str], ...
         else:
             problems.append(Problem(kind, Severity.ERROR, shown))
     return tuple(found), tuple(problems)
+
+
+def _as_text(name: Path | str) -> str:
+    """A name as text: what of its bytes is none (some systems allow any) is written as an escape."""
+    return str(name).encode("utf-8", "backslashreplace").decode()
 
 
 def _kind(path: Path) -> str:
@@ -92,7 +97,7 @@ def _walk(
         return
     seen.add(mark)
     for name in names:
-        path, inner = folder / name, str(Path(shown) / name)
+        path, inner = folder / name, str(Path(shown) / _as_text(name))
         if name.startswith(_HIDDEN) or name.endswith(_OWN):
             continue
         if len(found) >= _MOST_FILES:

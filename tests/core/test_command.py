@@ -245,6 +245,16 @@ def test_one_file_given_twice_counts_once(
     assert told == [f"{tmp_path / 'copy.csv'}: The same bytes as {alder}; counted once."]
 
 
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="only Linux takes any bytes for a name")
+def test_a_name_that_is_no_text(logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    odd = tmp_path / os.fsdecode(b"lat\xff.csv")
+    odd.write_bytes((logs / "alder.csv").read_bytes())
+    answer = Answer(["compare", odd, logs / "rowan.csv", "--out", tmp_path / "out", "--json"], capsys)
+    assert answer.status == 0
+    assert [m["machine"] for m in answer.json["machines"]] == ["lat\\udcff", "rowan"]
+    assert (tmp_path / "out" / "comparison.xlsx").is_file()
+
+
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="only some systems have named pipes")
 def test_a_pipe_is_refused_at_once(logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     pipe = tmp_path / "pipe"
@@ -299,7 +309,10 @@ def test_wrong_arguments(argv: list[str], capsys: pytest.CaptureFixture[str]) ->
     with pytest.raises(SystemExit) as stopped:
         run(argv, NoPictures())
     assert stopped.value.code == 2
-    assert capsys.readouterr().out == ""
+    out, err = capsys.readouterr()
+    assert out == ""
+    assert len(err.splitlines()) == 1
+    assert err.startswith(f"samepart {argv[0]}: ")
 
 
 @pytest.mark.parametrize("argv", [["--colour"], ["demo", "log.csv"]])
