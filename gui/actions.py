@@ -75,7 +75,7 @@ MENUS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
         ),
     ),
     ("&Edit", ("undo", "redo")),
-    ("&View", ("<pages>", SEPARATOR, "<theme>", "<language>", SEPARATOR, "larger", "smaller", "normal")),
+    ("&View", ("<pages>", SEPARATOR, "<theme>", SEPARATOR, "larger", "smaller", "normal")),
     ("&Help", ("explain", "page_help", SEPARATOR, "keys", "cautions", "diagnostics", "about")),
 )
 

@@ -34,7 +34,6 @@ from gui.pages.page import Page
 from gui.session import READ_FILES, READ_LOGS, Session
 from gui.settings import THEMES, ZOOMS, Settings
 from gui.study_files import STUDY_SUFFIX, StudyFiles
-from gui.widgets.language_menu import LanguageMenu
 from gui.widgets.problem_list import ProblemList
 from gui.widgets.progress_strip import ProgressStrip
 from gui.widgets.side import Side
@@ -66,7 +65,6 @@ class MainWindow(QMainWindow):
         self._actions = make_actions(self, self._does())
         self._theme = QMenu("&Theme", self)
         self._page_menu = QMenu("&Page", self)
-        self._language = LanguageMenu(settings, self)
         self._build_menus()
         self._lay_out()
         self._connect()
@@ -343,12 +341,7 @@ class MainWindow(QMainWindow):
         }
 
     def _build_menus(self) -> None:
-        given = {
-            "<recent>": self._files.recent_menu,
-            "<theme>": self._theme,
-            "<language>": self._language,
-            "<pages>": self._page_menu,
-        }
+        given = {"<recent>": self._files.recent_menu, "<theme>": self._theme, "<pages>": self._page_menu}
         menus = fill_menus(self.menuBar(), self._actions, given)
         group = QActionGroup(self)
         for theme, text in zip(THEMES, ("As the desktop", "Light", "Dark"), strict=True):

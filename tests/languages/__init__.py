@@ -1,1 +1,0 @@
-"""Languages of the window: the files for translators, and what keeps them whole."""
