@@ -5,6 +5,7 @@ from core.formatting import count
 from core.found.question import Question, value_of
 from core.found.values import SourceLine
 from core.found.writing import shown, when
+from core.language import tr
 from core.quantities import DURATION, Quantity
 from core.results.values import RunResult
 from core.wording import sentence
@@ -22,7 +23,9 @@ def sources(asked: Question, quantity: Quantity) -> tuple[SourceLine, ...]:
     others = len(asked.machine.runs) - len(runs)
     if others:
         words = count(others, "other stretch", "other stretches")
-        said.append(SourceLine(f"{words} of the logs found to be no run of the part", counts=False))
+        said.append(
+            SourceLine(tr("{words} of the logs found to be no run of the part", words=words), counts=False)
+        )
     return tuple(said)
 
 
@@ -32,9 +35,9 @@ def _source(asked: Question, run: RunResult, quantity: Quantity) -> SourceLine:
     if moment:
         told.append(moment)
     if run.decided_by_user:
-        told.append("by your decision")
+        told.append(tr("by your decision"))
     if not run.included:
-        told.append(f"not counted: {run.why_excluded}")
+        told.append(tr("not counted: {why_excluded}", why_excluded=run.why_excluded))
     return SourceLine(", ".join(told), run.run_id, run.included)
 
 
@@ -44,20 +47,29 @@ def _files(asked: Question) -> list[SourceLine]:
         return []
     names = ", ".join(source.file_name for source in log.sources)
     meter = asked.meter_of(asked.run)
-    return [SourceLine(f"{names}, measured with {meter.name}" if meter is not None else names)]
+    return [
+        SourceLine(
+            tr("{names}, measured with {name}", names=names, name=meter.name) if meter is not None else names
+        )
+    ]
 
 
 def cautions(asked: Question) -> tuple[str, ...]:
     """Problems of the runs, and what the fairness list says of this machine."""
     said = []
     if asked.run is not None and not asked.run.included:
-        said.append(f"It does not count in the comparison: {asked.run.why_excluded}.")
+        said.append(
+            tr("It does not count in the comparison: {why_excluded}.", why_excluded=asked.run.why_excluded)
+        )
     for run in asked.runs:
         name = "" if asked.run is not None else f"{run.name}: "
         said += [f"{name}{sentence(problem)}" for problem in run.problems]
     if asked.run is None and len(asked.runs) == 1:
         said.append(
-            "One run only: the interval holds what the meter leaves open, not what differs from run to run."
+            tr(
+                "One run only: the interval holds what the meter leaves open, not what differs "
+                "from run to run."
+            )
         )
     findings = [
         sentence(finding.problem)
@@ -66,5 +78,10 @@ def cautions(asked: Question) -> tuple[str, ...]:
     ]
     said += findings[:MOST_FINDINGS]
     if len(findings) > MOST_FINDINGS:
-        said.append(f"{count(len(findings) - MOST_FINDINGS, 'more point')} in the list of fairness.")
+        said.append(
+            tr(
+                "{findings:more point|more points} in the list of fairness.",
+                findings=len(findings) - MOST_FINDINGS,
+            )
+        )
     return tuple(dict.fromkeys(said))

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from core.formatting import NumberLocale
 from core.found import budgets
 from core.found.values import BudgetLine
+from core.language import tr
 from core.results.values import BedShare, RunResult
 from core.study import Study
 
@@ -59,5 +60,5 @@ def of_runs(runs: Sequence[RunResult], study: Study, locale: NumberLocale) -> tu
         mean = math.fsum(shares) / len(shares)
         squares = math.fsum((share - mean) ** 2 for share in shares)
         u = math.sqrt(squares / (len(shares) - 1) / len(shares))
-        parts.append(("repeats", u, "", "the runs differ from one another"))
+        parts.append(("repeats", u, "", tr("the runs differ from one another")))
     return budgets.made([part for part in parts if part[1] > 0], locale, "%")

@@ -4,11 +4,12 @@ import math
 
 from core.beds.bound import bound_words
 from core.beds.heater import levels
-from core.formatting import count, number, percent
+from core.formatting import number, percent
 from core.found import around, bed_budget, budgets, energy, sensitivity
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
+from core.language import tr
 from core.quantities import BED_SHARE
 from core.results.values import BedShare, Measured, RunResult
 from core.units import SECONDS_PER_HOUR
@@ -49,7 +50,7 @@ _SURER: dict[str, str] = {
 def share(asked: Question) -> Explanation:
     """The bed's share of a run, or of a machine's runs."""
     value = asked.value(BED_SHARE)
-    title = f"{asked.who}: bed share"
+    title = tr("{who}: bed share", who=asked.who)
     if value is None:
         return _unseen(asked, title)
     method, formula, budget = _of_run(asked, asked.run) if asked.run is not None else _of_machine(asked)
@@ -85,19 +86,29 @@ def _of_run(
     rest_wh = used_wh - bed.energy_wh
     formula = [
         _put_together(asked, run, bed)
-        or f"bed = {figures(used_wh, locale=locale)} Wh − {figures(rest_wh, locale=locale)} Wh of all else "
-        f"= {figures(bed.energy_wh, locale=locale)} Wh",
-        f"share = {figures(bed.energy_wh, locale=locale)} Wh ÷ {figures(used_wh, locale=locale)} Wh "
-        f"= {percent(bed.share, 1, locale)}",
+        or tr(
+            "bed = {used_wh} Wh − {rest_wh} Wh of all else = {energy_wh} Wh",
+            used_wh=figures(used_wh, locale=locale),
+            rest_wh=figures(rest_wh, locale=locale),
+            energy_wh=figures(bed.energy_wh, locale=locale),
+        ),
+        tr(
+            "share = {energy_wh} Wh ÷ {used_wh} Wh = {share}",
+            energy_wh=figures(bed.energy_wh, locale=locale),
+            used_wh=figures(used_wh, locale=locale),
+            share=percent(bed.share, 1, locale),
+        ),
     ]
     if run.seconds:
         rest_w = rest_wh * SECONDS_PER_HOUR / run.seconds
-        formula.append(f"what is not the bed draws {figures(rest_w, 3, locale)} W on average")
+        formula.append(
+            tr("what is not the bed draws {rest_w} W on average", rest_w=figures(rest_w, 3, locale))
+        )
     if bed.method == "heater switching":
         formula += _pulses(asked, run)
     if bed.others:
         ways = (f"{way.method} {shown(_measured(way), BED_SHARE, locale)}" for way in bed.others)
-        formula.append(f"other ways: {', '.join(ways)}")
+        formula.append(tr("other ways: {ways}", ways=", ".join(ways)))
     lines = bed_budget.of_run(bed, used_wh, asked.study, locale)
     u95 = None if bed.share_u95 is None else bed_budget.PERCENT * bed.share_u95
     return method, (*formula, *budgets.combined(lines, u95, locale, "%")), lines
@@ -110,17 +121,24 @@ def _put_together(asked: Question, run: RunResult, bed: BedShare) -> str:
         return ""
     if "without_wh" in terms and run.energy_wh is not None:
         used, rest, bed_wh = (
-            f"{figures(wh, locale=asked.locale)} Wh"
+            tr("{wh} Wh", wh=figures(wh, locale=asked.locale))
             for wh in (run.energy_wh, run.energy_wh - bed.energy_wh, bed.energy_wh)
         )
-        return f"bed = {used} \u2212 {rest} with the bed off, brought to the length of this run = {bed_wh}"
+        return tr(
+            "bed = {used} − {rest} with the bed off, brought to the length of this run = {bed_wh}",
+            used=used,
+            rest=rest,
+            bed_wh=bed_wh,
+        )
     if "held_w" not in terms:
         return ""
     hours = terms["processing_s"] / SECONDS_PER_HOUR
-    return (
-        f"bed = {figures(terms['held_w'], 3, asked.locale)} W held × {figures(hours, 3, asked.locale)} h "
-        f"of processing + {figures(terms['warm_up_wh'], 3, asked.locale)} Wh of warm-up "
-        f"= {figures(bed.energy_wh, locale=asked.locale)} Wh"
+    return tr(
+        "bed = {held_w} W held × {hours} h of processing + {warm_up_wh} Wh of warm-up = {energy_wh} Wh",
+        held_w=figures(terms["held_w"], 3, asked.locale),
+        hours=figures(hours, 3, asked.locale),
+        warm_up_wh=figures(terms["warm_up_wh"], 3, asked.locale),
+        energy_wh=figures(bed.energy_wh, locale=asked.locale),
     )
 
 
@@ -139,12 +157,24 @@ def _pulses(asked: Question, run: RunResult) -> list[str]:
         return []
     locale = asked.locale
     said = [
-        f"between the heater's pulses: {figures(found.off_w, 3, locale)} W, "
-        f"in {percent(found.off_share, 0, locale)} of the rows of processing",
-        f"its pulses: {figures(found.step_w, 3, locale)} W more; {found.changes} changes between the two",
+        tr(
+            "between the heater's pulses: {off_w} W, in {off_share} of the rows of processing",
+            off_w=figures(found.off_w, 3, locale),
+            off_share=percent(found.off_share, 0, locale),
+        ),
+        tr(
+            "its pulses: {step_w} W more; {changes} changes between the two",
+            step_w=figures(found.step_w, 3, locale),
+            changes=found.changes,
+        ),
     ]
     if found.plateau_w is not None:
-        said.append(f"end of the warm-up's first plateau: {figures(found.plateau_w, 3, locale)} W")
+        said.append(
+            tr(
+                "end of the warm-up's first plateau: {plateau_w} W",
+                plateau_w=figures(found.plateau_w, 3, locale),
+            )
+        )
     return said
 
 
@@ -154,14 +184,20 @@ def _of_machine(asked: Question) -> tuple[tuple[str, ...], tuple[str, ...], tupl
     shares = [100 * bed.share for bed in beds if bed.share is not None]
     unseen = len(asked.runs) - len(beds)
     ways = dict.fromkeys(_METHOD[bed.method] for bed in beds)
-    method = ["Mean of the runs whose bed share is seen.", *ways, energy.COUNTED[asked.comparison.boundary]]
+    method = [
+        tr("Mean of the runs whose bed share is seen."),
+        *ways,
+        energy.COUNTED[asked.comparison.boundary],
+    ]
     if unseen:
-        method.append(f"In {unseen} of the runs it cannot be seen; they are not in this mean.")
+        method.append(
+            tr("In {unseen} of the runs it cannot be seen; they are not in this mean.", unseen=unseen)
+        )
     formula = [energy.mean_formula(shares, "%", asked)]
     own = [100 * bed.share_u95 for bed in beds if bed.share_u95 is not None]
     if own:
         method.append(
-            "What each run's own share is unsure by is much the same in all; repeats do not lessen it."
+            tr("What each run's own share is unsure by is much the same in all; repeats do not lessen it.")
         )
     if own and len(shares) > 1:
         from core.stats import t_interval
@@ -169,8 +205,13 @@ def _of_machine(asked: Question) -> tuple[tuple[str, ...], tuple[str, ...], tupl
         halves = math.fsum(own) / len(own), t_interval(shares).half_width
         whole = figures(math.hypot(*halves), 2, locale)
         formula.append(
-            f"± √({figures(halves[0], 2, locale)}² + {figures(halves[1], 2, locale)}²) = ± {whole} % "
-            "(halves of 95 % intervals: each run's own, and Student's t of the spread)"
+            tr(
+                "± √({halves}² + {halves_2}²) = ± {whole} % (halves of 95 % intervals: each "
+                "run's own, and Student's t of the spread)",
+                halves=figures(halves[0], 2, locale),
+                halves_2=figures(halves[1], 2, locale),
+                whole=whole,
+            )
         )
     seen = [run for run in asked.runs if run.bed is not None and run.bed.share is not None]
     budget = bed_budget.of_runs(seen, asked.study, locale)
@@ -195,14 +236,24 @@ def _told_by(asked: Question) -> tuple[SourceLine, ...]:
             continue
         if stretch.kind == "hold test" and "hold test" in ways:
             watts = figures(run.energy_wh * SECONDS_PER_HOUR / run.seconds, 3, locale)
-            said.append(SourceLine(f"{run.name}: {watts} W on average at the plug", run.run_id, False))
+            said.append(
+                SourceLine(
+                    tr("{name}: {watts} W on average at the plug", name=run.name, watts=watts),
+                    run.run_id,
+                    False,
+                )
+            )
         if stretch.set_bed_off and "run with the bed off" in ways:
             used = figures(run.energy_wh, locale=locale)
-            said.append(SourceLine(f"{run.name}: {used} Wh with the bed off", run.run_id, False))
+            said.append(
+                SourceLine(
+                    tr("{name}: {used} Wh with the bed off", name=run.name, used=used), run.run_id, False
+                )
+            )
     if "own meter" in ways:
         logs = (log for log in asked.study.logs_of(asked.machine.machine_id) if log.of_bed)
         said += [
-            SourceLine(f"{source.file_name}, of the bed alone", counts=False)
+            SourceLine(tr("{file_name}, of the bed alone", file_name=source.file_name), counts=False)
             for log in logs
             for source in log.sources
         ]
@@ -222,7 +273,14 @@ def _one_watt(asked: Question) -> tuple[str, ...]:
         if per_watt:
             points = 100 * sum(per_watt) / len(per_watt)
             plus = "+" if points > 0 else ""
-            said.append(f"{words}: {plus}{number(points, 2, asked.locale)} percentage points")
+            said.append(
+                tr(
+                    "{words}: {plus}{points} percentage points",
+                    words=words,
+                    plus=plus,
+                    points=number(points, 2, asked.locale),
+                )
+            )
     return tuple(said)
 
 
@@ -231,13 +289,13 @@ def _unseen(asked: Question, title: str) -> Explanation:
     beds = [run.bed for run in asked.runs if run.bed is not None]
     reasons = _reasons(asked, beds)
     if not asked.runs:
-        reasons = ["No run of this machine counts."]
+        reasons = [tr("No run of this machine counts.")]
     elif not beds:
-        reasons = ["It cannot be seen here because readings of a display tell nothing of the heater."]
+        reasons = [tr("It cannot be seen here because readings of a display tell nothing of the heater.")]
     bound, bound_words = _bound(asked, beds)
     return Explanation(
         title=title,
-        value_text=bound or "cannot be seen here",
+        value_text=bound or tr("cannot be seen here"),
         topic="bed-share",
         method=(*reasons, *bound_words),
         formula=_facts(asked, beds),
@@ -255,7 +313,9 @@ def _reasons(asked: Question, beds: list[BedShare]) -> list[str]:
             kinds.setdefault(bed.why_not.code, []).append(sentence(bed.why_not))
     runs = len(asked.runs)
     return [
-        told[0] if len(told) == runs else f"In {len(told)} of {count(runs, 'run')}: {told[0]}"
+        told[0]
+        if len(told) == runs
+        else tr("In {count_told} of {runs:run|runs}: {told}", count_told=len(told), runs=runs, told=told[0])
         for told in kinds.values()
     ]
 
@@ -264,7 +324,7 @@ def _faster(beds: list[BedShare]) -> tuple[str, ...]:
     """Whether shorter intervals would show the heater."""
     codes = {bed.why_not.code for bed in beds if bed.why_not is not None}
     is_slow = not codes.isdisjoint(_TOO_SLOW)
-    return ("A log with shorter intervals, so that each pulse of the heater is seen.",) if is_slow else ()
+    return (tr("A log with shorter intervals, so that each pulse of the heater is seen."),) if is_slow else ()
 
 
 def _bound(asked: Question, beds: list[BedShare]) -> tuple[str, tuple[str, ...]]:
@@ -277,8 +337,10 @@ def _bound(asked: Question, beds: list[BedShare]) -> tuple[str, tuple[str, ...]]
     if not text:
         return "", ()
     return text, (
-        "What can be said is a bound: the least that was drawn for a while is at least what is not the bed, "
-        "and standby power never is the bed's.",
+        tr(
+            "What can be said is a bound: the least that was drawn for a while is at least "
+            "what is not the bed, and standby power never is the bed's."
+        ),
     )
 
 
@@ -288,11 +350,11 @@ def _facts(asked: Question, beds: list[BedShare]) -> tuple[str, ...]:
     if why is None or asked.run is None:
         return ()
     names = (
-        ("interval_s", "interval of the log", "s"),
-        ("off_w", "lowest level during processing", "W"),
-        ("step_w", "step up from it", "W"),
-        ("plateau_w", "highest power of the warm-up", "W"),
-        ("changes", "changes between the two levels", ""),
+        ("interval_s", tr("interval of the log"), "s"),
+        ("off_w", tr("lowest level during processing"), "W"),
+        ("step_w", tr("step up from it"), "W"),
+        ("plateau_w", tr("highest power of the warm-up"), "W"),
+        ("changes", tr("changes between the two levels"), ""),
     )
     said = []
     for name, words, unit in names:

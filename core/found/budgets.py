@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from core.formatting import NumberLocale, number, percent
 from core.found.values import BudgetLine
 from core.found.writing import figures
+from core.language import tr
 from core.results.values import Influence
 from core.study import Study
 
@@ -85,9 +86,9 @@ def made(
 def shared_with(key: str | None, study: Study) -> str:
     """Who errs together by this key of an influence."""
     if key == CHECKED:
-        return "every run measured with the meters that were held against each other"
+        return tr("every run measured with the meters that were held against each other")
     name = meter_name(key, study)
-    return f"every run measured with {name}" if name else ""
+    return tr("every run measured with {name}", name=name) if name else ""
 
 
 def meter_name(key: str | None, study: Study) -> str:
@@ -103,7 +104,11 @@ def why(name: str, key: str | None, study: Study) -> str:
     meter = next((m for m in study.meters if m.id == meter_id), None)
     if meter is None or name not in ("meter gain", "meter offset"):
         return text
-    size = f"±{meter.gain_percent:g} % of reading" if name == "meter gain" else f"±{meter.offset_w:g} W"
+    size = (
+        tr("±{gain_percent:g} % of reading", gain_percent=meter.gain_percent)
+        if name == "meter gain"
+        else tr("±{offset_w:g} W", offset_w=meter.offset_w)
+    )
     return f"{text} ({size}{'' if meter.stated else ', assumed: nobody stated it'})"
 
 
@@ -121,13 +126,28 @@ def combined(
         :5
     ]
     rest = " + …" if len(biggest) < len(budget) else ""
-    root = f"u = √({' + '.join(biggest)}{rest}) = {figures(u, 3, locale)} {unit}".rstrip()
+    root = tr(
+        "u = √({biggest}{rest}) = {u} {unit}",
+        biggest=" + ".join(biggest),
+        rest=rest,
+        u=figures(u, 3, locale),
+        unit=unit,
+    ).rstrip()
     k = number(u95 / u, 2, locale)
     half = f"{figures(u95, 3, locale)} {unit}".rstrip()
-    return (root, f"95 % interval: ± {k} × {figures(u, 3, locale)} = ± {half}")
+    return (
+        root,
+        tr("95 % interval: ± {k} × {u} = ± {half}", k=k, u=figures(u, 3, locale), half=half),
+    )
 
 
 def described(line: BudgetLine, locale: NumberLocale) -> str:
     """One line of a budget as text."""
-    shared = f"; the same for {line.shared_with}" if line.shared_with else ""
-    return f"{line.name}: {line.u_text}, {percent(line.share_of_variance, 0, locale)} of the variance{shared}"
+    shared = tr("; the same for {shared_with}", shared_with=line.shared_with) if line.shared_with else ""
+    return tr(
+        "{name}: {u_text}, {share_of_variance} of the variance{shared}",
+        name=line.name,
+        u_text=line.u_text,
+        share_of_variance=percent(line.share_of_variance, 0, locale),
+        shared=shared,
+    )

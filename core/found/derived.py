@@ -7,6 +7,7 @@ from core.found import around, budgets, energy, sensitivity, surer
 from core.found.question import Question
 from core.found.values import Explanation
 from core.found.writing import figures, shown, term, unit_of
+from core.language import tr
 from core.quantities import DURATION, MEAN_W, PARTS_PER_KWH, Quantity
 from core.results.values import Influence, Measured
 from core.units import SECONDS_PER_HOUR
@@ -19,20 +20,26 @@ def parts(asked: Question) -> Explanation:
     used_wh = _energy_wh(asked)
     if value is None or used_wh is None:
         return unknown(asked, PARTS_PER_KWH)
-    made = f"1000 Wh ÷ {figures(used_wh, locale=locale)} Wh = {term(value.value, PARTS_PER_KWH, locale)}"
+    made = tr(
+        "1000 Wh ÷ {used_wh} Wh = {term}",
+        used_wh=figures(used_wh, locale=locale),
+        term=term(value.value, PARTS_PER_KWH, locale),
+    )
     factor = value.value / used_wh
     budget = budgets.lines(
         _influences(asked), asked.study, locale, factor=factor, unit=unit_of(PARTS_PER_KWH)
     )
     return Explanation(
-        title=f"{asked.who}: parts per kWh",
+        title=tr("{who}: parts per kWh", who=asked.who),
         value_text=shown(value, PARTS_PER_KWH, locale),
         topic="parts-per-kwh",
         method=(
-            "One kilowatt hour divided by the energy of the run."
+            tr("One kilowatt hour divided by the energy of the run.")
             if asked.run is not None
-            else "One kilowatt hour divided by the mean energy; it is not the mean of the runs' own values.",
-            "Its interval is that of the energy, in the same proportion.",
+            else tr(
+                "One kilowatt hour divided by the mean energy; it is not the mean of the runs' own values."
+            ),
+            tr("Its interval is that of the energy, in the same proportion."),
             *_how_the_energy(asked),
         ),
         formula=(made, *budgets.combined(budget, value.u95, locale, unit_of(PARTS_PER_KWH))),
@@ -55,14 +62,14 @@ def power(asked: Question) -> Explanation:
     used_wh, seconds = _energy_wh(asked), asked.value(DURATION)
     factor = value.value / used_wh if used_wh else 0.0
     return Explanation(
-        title=f"{asked.who}: mean power",
+        title=tr("{who}: mean power", who=asked.who),
         value_text=shown(value, MEAN_W, locale),
         topic="mean-watts",
         method=(
-            "Energy divided by duration."
+            tr("Energy divided by duration.")
             if asked.run is not None
-            else "Mean energy divided by mean duration, so that energy, duration and power agree.",
-            "Its interval comes from the energy; how long the run took is known far better.",
+            else tr("Mean energy divided by mean duration, so that energy, duration and power agree."),
+            tr("Its interval comes from the energy; how long the run took is known far better."),
             *_how_the_energy(asked),
         ),
         formula=(
@@ -81,14 +88,14 @@ def power(asked: Question) -> Explanation:
 def unknown(asked: Question, quantity: Quantity) -> Explanation:
     """A number that is not there, and why."""
     topic = {"parts_per_kwh": "parts-per-kwh", "mean_w": "mean-watts", "seconds": "duration"}[quantity.key]
-    why = "No run of this machine counts."
+    why = tr("No run of this machine counts.")
     if asked.runs:
-        why = "It made no whole part." if quantity is PARTS_PER_KWH else "Nothing was measured of it."
+        why = tr("It made no whole part.") if quantity is PARTS_PER_KWH else tr("Nothing was measured of it.")
     if quantity in (MEAN_W, DURATION) and any(run.energy_wh is not None for run in asked.runs):
-        why = "The duration was not noted with the readings of the display."
+        why = tr("The duration was not noted with the readings of the display.")
     return Explanation(
         f"{asked.who}: {quantity.name.lower() if quantity is not PARTS_PER_KWH else 'parts per kWh'}",
-        "not known",
+        tr("not known"),
         topic,
         method=(why,),
         sources=around.sources(asked, quantity),
@@ -131,10 +138,16 @@ def _power_formula(
     locale = asked.locale
     untimed = [run.name for run in asked.runs if not run.seconds]
     if used_wh is None or seconds is None or untimed:
-        return (f"mean of the runs whose duration is known = {term(value.value, MEAN_W, locale)}",)
+        return (
+            tr("mean of the runs whose duration is known = {term}", term=term(value.value, MEAN_W, locale)),
+        )
     return (
-        f"{figures(used_wh, locale=locale)} Wh × 3600 s/h ÷ {figures(seconds.value, locale=locale)} s "
-        f"= {term(value.value, MEAN_W, locale)}",
+        tr(
+            "{used_wh} Wh × 3600 s/h ÷ {seconds} s = {term}",
+            used_wh=figures(used_wh, locale=locale),
+            seconds=figures(seconds.value, locale=locale),
+            term=term(value.value, MEAN_W, locale),
+        ),
     )
 
 
@@ -150,7 +163,7 @@ def _bed_watts(asked: Question) -> tuple[str, ...]:
         return ()
     locale = asked.locale
     part = number(100 * share, 1, locale)
-    return (f"of it the bed: {part} % = {term(bed_w, MEAN_W, locale)}",)
+    return (tr("of it the bed: {part} % = {term}", part=part, term=term(bed_w, MEAN_W, locale)),)
 
 
 def _how_the_energy(asked: Question) -> tuple[str, ...]:

@@ -3,11 +3,12 @@
 import numpy as np
 
 from core.energy.integral import by_power_wh
-from core.formatting import count, duration, percent
+from core.formatting import duration, percent
 from core.found import around, budgets, sensitivity, surer
 from core.found.question import Question
 from core.found.values import Explanation
 from core.found.writing import figures, shown
+from core.language import tr
 from core.quantities import ENERGY
 from core.results.runs import MAKING, Measurement
 from core.results.values import Energy, RunResult
@@ -44,35 +45,37 @@ def of_run(asked: Question, run: RunResult) -> Explanation:
     """The energy of one run."""
     used = run.energy
     if used is None:
-        return Explanation(f"{asked.who}: energy", "not known", "energy", cautions=around.cautions(asked))
+        return Explanation(
+            tr("{who}: energy", who=asked.who), tr("not known"), "energy", cautions=around.cautions(asked)
+        )
     budget = budgets.lines(used.influences, asked.study, asked.locale)
     return Explanation(
-        title=f"{asked.who}: energy",
+        title=tr("{who}: energy", who=asked.who),
         value_text=shown(asked.value(ENERGY), ENERGY, asked.locale),
         topic="energy",
         method=method(asked, run, used),
         formula=(
             *formula(asked, run, used),
-            *budgets.combined(budget, run.energy_u95_wh, asked.locale, "Wh"),
+            *budgets.combined(budget, run.energy_u95_wh, asked.locale, tr("Wh")),
         ),
         sources=around.sources(asked, ENERGY),
         budget=budget,
         sensitivity=sensitivity.lines(asked, ENERGY),
-        surer=surer.lines(asked, budget, run.energy_u95_wh, "Wh"),
+        surer=surer.lines(asked, budget, run.energy_u95_wh, tr("Wh")),
         cautions=around.cautions(asked),
     )
 
 
 def _made_of(runs: int) -> str:
     if runs == 1:
-        return "The one run of the part that counts, measured at the plug."
-    return f"Mean of {count(runs, 'run')} of the part that count, each measured at the plug."
+        return tr("The one run of the part that counts, measured at the plug.")
+    return tr("Mean of {runs:run|runs} of the part that count, each measured at the plug.", runs=runs)
 
 
 def _interval_of(runs: int) -> str:
     if runs == 1:
-        return "The interval is what the meter and its log leave open."
-    return (
+        return tr("The interval is what the meter and its log leave open.")
+    return tr(
         "The interval joins what differs from run to run with what the meter does to all runs alike, which "
         "no repeat lessens."
     )
@@ -81,13 +84,13 @@ def _interval_of(runs: int) -> str:
 def of_machine(asked: Question) -> Explanation:
     """The mean energy of the runs of a machine that count."""
     mean = asked.machine.energy_wh
-    title = f"{asked.who}: energy per part"
+    title = tr("{who}: energy per part", who=asked.who)
     if mean is None:
         return Explanation(
             title,
-            "not known",
+            tr("not known"),
             "energy",
-            method=("No run of this machine counts.",),
+            method=(tr("No run of this machine counts."),),
             sources=around.sources(asked, ENERGY),
             cautions=around.cautions(asked),
         )
@@ -98,14 +101,14 @@ def of_machine(asked: Question) -> Explanation:
         topic="energy",
         method=(_made_of(len(asked.runs)), COUNTED[asked.comparison.boundary], _interval_of(len(asked.runs))),
         formula=(
-            mean_formula([run.energy_wh or 0.0 for run in asked.runs], "Wh", asked),
+            mean_formula([run.energy_wh or 0.0 for run in asked.runs], tr("Wh"), asked),
             *_spread(asked),
-            *budgets.combined(budget, mean.u95, asked.locale, "Wh"),
+            *budgets.combined(budget, mean.u95, asked.locale, tr("Wh")),
         ),
         sources=around.sources(asked, ENERGY),
         budget=budget,
         sensitivity=sensitivity.lines(asked, ENERGY),
-        surer=surer.lines(asked, budget, mean.u95, "Wh"),
+        surer=surer.lines(asked, budget, mean.u95, tr("Wh")),
         cautions=around.cautions(asked),
     )
 
@@ -114,7 +117,9 @@ def counted(asked: Question, run: RunResult) -> str:
     """What of a stretch is counted."""
     stretch = asked.stretch_of(run)
     if stretch is not None and stretch.kind not in MAKING:
-        return f"It is no run of a part ({stretch.kind}), and is measured with the edges of one."
+        return tr(
+            "It is no run of a part ({kind}), and is measured with the edges of one.", kind=stretch.kind
+        )
     return COUNTED[asked.comparison.boundary]
 
 
@@ -123,21 +128,25 @@ def method(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
     trace = asked.trace_of(run)
     said = []
     if used.method == "typed":
-        return ("Read from the meter's display before and after the run, and typed in.",)
-    said.append("The power column of the log was added up over the time of the run.")
+        return (tr("Read from the meter's display before and after the run, and typed in."),)
+    said.append(tr("The power column of the log was added up over the time of the run."))
     if trace is not None:
         said.append(_KIND[trace.kind][0])
     if used.by_counter_wh is not None:
         said.append(
-            "The meter's own energy counter was read over the same time; the power column ties its steps "
-            "to the run's edges."
+            tr(
+                "The meter's own energy counter was read over the same time; the power column ties its steps "
+                "to the run's edges."
+            )
         )
     measured = asked.measured(run)
     said += _joined(used if measured is None else measured.energy)
     said.append(counted(asked, run))
     stretch = asked.stretch_of(run)
     if stretch is not None:
-        said.append("You set its edges." if stretch.is_moved else "The program found its edges in the log.")
+        said.append(
+            tr("You set its edges.") if stretch.is_moved else tr("The program found its edges in the log.")
+        )
     return tuple(said)
 
 
@@ -146,10 +155,10 @@ def _joined(used: Energy) -> list[str]:
     if used.by_counter_wh is None or used.by_power_wh is None:
         return []
     if used.energy_wh == used.by_counter_wh:
-        return ["The counter alone was taken, as the surer of the two."]
+        return [tr("The counter alone was taken, as the surer of the two.")]
     if used.energy_wh == used.by_power_wh:
-        return ["The power alone was taken, as the surer of the two."]
-    return ["The two were joined, each weighted by how sure it is (generalized least squares)."]
+        return [tr("The power alone was taken, as the surer of the two.")]
+    return [tr("The two were joined, each weighted by how sure it is (generalized least squares).")]
 
 
 def formula(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
@@ -158,9 +167,12 @@ def formula(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
     if used.method == "typed":
         typed = next((t for t in asked.study.typed if t.id == run.run_id), None)
         raw_wh = used.energy_wh if typed is None else typed.energy_wh
-        return (f"E = {figures(raw_wh, locale=asked.locale)} Wh", *_corrected(asked, run, raw_wh, used))
+        return (
+            tr("E = {raw_wh} Wh", raw_wh=figures(raw_wh, locale=asked.locale)),
+            *_corrected(asked, run, raw_wh, used),
+        )
     if trace is None or measured is None:
-        return (f"E = {figures(used.energy_wh, locale=asked.locale)} Wh",)
+        return (tr("E = {energy_wh} Wh", energy_wh=figures(used.energy_wh, locale=asked.locale)),)
     said = _by_power(asked, trace, measured, used)
     said += _by_counter(asked, trace, measured, used)
     said += _corrected(asked, run, measured.energy.energy_wh, used)
@@ -169,9 +181,11 @@ def formula(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
     for span in spans:
         a_s, b_s = max(span.start_s, measured.start_s), min(span.end_s, measured.end_s)
         part_wh = figures(by_power_wh(trace, a_s, b_s), 3, asked.locale)
-        parts.append(f"{span.state} {part_wh} Wh in {duration(b_s - a_s)}")
+        parts.append(
+            tr("{state} {part_wh} Wh in {b_s}", state=span.state, part_wh=part_wh, b_s=duration(b_s - a_s))
+        )
     if len(parts) > 1:
-        said.append(f"of it by the power: {', '.join(parts)}")
+        said.append(tr("of it by the power: {parts}", parts=", ".join(parts)))
     return tuple(said)
 
 
@@ -182,16 +196,24 @@ def _by_power(asked: Question, trace: Trace, measured: Measurement, used: Energy
     first, last = inside
     sum_wh = by_power_wh(trace, float(trace.time_s[first]), float(trace.time_s[last]))
     rest_wh = used.by_power_wh - sum_wh
-    what = "edges and gaps" if used.gap_share > 0 else "edges"
+    what = tr("edges and gaps") if used.gap_share > 0 else "edges"
     whole = figures(used.by_power_wh, 5, asked.locale)
     said = [
-        f"{_KIND[trace.kind][1]} ÷ 3600 over {last - first + 1} rows inside the run "
-        f"= {figures(sum_wh, 5, asked.locale)} Wh",
-        f"with what lies between these rows and the run's {what} "
-        f"({figures(rest_wh, 2, asked.locale)} Wh): {whole} Wh",
+        tr(
+            "{kind} ÷ 3600 over {last} rows inside the run = {sum_wh} Wh",
+            kind=_KIND[trace.kind][1],
+            last=last - first + 1,
+            sum_wh=figures(sum_wh, 5, asked.locale),
+        ),
+        tr(
+            "with what lies between these rows and the run's {what} ({rest_wh} Wh): {whole} Wh",
+            what=what,
+            rest_wh=figures(rest_wh, 2, asked.locale),
+            whole=whole,
+        ),
     ]
     if used.gap_share > 0:
-        said.append(f"gaps: {percent(used.gap_share, 2, asked.locale)} of the time")
+        said.append(tr("gaps: {gap_share} of the time", gap_share=percent(used.gap_share, 2, asked.locale)))
     return said
 
 
@@ -207,10 +229,19 @@ def _by_counter(asked: Question, trace: Trace, measured: Measurement, used: Ener
     rise_wh = end_wh - start_wh
     locale = asked.locale
     return [
-        f"counter from the first to the last row inside the run: rises by {figures(rise_wh, 5, locale)} Wh",
-        f"tied to the run's edges by the power ({figures(used.by_counter_wh - rise_wh, 2, locale)} Wh): "
-        f"{figures(used.by_counter_wh, 5, locale)} Wh",
-        f"power and counter together: {figures(measured.energy.energy_wh, 5, locale)} Wh",
+        tr(
+            "counter from the first to the last row inside the run: rises by {rise_wh} Wh",
+            rise_wh=figures(rise_wh, 5, locale),
+        ),
+        tr(
+            "tied to the run's edges by the power ({by_counter_wh} Wh): {by_counter_wh_2} Wh",
+            by_counter_wh=figures(used.by_counter_wh - rise_wh, 2, locale),
+            by_counter_wh_2=figures(used.by_counter_wh, 5, locale),
+        ),
+        tr(
+            "power and counter together: {energy_wh} Wh",
+            energy_wh=figures(measured.energy.energy_wh, 5, locale),
+        ),
     ]
 
 
@@ -219,10 +250,14 @@ def _corrected(asked: Question, run: RunResult, raw_wh: float, used: Energy) -> 
     if raw_wh <= 0 or abs(used.energy_wh - raw_wh) <= UNCHANGED * raw_wh:
         return []
     meter = asked.meter_of(run)
-    whose = "its meter" if meter is None else meter.name
+    whose = tr("its meter") if meter is None else meter.name
     return [
-        f"corrected by the same-load check of {whose}: × {figures(used.energy_wh / raw_wh, 5, asked.locale)} "
-        f"= {figures(used.energy_wh, 5, asked.locale)} Wh"
+        tr(
+            "corrected by the same-load check of {whose}: × {energy_wh} = {energy_wh_2} Wh",
+            whose=whose,
+            energy_wh=figures(used.energy_wh / raw_wh, 5, asked.locale),
+            energy_wh_2=figures(used.energy_wh, 5, asked.locale),
+        )
     ]
 
 
@@ -237,7 +272,7 @@ def mean_formula(values: list[float], unit: str, asked: Question) -> str:
     """A mean written out with its terms."""
     terms = [figures(value, locale=asked.locale) for value in values[:MOST_TERMS]]
     if len(values) > MOST_TERMS:
-        terms.append(f"… {len(values) - MOST_TERMS} more")
+        terms.append(tr("… {values} more", values=len(values) - MOST_TERMS))
     mean = f"{figures(sum(values) / len(values), 5, asked.locale)} {unit}"
     return mean if len(values) == 1 else f"({' + '.join(terms)}) ÷ {len(values)} = {mean}"
 
@@ -249,6 +284,10 @@ def _spread(asked: Question) -> tuple[str, ...]:
     spread_wh = float(np.std(values, ddof=1))
     error_wh = spread_wh / len(values) ** 0.5
     return (
-        f"spread between the runs s = {figures(spread_wh, 3, asked.locale)} Wh, "
-        f"of their mean s ÷ √{len(values)} = {figures(error_wh, 3, asked.locale)} Wh",
+        tr(
+            "spread between the runs s = {spread_wh} Wh, of their mean s ÷ √{count_values} = {error_wh} Wh",
+            spread_wh=figures(spread_wh, 3, asked.locale),
+            count_values=len(values),
+            error_wh=figures(error_wh, 3, asked.locale),
+        ),
     )

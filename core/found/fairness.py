@@ -2,6 +2,7 @@
 
 from core.formatting import POINT, NumberLocale, duration, number
 from core.found.values import Explanation, SourceLine
+from core.language import tr
 from core.results.fairness_answer import ACTION_NAMES, LEVEL_NAMES, held_against, matters_text, of_whom
 from core.results.fairness_points import point_of
 from core.results.values import Comparison, Finding
@@ -24,17 +25,19 @@ def explain_finding(finding: Finding, comparison: Comparison, locale: NumberLoca
     """
     point = point_of(finding)
     matters = (
-        "not known in Wh"
+        tr("not known in Wh")
         if finding.matters_wh is None
-        else f"could matter {matters_text(finding.matters_wh, locale)} Wh a part"
+        else tr(
+            "could matter {matters_text} Wh a part", matters_text=matters_text(finding.matters_wh, locale)
+        )
     )
     cautions = [_NOT_IN]
     if "bound" in point.model:
         cautions.append(_BOUND)
     if finding.lapsed:
-        cautions.append(f"It was accepted when it was less grave: {finding.lapsed}")
+        cautions.append(tr("It was accepted when it was less grave: {lapsed}", lapsed=finding.lapsed))
     elif finding.accepted:
-        cautions.append(f"It was accepted: {finding.accepted}")
+        cautions.append(tr("It was accepted: {accepted}", accepted=finding.accepted))
     return Explanation(
         title=f"{point.name}: {of_whom(finding, comparison)}",
         value_text=f"{LEVEL_NAMES[finding.level]}, {matters}",
@@ -55,7 +58,14 @@ def _sources(finding: Finding, comparison: Comparison, locale: NumberLocale) -> 
         for run in sorted(machine.runs, key=lambda r: r.run_id not in finding.run_ids):
             if run.run_id not in finding.run_ids and not run.included:
                 continue
-            words = [f"{machine.name}, {run.name}: {number(run.energy_wh, 2, locale)} Wh"]
+            words = [
+                tr(
+                    "{name}, {name_2}: {energy_wh} Wh",
+                    name=machine.name,
+                    name_2=run.name,
+                    energy_wh=number(run.energy_wh, 2, locale),
+                )
+            ]
             words += [
                 f"{span.state} {duration(span.end_s - span.start_s)}"
                 for span in run.states

@@ -15,6 +15,7 @@ from core.formatting import POINT, NumberLocale, number, percent
 from core.found import budgets
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
+from core.language import tr
 from core.quantities import Quantity
 from core.results.bed_answer import settled_text
 from core.results.holds import Beds, Held, MachineBed
@@ -66,9 +67,16 @@ def held_bed(
     if key == EFFICIENCY.key:
         return _supply(bed, locale)
     quantity = {q.key: q for q in (W_PER_DM2, TIMES_FLOOR)}.get(key, HELD_W)
-    title = f"{bed.name}: {quantity.name.lower()} at {number(beds.bed_c, 0, locale)} °C"
+    title = tr(
+        "{name}: {lower} at {bed_c} °C",
+        name=bed.name,
+        lower=quantity.name.lower(),
+        bed_c=number(beds.bed_c, 0, locale),
+    )
     if bed.model is None or bed.reference is None:
-        return Explanation(title, "not known", _TOPIC, method=(_lacking(bed),), sources=_sources(bed, locale))
+        return Explanation(
+            title, tr("not known"), _TOPIC, method=(_lacking(bed),), sources=_sources(bed, locale)
+        )
     factor, divided = _divisor(bed, quantity)
     value = Measured(bed.reference.power_w * factor, bed.reference.u95_w * factor)
     unit = quantity.unit
@@ -91,16 +99,20 @@ def held_bed(
 def _divisor(bed: MachineBed, quantity: Quantity) -> tuple[float, str]:
     """What the watts are multiplied with, and what that means."""
     if quantity is W_PER_DM2 and bed.area_dm2:
-        return 1 / bed.area_dm2, "The area of one face is the one you typed; it is taken as exact."
+        return 1 / bed.area_dm2, tr("The area of one face is the one you typed; it is taken as exact.")
     if quantity is TIMES_FLOOR and bed.floor_w:
-        return 1 / bed.floor_w, f"Held against what a square plate of its area must lose: {METHOD}."
+        return 1 / bed.floor_w, tr(
+            "Held against what a square plate of its area must lose: {method}.", method=METHOD
+        )
     return 1.0, ""
 
 
 def _lacking(bed: MachineBed) -> str:
     if not bed.tests:
-        return "No hold test of this machine was found or marked."
-    return "Its hold tests lack the bed's temperature, or the log does not show what else the machine draws."
+        return tr("No hold test of this machine was found or marked.")
+    return tr(
+        "Its hold tests lack the bed's temperature, or the log does not show what else the machine draws."
+    )
 
 
 def _formula(bed: MachineBed, beds: Beds, quantity: Quantity, locale: NumberLocale) -> tuple[str, ...]:
@@ -108,8 +120,13 @@ def _formula(bed: MachineBed, beds: Beds, quantity: Quantity, locale: NumberLoca
         return figures(value, locale=locale)
 
     lines = [
-        f"at {f(h.bed_c or 0.0)} °C: {f(h.hold.steady.mean_w)} W − {f(h.hold.base_w)} W beside the bed = "
-        f"{f(h.hold.bed_w or 0.0)} W"
+        tr(
+            "at {f} °C: {f_2} W − {f_3} W beside the bed = {f_4} W",
+            f=f(h.bed_c or 0.0),
+            f_2=f(h.hold.steady.mean_w),
+            f_3=f(h.hold.base_w),
+            f_4=f(h.hold.bed_w or 0.0),
+        )
         for h in bed.held
         if h.hold.base_w is not None and bed.counts(h)
     ]
@@ -119,26 +136,44 @@ def _formula(bed: MachineBed, beds: Beds, quantity: Quantity, locale: NumberLoca
     difference_k = beds.bed_c - beds.room_c
     if bed.model.fit is not None:
         terms = [
-            f"{f(c)} d{'²' if i == 2 else ''}" if i else f(c)
+            tr("{f} d{value}", f=f(c), value="²" if i == 2 else "") if i else f(c)
             for i, c in enumerate(bed.model.fit.coefficients)
         ]
-        lines.append(f"P = {' + '.join(terms)}, d in K above the room")
+        lines.append(tr("P = {terms}, d in K above the room", terms=" + ".join(terms)))
     lines.append(
-        f"at {f(beds.bed_c)} °C in {f(beds.room_c)} °C, d = {f(difference_k)} K: {f(reference.power_w)} W"
+        tr(
+            "at {f} °C in {f_2} °C, d = {f_3} K: {f_4} W",
+            f=f(beds.bed_c),
+            f_2=f(beds.room_c),
+            f_3=f(difference_k),
+            f_4=f(reference.power_w),
+        )
     )
     if quantity is W_PER_DM2 and bed.area_dm2:
         lines.append(
-            f"{f(reference.power_w)} W / {f(bed.area_dm2)} dm² = {f(reference.power_w / bed.area_dm2)} W/dm²"
+            tr(
+                "{f} W / {f_2} dm² = {f_3} W/dm²",
+                f=f(reference.power_w),
+                f_2=f(bed.area_dm2),
+                f_3=f(reference.power_w / bed.area_dm2),
+            )
         )
     if quantity in (W_PER_DM2, TIMES_FLOOR) and bed.floor_w and bed.area_dm2:
         least = loss(Plate.square(bed.area_dm2), beds.bed_c, beds.room_c, emissivity=beds.emissivity)
         lines.append(
-            f"floor = {f(least.up_w)} W up + {f(least.down_w)} W down + 2 × {f(least.radiation_w)} W "
-            f"radiation = {f(bed.floor_w)} W"
+            tr(
+                "floor = {f} W up + {f_2} W down + 2 × {f_3} W radiation = {f_4} W",
+                f=f(least.up_w),
+                f_2=f(least.down_w),
+                f_3=f(least.radiation_w),
+                f_4=f(bed.floor_w),
+            )
         )
     if quantity is TIMES_FLOOR and bed.floor_w:
         percent = f(100 * reference.power_w / bed.floor_w)
-        lines.append(f"{f(reference.power_w)} W / {f(bed.floor_w)} W = {percent} %")
+        lines.append(
+            tr("{f} W / {f_2} W = {percent} %", f=f(reference.power_w), f_2=f(bed.floor_w), percent=percent)
+        )
     return tuple(lines)
 
 
@@ -149,7 +184,11 @@ def _sources(bed: MachineBed, locale: NumberLocale) -> tuple[SourceLine, ...]:
 
 
 def _degrees(held: Held, locale: NumberLocale) -> str:
-    return "unknown temperature" if held.bed_c is None else f"{number(held.bed_c, 1, locale)} °C"
+    return (
+        tr("unknown temperature")
+        if held.bed_c is None
+        else tr("{bed_c} °C", bed_c=number(held.bed_c, 1, locale))
+    )
 
 
 def _budget(
@@ -160,18 +199,22 @@ def _budget(
     key = f"gain:{next(iter(bed.meter_ids))}" if len(bed.meter_ids) == 1 else None
     names = [
         (
-            f"hold at {number(p.difference_k, 0, locale)} K",
+            tr("hold at {difference_k} K", difference_k=number(p.difference_k, 0, locale)),
             "",
-            "how its windows scatter, and what is beside the bed",
+            tr("how its windows scatter, and what is beside the bed"),
         )
         for p in bed.model.points
     ]
     shared = budgets.shared_with(key, study).replace("run", "hold test")
     names += [
-        ("meter gain", shared, budgets.why("meter gain", key, study)),
-        ("meter offset", "", budgets.WHY["meter offset"]),
-        ("plate law", "", "how far the loss of a real bed follows that of a plate beyond what was held"),
-        ("temperatures", "", "bed and room are known to half a kelvin"),
+        (tr("meter gain"), shared, budgets.why(tr("meter gain"), key, study)),
+        (tr("meter offset"), "", budgets.WHY["meter offset"]),
+        (
+            tr("plate law"),
+            "",
+            tr("how far the loss of a real bed follows that of a plate beyond what was held"),
+        ),
+        ("temperatures", "", tr("bed and room are known to half a kelvin")),
     ]
     parts = [
         (name, abs(float(u)) * factor, with_whom, why)
@@ -187,88 +230,120 @@ def _sensitivity(
     assert bed.model is not None
     now_w = bed.model.at(beds.bed_c - beds.room_c).power_w
     lines = []
-    for text, change_k in (("the room had been 1 K warmer", -1.0), ("the bed were held 10 K warmer", 10.0)):
+    for text, change_k in (
+        (tr("the room had been 1 K warmer"), -1.0),
+        (tr("the bed were held 10 K warmer"), 10.0),
+    ):
         difference_k = beds.bed_c - beds.room_c + change_k
         if difference_k > 0:
             by = (bed.model.at(difference_k).power_w - now_w) * factor * quantity.factor
             sign = "+" if by > 0 else ""
-            lines.append(f"If {text}: {sign}{figures(by, 2, locale)} {quantity.unit}")
+            lines.append(
+                tr(
+                    "If {text}: {sign}{by} {unit}",
+                    text=text,
+                    sign=sign,
+                    by=figures(by, 2, locale),
+                    unit=quantity.unit,
+                )
+            )
     return tuple(lines)
 
 
 def _surer(bed: MachineBed) -> tuple[str, ...]:
     wishes = []
     if bed.reference is not None and bed.reference.how == "scaled":
-        wishes.append("Hold the bed at the temperature asked for.")
+        wishes.append(tr("Hold the bed at the temperature asked for."))
     if bed.model is not None and bed.model.fit is None:
-        wishes.append("Hold a second temperature at least 5 K away: then a line tells what lies between.")
-    wishes.append("Hold each temperature for an hour; log the bed's and the room's temperature with it.")
+        wishes.append(tr("Hold a second temperature at least 5 K away: then a line tells what lies between."))
+    wishes.append(tr("Hold each temperature for an hour; log the bed's and the room's temperature with it."))
     return tuple(wishes)
 
 
 def _cautions(bed: MachineBed, quantity: Quantity, locale: NumberLocale) -> tuple[str, ...]:
     notes = []
     if any(not bed.counts(h) for h in bed.held):
-        notes.append("Holds that never became steady are shown hollow and not counted.")
+        notes.append(tr("Holds that never became steady are shown hollow and not counted."))
     if quantity is TIMES_FLOOR:
         differ = percent(CORRELATIONS_DIFFER, locale=locale)
-        notes.append(f"Published correlations for the floor differ by up to {differ}.")
+        notes.append(tr("Published correlations for the floor differ by up to {differ}.", differ=differ))
         if bed.reference is not None and bed.floor_w and bed.reference.power_w < bed.floor_w:
             notes.append(
-                "Less than the floor: the bed is insulated below, or its area is smaller than typed."
+                tr("Less than the floor: the bed is insulated below, or its area is smaller than typed.")
             )
     return tuple(notes)
 
 
 def _warm_up(bed: MachineBed, locale: NumberLocale) -> Explanation:
     """Warm-up and heat capacity of the hold that began coldest."""
-    title = f"{bed.name}: warm-up and heat capacity"
+    title = tr("{name}: warm-up and heat capacity", name=bed.name)
     known = [h for h in bed.held if h.warm_up_wh is not None]
     if not known:
-        why = "No hold test of this machine shows a warm-up from cold."
-        return Explanation(title, "not known", _TOPIC, method=(why,), sources=_sources(bed, locale))
+        why = tr("No hold test of this machine shows a warm-up from cold.")
+        return Explanation(title, tr("not known"), _TOPIC, method=(why,), sources=_sources(bed, locale))
     lines = [
-        f"to {_degrees(h, locale)}: {shown(h.warm_up_wh, WARM_UP_WH, locale)} in "
-        f"{figures(h.hold.warm_up_s, 3, locale)} s"
-        + (f"; heat capacity {shown(h.heat_capacity, HEAT_CAPACITY, locale)}" if h.heat_capacity else "")
+        tr(
+            "to {degrees}: {shown} in {warm_up_s} s",
+            degrees=_degrees(h, locale),
+            shown=shown(h.warm_up_wh, WARM_UP_WH, locale),
+            warm_up_s=figures(h.hold.warm_up_s, 3, locale),
+        )
+        + (
+            tr("; heat capacity {shown}", shown=shown(h.heat_capacity, HEAT_CAPACITY, locale))
+            if h.heat_capacity
+            else ""
+        )
         for h in known
     ]
-    value = shown(bed.heat_capacity, HEAT_CAPACITY, locale) if bed.heat_capacity else "not known"
+    value = shown(bed.heat_capacity, HEAT_CAPACITY, locale) if bed.heat_capacity else tr("not known")
     u = bed.heat_capacity.u95 / NORMAL_95 if bed.heat_capacity and bed.heat_capacity.u95 else 0.0
     return Explanation(
         title=title,
         value_text=value,
         topic=_TOPIC,
         method=(
-            "The warm-up ends where the heater first lets go. Its energy is that at the plug less what else "
-            "the machine drew.",
-            "Heat capacity: that energy, less what the bed lost meanwhile by the plate law, over the rise of "
-            "its temperature. Behind a supply it holds the supply's losses too.",
+            tr(
+                "The warm-up ends where the heater first lets go. Its energy is that at the plug "
+                "less what else the machine drew."
+            ),
+            tr(
+                "Heat capacity: that energy, less what the bed lost meanwhile by the plate law, "
+                "over the rise of its temperature. Behind a supply it holds the supply's losses "
+                "too."
+            ),
         ),
-        formula=(*lines, *((f"u of the heat capacity = {figures(u, 2, locale)} J/K",) if u > 0 else ())),
+        formula=(
+            *lines,
+            *((tr("u of the heat capacity = {u} J/K", u=figures(u, 2, locale)),) if u > 0 else ()),
+        ),
         sources=_sources(bed, locale),
-        surer=("Log the bed's temperature every few seconds, and start from room temperature.",),
+        surer=(tr("Log the bed's temperature every few seconds, and start from room temperature."),),
     )
 
 
 def _supply(bed: MachineBed, locale: NumberLocale) -> Explanation:
     """The bed's own meter against the plug."""
     value = bed.efficiency
-    told = "not known" if value is None else shown(value, EFFICIENCY, locale)
+    told = tr("not known") if value is None else shown(value, EFFICIENCY, locale)
     return Explanation(
-        f"{bed.name}: what reaches the bed",
+        tr("{name}: what reaches the bed", name=bed.name),
         told,
         _TOPIC,
         method=(
-            "The bed's own watts over the settled part of a hold test, by a log of the bed alone, over the "
-            "watts that the bed takes at the plug in the same time.",
-            "Both logs are set on their clocks. Two meters err each for itself; of one the gain cancels.",
+            tr(
+                "The bed's own watts over the settled part of a hold test, by a log of the bed "
+                "alone, over the watts that the bed takes at the plug in the same time."
+            ),
+            tr("Both logs are set on their clocks. Two meters err each for itself; of one the gain cancels."),
         ),
-        formula=(f"bed by its own meter / bed at the plug = {told}",),
+        formula=(tr("bed by its own meter / bed at the plug = {told}", told=told),),
         sources=_sources(bed, locale),
-        surer=("Hold for an hour; a same-load check of both meters would tie their gains together.",),
+        surer=(tr("Hold for an hour; a same-load check of both meters would tie their gains together."),),
         cautions=(
-            "Use only a meter or channel that is there already: never open a supply or a mains-heated bed to "
-            "put one in. Such work belongs to a qualified electrician under local codes.",
+            tr(
+                "Use only a meter or channel that is there already: never open a supply or a "
+                "mains-heated bed to put one in. Such work belongs to a qualified electrician "
+                "under local codes."
+            ),
         ),
     )

@@ -9,6 +9,7 @@ from core.found import around, budgets, derived, energy, sensitivity
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation
 from core.found.writing import figures, shown
+from core.language import tr
 from core.quantities import DURATION
 from core.results.values import Measured, RunResult
 from core.traces import Trace
@@ -25,7 +26,7 @@ def length(asked: Question) -> Explanation:
         _of_run(asked, asked.run, value) if asked.run is not None else _of_machine(asked, value)
     )
     return Explanation(
-        title=f"{asked.who}: duration",
+        title=tr("{who}: duration", who=asked.who),
         value_text=f"{shown(value, DURATION, asked.locale)} ({duration(value.value)})",
         topic="duration",
         method=method,
@@ -43,14 +44,21 @@ def _of_run(
 ) -> tuple[tuple[str, ...], tuple[str, ...], tuple[BudgetLine, ...]]:
     trace, measured = asked.trace_of(run), asked.measured(run)
     if trace is None or measured is None:
-        return ("As it was noted with the readings of the display.",), (), ()
+        return (tr("As it was noted with the readings of the display."),), (), ()
     stretch = asked.study.run(run.run_id)
     began, ended = (_moment(trace, at_s) for at_s in (measured.start_s, measured.end_s))
-    formula = [f"{ended} − {began} = {figures(value.value, 5, asked.locale)} s"]
+    formula = [
+        tr(
+            "{ended} − {began} = {value} s",
+            ended=ended,
+            began=began,
+            value=figures(value.value, 5, asked.locale),
+        )
+    ]
     method = (
         energy.COUNTED[asked.comparison.boundary],
-        "You set its edges." if stretch.is_moved else "The program found its edges in the log.",
-        "A change between two rows of the log may lie anywhere between them.",
+        tr("You set its edges.") if stretch.is_moved else tr("The program found its edges in the log."),
+        tr("A change between two rows of the log may lie anywhere between them."),
     )
     parts = [
         (name, edge(trace, at_s, is_start=is_start, is_step=True).u_s, "", budgets.WHY["boundary"])
@@ -59,7 +67,12 @@ def _of_run(
     budget = budgets.made(parts, asked.locale, "s")
     u_s = math.hypot(*(line.u for line in budget)) if budget else 0.0
     if u_s > 0:
-        formula.append(f"by its edges known to about ± {figures(NORMAL_95 * u_s, 2, asked.locale)} s")
+        formula.append(
+            tr(
+                "by its edges known to about ± {normal_95} s",
+                normal_95=figures(NORMAL_95 * u_s, 2, asked.locale),
+            )
+        )
     return method, tuple(formula), budget
 
 
@@ -67,7 +80,7 @@ def _moment(trace: Trace, at_s: float) -> str:
     """A moment on the log's own clock, to the tenth of a second."""
     stamp = trace.clock.iso(at_s)
     if stamp is None:
-        return f"{number(at_s, 1)} s"
+        return tr("{at_s} s", at_s=number(at_s, 1))
     moment = datetime.fromisoformat(stamp)
     return f"{moment:%Y-%m-%d %H:%M:%S}.{moment.microsecond // 100_000}"
 
@@ -78,17 +91,19 @@ def _of_machine(
     seconds = [run.seconds for run in asked.runs if run.seconds is not None]
     minutes = [s / SECONDS_PER_MINUTE for s in seconds]
     formula = [energy.mean_formula(minutes, "min", asked)]
-    method = ["Mean of the runs that count.", energy.COUNTED[asked.comparison.boundary]]
+    method = [tr("Mean of the runs that count."), energy.COUNTED[asked.comparison.boundary]]
     if value.u95 is not None:
-        method.append("The interval is Student's t on the spread of the runs.")
+        method.append(tr("The interval is Student's t on the spread of the runs."))
         half = figures(value.u95 / SECONDS_PER_MINUTE, 2, asked.locale)
-        formula.append(f"t × s ÷ √{len(seconds)} = ± {half} min (95 %)")
+        formula.append(
+            tr("t × s ÷ √{count_seconds} = ± {half} min (95 %)", count_seconds=len(seconds), half=half)
+        )
     return tuple(method), tuple(formula), ()
 
 
 def _surer(asked: Question, budget: tuple[BudgetLine, ...]) -> tuple[str, ...]:
     if asked.run is not None:
-        return ("A log with shorter intervals shows the edges better.",) if budget else ()
+        return (tr("A log with shorter intervals shows the edges better."),) if budget else ()
     if len(asked.runs) == 1:
-        return ("More runs: what differs from run to run can only be seen with two or more.",)
-    return ("More runs: the interval falls a little faster than with the root of their number.",)
+        return (tr("More runs: what differs from run to run can only be seen with two or more."),)
+    return (tr("More runs: the interval falls a little faster than with the root of their number."),)

@@ -1,10 +1,11 @@
 """How a machine's energy was made that of common conditions: its own conditions, each step, the interval."""
 
+from core.beds.like_for_like import Condition, Conditions
 from core.formatting import POINT, NumberLocale, duration, number, with_interval, with_unit
 from core.found import budgets
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
-from core.beds.like_for_like import Condition, Conditions
+from core.language import tr
 from core.quantities import ENERGY
 from core.results.like_answer import step_text
 from core.results.like_for_like import Adjusted, LikeForLike
@@ -49,14 +50,14 @@ def like_found(found: LikeForLike, machine_id: str, locale: NumberLocale = POINT
     machine = found.of(machine_id)
     if machine is None:
         return None
-    title = f"{machine.name}: like for like"
+    title = tr("{name}: like for like", name=machine.name)
     value = machine.adjusted_wh
     if value is None or machine.how is None:
         return Explanation(
             title,
-            "not adjusted",
+            tr("not adjusted"),
             _TOPIC,
-            method=(f"It stays as measured: {machine.why_not}.",),
+            method=(tr("It stays as measured: {why_not}.", why_not=machine.why_not),),
             sources=_sources(machine, locale),
             surer=_surer(machine),
         )
@@ -66,20 +67,24 @@ def like_found(found: LikeForLike, machine_id: str, locale: NumberLocale = POINT
         value_text=_energy(value, locale),
         topic=_TOPIC,
         method=(
-            f"Common conditions: {_conditions(found.common, locale)}. {_length(found.common)}",
+            tr(
+                "Common conditions: {conditions}. {length}",
+                conditions=_conditions(found.common, locale),
+                length=_length(found.common),
+            ),
             _HOW[machine.how],
             *(f"{note[0].upper()}{note[1:]}." for note in machine.notes),
         ),
         formula=(
-            f"measured: {_energy(machine.measured_wh, locale)}",
+            tr("measured: {energy}", energy=_energy(machine.measured_wh, locale)),
             *(f"{_WHY[s.condition]}: {step_text(s, locale)} {ENERGY.unit}" for s in machine.steps),
-            f"together: {figures(value.value, locale=locale)} {ENERGY.unit}",
+            tr("together: {value} {unit}", value=figures(value.value, locale=locale), unit=ENERGY.unit),
             *budgets.combined(budget, value.u95, locale, ENERGY.unit),
         ),
         sources=_sources(machine, locale),
         budget=budget,
         surer=_surer(machine),
-        cautions=("A model stands between both values: believe the measured one first.",),
+        cautions=(tr("A model stands between both values: believe the measured one first."),),
     )
 
 
@@ -88,37 +93,45 @@ def _parts(machine: Adjusted) -> list[tuple[str, float, str, str]]:
     measured = (machine.measured_wh.u95 or 0.0) / NORMAL_95
     steps = sum(s.u_wh for s in machine.steps)
     told = (
-        ("measured value", measured, "", "what the runs and their meter leave open"),
-        ("steps", steps, "", "the model's: one source may move several steps, so they are added in full"),
+        (tr("measured value"), measured, "", tr("what the runs and their meter leave open")),
+        ("steps", steps, "", tr("the model's: one source may move several steps, so they are added in full")),
     )
     return [part for part in told if part[1] > 0]
 
 
 def _sources(machine: Adjusted, locale: NumberLocale) -> tuple[SourceLine, ...]:
     return tuple(
-        SourceLine(f"run {place}: {_conditions(own, locale)}", run_id)
+        SourceLine(tr("run {place}: {conditions}", place=place, conditions=_conditions(own, locale)), run_id)
         for place, (run_id, own) in enumerate(machine.own, start=1)
     )
 
 
 def _conditions(at: Conditions, locale: NumberLocale) -> str:
     bed, room = degrees(at.bed_c, locale), degrees(at.room_c, locale)
-    return f"bed {bed} °C, room {room} °C, begun with the bed at {number(at.start_c, 0, locale)} °C"
+    return tr(
+        "bed {bed} °C, room {room} °C, begun with the bed at {start_c} °C",
+        bed=bed,
+        room=room,
+        start_c=number(at.start_c, 0, locale),
+    )
 
 
 def _length(common: Conditions) -> str:
     if common.processing_s is None:
-        return "Its own duration stays."
-    return f"Processing for {duration(common.processing_s)}: its watts at these temperatures over that time."
+        return tr("Its own duration stays.")
+    return tr(
+        "Processing for {processing_s}: its watts at these temperatures over that time.",
+        processing_s=duration(common.processing_s),
+    )
 
 
 def _surer(machine: Adjusted) -> tuple[str, ...]:
     wishes = []
     if machine.how != "hold test":
-        wishes.append("Hold its bed from cold, an hour at the temperature of the part.")
-    wishes.append("Note the temperatures of bed and room of every run, or log them.")
+        wishes.append(tr("Hold its bed from cold, an hour at the temperature of the part."))
+    wishes.append(tr("Note the temperatures of bed and room of every run, or log them."))
     if any(s.condition == "start" and s.change_wh for s in machine.steps):
-        wishes.append("Let the bed cool to the room before each run.")
+        wishes.append(tr("Let the bed cool to the room before each run."))
     return tuple(wishes)
 
 

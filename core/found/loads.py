@@ -6,6 +6,7 @@ from core.formatting import POINT, NumberLocale, number
 from core.found import budgets
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures
+from core.language import tr
 from core.loads.names import BY_KEY, ELECTRONICS
 from core.results.holds import gain_u
 from core.results.load_answer import step_name, step_watts, watts_text, year_kwh
@@ -51,17 +52,28 @@ def load_found(
 
 def _load(machine: MachineLoads, load: LoadWatts, study: Study, locale: NumberLocale) -> Explanation:
     title = BY_KEY[load.load].title
-    method = [_METHOD.get(load.load, "Each step is the difference of the levels before and after it.")]
+    method = [_METHOD.get(load.load, tr("Each step is the difference of the levels before and after it."))]
     if BY_KEY[load.load].title.endswith("holding") and load.load != "motors holding":
-        method.append("A held heater takes what is left of its step once it lets go.")
+        method.append(tr("A held heater takes what is left of its step once it lets go."))
     if len(load.each) > 1:
-        method.append("Its values are joined, each weighted by how sure it is.")
+        method.append(tr("Its values are joined, each weighted by how sure it is."))
     idle = ""
     if load.is_idle:
-        said = "You said that it" if load.is_idle_by_user else "The level at the test's end shows that it"
-        idle = f"{said} runs on while the machine is idle: {number(year_kwh(load), 0, locale)} kWh a year."
+        said = (
+            tr("You said that it")
+            if load.is_idle_by_user
+            else tr("The level at the test's end shows that it")
+        )
+        idle = tr(
+            "{said} runs on while the machine is idle: {load} kWh a year.",
+            said=said,
+            load=number(year_kwh(load), 0, locale),
+        )
         if load.load == ELECTRONICS:
-            idle = f"It runs as long as the machine is on: {number(year_kwh(load), 0, locale)} kWh a year."
+            idle = tr(
+                "It runs as long as the machine is on: {load} kWh a year.",
+                load=number(year_kwh(load), 0, locale),
+            )
     budget = _budget(machine, load, study, locale)
     return Explanation(
         title=f"{machine.name}: {title}",
@@ -97,16 +109,24 @@ def _single(machine: MachineLoads, single: Single, locale: NumberLocale) -> list
         return figures(value, locale=locale)
 
     if not single.steps:
-        return [f"level before the first step = {f(single.watts)} W"]
+        return [tr("level before the first step = {f} W", f=f(single.watts))]
     lines = []
     for at in single.steps:
         levels = _levels(machine, at)
         step = next(s for s in machine.steps if s.number == at)
         if levels is not None:
             before, after = levels
-            lines.append(f"step {at}: {f(after)} W − {f(before)} W = {step_watts(step, locale)}")
+            lines.append(
+                tr(
+                    "step {at}: {f} W − {f_2} W = {step_watts}",
+                    at=at,
+                    f=f(after),
+                    f_2=f(before),
+                    step_watts=step_watts(step, locale),
+                )
+            )
     if len(single.steps) > 1:
-        lines.append(f"together: {f(single.watts)} W")
+        lines.append(tr("together: {f} W", f=f(single.watts)))
     return lines
 
 
@@ -129,12 +149,12 @@ def _budget(
     key = None if meter_id is None else f"gain:{meter_id}"
     gain = 0.0 if meter_id is None else gain_u(study.meter(meter_id)) * abs(load.watts)
     parts = [
-        ("levels", load.u_w, "", "how the power scatters on either side, and the display's step"),
+        ("levels", load.u_w, "", tr("how the power scatters on either side, and the display's step")),
         (
-            "meter gain",
+            tr("meter gain"),
             gain,
             budgets.shared_with(key, study).replace("run", "test"),
-            budgets.why("meter gain", key, study),
+            budgets.why(tr("meter gain"), key, study),
         ),
     ]
     return budgets.made([part for part in parts if part[1] > 0], locale, "W")
@@ -143,8 +163,13 @@ def _budget(
 def _sources(machine: MachineLoads, locale: NumberLocale) -> tuple[SourceLine, ...]:
     return tuple(
         SourceLine(
-            f"step {s.number} at {number(s.at_s / SECONDS_PER_MINUTE, 1, locale)} min: {step_name(s)}, "
-            f"{step_watts(s, locale)}",
+            tr(
+                "step {number} at {at_s} min: {step_name}, {step_watts}",
+                number=s.number,
+                at_s=number(s.at_s / SECONDS_PER_MINUTE, 1, locale),
+                step_name=step_name(s),
+                step_watts=step_watts(s, locale),
+            ),
             s.run_id,
             bool(s.load),
         )
@@ -159,14 +184,16 @@ def _sum(machine: MachineLoads, locale: NumberLocale) -> Explanation | None:
     lines = [f"{BY_KEY[w.load].title}: {watts_text(w.watts, w.u95_w, locale)}" for w in counted]
     total = figures(math.fsum(w.watts for w in counted), locale=locale)
     return Explanation(
-        title=f"{machine.name}: sum of the loads",
+        title=tr("{name}: sum of the loads", name=machine.name),
         value_text=watts_text(machine.sum_w.value, machine.sum_w.u95, locale),
         topic=_TOPIC,
         method=(
-            "The loads that draw all through processing, added up; a heater that heats up is not counted.",
-            "Their scatter adds in squares; the meter's gain moves all of them alike.",
+            tr(
+                "The loads that draw all through processing, added up; a heater that heats up is not counted."
+            ),
+            tr("Their scatter adds in squares; the meter's gain moves all of them alike."),
         ),
-        formula=(*lines, f"together: {total} W"),
+        formula=(*lines, tr("together: {total} W", total=total)),
         sources=_sources(machine, locale),
         surer=_SURER,
         cautions=_CAUTIONS,
@@ -178,24 +205,37 @@ def _processing(machine: MachineLoads, study: Study, locale: NumberLocale) -> Ex
         return None
     names = {r.id: r.name for r in study.runs}
     runs = [
-        SourceLine(f"{names.get(run_id) or f'run {i}'}: {figures(watts, locale=locale)} W", run_id)
+        SourceLine(
+            tr(
+                "{value}: {watts} W",
+                value=names.get(run_id) or f"run {i}",
+                watts=figures(watts, locale=locale),
+            ),
+            run_id,
+        )
         for i, (run_id, watts) in enumerate(machine.processing_runs, start=1)
     ]
     many = len(runs)
     spread = (
-        "Its interval is that of the spread between the runs."
+        tr("Its interval is that of the spread between the runs.")
         if many > 1
-        else "Of one run there is no spread, and so no interval."
+        else tr("Of one run there is no spread, and so no interval.")
     )
     return Explanation(
-        title=f"{machine.name}: watts of processing",
+        title=tr("{name}: watts of processing", name=machine.name),
         value_text=watts_text(machine.processing_w.value, machine.processing_w.u95, locale),
         topic=_TOPIC,
         method=(
-            "The mean power from the end of warm-up to the end, the mean of the runs that count.",
+            tr("The mean power from the end of warm-up to the end, the mean of the runs that count."),
             spread,
         ),
-        formula=(f"mean of {many} = {figures(machine.processing_w.value, locale=locale)} W",),
+        formula=(
+            tr(
+                "mean of {many} = {processing_w} W",
+                many=many,
+                processing_w=figures(machine.processing_w.value, locale=locale),
+            ),
+        ),
         sources=tuple(runs),
     )
 
@@ -206,19 +246,25 @@ def _rest(machine: MachineLoads, locale: NumberLocale) -> Explanation | None:
         return None
     f = [figures(v.value, locale=locale) for v in (processing, total, rest)]
     return Explanation(
-        title=f"{machine.name}: what stays unexplained",
+        title=tr("{name}: what stays unexplained", name=machine.name),
         value_text=watts_text(rest.value, rest.u95, locale),
         topic=_TOPIC,
         method=(
-            "Watts of processing less the sum of the loads. With one meter for both its gain scales what is "
-            "left; two meters err each for themselves.",
-            "It holds what was not named, moving motors, plastic that melts, and heaters that work harder in "
-            "a print.",
+            tr(
+                "Watts of processing less the sum of the loads. With one meter for both its gain "
+                "scales what is left; two meters err each for themselves."
+            ),
+            tr(
+                "It holds what was not named, moving motors, plastic that melts, and heaters "
+                "that work harder in a print."
+            ),
         ),
-        formula=(f"{f[0]} W − {f[1]} W = {f[2]} W",),
+        formula=(tr("{f} W − {f_2} W = {f_3} W", f=f[0], f_2=f[1], f_3=f[2]),),
         sources=_sources(machine, locale),
-        surer=("Name every step; add a step with the motors moving.", *_SURER),
+        surer=(tr("Name every step; add a step with the motors moving."), *_SURER),
         cautions=(
-            "A negative rest means that the loads were measured warmer, or held hotter, than in the part.",
+            tr(
+                "A negative rest means that the loads were measured warmer, or held hotter, than in the part."
+            ),
         ),
     )

@@ -4,6 +4,7 @@ import re
 
 from core.formatting import percent
 from core.found.values import BudgetLine, Explanation
+from core.language import tr
 
 _SPECIAL = re.compile(r"([\\`*_{}\[\]<>#|~])")
 
@@ -31,22 +32,27 @@ def as_markdown(explanation: Explanation, level: int = 2) -> str:
     said = [f"{'#' * level} {escaped(explanation.title)}", "", f"**{escaped(explanation.value_text)}**", ""]
     part = "#" * (level + 1)
     if explanation.method:
-        said += [f"{part} How it was found", "", " ".join(escaped(line) for line in explanation.method), ""]
+        said += [
+            tr("{part} How it was found", part=part),
+            "",
+            " ".join(escaped(line) for line in explanation.method),
+            "",
+        ]
     if explanation.formula:
-        said += [f"{part} In numbers", ""]
+        said += [tr("{part} In numbers", part=part), ""]
         said += [f"- {escaped(line)}" for line in explanation.formula] + [""]
     if explanation.budget:
-        said += [f"{part} What makes it unsure", ""]
+        said += [tr("{part} What makes it unsure", part=part), ""]
         said += [
-            "| What | Standard uncertainty | Share of the variance | Shared with |",
+            tr("| What | Standard uncertainty | Share of the variance | Shared with |"),
             "| --- | --- | --- | --- |",
         ]
         said += [_row(line) for line in explanation.budget] + [""]
     for title, lines in (
-        ("If it had been otherwise", explanation.sensitivity),
-        ("What would make it surer", explanation.surer),
-        ("Made of", tuple(source.text for source in explanation.sources)),
-        ("Keep in mind", explanation.cautions),
+        (tr("If it had been otherwise"), explanation.sensitivity),
+        (tr("What would make it surer"), explanation.surer),
+        (tr("Made of"), tuple(source.text for source in explanation.sources)),
+        (tr("Keep in mind"), explanation.cautions),
     ):
         if lines:
             said += [f"{part} {title}", "", *(f"- {escaped(line)}" for line in lines), ""]

@@ -2,9 +2,10 @@
 
 import math
 
-from core.formatting import POINT, NumberLocale, count, number
+from core.formatting import POINT, NumberLocale, number
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
+from core.language import tr
 from core.properties.rank_correlation import RankCorrelation
 from core.results.properties import FEWEST, Against
 from core.results.property_answer import CAUTION, headline, mean_text, measured_text, p_text, value_text
@@ -26,7 +27,7 @@ def property_found(found: Against, locale: NumberLocale = POINT) -> Explanation:
     Explanation
     """
     return Explanation(
-        title=f"{found.quantity.name} against {found.column.title}",
+        title=tr("{name} against {title}", name=found.quantity.name, title=found.column.title),
         value_text=_value(found, locale),
         topic=_TOPIC,
         method=(headline(found, locale), *_method(found)),
@@ -46,28 +47,34 @@ def property_found(found: Against, locale: NumberLocale = POINT) -> Explanation:
 
 def _value(found: Against, locale: NumberLocale) -> str:
     if len(found.points) < FEWEST:
-        return "too few machines"
+        return tr("too few machines")
     if found.rank is not None:
-        return f"rank correlation {number(found.rank.rho, 2, locale)}, {p_text(found.rank.p, locale)}"
-    return "not tested" if found.contrast is None else p_text(found.contrast.p, locale)
+        return tr(
+            "rank correlation {rho}, {p}",
+            rho=number(found.rank.rho, 2, locale),
+            p=p_text(found.rank.p, locale),
+        )
+    return tr("not tested") if found.contrast is None else p_text(found.contrast.p, locale)
 
 
 def _method(found: Against) -> tuple[str, ...]:
-    each = "A machine counts once, with the mean of its runs that count."
+    each = tr("A machine counts once, with the mean of its runs that count.")
     if found.column.kind == "number":
-        ranked = (
+        ranked = tr(
             "Machines are ranked by the property and by the measure; equal ones share the mean of theirs."
         )
         if found.rank is not None and not found.rank.is_exact:
-            return each, ranked, "With so many machines p comes from Student's t."
-        counted = (
+            return each, ranked, tr("With so many machines p comes from Student's t.")
+        counted = tr(
             "p is the share of all orders of the machines whose ranks agree, or disagree, as much or more."
         )
         return each, ranked, counted
-    interval = "A group's interval is that of the mean of its machines by Student's t; one machine has none."
+    interval = tr(
+        "A group's interval is that of the mean of its machines by Student's t; one machine has none."
+    )
     if found.contrast is None:
         return each, interval
-    ways = (
+    ways = tr(
         "p is the share of all ways to divide the machines into such groups whose means lie as far apart "
         "or farther."
     )
@@ -88,7 +95,7 @@ def _formula(found: Against, locale: NumberLocale) -> tuple[str, ...]:
     if found.contrast is not None and len(found.points) >= FEWEST:
         ways = found.contrast.ways
         far, p = round(found.contrast.p * ways), p_text(found.contrast.p, locale)
-        lines.append(f"{far} of {ways} divisions lie as far apart: {p}")
+        lines.append(tr("{far} of {ways} divisions lie as far apart: {p}", far=far, ways=ways, p=p))
     return tuple(lines)
 
 
@@ -97,19 +104,33 @@ def _of_ranks(found: Against, rank: RankCorrelation, locale: NumberLocale) -> li
         return number(value, 1 if value % 1 else 0, locale)
 
     lines = [
-        f"{p.name}: ranks {r(a)} and {r(b)}"
+        tr("{name}: ranks {a} and {b}", name=p.name, a=r(a), b=r(b))
         for p, a, b in zip(found.points, rank.ranks, rank.other_ranks, strict=True)
     ]
     squared = math.fsum((a - b) ** 2 for a, b in zip(rank.ranks, rank.other_ranks, strict=True))
     n = rank.n
     if len(set(rank.ranks)) == n == len(set(rank.other_ranks)):
         bottom = n * (n * n - 1)
-        lines.append(f"rank correlation = 1 − 6 × {r(squared)} / {bottom} = {number(rank.rho, 3, locale)}")
+        lines.append(
+            tr(
+                "rank correlation = 1 − 6 × {squared} / {bottom} = {rho}",
+                squared=r(squared),
+                bottom=bottom,
+                rho=number(rank.rho, 3, locale),
+            )
+        )
     else:
-        lines.append(f"correlation of the ranks = {number(rank.rho, 3, locale)}")
+        lines.append(tr("correlation of the ranks = {rho}", rho=number(rank.rho, 3, locale)))
     if rank.is_exact:
         orders = math.factorial(n)
-        lines.append(f"{round(rank.p * orders)} of {orders} orders go as far: {p_text(rank.p, locale)}")
+        lines.append(
+            tr(
+                "{p} of {orders} orders go as far: {p_2}",
+                p=round(rank.p * orders),
+                orders=orders,
+                p_2=p_text(rank.p, locale),
+            )
+        )
     return lines
 
 
@@ -117,21 +138,25 @@ def _surer(found: Against) -> tuple[str, ...]:
     test = found.rank or found.contrast
     wishes = []
     if test is not None and test.least_p >= ALPHA:
-        what = "order" if found.rank is not None else "division into groups"
-        wishes.append(f"More machines: with these no {what} at all could show a link.")
+        what = "order" if found.rank is not None else tr("division into groups")
+        wishes.append(tr("More machines: with these no {what} at all could show a link.", what=what))
     lacking = len(found.no_property) + len(found.no_value)
     if lacking:
         wishes.append(
-            f"Note the property, or measure, on {count(lacking, 'more machine')} that is left out now."
+            tr(
+                "Note the property, or measure, on {lacking:more machine|more machines} that is "
+                "left out now.",
+                lacking=lacking,
+            )
         )
-    wishes.append("Change the one property on one machine and measure again: only that shows a cause.")
+    wishes.append(tr("Change the one property on one machine and measure again: only that shows a cause."))
     return tuple(wishes)
 
 
 def _left(found: Against) -> tuple[str, ...]:
     notes = [
-        "Ranks take the means as they are: machines whose intervals overlap may belong in another order."
+        tr("Ranks take the means as they are: machines whose intervals overlap may belong in another order.")
     ]
-    notes += [f"{name}: the property is not noted." for name in found.no_property]
-    notes += [f"{name}: the measure has no value." for name in found.no_value]
+    notes += [tr("{name}: the property is not noted.", name=name) for name in found.no_property]
+    notes += [tr("{name}: the measure has no value.", name=name) for name in found.no_value]
     return tuple(notes)

@@ -6,6 +6,7 @@ from attrs import frozen
 
 from core.activity import Activity
 from core.formatting import POINT, NumberLocale
+from core.language import tr
 from core.progress import Progress, silent
 from core.quantities import BED_SHARE, DURATION, STANDBY_W, Quantity
 from core.results.runs import Measurement, measure, seen
@@ -70,7 +71,7 @@ class Question:
         log, trace = self.log_of(run), self.trace_of(run)
         if log is None or trace is None or run.start_s is None or run.end_s is None:
             return None
-        self.progress(0.5, f"how a number of {self.machine.name} was found")
+        self.progress(0.5, tr("how a number of {name} was found", name=self.machine.name))
         activity = (self.activities or {}).get(log.id)
         meter = self.study.meter(log.meter_id)
         return measure(seen(trace, activity), run.start_s, run.end_s, self.comparison.boundary, meter)

@@ -3,11 +3,12 @@
 import math
 from collections.abc import Sequence
 
-from core.formatting import count, number, percent, rounded
+from core.formatting import number, percent, rounded
 from core.found import around, budgets, surer
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
+from core.language import tr
 from core.quantities import ENERGY
 from core.results.values import Energy, MachineResult, Pair
 from core.study import Study
@@ -33,10 +34,12 @@ def ratio(asked: Question, other: MachineResult) -> Explanation:
         Below the line.
     """
     machine = asked.machine
-    title = f"{machine.name} against {other.name}: energy per part"
+    title = tr("{name} against {name_2}: energy per part", name=machine.name, name_2=other.name)
     if machine.energy_wh is None or other.energy_wh is None:
         lacking = machine if machine.energy_wh is None else other
-        return Explanation(title, "not known", "interval", method=(f"No run of {lacking.name} counts.",))
+        return Explanation(
+            title, tr("not known"), "interval", method=(tr("No run of {name} counts.", name=lacking.name),)
+        )
     from core.uncertainty import mean_of
     from core.uncertainty import ratio as of_means
 
@@ -58,16 +61,22 @@ def ratio(asked: Question, other: MachineResult) -> Explanation:
     less += " less" if found.value < 1 else " more"
     return Explanation(
         title=title,
-        value_text=f"{middle} (95 % interval {low} to {high}): {less}",
+        value_text=tr(
+            "{middle} (95 % interval {low} to {high}): {less}", middle=middle, low=low, high=high, less=less
+        ),
         topic="interval",
         method=(
-            "Mean energy of one divided by mean energy of the other.",
+            tr("Mean energy of one divided by mean energy of the other."),
             *cancelled,
             *_judged(asked, pair),
         ),
         formula=(
-            f"{figures(machine.energy_wh.value, locale=locale)} Wh ÷ "
-            f"{figures(other.energy_wh.value, locale=locale)} Wh = {figures(found.value, locale=locale)}",
+            tr(
+                "{energy_wh} Wh ÷ {energy_wh_2} Wh = {found}",
+                energy_wh=figures(machine.energy_wh.value, locale=locale),
+                energy_wh_2=figures(other.energy_wh.value, locale=locale),
+                found=figures(found.value, locale=locale),
+            ),
             *budgets.combined(budget, half, locale, ""),
         ),
         sources=_sources(asked, machine, other),
@@ -114,9 +123,15 @@ def budget_of(
         u = value * math.hypot(*(one - two for one, two in sides))
         meter = budgets.meter_name(key, study) or key
         if u <= CANCELLED * value * max(max(map(abs, pair)) for pair in sides):
-            cancelled.append(f"The {name} of {meter} moves both machines alike and cancels.")
+            cancelled.append(
+                tr("The {name} of {meter} moves both machines alike and cancels.", name=name, meter=meter)
+            )
         else:
-            both = f"both machines, through {meter}" if all(one and two for one, two in sides) else ""
+            both = (
+                tr("both machines, through {meter}", meter=meter)
+                if all(one and two for one, two in sides)
+                else ""
+            )
             parts.append((f"{name}, {meter}", u, both, budgets.why(name, key, study)))
     return budgets.made(parts, asked.locale, ""), tuple(cancelled)
 
@@ -124,32 +139,61 @@ def budget_of(
 def _judged(asked: Question, pair: Pair | None) -> tuple[str, ...]:
     """What the two tests say."""
     if pair is None or pair.shown is None or pair.ratio_p is None or pair.repeats_p is None:
-        return ("Whether they differ cannot be judged: it takes two runs or more of each.",)
-    said = "A difference is shown" if pair.shown else "No difference is shown"
-    test = "Welch's test" if pair.tested <= 2 else f"Games and Howell's test of {pair.tested} machines"
+        return (tr("Whether they differ cannot be judged: it takes two runs or more of each."),)
+    said = tr("A difference is shown") if pair.shown else tr("No difference is shown")
+    test = (
+        tr("Welch's test")
+        if pair.tested <= 2
+        else tr("Games and Howell's test of {tested} machines", tested=pair.tested)
+    )
     pairs = sum(p.ratio_p is not None for p in asked.comparison.pairs)
-    adjusted = f", adjusted for {count(pairs, 'pair')} by Holm's way" if pairs > 1 else ""
+    adjusted = tr(", adjusted for {pairs:pair|pairs} by Holm's way", pairs=pairs) if pairs > 1 else ""
     by_repeats, by_ratio = (_chance(p, asked) for p in (pair.repeats_p, pair.ratio_p))
     return (
-        f"{said}. If there were none, the repeats alone would lie this far apart with a chance of "
-        f"{by_repeats} ({test}), and the ratio, with what the meters leave open, with one of {by_ratio} "
-        f"(two-sided{adjusted}). It takes both below 0.05.",
+        tr(
+            "{said}. If there were none, the repeats alone would lie this far apart with a chance of "
+            "{by_repeats} ({test}), and the ratio, with what the meters leave open, with one of "
+            "{by_ratio} (two-sided{adjusted}). It takes both below 0.05.",
+            said=said,
+            by_repeats=by_repeats,
+            test=test,
+            by_ratio=by_ratio,
+            adjusted=adjusted,
+        ),
     )
 
 
 def _chance(p: float, asked: Question) -> str:
     """A chance in words."""
-    return number(p, 3, asked.locale) if p >= 0.001 else f"below {number(0.001, 3, asked.locale)}"
+    return (
+        number(p, 3, asked.locale)
+        if p >= 0.001
+        else tr("below {locale}", locale=number(0.001, 3, asked.locale))
+    )
 
 
 def _sources(asked: Question, machine: MachineResult, other: MachineResult) -> tuple[SourceLine, ...]:
     said = []
     for result in (machine, other):
         mean = shown(result.energy_wh, ENERGY, asked.locale)
-        said.append(SourceLine(f"{result.name}: {mean}, mean of {count(len(result.included), 'run')}"))
+        said.append(
+            SourceLine(
+                tr(
+                    "{name}: {mean}, mean of {included:run|runs}",
+                    name=result.name,
+                    mean=mean,
+                    included=len(result.included),
+                )
+            )
+        )
         for run in result.included:
             energy = figures(run.energy_wh or 0.0, locale=asked.locale)
-            said.append(SourceLine(f"{result.name}, {run.name}: {energy} Wh", run.run_id))
+            said.append(
+                SourceLine(
+                    tr("{name}, {name_2}: {energy} Wh", name=result.name, name_2=run.name, energy=energy),
+                    run.run_id,
+                )
+            )
     return tuple(said)
 
 
@@ -164,7 +208,9 @@ def _without(asked: Question, machine: MachineResult, other: MachineResult, valu
             if rest:
                 mean = sum(rest) / len(rest)
                 then = mean / _mean(below) if is_above else _mean(above) / mean
-                found.append((then - value, f"Without {result.name}, {run.name}"))
+                found.append(
+                    (then - value, tr("Without {name}, {name_2}", name=result.name, name_2=run.name))
+                )
     found.sort(key=lambda pair: -abs(pair[0]))
     locale = asked.locale
     return tuple(
@@ -181,13 +227,23 @@ def _surer(asked: Question, pair: Pair | None, u_shared: float, u: float) -> tup
     said = []
     if pair is not None and pair.runs_needed is not None and pair.needed_percent is not None:
         percent_text = number(pair.needed_percent, 0, asked.locale)
-        said.append(f"{count(pair.runs_needed, 'run')} of each would show a difference of {percent_text} %.")
+        said.append(
+            tr(
+                "{runs_needed:run|runs} of each would show a difference of {percent_text} %.",
+                runs_needed=pair.runs_needed,
+                percent_text=percent_text,
+            )
+        )
     if u > 0 and (u_shared / u) ** 2 > surer.WORTH:
         share = percent((u_shared / u) ** 2, 0, asked.locale)
         said.append(
-            f"One meter for both machines: {share} of the variance is the meters', and would all but cancel."
+            tr(
+                "One meter for both machines: {share} of the variance is the meters', and would all but "
+                "cancel.",
+                share=share,
+            )
         )
-        said.append("Or the same steady load held against both meters: it tells their ratio.")
+        said.append(tr("Or the same steady load held against both meters: it tells their ratio."))
     if u > 0 and (u_shared / u) ** 2 < 1 - surer.WORTH:
-        said.append("More runs of both: the rest of the variance falls with their number.")
+        said.append(tr("More runs of both: the rest of the variance falls with their number."))
     return tuple(said)

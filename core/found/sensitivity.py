@@ -12,6 +12,7 @@ from core.figures.compare import shown_runs
 from core.formatting import duration
 from core.found.question import Question, value_of
 from core.found.writing import change, shown
+from core.language import tr
 from core.quantities import Quantity
 from core.results.compare import machine_inputs
 from core.results.machine import machine_result
@@ -51,21 +52,26 @@ def lines(asked: Question, quantity: Quantity) -> tuple[str, ...]:
         then = None if study is None else _again(asked, quantity, study, traces)
         return [] if then is None else [f"{what}: {change(then - base, quantity, asked.locale)}"]
 
-    each = "the run" if asked.run is not None else "every run"
+    each = tr("the run") if asked.run is not None else tr("every run")
     sample_s = _one_sample_s(asked)
-    said = told(f"If {each} ended {duration(LATER_S)} later", _moved(asked, end_by_s=LATER_S))
+    said = told(
+        tr("If {each} ended {later_s} later", each=each, later_s=duration(LATER_S)),
+        _moved(asked, end_by_s=LATER_S),
+    )
     if sample_s > 0:
-        earlier = f"If {each} started one sample ({duration(sample_s)}) earlier"
+        earlier = tr(
+            "If {each} started one sample ({sample_s}) earlier", each=each, sample_s=duration(sample_s)
+        )
         said += told(earlier, _moved(asked, start_by_s=-sample_s))
     for what, study in _other_runs(asked, quantity, base) if asked.run is None else ():
         said += told(what, study)
     said += _boundaries(asked, quantity)
     if asked.run is not None and quantity.key != "seconds":
         kind, traces = _read_otherwise(asked)
-        said += told(f"If the log held {_HELD[kind]}", asked.study if traces else None, traces)
+        said += told(tr("If the log held {held}", held=_HELD[kind]), asked.study if traces else None, traces)
     if quantity.key in _BY_METER:
         by = base * (_BY_METER[quantity.key] - 1)
-        said.append(f"If the meter read 1 % too high: {change(by, quantity, asked.locale)}")
+        said.append(tr("If the meter read 1 % too high: {change}", change=change(by, quantity, asked.locale)))
     return tuple(said)
 
 
@@ -73,7 +79,7 @@ def _again(
     asked: Question, quantity: Quantity, study: Study, traces: Mapping[str, Trace] | None = None
 ) -> float | None:
     """The number in another study, or with other traces; None where it is not there."""
-    asked.progress(0.5, f"how a number of {asked.machine.name} was found")
+    asked.progress(0.5, tr("how a number of {name} was found", name=asked.machine.name))
     alone = evolve(study, machines=(study.machine(asked.machine.machine_id),))
     if asked.run is not None:
         # of the others only those count that tell of this run's bed
@@ -124,12 +130,12 @@ def _other_runs(asked: Question, quantity: Quantity, base: float) -> list[tuple[
     far = [(abs(value.value - base), run) for run, value in known if value is not None]
     far.sort(key=lambda pair: -pair[0])
     tried = [
-        (f"Without {run.name}", _counting(asked.study, run.run_id, counts=False))
+        (tr("Without {name}", name=run.name), _counting(asked.study, run.run_id, counts=False))
         for _, run in far[:MOST_WITHOUT]
         if len(far) > 1
     ]
     tried += [
-        (f"With {run.name} counted too", _counting(asked.study, run.run_id, counts=True))
+        (tr("With {name} counted too", name=run.name), _counting(asked.study, run.run_id, counts=True))
         for run in shown_runs(asked.machine)
         if not run.included
     ]
@@ -146,7 +152,7 @@ def _boundaries(asked: Question, quantity: Quantity) -> list[str]:
             then = _again(asked, quantity, evolve(asked.study, boundary=boundary))
             if then is not None:
                 value = shown(Measured(then, None), quantity, asked.locale)
-                said.append(f"Counting {boundary}: {value}")
+                said.append(tr("Counting {boundary}: {value}", boundary=boundary, value=value))
     return said
 
 
@@ -157,5 +163,5 @@ def _read_otherwise(asked: Question) -> tuple[Sampling, dict[str, Trace]]:
     if log is None or trace is None:
         return "sampled", {}
     kind: Sampling = "averaged" if trace.kind == "sampled" else "sampled"
-    read = evolve(trace, kind=kind, key=f"{trace.key} read as {kind}")
+    read = evolve(trace, kind=kind, key=tr("{key} read as {kind}", key=trace.key, kind=kind))
     return kind, {**asked.traces, log.id: read}

@@ -9,6 +9,7 @@ from core.found import around, budgets
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
+from core.language import tr
 from core.quantities import STANDBY_W
 from core.results.runs import Seen, seen
 from core.results.standby import best_standby
@@ -24,14 +25,14 @@ BETTER_METER = "A meter of better stated accuracy at a few watts; many are made 
 def standby(asked: Question) -> Explanation:
     """Power of a machine that does nothing."""
     locale, value = asked.locale, asked.value(STANDBY_W)
-    title = f"{asked.machine.name}: standby power"
+    title = tr("{name}: standby power", name=asked.machine.name)
     logs = asked.study.logs_of(asked.machine.machine_id)
     if value is None:
         return Explanation(
             title,
-            "not known",
+            tr("not known"),
             "standby",
-            method=("No log of this machine shows it doing nothing.",),
+            method=(tr("No log of this machine shows it doing nothing."),),
             surer=(LONGER_LOG,),
             sources=_sources(logs, None),
         )
@@ -50,8 +51,15 @@ def standby(asked: Question) -> Explanation:
         sources=_sources(logs, log),
         budget=lines,
         sensitivity=(
-            f"A year of it: {figures(yearly, 3, locale)} kWh ({figures(HOURS_PER_YEAR, 4, locale)} h)",
-            f"If it were 1 W more: +{figures(HOURS_PER_YEAR / WH_PER_KWH, 3, locale)} kWh a year",
+            tr(
+                "A year of it: {yearly} kWh ({hours_per_year} h)",
+                yearly=figures(yearly, 3, locale),
+                hours_per_year=figures(HOURS_PER_YEAR, 4, locale),
+            ),
+            tr(
+                "If it were 1 W more: +{hours_per_year} kWh a year",
+                hours_per_year=figures(HOURS_PER_YEAR / WH_PER_KWH, 3, locale),
+            ),
         ),
         surer=surer(found),
         cautions=around.cautions(asked),
@@ -61,23 +69,37 @@ def standby(asked: Question) -> Explanation:
 def value_text(found: Standby, locale: NumberLocale) -> str:
     """The number with its interval, or with what it is where it has none."""
     text = shown(Measured(found.power_w, found.u95_w), STANDBY_W, locale)
-    return f"{text}, the lowest level" if found.way == "lowest level" else text
+    return tr("{text}, the lowest level", text=text) if found.way == "lowest level" else text
 
 
 def method(found: Standby, locale: NumberLocale) -> tuple[str, ...]:
     """The rule, and what it met."""
     if found.way == "lowest level":
         return (
-            f"No rest in the logs lasts {SHORTEST_S / SECONDS_PER_MINUTE:.0f} minutes, so no mean was taken.",
-            "This is the low end of the values at which the power rests while nothing heats, learnt from the "
-            "log: one in twenty of them lies below it, so the mean will be higher, and no interval is given.",
+            tr(
+                "No rest in the logs lasts {shortest_s:.0f} minutes, so no mean was taken.",
+                shortest_s=SHORTEST_S / SECONDS_PER_MINUTE,
+            ),
+            tr(
+                "This is the low end of the values at which the power rests while nothing heats, "
+                "learnt from the log: one in twenty of them lies below it, so the mean will be "
+                "higher, and no interval is given."
+            ),
         )
-    steady = "is steady" if found.is_steady else "never became steady, so the whole stretch is meant"
+    steady = tr("is steady") if found.is_steady else tr("never became steady, so the whole stretch is meant")
     return (
-        "Mean power of the longest stretch of standby, cut into windows of five minutes; it counts from "
-        "the first window on from which no window stands out and both halves agree.",
-        f"The stretch, {duration(found.seconds)} long, {steady}; the means of its windows lie between "
-        f"{figures(found.lowest_w, 3, locale)} and {figures(found.highest_w, 3, locale)} W.",
+        tr(
+            "Mean power of the longest stretch of standby, cut into windows of five minutes; it counts from "
+            "the first window on from which no window stands out and both halves agree."
+        ),
+        tr(
+            "The stretch, {seconds} long, {steady}; the means of its windows lie between "
+            "{lowest_w} and {highest_w} W.",
+            seconds=duration(found.seconds),
+            steady=steady,
+            lowest_w=figures(found.lowest_w, 3, locale),
+            highest_w=figures(found.highest_w, 3, locale),
+        ),
     )
 
 
@@ -86,8 +108,8 @@ def budget(found: Standby, meter: Meter, study: Study, locale: NumberLocale) -> 
     if found.u95_w is None:
         return ()
     gain_w = found.power_w * meter.gain_percent / 100 / math.sqrt(3)
-    parts = [("repeats", found.own_w, "", "how far the means of the windows scatter")]
-    for name, u in (("meter gain", gain_w), ("meter offset", meter.offset_w / math.sqrt(3))):
+    parts = [("repeats", found.own_w, "", tr("how far the means of the windows scatter"))]
+    for name, u in ((tr("meter gain"), gain_w), (tr("meter offset"), meter.offset_w / math.sqrt(3))):
         key = f"{name.removeprefix('meter ')}:{meter.id}"
         parts.append((name, u, budgets.shared_with(key, study), budgets.why(name, key, study)))
     return budgets.made([part for part in parts if part[1] > 0], locale, "W")

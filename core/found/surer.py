@@ -8,6 +8,7 @@ from attrs import evolve
 from core.found.question import Question
 from core.found.values import BudgetLine
 from core.found.writing import figures
+from core.language import tr
 from core.results.values import Influence
 from core.uncertainty import REPEATS, coverage_factor
 
@@ -46,13 +47,15 @@ def lines(
     """
     said = []
     if asked.run is None and len(asked.runs) == 1:
-        said.append("More runs: what differs from run to run can only be seen with two or more.")
+        said.append(tr("More runs: what differs from run to run can only be seen with two or more."))
     for line in [line for line in budget if line.share_of_variance >= WORTH][:MOST_LINES]:
         if line.name == REPEATS:
             said.append(_more_runs(asked, unit, factor))
         elif line.name in _ADVICE:
             gain = "" if u95 is None else _without(line, u95, unit, asked)
-            said.append(f"Against “{line.name}”: {_ADVICE[line.name]}{gain}.")
+            said.append(
+                tr("Against “{name}”: {advice}{gain}.", name=line.name, advice=_ADVICE[line.name], gain=gain)
+            )
     if any(line.name in ("meter gain", "meter offset") for line in budget[:MOST_LINES]):
         said += _not_stated(asked)
     return tuple(said)
@@ -60,7 +63,10 @@ def lines(
 
 def _without(line: BudgetLine, u95: float, unit: str, asked: Question) -> str:
     left = u95 * math.sqrt(max(0.0, 1 - line.share_of_variance))
-    return f" (without it about ± {figures(left, 2, asked.locale)} {unit}".rstrip() + ")"
+    return (
+        tr(" (without it about ± {left} {unit}", left=figures(left, 2, asked.locale), unit=unit).rstrip()
+        + ")"
+    )
 
 
 def _more_runs(asked: Question, unit: str, factor: float) -> str:
@@ -68,7 +74,12 @@ def _more_runs(asked: Question, unit: str, factor: float) -> str:
     runs = len(asked.runs)
     u95 = with_runs(asked.machine.influences, runs, 2 * runs) * factor
     half = f"{figures(u95, 2, asked.locale)} {unit}".rstrip()
-    return f"More runs: {2 * runs} instead of {runs} would give about ± {half}, if they differ as these do."
+    return tr(
+        "More runs: {runs} instead of {runs_2} would give about ± {half}, if they differ as these do.",
+        runs=2 * runs,
+        runs_2=runs,
+        half=half,
+    )
 
 
 def with_runs(influences: Sequence[Influence], runs: int, more: int) -> float:
@@ -88,7 +99,12 @@ def with_runs(influences: Sequence[Influence], runs: int, more: int) -> float:
 def _not_stated(asked: Question) -> list[str]:
     meters = {m.id: m for run in asked.runs for m in [asked.meter_of(run)] if m is not None and not m.stated}
     return [
-        f"State the accuracy of {meter.name} from its data sheet: "
-        f"±{meter.gain_percent:g} % of reading and ±{meter.offset_w:g} W are assumed."
+        tr(
+            "State the accuracy of {name} from its data sheet: ±{gain_percent:g} % of reading and "
+            "±{offset_w:g} W are assumed.",
+            name=meter.name,
+            gain_percent=meter.gain_percent,
+            offset_w=meter.offset_w,
+        )
         for meter in meters.values()
     ]

@@ -3,6 +3,7 @@
 import math
 
 from core.formatting import POINT, NumberLocale, duration, number, with_interval, with_unit
+from core.language import tr
 from core.quantities import BED_SHARE, Quantity
 from core.results.values import Measured, RunResult
 
@@ -27,13 +28,13 @@ def figures(value: float, digits: int = DIGITS, locale: NumberLocale = POINT) ->
 
 def unit_of(quantity: Quantity) -> str:
     """The unit that follows a number, or what it counts."""
-    return {"parts_per_kwh": "parts per kWh", "bed_share": "%"}.get(quantity.key, quantity.unit)
+    return {"parts_per_kwh": tr("parts per kWh"), "bed_share": "%"}.get(quantity.key, quantity.unit)
 
 
 def shown(value: Measured | None, quantity: Quantity, locale: NumberLocale = POINT) -> str:
     """A value with its interval and its unit."""
     if value is None:
-        return "not known"
+        return tr("not known")
     text = with_interval(value.value, value.u95, quantity, locale)
     return f"{text} {unit_of(quantity)}" if quantity.unit == "" else with_unit(text, quantity)
 
@@ -55,9 +56,9 @@ def change(by: float, quantity: Quantity, locale: NumberLocale = POINT) -> str:
     by *= quantity.factor
     least = 10.0 ** -(quantity.decimals + 1)
     if abs(by) < least / 2:
-        return "no change"
+        return tr("no change")
     decimals = max(quantity.decimals, min(1 - math.floor(math.log10(abs(by))), quantity.decimals + 1))
-    unit = "percentage points" if quantity is BED_SHARE else unit_of(quantity)
+    unit = tr("percentage points") if quantity is BED_SHARE else unit_of(quantity)
     return f"{'+' if by > 0 else ''}{number(by, decimals, locale)} {unit}"
 
 
@@ -65,5 +66,5 @@ def when(run: RunResult, *, lasted: bool = True) -> str:
     """When a run began and how long it took; empty where no clock tells it."""
     if run.start is None:
         return ""
-    took = f" for {duration(run.seconds)}" if lasted and run.seconds is not None else ""
+    took = tr(" for {seconds}", seconds=duration(run.seconds)) if lasted and run.seconds is not None else ""
     return f"{run.start[:16].replace('T', ' ')}{took}"
