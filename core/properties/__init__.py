@@ -1,1 +1,1 @@
-"""What the user knows of the machines: the table of it, cells pasted into it, and whether it goes with the energy."""
+"""The table of what the user knows of the machines, pasting into it, and whether it goes with the energy."""
