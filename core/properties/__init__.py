@@ -1,1 +1,1 @@
-"""The table of what the user knows of the machines, pasting into it, and whether it goes with the energy."""
+"""What the user knows of the machines: its table, cells pasted into it, whether it goes with the energy."""
