@@ -2,6 +2,8 @@
 
 from PySide6.QtWidgets import QLabel, QMenu, QPushButton
 
+from core.language import tr
+
 
 def link_button(name: str, text: str, tip: str = "") -> QPushButton:
     """A button that leads to words, so it looks like a link."""
@@ -14,7 +16,7 @@ def link_button(name: str, text: str, tip: str = "") -> QPushButton:
 
 def save_button(name: str = "save_picture", menu: QMenu | None = None) -> QPushButton:
     """A button that opens the menu of pictures."""
-    button = QPushButton("&Save picture")
+    button = QPushButton(tr("&Save picture"))
     button.setObjectName(name)
     if menu is not None:
         button.setMenu(menu)
@@ -23,7 +25,7 @@ def save_button(name: str = "save_picture", menu: QMenu | None = None) -> QPushB
 
 def copy_button(tip: str = "", name: str = "copy") -> QPushButton:
     """A button that copies the page's first chart."""
-    button = QPushButton("Cop&y")
+    button = QPushButton(tr("Cop&y"))
     button.setObjectName(name)
     button.setToolTip(tip)
     return button

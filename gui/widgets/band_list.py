@@ -14,18 +14,27 @@ from PySide6.QtWidgets import (
 
 from core.costs.rates import EVERY_DAY, MINUTES_PER_DAY, PriceBand
 from core.formatting import NumberLocale, number
+from core.language import mark, tr
 from gui.look import S4, S8, S12
 from gui.widgets.choice import Choice
 from gui.widgets.number_field import NumberField
 
-_NAMES = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+_NAMES = (
+    mark("Monday"),
+    mark("Tuesday"),
+    mark("Wednesday"),
+    mark("Thursday"),
+    mark("Friday"),
+    mark("Saturday"),
+    mark("Sunday"),
+)
 _DAYS: tuple[tuple[str, tuple[int, ...]], ...] = (
-    ("every day", EVERY_DAY),
-    ("Mon to Fri", (0, 1, 2, 3, 4)),
-    ("Sat and Sun", (5, 6)),
+    (mark("every day"), EVERY_DAY),
+    (mark("Mon to Fri"), (0, 1, 2, 3, 4)),
+    (mark("Sat and Sun"), (5, 6)),
     *((name, (day,)) for day, name in enumerate(_NAMES)),
 )
-_FIRST = PriceBand("night", 0.0, 22 * 60, 6 * 60)
+_FIRST = PriceBand(mark("night"), 0.0, 22 * 60, 6 * 60)
 #: prices that a field takes [currency/kWh]; they may be negative
 PRICES = (-10_000.0, 10_000.0)
 
@@ -44,7 +53,7 @@ class BandList(QWidget):
         self._rows: list[_BandRow] = []
         self._column = QVBoxLayout()
         self._column.setSpacing(S8)
-        self._add = QPushButton("&Add a band")
+        self._add = QPushButton(tr("&Add a band"))
         self._add.setObjectName("add_band")
         self._add.clicked.connect(self._on_add)
         layout = QVBoxLayout(self)
@@ -71,11 +80,13 @@ class BandList(QWidget):
             row.show_band(band)
 
     def _on_add(self) -> None:
-        self.bands_set.emit((*self._bands, evolve(_FIRST, price_per_kwh=self._price or 0.0)))
+        self.bands_set.emit(
+            (*self._bands, evolve(_FIRST, name=tr(_FIRST.name), price_per_kwh=self._price or 0.0))
+        )
 
     def _on_changed(self, place: int, band: PriceBand) -> None:
         if band.start_min == band.end_min % MINUTES_PER_DAY and band.end_min != MINUTES_PER_DAY:
-            self.refused.emit("A band that ends when it begins has no length.")
+            self.refused.emit(tr("A band that ends when it begins has no length."))
             self._rows[place].show_band(self._bands[place])
             return
         self.refused.emit("")
@@ -98,15 +109,20 @@ class _BandRow(QWidget):
         self._band = _FIRST
         self._name = QLineEdit()
         self._name.setObjectName(f"band_{place}_name")
-        self._name.setAccessibleName(f"Name of band {place + 1}")
-        self._price = NumberField(f"band_{place}_price", f"Price of band {place + 1} a kWh", PRICES)
-        self._start, self._end = self._time("start", "begins"), self._time("end", "ends")
-        self._days = Choice(f"band_{place}_days", f"Days of band {place + 1}")
+        self._name.setAccessibleName(tr("Name of band {place}", place=place + 1))
+        self._price = NumberField(
+            f"band_{place}_price", tr("Price of band {place} a kWh", place=place + 1), PRICES
+        )
+        self._start, self._end = (
+            self._time("start", tr("When band {place} begins, hours and minutes", place=place + 1)),
+            self._time("end", tr("When band {place} ends, hours and minutes", place=place + 1)),
+        )
+        self._days = Choice(f"band_{place}_days", tr("Days of band {place}", place=place + 1))
         self._remove = QToolButton()
         self._remove.setText("×")
         self._remove.setObjectName(f"band_{place}_remove")
-        self._remove.setAccessibleName(f"Remove band {place + 1}")
-        self._remove.setToolTip("Remove this band")
+        self._remove.setAccessibleName(tr("Remove band {place}", place=place + 1))
+        self._remove.setToolTip(tr("Remove this band"))
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(S4)
@@ -132,19 +148,19 @@ class _BandRow(QWidget):
         self._band = band
         if self._name.text() != band.name and not self._name.hasFocus():
             self._name.setText(band.name)
-        self._price.show_text(price_text(band.price_per_kwh, self._locale), "price")
+        self._price.show_text(price_text(band.price_per_kwh, self._locale), tr("price"))
         for field, minutes in ((self._start, band.start_min), (self._end, band.end_min)):
             if minutes_in(field.text()) != minutes:
                 field.setText(f"{minutes // 60:02}:{minutes % 60:02}")
-        days = list(_DAYS)
-        if all(band.weekdays != known for _, known in days):
-            days.append((", ".join(_NAMES[d][:3] for d in band.weekdays), band.weekdays))
+        days = [(tr(name), weekdays) for name, weekdays in _DAYS]
+        if all(band.weekdays != known for _, known in _DAYS):
+            days.append((", ".join(tr(_NAMES[d])[:3] for d in band.weekdays), band.weekdays))
         self._days.fill(days, band.weekdays)
 
-    def _time(self, name: str, what: str) -> QLineEdit:
+    def _time(self, name: str, accessible_name: str) -> QLineEdit:
         field = QLineEdit()
         field.setObjectName(f"band_{self._place}_{name}")
-        field.setAccessibleName(f"When band {self._place + 1} {what}, hours and minutes")
+        field.setAccessibleName(accessible_name)
         field.setMaximumWidth(field.fontMetrics().horizontalAdvance("00:00") + 2 * S12)
         return field
 
@@ -167,7 +183,7 @@ class _BandRow(QWidget):
         start, end = (minutes_in(text) for text in texts)
         if start is None or end is None:
             wrong = texts[0] if start is None else texts[1]
-            self.refused.emit(f"“{wrong}” is no time of day: write it as 22:00.")
+            self.refused.emit(tr("“{wrong}” is no time of day: write it as 22:00.", wrong=wrong))
         else:
             self._tell(evolve(self._band, start_min=start % MINUTES_PER_DAY, end_min=end))
 

@@ -2,6 +2,7 @@
 
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
 
+from core.language import tr
 from gui.look import S8, S16
 from gui.widgets.action_buttons import copy_button, link_button, save_button, told_label
 from gui.widgets.choice import Choice
@@ -12,16 +13,18 @@ class BedBar(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.machine = Choice("bed_machine", "Machine whose cooler bed, line and floor are shown")
+        self.machine = Choice("bed_machine", tr("Machine whose cooler bed, line and floor are shown"))
         self.message = told_label()
         self.how = link_button(
             "how_found",
-            "&How is this found?",
-            "How beds are measured; for a value click on it, or press F1 on a selected test",
+            tr("&How is this found?"),
+            tr("How beds are measured; for a value click on it, or press F1 on a selected test"),
         )
         self.save = save_button()
-        self.copy = copy_button("Copy the picture of the beds and the held temperatures (Ctrl+C on a chart)")
-        label = QLabel("&Machine:")
+        self.copy = copy_button(
+            tr("Copy the picture of the beds and the held temperatures (Ctrl+C on a chart)")
+        )
+        label = QLabel(tr("&Machine:"))
         label.setBuddy(self.machine)
         row = QHBoxLayout(self)
         row.setContentsMargins(S16, 0, S16, 0)

@@ -5,7 +5,8 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QWidget
 
 from core.beds.area import bed_area_dm2
 from core.beds.supply import SUPPLIES, bed_supply
-from core.formatting import NumberLocale, number
+from core.formatting import NumberLocale, capitalised, number
+from core.language import tr
 from core.study import Machine, Study
 from gui.look import S4, S8, S12
 from gui.widgets.choice import Choice
@@ -34,7 +35,7 @@ class BedProperties(QFrame):
         self._grid.setHorizontalSpacing(S12)
         self._grid.setVerticalSpacing(S4)
         self._grid.setColumnStretch(3, 1)
-        self.emissivity = NumberField("emissivity", "Emissivity of the beds' faces", (0.0, 1.0), self)
+        self.emissivity = NumberField("emissivity", tr("Emissivity of the beds' faces"), (0.0, 1.0), self)
         self.emissivity.entered.connect(self._on_emissivity)
         self.emissivity.refused.connect(self.refused)
 
@@ -46,7 +47,7 @@ class BedProperties(QFrame):
         for machine in study.machines:
             area_dm2 = bed_area_dm2(machine)
             text = "" if area_dm2 is None else number(area_dm2, 4, self._locale).rstrip("0").rstrip(".,")
-            self._areas[machine.id].show_text(text, "not known")
+            self._areas[machine.id].show_text(text, tr("not known"))
             choice, supply = self._supplies[machine.id], bed_supply(machine)
             index = choice.findData(supply)
             choice.setCurrentIndex(max(index, 0))
@@ -66,26 +67,28 @@ class BedProperties(QFrame):
                 widget.hide()
                 widget.deleteLater()
         self._areas, self._supplies = {}, {}
-        for column, title in enumerate(("The beds", "Area of one face (dm²)", "Fed by")):
+        for column, title in enumerate((tr("The beds"), tr("Area of one face (dm²)"), tr("Fed by"))):
             heading = QLabel(title)
             heading.setProperty("role", "heading" if column == 0 else "muted")
             self._grid.addWidget(heading, 0, column)
         for row, machine in enumerate(machines, start=1):
             name = QLabel(machine.name)
             name.setTextFormat(Qt.TextFormat.PlainText)
-            area = NumberField(f"bed_area_{machine.id}", f"Bed area of {machine.name} in dm²", _AREAS_DM2)
+            area = NumberField(
+                f"bed_area_{machine.id}", tr("Bed area of {name} in dm²", name=machine.name), _AREAS_DM2
+            )
             area.entered.connect(self._on_area)
             area.refused.connect(self.refused)
-            supply = Choice(f"bed_supply_{machine.id}", f"What feeds the bed of {machine.name}")
-            supply.fill([("not known", None), *((s[0].upper() + s[1:], s) for s in SUPPLIES)], None)
+            supply = Choice(f"bed_supply_{machine.id}", tr("What feeds the bed of {name}", name=machine.name))
+            supply.fill([(tr("not known"), None), *((capitalised(tr(s)), s) for s in SUPPLIES)], None)
             supply.activated.connect(self._on_supply)
             self._areas[machine.id], self._supplies[machine.id] = area, supply
             for column, widget in enumerate((name, area, supply)):
                 self._grid.addWidget(widget, row, column)
         row = self._grid.rowCount()
-        label = QLabel("&Emissivity of the faces")
+        label = QLabel(tr("&Emissivity of the faces"))
         label.setBuddy(self.emissivity)
-        note = QLabel("for the heat a plate must lose; 0.9 for paint or coating, 0.1 for bare metal")
+        note = QLabel(tr("for the heat a plate must lose; 0.9 for paint or coating, 0.1 for bare metal"))
         note.setProperty("role", "muted")
         note.setWordWrap(True)
         self._grid.addWidget(label, row, 0)

@@ -6,8 +6,9 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
-from core.formatting import NumberLocale, listed, percent
+from core.formatting import NumberLocale, capitalised, listed, percent
 from core.found import BudgetLine
+from core.language import tr
 from gui.look import S4, S8, current
 
 #: lines smaller than this part of the variance are named only
@@ -52,7 +53,7 @@ class BudgetChart(QWidget):
     ) -> None:
         super().__init__(parent)
         self.setObjectName("budget")
-        self.setAccessibleName("Uncertainty budget")
+        self.setAccessibleName(tr("Uncertainty budget"))
         said = [f"{line.name} {line.u_text}, {percent(line.share_of_variance, 0, locale)}" for line in budget]
         self.setAccessibleDescription("; ".join(said))
         layout = QGridLayout(self)
@@ -65,15 +66,15 @@ class BudgetChart(QWidget):
             self._add(layout, 3 * row, line, locale)
         notes = []
         if any(line.shared_with for line in drawn):
-            notes.append("A pale bar is shared: more runs do not lessen it.")
+            notes.append(tr("A pale bar is shared: more runs do not lessen it."))
         small = [line.name for line in budget if line.share_of_variance < LEAST_DRAWN]
         if small:
-            notes.append(f"Too small to draw: {listed(small)}.")
+            notes.append(tr("Too small to draw: {causes}.", causes=listed(small)))
         if notes:
             layout.addWidget(_muted(" ".join(notes)), 3 * len(drawn), 0, 1, 2)
 
     def _add(self, layout: QGridLayout, row: int, line: BudgetLine, locale: NumberLocale) -> None:
-        name = QLabel(line.name[:1].upper() + line.name[1:])
+        name = QLabel(capitalised(line.name))
         name.setTextFormat(Qt.TextFormat.PlainText)
         name.setWordWrap(True)
         size = QLabel(f"{line.u_text}, {percent(line.share_of_variance, 0, locale)}")
@@ -82,8 +83,9 @@ class BudgetChart(QWidget):
         layout.addWidget(name, row, 0)
         layout.addWidget(size, row, 1)
         layout.addWidget(Bar(line.share_of_variance, is_shared=bool(line.shared_with)), row + 1, 0, 1, 2)
-        shared = f" The same for {line.shared_with}." if line.shared_with else ""
-        why = _muted(f"{line.why[:1].upper()}{line.why[1:]}.{shared}" if line.why else shared.strip())
+        shared = tr("The same for {others}.", others=line.shared_with) if line.shared_with else ""
+        said = [words for words in (f"{capitalised(line.why)}." if line.why else "", shared) if words]
+        why = _muted(" ".join(said))
         why.setContentsMargins(0, 0, 0, S8)
         layout.addWidget(why, row + 2, 0, 1, 2)
         layout.setRowMinimumHeight(row + 1, _BAR_PX + S4)

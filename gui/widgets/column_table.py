@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
 
+from core.language import tr
 from core.logs.reading import Column
 from core.study import Choices
 from gui.look import S4, S8
@@ -68,16 +69,17 @@ class ColumnTable(QWidget):
             self._add(position, column, position in by_hand)
 
     def _add(self, position: int, column: Column, is_by_hand: bool) -> None:
-        name = column.name or f"column {position + 1}"
+        name = column.name or tr("column {position}", position=position + 1)
         label = QLabel(name if len(name) <= _NAME_SHOWN else f"{name[: _NAME_SHOWN - 1]}…")
         label.setToolTip(name)
-        combo = Choice(f"column_{position}", f"Meaning of column {name}")
+        combo = Choice(f"column_{position}", tr("Meaning of column {name}", name=name))
         found = " ".join(w for w in (column.quantity, column.unit) if w)
-        combo.addItem(f"{found} ({'set by you' if is_by_hand else 'found'})", None)
+        told = tr("{what} (set by you)", what=found) if is_by_hand else tr("{what} (found)", what=found)
+        combo.addItem(told, None)
         for quantity, unit in _MEANINGS:
             combo.addItem(f"{quantity}, {unit}" if unit else quantity, (quantity, unit))
         if is_by_hand:
-            combo.addItem("as the program finds it", "")
+            combo.addItem(tr("as the program finds it"), "")
         combo.activated.connect(self._choose)
         label.setBuddy(combo)
         self._combos.append(combo)

@@ -2,6 +2,8 @@
 
 from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
+from core.formatting import capitalised
+from core.language import mark, tr
 from core.study import BOUNDARIES
 from gui.look import S4, S8, S16
 from gui.widgets.action_buttons import copy_button, link_button, save_button, told_label
@@ -9,7 +11,7 @@ from gui.widgets.choice import Choice
 from gui.widgets.flow import Flow, labelled
 
 #: the views, as they are called in the list
-MEASURED, LIKE, PROPERTY = "Measured", "Like for like", "Against a property"
+MEASURED, LIKE, PROPERTY = mark("Measured"), mark("Like for like"), mark("Against a property")
 
 
 class CompareBar(QWidget):
@@ -18,26 +20,26 @@ class CompareBar(QWidget):
     def __init__(self, fairness: QWidget, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.view = Choice(
-            "compare_view", "Energies as measured, made like for like, or a measure against a property"
+            "compare_view", tr("Energies as measured, made like for like, or a measure against a property")
         )
-        self.view.fill([(name, name) for name in (MEASURED, LIKE, PROPERTY)], MEASURED)
-        self.view.setMinimumContentsLength(len(PROPERTY))
+        self.view.fill([(tr(name), name) for name in (MEASURED, LIKE, PROPERTY)], MEASURED)
+        self.view.setMinimumContentsLength(len(tr(PROPERTY)))
         self.boundary = QComboBox()
         self.boundary.setObjectName("boundary")
-        self.boundary.setAccessibleName("What is counted as a run")
-        self.boundary.addItems([b[0].upper() + b[1:] for b in BOUNDARIES])
+        self.boundary.setAccessibleName(tr("What is counted as a run"))
+        self.boundary.addItems([capitalised(tr(b)) for b in BOUNDARIES])
         self.message = told_label()
         self.save = save_button()
         self.copy = copy_button(
-            "Copy the picture and its numbers (Ctrl+C on a chart); or drag a chart into another program"
+            tr("Copy the picture and its numbers (Ctrl+C on a chart); or drag a chart into another program")
         )
-        tip = (
+        tip = tr(
             "How the sentence above was found; for a value click on it, for a run double-click it or press F1"
         )
-        self.how = link_button("how_found", "&How was this found?", tip)
+        self.how = link_button("how_found", tr("&How was this found?"), tip)
         controls = QWidget()
         row = Flow(controls, S8)
-        for text, widget in (("Sho&w:", self.view), ("&Counted:", self.boundary)):
+        for text, widget in ((tr("Sho&w:"), self.view), (tr("&Counted:"), self.boundary)):
             row.addWidget(labelled(text, widget))
         for button in (fairness, self.how, self.save, self.copy):
             row.addWidget(button)

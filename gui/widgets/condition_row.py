@@ -4,6 +4,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from core.formatting import NumberLocale
+from core.language import tr
 from core.results.temperatures import Temperature, degrees
 from core.study import Run
 from gui.look import S8
@@ -34,18 +35,21 @@ class ConditionRow(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._run: Run | None = None
-        self._bed = _field("stretch_bed_c", "Temperature of the bed in this stretch, in °C")
-        self._room = _field("stretch_room_c", "Temperature of the room in this stretch, in °C")
+        self._bed = _field("stretch_bed_c", tr("Temperature of the bed in this stretch, in °C"))
+        self._room = _field("stretch_room_c", tr("Temperature of the room in this stretch, in °C"))
         self._bed.entered.connect(self._note_bed)
         self._room.entered.connect(self._note_room)
         self._nozzle = _field(
-            "stretch_nozzle_c", "Temperature of the nozzle in this stretch, in °C", NOZZLE_LIMITS_C
+            "stretch_nozzle_c", tr("Temperature of the nozzle in this stretch, in °C"), NOZZLE_LIMITS_C
         )
         self._nozzle.entered.connect(self._note_nozzle)
-        self._off = QCheckBox("Run with the bed off")
+        self._off = QCheckBox(tr("Run with the bed off"))
         self._off.setObjectName("stretch_bed_off")
         self._off.setToolTip(
-            "The same part was made here with the bed off: what it took less is the bed's in the other runs"
+            tr(
+                "The same part was made here with the bed off: what it took less is the bed's "
+                "in the other runs"
+            )
         )
         self._off.clicked.connect(self._turn)
         self._why_not = QLabel()
@@ -54,7 +58,11 @@ class ConditionRow(QWidget):
         self._why_not.hide()
         self._pairs: list[QWidget] = []
         flow = Flow(self, S8)
-        for text, field in (("Bed °C", self._bed), ("Room °C", self._room), ("Nozzle °C", self._nozzle)):
+        for text, field in (
+            (tr("Bed °C"), self._bed),
+            (tr("Room °C"), self._room),
+            (tr("Nozzle °C"), self._nozzle),
+        ):
             pair = QWidget()
             row = QHBoxLayout(pair)
             row.setContentsMargins(0, 0, 0, 0)
@@ -129,7 +137,7 @@ def _tip(temperature: Temperature, locale: NumberLocale) -> str:
     """Who says what, and how to hand it back."""
     found = temperature.found_words(locale)
     if not temperature.can_be_noted:
-        return f"Found: {found}; the log tells each step of this hold test"
+        return tr("Found: {found}; the log tells each step of this hold test", found=found)
     if temperature.noted_c is None:
-        return f"Found: {found}; write another temperature to set it"
-    return f"Set by you; empty the field to hand it back (found: {found})"
+        return tr("Found: {found}; write another temperature to set it", found=found)
+    return tr("Set by you; empty the field to hand it back (found: {found})", found=found)

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QLabel, QVBoxLayo
 
 from core.figures.bed import cooler_figure
 from core.formatting import NumberLocale, number
+from core.language import tr
 from core.results.bed_answer import LOOSE, saving_note, saving_sentence
 from core.results.bed_table import savings_table
 from core.results.cooler_beds import Savings
@@ -30,7 +31,7 @@ class CoolerCard(QFrame):
         super().__init__(parent)
         self.setObjectName("card")
         self._locale = locale
-        heading = QLabel("A cooler bed after the first layers")
+        heading = QLabel(tr("A cooler bed after the first layers"))
         heading.setProperty("role", "heading")
         self.sentence = QLabel()
         self.sentence.setObjectName("saving_sentence")
@@ -44,22 +45,22 @@ class CoolerCard(QFrame):
         self.caution.setProperty("role", "caution")
         self.caution.setWordWrap(True)
         self.sliders = CoolerSliders(locale)
-        self.price = NumberField("cooler_price", "Price of a kilowatt hour", (-1000.0, 1e6))
+        self.price = NumberField("cooler_price", tr("Price of a kilowatt hour"), (-1000.0, 1e6))
         self.price.entered.connect(self.price_set)
         self.price.refused.connect(self.refused)
         self.sliders.least.refused.connect(self.refused)
         self._currency = QLabel()
         self._currency.setProperty("role", "muted")
         self.chart = ChartView("cooler_bed")
-        self.chart.setAccessibleName("Watts of the bed over the print, held and made cooler")
-        self.table = TableCard("savings_table", "What a cooler bed saves on each machine")
+        self.chart.setAccessibleName(tr("Watts of the bed over the print, held and made cooler"))
+        self.table = TableCard("savings_table", tr("What a cooler bed saves on each machine"))
         self.table.setObjectName("plain")
         self._lay_out(heading)
 
     def _lay_out(self, heading: QLabel) -> None:
         priced = QHBoxLayout()
         priced.setSpacing(S8)
-        label = QLabel("A kWh &costs")
+        label = QLabel(tr("A kWh &costs"))
         label.setBuddy(self.price)
         priced.addWidget(label)
         priced.addWidget(self.price)
@@ -94,15 +95,17 @@ class CoolerCard(QFrame):
         self.chart.show_figure(cooler_figure(savings, study, machine_id, locale), _say_nothing)
         self.chart.setVisible(self.chart.figure is not None)
         missing = savings.missing
-        named = ", ".join(missing) if len(missing) <= 4 else f"{len(missing)} machines"
+        named = (
+            ", ".join(missing) if len(missing) <= 4 else tr("{count:machine|machines}", count=len(missing))
+        )
         self.table.show_table(
             savings_table(savings, locale, price, tariff.currency),
-            f"Not known without a hold test: {named}." if missing else "",
+            tr("Not known without a hold test: {named}.", named=named) if missing else "",
             locale.decimal,
         )
         text = "" if price is None else number(price, 4, locale).rstrip("0").rstrip(locale.decimal)
-        self.price.show_text(text, "not told")
-        self._currency.setText(tariff.currency or "in your currency")
+        self.price.show_text(text, tr("not told"))
+        self._currency.setText(tariff.currency or tr("in your currency"))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -6,6 +6,7 @@ from PySide6.QtGui import QFocusEvent, QWheelEvent
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QSlider, QWidget
 
 from core.formatting import NumberLocale, duration, number
+from core.language import tr
 from core.results.cooler_beds import Plan
 from core.study import CoolerPlan
 from core.units import SECONDS_PER_HOUR, SECONDS_PER_MINUTE
@@ -38,14 +39,16 @@ class CoolerSliders(QWidget):
         self._grid.setHorizontalSpacing(S8)
         self._grid.setVerticalSpacing(S4)
         self._grid.setColumnStretch(1, 1)
-        self.first = self._slider("cooler_first", "&First layers at", _BED_C, 5)
-        self.later = self._slider("cooler_later", "&Then at", _BED_C, 5)
-        self.first_layers = self._slider("cooler_first_layers", "First layers &take", _FIRST_LAYERS_MIN, 10)
-        self.print_time = self._slider("cooler_print", "The p&rint takes", _PRINT_HALF_HOURS, 4)
-        self.least = NumberField("cooler_least", "Lowest bed temperature that you allow", (0.0, 120.0))
-        label = QLabel("&Never below")
+        self.first = self._slider("cooler_first", tr("&First layers at"), _BED_C, 5)
+        self.later = self._slider("cooler_later", tr("&Then at"), _BED_C, 5)
+        self.first_layers = self._slider(
+            "cooler_first_layers", tr("First layers &take"), _FIRST_LAYERS_MIN, 10
+        )
+        self.print_time = self._slider("cooler_print", tr("The p&rint takes"), _PRINT_HALF_HOURS, 4)
+        self.least = NumberField("cooler_least", tr("Lowest bed temperature that you allow"), (0.0, 120.0))
+        label = QLabel(tr("&Never below"))
         label.setBuddy(self.least)
-        unit = QLabel("°C, your limit")
+        unit = QLabel(tr("°C, your limit"))
         unit.setProperty("role", "muted")
         row = self._grid.rowCount()
         beside = QHBoxLayout()

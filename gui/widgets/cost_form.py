@@ -19,6 +19,7 @@ from core import edits
 from core.costs.rates import PriceBand, PricedBy
 from core.edits import Edit
 from core.formatting import NumberLocale, number
+from core.language import mark, tr
 from core.study import Study
 from gui.look import S4, S8, S12
 from gui.widgets.band_list import PRICES, BandList, price_text
@@ -28,27 +29,63 @@ from gui.widgets.number_field import NumberField
 Maker = Callable[[Study], Edit]
 
 _WAYS: tuple[tuple[str, PricedBy], ...] = (
-    ("one price", "single"),
-    ("by time of day", "bands"),
-    ("a list by date", "list"),
+    (mark("one price"), "single"),
+    (mark("by time of day"), "bands"),
+    (mark("a list by date"), "list"),
 )
 _MOST = 1e9
 #: (field, label, what it is, unit, limits) of the print
 _PRINT = (
-    ("print_hours", "&Length", "Length of the print, warm-up included", "h", (0.01, 10_000.0)),
-    ("material_g", "Ma&terial", "Material in the print", "g", (0.0, _MOST)),
-    ("material_per_kg", "Material, a kg", "Price of the material a kilogram", "", (0.0, _MOST)),
-    ("failed_percent", "Prints that &fail", "Prints that fail, of all that are begun", "%", (0.0, 99.0)),
-    ("co2_g_per_kwh", "C&O₂ factor", "Grams of carbon dioxide a kWh, your own figure", "g/kWh", (0.0, 1e6)),
+    ("print_hours", mark("&Length"), mark("Length of the print, warm-up included"), "h", (0.01, 10_000.0)),
+    ("material_g", mark("Ma&terial"), mark("Material in the print"), "g", (0.0, _MOST)),
+    ("material_per_kg", mark("Material, a kg"), mark("Price of the material a kilogram"), "", (0.0, _MOST)),
+    (
+        "failed_percent",
+        mark("Prints that &fail"),
+        mark("Prints that fail, of all that are begun"),
+        "%",
+        (0.0, 99.0),
+    ),
+    (
+        "co2_g_per_kwh",
+        mark("C&O₂ factor"),
+        mark("Grams of carbon dioxide a kWh, your own figure"),
+        "g/kWh",
+        (0.0, 1e6),
+    ),
 )
 _MACHINE = (
-    ("count", "How man&y", "Machines of this kind", "", (1.0, 100_000.0)),
-    ("printing_hours", "Printing a year", "Hours a year that one of them prints", "h", (0.0, 8784.0)),
-    ("idle_hours", "&Idle a year", "Hours a year switched on and doing nothing", "h", (0.0, 8784.0)),
-    ("price", "Purchase price", "Purchase price of the machine", "", (0.0, _MOST)),
-    ("life_hours", "Its life", "Hours of printing over which the price is spread", "h", (1.0, _MOST)),
-    ("wear_price", "Wearing parts", "Price of a set of the parts that wear", "", (0.0, _MOST)),
-    ("wear_hours", "They last", "Hours of printing that a set of wearing parts lasts", "h", (1.0, _MOST)),
+    ("count", mark("How man&y"), mark("Machines of this kind"), "", (1.0, 100_000.0)),
+    (
+        "printing_hours",
+        mark("Printing a year"),
+        mark("Hours a year that one of them prints"),
+        "h",
+        (0.0, 8784.0),
+    ),
+    (
+        "idle_hours",
+        mark("&Idle a year"),
+        mark("Hours a year switched on and doing nothing"),
+        "h",
+        (0.0, 8784.0),
+    ),
+    ("price", mark("Purchase price"), mark("Purchase price of the machine"), "", (0.0, _MOST)),
+    (
+        "life_hours",
+        mark("Its life"),
+        mark("Hours of printing over which the price is spread"),
+        "h",
+        (1.0, _MOST),
+    ),
+    ("wear_price", mark("Wearing parts"), mark("Price of a set of the parts that wear"), "", (0.0, _MOST)),
+    (
+        "wear_hours",
+        mark("They last"),
+        mark("Hours of printing that a set of wearing parts lasts"),
+        "h",
+        (1.0, _MOST),
+    ),
 )
 
 
@@ -67,24 +104,24 @@ class CostForm(QWidget):
         self._fields: dict[str, NumberField] = {}
         self.currency = QLineEdit()
         self.currency.setObjectName("currency")
-        self.currency.setAccessibleName("Currency, any symbol or code")
+        self.currency.setAccessibleName(tr("Currency, any symbol or code"))
         self.currency.setMaxLength(8)
-        self.way = Choice("priced_by", "How electricity is priced")
-        self.way.fill([(text, value) for text, value in _WAYS], "single")
+        self.way = Choice("priced_by", tr("How electricity is priced"))
+        self.way.fill([(tr(text), value) for text, value in _WAYS], "single")
         self.bands = BandList(locale)
-        self.lists = Choice("price_list", "Which list of prices")
-        self.read = QPushButton("&Read prices from a file…")
+        self.lists = Choice("price_list", tr("Which list of prices"))
+        self.read = QPushButton(tr("&Read prices from a file…"))
         self.read.setObjectName("read_prices")
-        self.read.setToolTip("A CSV file with a date and time and a price in each row")
+        self.read.setToolTip(tr("A CSV file with a date and time and a price in each row"))
         self.zone = QLineEdit()
         self.zone.setObjectName("price_zone")
-        self.zone.setAccessibleName("Time zone by whose clock the price changes")
-        self.zone.setPlaceholderText("clock of the logs")
+        self.zone.setAccessibleName(tr("Time zone by whose clock the price changes"))
+        self.zone.setPlaceholderText(tr("clock of the logs"))
         self.co2_source = QLineEdit()
         self.co2_source.setObjectName("co2_source")
-        self.co2_source.setAccessibleName("Where the CO₂ factor is from")
-        self.co2_source.setPlaceholderText("not named")
-        self.machine = Choice("cost_machine", "Machine whose costs are shown below")
+        self.co2_source.setAccessibleName(tr("Where the CO₂ factor is from"))
+        self.co2_source.setPlaceholderText(tr("not named"))
+        self.machine = Choice("cost_machine", tr("Machine whose costs are shown below"))
         self.why_not = QLabel()
         self.why_not.setObjectName("cost_why_not")
         self.why_not.setProperty("role", "problem")
@@ -106,16 +143,16 @@ class CostForm(QWidget):
         self.currency.setPlaceholderText(usual)
         if self.currency.text() != tariff.currency and (is_other or not self.currency.hasFocus()):
             self.currency.setText(tariff.currency)
-        self.way.fill([(text, value) for text, value in _WAYS], tariff.priced_by)
-        self._show("price_per_kwh", tariff.price_per_kwh, "not set", is_other)
-        self._show("standing_per_day", tariff.standing_per_day, "none", is_other)
+        self.way.fill([(tr(text), value) for text, value in _WAYS], tariff.priced_by)
+        self._show("price_per_kwh", tariff.price_per_kwh, tr("not set"), is_other)
+        self._show("standing_per_day", tariff.standing_per_day, tr("none"), is_other)
         self.bands.show_bands(tariff.bands, tariff.price_per_kwh)
         self.lists.fill([(p.name, p.id) for p in study.price_lists], tariff.list_id)
         if self.zone.text() != (tariff.zone or "") and (is_other or not self.zone.hasFocus()):
             self.zone.setText(tariff.zone or "")
         self._show("off_after_min", costs.off_after_min, "", is_other)
         for name, *_ in _PRINT:
-            self._show(name, getattr(costs, name), "not stated", is_other)
+            self._show(name, getattr(costs, name), tr("not stated"), is_other)
         if self.co2_source.text() != costs.co2_source and (is_other or not self.co2_source.hasFocus()):
             self.co2_source.setText(costs.co2_source)
         self._show_rows()
@@ -134,7 +171,7 @@ class CostForm(QWidget):
             self._offer_zones()
         label = self._price.labelForField(self._fields["price_per_kwh"])
         if isinstance(label, QLabel):
-            label.setText("Other &times" if way == "bands" else "&Price a kWh")
+            label.setText(tr("Other &times") if way == "bands" else tr("&Price a kWh"))
         self._price.setRowVisible(self._fields["price_per_kwh"], way != "list")
 
     def _offer_zones(self) -> None:
@@ -153,7 +190,7 @@ class CostForm(QWidget):
         now = str(self.machine.currentData())
         stated = self._study.costs.of(now)
         for name, *_ in _MACHINE:
-            behind = "all the rest" if name == "idle_hours" else "not stated"
+            behind = tr("all the rest") if name == "idle_hours" else tr("not stated")
             self._show(name, getattr(stated, name), behind, is_other or now != before)
 
     def _show(self, name: str, value: float | None, behind: str, is_other: bool) -> None:
@@ -189,7 +226,7 @@ class CostForm(QWidget):
             machine_id = str(self.machine.currentData())
             whole = 1.0 if name == "count" and value is None else value
             if name == "count" and whole is not None and whole != int(whole):
-                self._refuse("There is no part of a machine: write a whole number.")
+                self._refuse(tr("There is no part of a machine: write a whole number."))
                 return
             self._ask(lambda study: edits.set_machine_cost(study, machine_id, name, whole))
         else:
@@ -206,7 +243,7 @@ class CostForm(QWidget):
         if self._study is None or way == self._study.costs.tariff.priced_by:
             return
         if way == "list" and not self._study.price_lists:
-            self.way.fill([(text, value) for text, value in _WAYS], self._study.costs.tariff.priced_by)
+            self.way.fill([(tr(text), value) for text, value in _WAYS], self._study.costs.tariff.priced_by)
             self.file_wanted.emit()
             return
         self._ask(partial(_priced_by, way))
@@ -226,7 +263,7 @@ class CostForm(QWidget):
         if self._study is None or text == (self._study.costs.tariff.zone or ""):
             self._refuse("")
         elif text and text not in _zones():
-            self._refuse(f"There is no time zone “{text}”: write one such as Europe/Berlin.")
+            self._refuse(tr("There is no time zone “{text}”: write one such as Europe/Berlin.", text=text))
         else:
             self._refuse("")
             self._ask(lambda study: edits.set_price_zone(study, text or None))
@@ -251,35 +288,42 @@ class CostForm(QWidget):
 
     def _lay_out(self) -> None:
         self._price = _form()
-        self._price.addRow("&Currency", self.currency)
-        self._price.addRow("Pri&ced", self.way)
-        self._add(self._price, "price_per_kwh", "&Price a kWh", "Price of a kilowatt hour", "", PRICES)
+        self._price.addRow(tr("&Currency"), self.currency)
+        self._price.addRow(tr("Pri&ced"), self.way)
+        self._add(
+            self._price, "price_per_kwh", tr("&Price a kWh"), tr("Price of a kilowatt hour"), "", PRICES
+        )
         self._price.addRow(self.bands)
-        self._price.addRow("List", self.lists)
+        self._price.addRow(tr("List"), self.lists)
         self._price.addRow(self.read)
-        self._price.addRow("&Zone", self.zone)
-        standing = "Standing charge a day, kept apart"
-        self._add(self._price, "standing_per_day", "&Standing, a day", standing, "", (0.0, _MOST))
+        self._price.addRow(tr("&Zone"), self.zone)
+        standing = tr("Standing charge a day, kept apart")
+        self._add(self._price, "standing_per_day", tr("&Standing, a day"), standing, "", (0.0, _MOST))
         off = _form()
         self._add(
-            off, "off_after_min", "&Off after", "Idle minutes before switching off", "min", (0, 100_000)
+            off,
+            "off_after_min",
+            tr("&Off after"),
+            tr("Idle minutes before switching off"),
+            "min",
+            (0, 100_000),
         )
         print_form, machine = _form(), _form()
         for name, label, what, unit, limits in _PRINT:
-            self._add(print_form, name, label, what, unit, limits)
-        print_form.addRow("CO₂ source", self.co2_source)
-        machine.addRow("&Machine", self.machine)
+            self._add(print_form, name, tr(label), tr(what), unit, limits)
+        print_form.addRow(tr("CO₂ source"), self.co2_source)
+        machine.addRow(tr("&Machine"), self.machine)
         for name, label, what, unit, limits in _MACHINE:
-            self._add(machine, name, label, what, unit, limits)
+            self._add(machine, name, tr(label), tr(what), unit, limits)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(S12, S12, S12, S12)
         layout.setSpacing(S8)
         layout.addWidget(self.why_not)
         for title, form in (
-            ("Price of electricity", self._price),
-            ("Switching off", off),
-            ("The print", print_form),
-            ("Each machine", machine),
+            (tr("Price of electricity"), self._price),
+            (tr("Switching off"), off),
+            (tr("The print"), print_form),
+            (tr("Each machine"), machine),
         ):
             heading = QLabel(title)
             heading.setProperty("role", "heading")
