@@ -7,6 +7,7 @@ traceback. Only what an answer needs is imported, so that a small log is inspect
 import os
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, TextIO
 
@@ -45,12 +46,23 @@ def run(argv: Sequence[str], painter: "Painter") -> int:
             status = _inspect(argv[1:])
         else:
             status = _compare(argv[1:], painter)
-        sys.stdout.flush()
     except BrokenPipeError:
-        # whoever read the answer has stopped; the interpreter would complain once more when it closes it
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        _leave_output()  # whoever read the answer has stopped
         return DONE
+    except _NoOutput as error:
+        _leave_output()
+        message(f"samepart {argv[0]}: the answer cannot be written ({error}); send it to another place")
+        return UNREADABLE
     return status
+
+
+class _NoOutput(Exception):
+    """Standard output takes no more; the text says why."""
+
+
+def _leave_output() -> None:
+    """Let the rest of the answer go nowhere: the interpreter would complain once more when it closes it."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def write_anything(stream: TextIO) -> None:
@@ -61,13 +73,20 @@ def write_anything(stream: TextIO) -> None:
 
 
 def message(text: str) -> None:
-    """One line on standard error."""
-    print(" ".join(text.split()), file=sys.stderr)
+    """One line on standard error, where there is one that takes it."""
+    if sys.stderr is not None:
+        with suppress(OSError):
+            print(" ".join(text.split()), file=sys.stderr, flush=True)
 
 
 def say(text: str) -> None:
     """Part of the answer, on standard output."""
-    print(text)
+    try:
+        print(text, flush=True)
+    except BrokenPipeError:
+        raise
+    except OSError as error:
+        raise _NoOutput(error.strerror or str(error)) from error
 
 
 def tell(problems: Sequence[Problem], *, errors_only: bool = False) -> None:
@@ -95,11 +114,11 @@ def _inspect(argv: Sequence[str]) -> int:
     if wanted.json:
         from core.json_answer import dumps, inspected
 
-        print(dumps([inspected(r) for reading in readings for r in reading.readings]))
+        say(dumps([inspected(r) for reading in readings for r in reading.readings]))
     else:
         from core.reading_text import reading_text
 
-        print("\n\n".join(reading_text(r) for reading in readings for r in reading.readings))
+        say("\n\n".join(reading_text(r) for reading in readings for r in reading.readings))
     tell(told, errors_only=wanted.json)
     return _status(told)
 
@@ -172,9 +191,9 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
     if wanted.json:
         from core.json_answer import compared, dumps
 
-        print(dumps(compared(comparison, gathered.study, warnings)))
+        say(dumps(compared(comparison, gathered.study, warnings)))
     else:
-        print(comparison_text(comparison))
+        say(comparison_text(comparison))
     tell(gathered.problems, errors_only=wanted.json)
     checked = gathered.held_against_bundle(comparison)
     tell([checked] if checked is not None else [])

@@ -40,7 +40,7 @@ def local_processes(paths: Sequence[Path]) -> AbstractContextManager[Executor | 
 
     from core.logs import find_files
 
-    files, _ = find_files([path for path in paths if path.exists()])
+    files, _ = find_files(paths)
     cores = os.cpu_count() or 1
     if cores < 2 or len(files) < MANY_LOGS or any(path.stat().st_size > LARGE_LOG for path, _ in files):
         return nullcontext()

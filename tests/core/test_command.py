@@ -383,6 +383,44 @@ def test_a_reader_that_stops_reading_is_no_fault(logs: Path) -> None:
     assert "BrokenPipe" not in err
 
 
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="only Linux has a disk that is always full")
+@pytest.mark.parametrize("asked", ["inspect", "compare"])
+def test_a_full_disk_under_the_answer_is_told_in_one_line(logs: Path, asked: str) -> None:
+    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
+    argv = [sys.executable, "-c", code, asked, str(logs), "--json"]
+    with Path("/dev/full").open("wb") as full:
+        done = subprocess.run(argv, stdout=full, stderr=subprocess.PIPE, text=True, check=False)
+    assert done.returncode == 3
+    (told,) = done.stderr.splitlines()
+    assert told.startswith(f"samepart {asked}: the answer cannot be written (")
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="there programs without streams begin otherwise")
+@pytest.mark.parametrize("closed", [">&-", "2>&-", "<&-"])
+def test_a_closed_stream_is_no_fault(logs: Path, closed: str) -> None:
+    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
+    argv = [
+        "sh",
+        "-c",
+        f'exec "$@" {closed}',
+        "sh",
+        sys.executable,
+        "-c",
+        code,
+        "compare",
+        str(logs / "gone.csv"),
+    ]
+    done = subprocess.run(argv, capture_output=True, text=True, check=False)
+    assert done.returncode == 3
+    assert "failed" not in done.stdout + done.stderr
+
+
+def test_a_name_too_long_for_any_file(capsys: pytest.CaptureFixture[str]) -> None:
+    answer = Answer(["compare", "x" * 5000, "--json"], capsys)
+    assert answer.status == 3
+    assert [m[5000:] for m in answer.messages] == [": There is no such file. Check the name and the folder."]
+
+
 def test_output_in_a_plain_locale(logs: Path) -> None:
     code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
     argv = [sys.executable, "-c", code, "compare", str(logs)]
