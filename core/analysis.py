@@ -193,12 +193,12 @@ def found_logs(analyses: Sequence[FileAnalysis]) -> tuple[FoundLog, ...]:
 
 def _named_apart(logs: Sequence[FoundLog]) -> tuple[FoundLog, ...]:
     """Files of one name in different folders are different machines, unless the logs name the device."""
-    names = Counter(log.machine_name for log in logs if log.readings[0].device is None)
+    names = Counter(log.machine_name for log in logs if not _is_named(log))
     named: list[FoundLog] = []
     taken: set[str] = set()
     for log in logs:
         name = log.machine_name
-        if log.readings[0].device is None and names[name] > 1:
+        if not _is_named(log) and names[name] > 1:
             folder = PurePath(log.readings[0].file).parent.name
             name = f"{folder}/{name}" if folder else name
             n, first = 2, name
@@ -207,6 +207,10 @@ def _named_apart(logs: Sequence[FoundLog]) -> tuple[FoundLog, ...]:
         taken.add(name)
         named.append(evolve(log, machine_name=name))
     return tuple(named)
+
+
+def _is_named(log: FoundLog) -> bool:
+    return log.readings[0].device is not None and log.readings[0].is_named
 
 
 def add_to_study(

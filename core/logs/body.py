@@ -24,18 +24,24 @@ from core.logs.table import I64, Broken, Table
 from core.progress import Progress
 from core.traces import F64
 
-#: how a column is read; "dated text" are stamps of one decided form, turned into seconds block by block
-Kind = Literal["number", "local stamp", "stamp", "dated text", "text", "skip"]
+#: how a column is read; "dated text" are stamps of one decided form, turned into seconds block by block;
+#: a "swapped number" has the other decimal sign than the file
+Kind = Literal["number", "local stamp", "stamp", "dated text", "swapped number", "text", "skip"]
 #: what Arrow's own reader of time stamps accepts
 ISO = re.compile(r"^\d{4}-\d\d-\d\d[ T]\d\d:\d\d(?::\d\d(?:\.\d{1,9})?)?(Z|[+-]\d\d(?::?\d\d)?)?$")
-_SECONDS = ("number", "local stamp", "stamp", "dated text")
+_SECONDS = ("number", "swapped number", "local stamp", "stamp", "dated text")
 
 
 class NotPlain(Exception):
     """A block is not the plain text that the first lines promised; nothing of it has been used."""
 
 
-def kinds_of(sample: Sequence[Sequence[str]], wanted: Sequence[str], decimal: str) -> list[Kind]:
+def kinds_of(
+    sample: Sequence[Sequence[str]],
+    wanted: Sequence[str],
+    decimal: str,
+    swapped: frozenset[int] = frozenset(),
+) -> list[Kind]:
     """How each column is best read.
 
     Parameters
@@ -44,6 +50,9 @@ def kinds_of(sample: Sequence[Sequence[str]], wanted: Sequence[str], decimal: st
     wanted : str a column
         ``"number"``, ``"time"``, ``"text"`` or ``""`` for a column that is not needed.
     decimal : {".", ","}
+        Sign in the sample.
+    swapped : frozenset of int
+        Columns that have the other sign in the file.
     """
     out: list[Kind] = []
     for cells, want in zip(sample, wanted, strict=True):
@@ -61,7 +70,7 @@ def kinds_of(sample: Sequence[Sequence[str]], wanted: Sequence[str], decimal: st
                 out.append("text")
         else:
             out.append("text")
-    return out
+    return ["swapped number" if k == "number" and i in swapped else k for i, k in enumerate(out)]
 
 
 def _plain_number(cell: str, decimal: str) -> bool:
@@ -174,6 +183,7 @@ class _Gathered:
 
         types = {
             "number": pa.float64(), "text": pa.string(), "dated text": pa.string(), "skip": pa.string(),
+            "swapped number": pa.string(),
             "stamp": pa.timestamp("us", "UTC"), "local stamp": pa.timestamp("us"),
         }  # fmt: skip
         names = [f"c{i}" for i in range(len(kinds))]
@@ -236,7 +246,7 @@ class _Gathered:
                 self.texts[i].append(column)
                 continue
             out = self._room(i, count)
-            if wish == "number":
+            if wish in ("number", "swapped number"):
                 self._numbers(i, column, kind, out)
             elif kind == "text" or wish == "dated text":
                 clocked = clock.from_text(column, self.hints)
@@ -269,7 +279,7 @@ class _Gathered:
                     out[infinite] = np.nan
                     self.wrong.setdefault(i, []).append(infinite + self.rows)
             return
-        parsed = numbers.parse_column(column, self.form.decimal)
+        parsed = numbers.parse_column(column, self.form.decimal_of(i))
         wrong = np.flatnonzero(parsed.verdicts >= numbers.INFINITE)
         if wrong.size:
             self.wrong.setdefault(i, []).append(wrong + self.rows)

@@ -32,6 +32,7 @@ def regular_rows(block: bytes, form: Form, is_over: bool = False) -> Rows:
     """
     delimiter = form.delimiter
     sign = delimiter.encode()
+    filling = b"\t" if delimiter == " " else sign
     width = len(form.names)
     heading = None if form.header_line is None else form.names
     kept: list[bytes] = []
@@ -53,6 +54,8 @@ def regular_rows(block: bytes, form: Form, is_over: bool = False) -> Rows:
         count, text = _cells(text, delimiter, sign)
         if count == width + 1 and text.endswith(sign):
             count, text = width, text[: -len(sign)]
+        elif count in form.shorter and not is_over:
+            count, text = width, text + filling * (width - count)
         if is_over:
             broken.append(_broken(i, text, "row.other_table"))
         elif count != width:

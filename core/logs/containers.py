@@ -22,7 +22,8 @@ FREE_BYTES = 1 << 26
 class Item:
     """One log inside a file: text as bytes, or a table.
 
-    ``label`` names it inside its container, ``""`` where the file is the log.
+    ``label`` names it inside its container, ``""`` where the file is the log; ``above`` are the cells of the
+    line above its headings.
     """
 
     content: bytes | Table = field(repr=False)
@@ -30,6 +31,7 @@ class Item:
     encoding: str | None = None
     header_row: int | None = None
     is_1904: bool = False
+    above: tuple[str, ...] = ()
     reasons: tuple[tuple[str, str], ...] = ()
     problems: tuple[Problem, ...] = ()
 
@@ -138,6 +140,7 @@ def with_numbers(table: Table, wanted: list[bool]) -> tuple[Table, str]:
     ]
     sample = [str(x) for c in texts for x in c.slice(0, 2000).to_pylist() if x is not None]
     sign = numbers.decimal_of(sample)[0] if sample else "."
+    other = "." if sign == "," else ","
     for i, (column, want) in enumerate(zip(table.columns, wanted, strict=True)):
         if not want or column is None or isinstance(column, np.ndarray):
             continue
@@ -146,7 +149,9 @@ def with_numbers(table: Table, wanted: list[bool]) -> tuple[Table, str]:
         if not pa.types.is_string(column.type):
             columns[i] = None
             continue
-        parsed = numbers.parse_column(column, sign)
+        cells = [str(x) for x in column.slice(0, 2000).to_pylist() if x is not None]
+        is_other = bool(numbers.columns_of_other_sign([cells], sign))
+        parsed = numbers.parse_column(column, other if is_other else sign)
         columns[i] = parsed.values
         bad = np.flatnonzero(parsed.verdicts >= numbers.INFINITE)
         if bad.size:

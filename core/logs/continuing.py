@@ -69,7 +69,9 @@ def read_on(
         return None
     name = before[0].file
     found = text_logs.detect(whole, name, choices)
-    if isinstance(found, Problem) or found.source is not whole or not _is_as_before(found, before[0]):
+    if isinstance(found, Problem) or found.beside or found.form.swapped:
+        return None
+    if found.source is not whole or not _is_as_before(found, before[0]):
         return None
     try:
         read = text_logs.read_more(found, fresh, lines, part(progress, 0.0, 0.7))

@@ -74,7 +74,7 @@ def _continues(group: list[Reading], new: Reading) -> bool:
     end = a.clock.start_s + a.end_s + sum(by for _, by in a.clock.shifts)
     pause = b.clock.start_s - end
     overlap = pause < 0
-    if old.device is not None:
+    if old.device is not None and old.is_named:
         return pause < FAR_S and (not overlap or _agree(a, b))
     if overlap:
         return _agree(a, b) and (_shared(a, b) >= 3 or _same_stem(old.file, new.file) or _level_goes_on(a, b))

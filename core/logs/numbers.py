@@ -6,7 +6,7 @@ guessed. Cells repeat a lot in a log, so each distinct text is looked at once.
 
 import math
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import Any
 
 import numpy as np
@@ -46,6 +46,8 @@ _THOUSANDS = {
     ",": re.compile(r"^\d{1,3}(\.\d{3})+(,\d*)?$"),
 }
 
+#: cells that prove a column to have another decimal sign than the rest of the file
+_PROOFS = 3
 FINE, EMPTY, INFINITE, WRONG = 0, 1, 2, 3
 
 
@@ -133,6 +135,27 @@ _COMMA = re.compile(r"^[+\-−]?\d+,\d+(?:[eE][+-]?\d+)?(?:\s*[^\d\s]{1,8})?$")
 _POINT = re.compile(r"^[+\-−]?\d+\.\d+(?:[eE][+-]?\d+)?(?:\s*[^\d\s]{1,8})?$")
 _GROUPED_POINT = re.compile(rf"^[+\-−]?\d{{1,3}}([,{SPACES}]\d{{3}})+\.\d+(?:\s*[^\d\s]{{1,8}})?$")
 _GROUPED_COMMA = re.compile(rf"^[+\-−]?\d{{1,3}}([.{SPACES}]\d{{3}})+,\d+(?:\s*[^\d\s]{{1,8}})?$")
+
+
+def columns_of_other_sign(columns: Sequence[Sequence[str]], sign: str) -> frozenset[int]:
+    """Columns in which every fraction has the decimal sign that is not `sign`.
+
+    A sign before exactly three digits could be one between thousands and is no proof.
+    """
+    return frozenset(i for i, cells in enumerate(columns) if _is_of_other_sign(cells, sign))
+
+
+def _is_of_other_sign(cells: Sequence[str], sign: str) -> bool:
+    mine, other = (_COMMA, _POINT) if sign == "," else (_POINT, _COMMA)
+    proofs = 0
+    for cell in cells:
+        text = cell.strip()
+        if mine.match(text):
+            return False
+        if other.match(text):
+            whole, fraction = re.split(r"[.,]", text)[:2]
+            proofs += len(re.split(r"\D", fraction)[0]) != 3 or whole.lstrip("+-−") == "0"
+    return proofs >= _PROOFS
 
 
 def decimal_of(cells: Iterable[str]) -> tuple[str, int, int]:

@@ -11,7 +11,7 @@ from typing import TypeVar
 import numpy as np
 from attrs import evolve
 
-from core.logs import beside, body, containers, files, roles, text, text_logs
+from core.logs import beside, blocks, body, containers, files, roles, text, text_logs
 from core.logs.reading import NO_CHOICES, FileReading, Reading, first_rows
 from core.logs.readings import Read, hints_of, machines_of, no_load, no_time
 from core.logs.source import InMemory, OnDisk
@@ -206,11 +206,13 @@ def _from_table(item: containers.Item, name: str, choices: Choices) -> Read | Pr
         return no_time(table.names, name, 0)
     if not told.has_load():
         return no_load(table.names, name)
-    kinds = body.kinds_of(cells, told.wanted(), ".")
+    parts = blocks.find(table.names, cells, ".", choices, item.above)
+    wanted = [want for block in parts for want in block.told.wanted()] or told.wanted()
+    kinds = body.kinds_of(cells, wanted, ".")
     table, decimal = containers.with_numbers(table, [k == "number" for k in kinds])
     zone = zone_named_in(" ".join(table.names[p] for p in told.time))
     hints = evolve(hints_of(told, name, decimal, choices, zone, ()), is_1904=item.is_1904)
     return Read(
         table, told, decimal, item.encoding, None, item.header_row, hints, None, "", None,
-        (*item.reasons, *told.reasons), item.problems, first_rows(zip(*cells, strict=True)),
+        (*item.reasons, *told.reasons), item.problems, first_rows(zip(*cells, strict=True)), parts,
     )  # fmt: skip

@@ -68,6 +68,8 @@ class Reading:
         What the user had decided.
     first_rows : tuple of tuple of str
         The first rows of values as they stand in the file, cut into cells; for all machines of the file.
+    is_named : bool
+        Whether `device`, if there is one, is a name, and not only the place of its columns in the file.
     """
 
     file: str
@@ -89,6 +91,7 @@ class Reading:
     problems: tuple[Problem, ...] = ()
     choices: Choices = NO_CHOICES
     first_rows: tuple[tuple[str, ...], ...] = ()
+    is_named: bool = True
 
 
 def first_rows(rows: Iterable[Sequence[str]]) -> tuple[tuple[str, ...], ...]:

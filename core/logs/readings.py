@@ -3,9 +3,10 @@
 from pathlib import PurePath
 
 import numpy as np
-from attrs import frozen
+from attrs import evolve, frozen
 
-from core.logs import clock, machines, number_clock, series, split_stamps
+from core.logs import blocks, clock, machines, number_clock, series, split_stamps
+from core.logs.blocks import Block
 from core.logs.clock import NO_HINTS, Clocked, Hints
 from core.logs.preamble import interval_in, start_in
 from core.logs.reading import Column, Reading, Refused
@@ -20,7 +21,10 @@ from core.study import Choices
 
 @frozen
 class Read:
-    """A table with what is known about how it was written; `source` is None where no text is behind it."""
+    """A table with what is known about how it was written; `source` is None where no text is behind it.
+
+    ``beside`` are the logs that stand side by side in the table, if there are several.
+    """
 
     table: Table
     roles: Roles
@@ -35,6 +39,7 @@ class Read:
     reasons: tuple[tuple[str, str], ...] = ()
     problems: tuple[Problem, ...] = ()
     first_rows: tuple[tuple[str, ...], ...] = ()
+    beside: tuple[Block, ...] = ()
 
 
 def no_load(names: tuple[str, ...], name: str) -> Problem:
@@ -76,6 +81,8 @@ def machines_of(
     choices : Choices
     progress : Progress
     """
+    if read.beside:
+        return _side_by_side(read, label, name, key, choices, progress)
     clocked = clock_of(read)
     raws = machines.sort_out(read.table, read.roles, clocked.seconds, read.decimal)
     refused, count = refused_rows(read.table, read.roles, read.source, clocked.seconds, read.hints.file)
@@ -114,6 +121,54 @@ def machines_of(
         problems = [untimed] if untimed is not None else problems or [no_load(read.table.names, name)]
         problems += shared
     return out, problems
+
+
+def _side_by_side(
+    read: Read, label: str, name: str, key: str, choices: Choices, progress: Progress
+) -> tuple[list[Reading], list[Problem]]:
+    """The readings of logs that stand side by side, each with its own time."""
+    out: list[Reading] = []
+    problems: list[Problem] = []
+    for i, block in enumerate(read.beside):
+        share = part(progress, i / len(read.beside), (i + 1) / len(read.beside))
+        one = _of_block(read, block, is_first=i == 0)
+        found, wrong = machines_of(one, label, name, f"{key}:{block.device}", choices, share)
+        problems += wrong
+        for reading in found:
+            device = block.device if reading.device is None else f"{reading.device} ({block.device})"
+            machine = device if block.is_named else f"{reading.machine}, {device}"
+            out.append(
+                evolve(
+                    reading, machine=machine, device=device, is_named=block.is_named,
+                    columns=_of_whole(read, block, reading.columns), reasons=_said(read, block, reading),
+                )
+            )  # fmt: skip
+    return out, problems
+
+
+def _of_block(read: Read, block: Block, *, is_first: bool) -> Read:
+    first = block.told.all[block.told.time[0]]
+    hints = evolve(read.hints, quantity=first.quantity, unit=first.unit, heading=first.name)
+    return evolve(
+        read, table=blocks.cut(read.table, block, is_first), roles=block.told, beside=(), hints=hints,
+        stated_offset_s=block.offset_s, time_kind=block.time_kind,
+        reasons=(*(r for r in read.reasons if r not in read.roles.reasons), *block.told.reasons),
+    )  # fmt: skip
+
+
+def _of_whole(read: Read, block: Block, columns: tuple[Column, ...]) -> tuple[Column, ...]:
+    """All columns of the file; those of the other logs are nothing to this one."""
+    others = [Column(n, "other", "") for n in read.table.names]
+    return (*others[: block.start], *columns, *others[block.stop :])
+
+
+def _said(read: Read, block: Block, reading: Reading) -> tuple[tuple[str, str], ...]:
+    rest = tuple(r for r in reading.reasons if r != ("layout", "one machine"))
+    text = (
+        f"{len(read.beside)} logs side by side, each with its own time; this one is in columns "
+        f"{block.start + 1} to {block.stop}"
+    )
+    return (*rest, ("layout", text))
 
 
 def clock_of(read: Read) -> Clocked:

@@ -103,17 +103,9 @@ def assign(
     names : headings
     sample : columns of cells
     """
-    chosen = {p: (q, u) for p, q, u in choices.columns}
-    roles = []
-    for i, (name, cells) in enumerate(zip(names, sample, strict=True)):
-        role = _propose(i, name, cells, decimal)
-        if i in chosen:
-            role = evolve(
-                role, meaning=evolve(role.meaning, quantity=chosen[i][0], unit=chosen[i][1]), cell_unit=""
-            )
-        roles.append(role)
+    roles = proposed(names, sample, decimal, choices)
     reasons: list[tuple[str, str]] = []
-    time, fields = _time(roles, sample, reasons, any(q in TIMES for q, _ in chosen.values()))
+    time, fields = _time(roles, sample, reasons, any(q in TIMES for _, q, _ in choices.columns))
     if time is None:
         return None
     for position in time:
@@ -129,6 +121,28 @@ def assign(
         _by_values(roles, sample, set(time), decimal, reasons)
     device = _device(roles, sample, channel, set(time), reasons)
     return Roles(tuple(roles), time, channel, value, device, tuple(reasons), fields)
+
+
+def proposed(
+    names: Sequence[str], sample: Sequence[Sequence[str]], decimal: str, choices: Choices
+) -> list[Role]:
+    """What each column holds by its own heading and cells, or as the user chose, the others unheard.
+
+    Parameters
+    ----------
+    names : headings
+    sample : columns of cells
+    """
+    chosen = {p: (q, u) for p, q, u in choices.columns}
+    roles = []
+    for i, (name, cells) in enumerate(zip(names, sample, strict=True)):
+        role = _propose(i, name, cells, decimal)
+        if i in chosen:
+            role = evolve(
+                role, meaning=evolve(role.meaning, quantity=chosen[i][0], unit=chosen[i][1]), cell_unit=""
+            )
+        roles.append(role)
+    return roles
 
 
 def _propose(position: int, name: str, cells: Sequence[str], decimal: str) -> Role:

@@ -126,7 +126,9 @@ def _item(rows: list[list[Any]], title: str, is_1904: bool) -> Item | None:
     columns = [[r[i] for r in kept] for i in filled]
     table = table_of_cells([names[i] for i in filled], columns, np.array(lines, dtype=np.int64))
     why = (("layout", f"a spreadsheet{f', sheet {title}' if title else ''}"),)
-    return Item(table, title, None, None if header is None else header + 1, is_1904, why)
+    over = rows[header - 1] if header else []
+    above = tuple(str(over[i]) if i < len(over) and over[i] is not None else "" for i in filled)
+    return Item(table, title, None, None if header is None else header + 1, is_1904, above, why)
 
 
 def _find_headings(rows: list[list[Any]]) -> tuple[int | None, int | None]:

@@ -11,7 +11,7 @@ from functools import lru_cache
 
 from attrs import evolve, frozen
 
-from core.logs.numbers import MISSING, SPACES, decimal_of
+from core.logs.numbers import MISSING, SPACES, columns_of_other_sign, decimal_of
 from core.logs.words import meaning, unit_of
 from core.study import Choices
 
@@ -51,6 +51,9 @@ _STAMP = re.compile(
 )
 #: what a second line of headings may say besides a unit
 _AGGREGATES = frozenset({"last", "first", "smp", "sum", "count", "instantaneous", "letzter", "dernier"})
+_OTHER_SIGN = {",": ".", ".": ","}
+NAMED = {",": "comma", ".": "point"}
+_SWAPPED_SIGNS = str.maketrans(",.", ".,")
 _DATED, _CLOCKED = re.compile(rf"^{_DATE}$"), re.compile(rf"^{_CLOCK}$")
 _COMMENT = re.compile(r"^\s*(?:#|//|;|%|--|\*|!)")
 
@@ -74,6 +77,10 @@ class Form:
         Rows of values, for deciding what columns mean.
     is_wrapped : bool
         Every line stands in quotes as a whole, as a spreadsheet leaves lines that it took for one cell.
+    swapped : frozenset of int
+        Columns whose decimal sign is not `decimal` but the other.
+    shorter : frozenset of int
+        Counts of cells with which a row is whole too: of logs side by side, the shorter ends first.
     preamble : tuple of str
         Lines before the headings.
     reasons : tuple of (choice, text)
@@ -88,6 +95,12 @@ class Form:
     preamble: tuple[str, ...] = ()
     reasons: tuple[tuple[str, str], ...] = ()
     is_wrapped: bool = False
+    swapped: frozenset[int] = frozenset()
+    shorter: frozenset[int] = frozenset()
+
+    def decimal_of(self, position: int) -> str:
+        """Decimal sign of a column."""
+        return _OTHER_SIGN[self.decimal] if position in self.swapped else self.decimal
 
 
 @lru_cache(maxsize=1 << 13)
@@ -163,21 +176,32 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     body = [r for r in rows[form.first_line : form.first_line + _JUDGED] if len(r) == width and _is_values(r)]
     body += [r for r in (split(x, delimiter) for x in later[:_JUDGED]) if len(r) == width and _is_values(r)]
     sign, yes, no = decimal_of(c for r in body for c in r)
+    swapped: frozenset[int] = frozenset()
     if choices.decimal:
         sign, why = choices.decimal, "chosen by hand"
     elif yes or no:
-        why = (
-            f"{'comma' if sign == ',' else 'point'}: so in {yes} of {yes + no} sampled cells with a fraction"
-        )
+        why = f"{NAMED[sign]}: so in {yes} of {yes + no} sampled cells with a fraction"
+        swapped = columns_of_other_sign([[r[i] for r in body] for i in range(width)], sign)
     else:
         why = "no cell has a fraction; a point is assumed"
+    if swapped:
+        names = ", ".join(f"'{form.names[i]}'" for i in sorted(swapped))
+        why += f"; but {NAMED[_OTHER_SIGN[sign]]} in {names}, where every fraction has one"
     reasons = (
         ("delimiter", "chosen by hand" if choices.delimiter else reason),
         ("decimal", why),
         *form.reasons,
     )
     sample = tuple(tuple(r) for r in body)
-    return evolve(form, decimal=sign, sample=sample, reasons=reasons, is_wrapped=is_wrapped)
+    return evolve(form, decimal=sign, sample=sample, reasons=reasons, is_wrapped=is_wrapped, swapped=swapped)
+
+
+def as_decided(form: Form) -> list[list[str]]:
+    """The sampled columns with one decimal sign in all of them."""
+    columns = [[row[i] for row in form.sample] for i in range(len(form.names))]
+    for i in form.swapped:
+        columns[i] = [c.translate(_SWAPPED_SIGNS) for c in columns[i]]
+    return columns
 
 
 def _with_whole_quotes(lines: list[str]) -> list[str]:

@@ -72,6 +72,16 @@ class Table:
                 return int(lines) + row - first if isinstance(lines, int) else int(lines[row - first])
         return 0
 
+    def lines_of(self, rows: I64) -> I64:
+        """Lines of the file that rows came from; `rows` rise."""
+        out = np.zeros(rows.size, dtype=np.int64)
+        ends = [first for first, _ in self.lines[1:]] + [self.rows]
+        for (first, lines), end in zip(self.lines, ends, strict=True):
+            a, b = np.searchsorted(rows, (first, end)).tolist()
+            mine = rows[a:b] - first
+            out[a:b] = mine + lines if isinstance(lines, int) else lines[mine]
+        return out
+
     def numbers(self, position: int) -> F64 | None:
         """A column as numbers, None when it holds something else."""
         column = self.columns[position]

@@ -6,7 +6,8 @@ added to a log are read as they would be with all the others.
 
 from attrs import evolve, frozen
 
-from core.logs import body, clock, decimal_commas, roles, sniff
+from core.logs import blocks, body, clock, decimal_commas, roles, sniff
+from core.logs.blocks import Block
 from core.logs.clock import NO_HINTS, Hints
 from core.logs.reading import first_rows
 from core.logs.readings import Read, hints_of, no_load, no_time
@@ -27,7 +28,8 @@ class Found:
     """How a text is written.
 
     ``source`` is the text, with its numbers made whole where commas had cut them; ``delimiter`` is the one in
-    the file; ``block_hints`` are for stamps that are read block by block.
+    the file; ``block_hints`` are for stamps that are read block by block; ``beside`` are the logs that stand
+    side by side in it, if there are several.
     """
 
     source: Source
@@ -38,6 +40,7 @@ class Found:
     block_hints: Hints
     offset_s: float | None
     delimiter: str
+    beside: tuple[Block, ...] = ()
 
 
 def detect(source: Source, name: str, choices: Choices) -> Found | Problem:
@@ -76,7 +79,7 @@ def detect(source: Source, name: str, choices: Choices) -> Found | Problem:
         written = ","
         others = tuple(r for r in form.reasons if r[0] not in ("delimiter", "decimal"))
         form = evolve(form, reasons=(("delimiter", "comma"), ("decimal", cut.reason), *others))
-    columns = [[row[i] for row in form.sample] for i in range(len(form.names))]
+    columns = sniff.as_decided(form)
     told = roles.assign(form.names, columns, form.decimal, choices)
     if told is None:
         return no_time(form.names, name, form.first_line)
@@ -84,23 +87,37 @@ def detect(source: Source, name: str, choices: Choices) -> Found | Problem:
         return no_load(form.names, name)
     zone = zone_named_in(" ".join([*form.preamble, *(form.names[p] for p in told.time)]))
     hints = hints_of(told, name, form.decimal, choices, zone, form.preamble)
-    kinds = body.kinds_of(columns, told.wanted(), form.decimal)
-    order = None
-    if len(told.time) == 1 and kinds[told.time[0]] == "text":
-        order = clock.settled_order(columns[told.time[0]], hints)
-        if order is not None:
-            kinds[told.time[0]] = "dated text"
+    beside = blocks.find(form.names, columns, form.decimal, choices, _above(form))
+    wanted = [want for block in beside for want in block.told.wanted()] or told.wanted()
+    if beside:
+        form = evolve(form, shorter=frozenset(w for block in beside[:-1] for w in _widths(block, columns)))
+    kinds = body.kinds_of(columns, wanted, form.decimal, form.swapped)
+    times = [(b.start + b.told.time[0], len(b.told.time)) for b in beside] or [(told.time[0], len(told.time))]
+    dated = [p for p, count in times if count == 1 and kinds[p] == "text"]
+    # one file is written in one way
+    order = next((o for p in dated if (o := clock.settled_order(columns[p], hints)) is not None), None)
+    for position in dated if order is not None else ():
+        kinds[position] = "dated text"
     block_hints = NO_HINTS if order is None else evolve(NO_HINTS, choices=Choices(date_order=order))
-    return Found(
-        source,
-        form,
-        told,
-        tuple(kinds),
-        hints,
-        block_hints,
-        body.first_offset(columns[told.time[0]]),
-        written,
+    beside = tuple(
+        evolve(b, time_kind=kinds[p], offset_s=body.first_offset(columns[p]))
+        for b, (p, _) in zip(beside, times, strict=False)
     )
+    offset_s = body.first_offset(columns[told.time[0]])
+    return Found(source, form, told, tuple(kinds), hints, block_hints, offset_s, written, beside)
+
+
+def _above(form: Form) -> tuple[str, ...]:
+    """Cells of the line above the headings, filled up to their count."""
+    cells = sniff.split(form.preamble[-1], form.delimiter) if form.preamble else []
+    is_table = 1 < len(cells) <= len(form.names)
+    return (*cells, *[""] * (len(form.names) - len(cells))) if is_table else ()
+
+
+def _widths(block: Block, columns: list[list[str]]) -> list[int]:
+    """Counts of cells of rows that end with this block: with the empty columns behind it or without."""
+    last = max(p for p in block.columns if any(c.strip() for c in columns[p]))
+    return list(range(last + 1, block.stop + 1))
 
 
 def read(found: Found, encoding: str, why: str, problems: tuple[Problem, ...], progress: Progress) -> Read:
@@ -149,7 +166,7 @@ def _without_source(
         None if form.header_line is None else form.header_line + 1, found.hints, found.offset_s,
         found.kinds[told.time[0]], None,
         (("encoding", f"{encoding}: {why}"), *form.reasons, *told.reasons), problems,
-        first_rows(form.sample),
+        first_rows(form.sample), found.beside,
     )  # fmt: skip
 
 

@@ -103,6 +103,26 @@ def test_meaning_of_a_column() -> None:
     assert [c.quantity for c in found.columns] == ["time", "other", "power"]
 
 
+def test_a_second_time_column_can_be_set_aside() -> None:
+    rows = "".join(f"{i * 10},{i % 7},{i * 9 + 4000},{i % 5}\n" for i in range(60))
+    text = "time A s,power A W,time B s,power B W\n" + rows
+    assert [r.device for r in reading(text).readings] == ["A", "B"]
+    as_one_table = reading(text, columns=((2, "other", ""),)).readings
+    assert len(as_one_table) == 2
+    for one in as_one_table:
+        assert one.trace is not None
+        assert one.trace.end_s == 590.0
+
+
+def test_a_power_of_a_log_at_the_side_can_be_chosen() -> None:
+    rows = "".join(f"{i * 10},{i % 7},{i * 9 + 4000},{i % 5},{i % 3}\n" for i in range(60))
+    text = "time A s,power A W,time B s,power B W,extra\n" + rows
+    second = reading(text, columns=((3, "other", ""), (4, "power", "kW"))).readings[1]
+    assert second.trace is not None
+    np.testing.assert_allclose(second.trace.power_w, 1000.0 * (np.arange(60) % 3))
+    assert [c.quantity for c in second.columns] == ["other", "other", "time", "other", "power"]
+
+
 def test_encoding() -> None:
     data = plain(TRUTH, head=("Zeit", "Leistung [W]", "Zählerstand [kWh]")).encode("cp1252")
     found = reading(data, encoding="cp850").readings[0]
