@@ -32,31 +32,13 @@ def build(
 ) -> "tuple[MainWindow, Session]":
     """Make the window and its session; nothing is opened yet."""
     from gui.main_window import MainWindow
-    from gui.pages.bed import BedPage
-    from gui.pages.compare import ComparePage
-    from gui.pages.fairness import FairnessPage
-    from gui.pages.line_up import LineUpPage
-    from gui.pages.loads import LoadsPage
-    from gui.pages.logs import LogsPage
-    from gui.pages.publish import PublishPage
-    from gui.pages.standby_cost import StandbyCostPage
+    from gui.pages.contents import Contents
     from gui.session import Session
 
     session = Session(jobs, folder)
     with appearance.put_on_last():
-        publish = PublishPage(session)
-        pages = (
-            LogsPage(session, settings),
-            LineUpPage(session),
-            ComparePage(session),
-            BedPage(session),
-            LoadsPage(session),
-            StandbyCostPage(session),
-            FairnessPage(session),
-            publish,
-        )
-        publish.adding.take_from(pages)
-        window = MainWindow(session, jobs, settings, appearance, pages)
+        entries = Contents(session, settings).entries
+        window = MainWindow(session, jobs, settings, appearance, entries)
     session.setParent(window)
     return window, session
 

@@ -17,7 +17,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
     QMenu,
-    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -30,7 +29,9 @@ from gui.appearance import Appearance
 from gui.diagnostics import diagnostics
 from gui.dialogs import notes
 from gui.jobs import Failure, Jobs
+from gui.pages.contents import Entry
 from gui.pages.page import Page
+from gui.pages.stack import PageStack
 from gui.session import READ_FILES, READ_LOGS, Session
 from gui.settings import THEMES, ZOOMS, Settings
 from gui.study_files import STUDY_SUFFIX, StudyFiles
@@ -44,7 +45,12 @@ class MainWindow(QMainWindow):
     """Holds the pages and turns what the user asks of the window into calls of the session."""
 
     def __init__(
-        self, session: Session, jobs: Jobs, settings: Settings, appearance: Appearance, pages: Sequence[Page]
+        self,
+        session: Session,
+        jobs: Jobs,
+        settings: Settings,
+        appearance: Appearance,
+        entries: Sequence[Entry],
     ) -> None:
         super().__init__()
         self.setObjectName("main_window")
@@ -52,12 +58,11 @@ class MainWindow(QMainWindow):
         self.setAcceptDrops(True)
         self.resize(1280, 820)
         self._session, self._jobs, self._settings, self._appearance = session, jobs, settings, appearance
-        self._pages = tuple(pages)
         self._lands_after_import = False
         self._is_typing = False
-        self._side = Side([page.title for page in pages])
-        self._stack = QStackedWidget()
         self._welcome = Welcome()
+        self._stack = PageStack(entries, self._welcome)
+        self._side = Side(self._stack.titles)
         self._problems = ProblemList()
         self._progress = ProgressStrip()
         self._drop_hint = DropHint(self)
@@ -81,8 +86,12 @@ class MainWindow(QMainWindow):
     @property
     def page(self) -> Page | None:
         """The visible page; None while the window says what to drop."""
-        shown = self._stack.currentWidget()
-        return shown if isinstance(shown, Page) else None
+        return self._stack.shown
+
+    @property
+    def titles(self) -> tuple[str, ...]:
+        """Titles of all pages, in the order of the list."""
+        return self._stack.titles
 
     @property
     def is_busy(self) -> bool:
@@ -91,7 +100,7 @@ class MainWindow(QMainWindow):
 
     def show_page(self, title: str) -> None:
         """Turn to a page."""
-        index = next(i for i, page in enumerate(self._pages) if page.title == title)
+        index = self.titles.index(title)
         self._side.set_current(index)
         self._turn_to(index)
 
@@ -99,7 +108,7 @@ class MainWindow(QMainWindow):
     def _lead(self, title: str, what: str) -> None:
         """Turn to the page that another one leads to."""
         self.show_page(title)
-        self._pages[self._index].turn_to(what)
+        self._stack.page(self._index).turn_to(what)
 
     # what the user does
 
@@ -247,7 +256,7 @@ class MainWindow(QMainWindow):
         if self._lands_after_import and not is_reading:
             self._lands_after_import = False
             with_runs = sum(bool(machine.included) for machine in comparison.machines)
-            self.show_page("Compare" if with_runs > 1 and self._has("Compare") else "Logs")
+            self.show_page("Compare" if with_runs > 1 else "Logs")
         self._queue_refresh()
 
     def _on_ended(self, key: str) -> None:
@@ -275,16 +284,19 @@ class MainWindow(QMainWindow):
         self._side.show_study(study, self._session.is_read_only, place)
         self.setWindowTitle(f"{study.name} - Samepart")
         self._show_history()
-        for index, each in enumerate(self._pages):
-            badge = each.badge(self._session.comparison)
+        for index, entry in enumerate(self._stack.entries):
+            badge = entry.badge(self._session.comparison)
             self._side.set_badge(index, badge.signs, badge.meaning)
         has_something = bool(study.logs or study.typed or study.machines) or self._is_typing
         if has_something and self._lands_after_import and self.page is None:
             return  # the first page to be seen is the one to land on, once it is known
         self._welcome.set_reading(self._jobs.is_running(READ_FILES))
-        self._stack.setCurrentWidget(self._pages[self._index] if has_something else self._welcome)
+        if has_something:
+            self._stack.show_page(self._index)
+        else:
+            self._stack.show_before()
         page = self.page
-        for each in self._pages:
+        for each in self._stack.made_pages():
             menu = each.menu()
             if menu is not None:
                 menu.menuAction().setVisible(each is page)
@@ -303,12 +315,8 @@ class MainWindow(QMainWindow):
         self._queue_refresh()
 
     def _best_page(self) -> int:
-        titles = [page.title for page in self._pages]
         several = sum(bool(self._session.study.logs_of(m.id)) for m in self._session.study.machines) > 1
-        return titles.index("Compare") if several and "Compare" in titles else 0
-
-    def _has(self, title: str) -> bool:
-        return any(page.title == title for page in self._pages)
+        return self.titles.index("Compare") if several else 0
 
     def _on_look(self) -> None:
         draw_icons(self._actions, look.current())
@@ -342,7 +350,7 @@ class MainWindow(QMainWindow):
 
     def _build_menus(self) -> None:
         given = {"<recent>": self._files.recent_menu, "<theme>": self._theme, "<pages>": self._page_menu}
-        menus = fill_menus(self.menuBar(), self._actions, given)
+        self._view_menu = fill_menus(self.menuBar(), self._actions, given)["View"]
         group = QActionGroup(self)
         for theme, text in zip(THEMES, ("As the desktop", "Light", "Dark"), strict=True):
             action = self._theme.addAction(text)
@@ -351,14 +359,18 @@ class MainWindow(QMainWindow):
             action.setChecked(theme == self._settings.theme)
             group.addAction(action)
         group.triggered.connect(self._choose_theme)
-        for number, page in enumerate(self._pages, start=1):
-            action = self._page_menu.addAction(page.title)
+        for number, title in enumerate(self.titles, start=1):
+            action = self._page_menu.addAction(title)
             action.setShortcut(QKeySequence(f"Ctrl+{number}"))
             action.setData(number - 1)
             action.triggered.connect(self._turn_by_menu)
-            menu = page.menu()
-            if menu is not None:
-                self.menuBar().insertMenu(menus["View"].menuAction(), menu)
+
+    @Slot(object)
+    def _on_made(self, page: Page) -> None:
+        page.page_wanted.connect(self._lead)
+        menu = page.menu()
+        if menu is not None:
+            self.menuBar().insertMenu(self._view_menu.menuAction(), menu)
 
     @Slot()
     def _turn_by_menu(self) -> None:
@@ -367,10 +379,6 @@ class MainWindow(QMainWindow):
             self._side.set_current(int(action.data()))
 
     def _lay_out(self) -> None:
-        for page in self._pages:
-            page.page_wanted.connect(self._lead)
-            self._stack.addWidget(page)
-        self._stack.addWidget(self._welcome)
         right = QWidget()
         column = QVBoxLayout(right)
         column.setContentsMargins(0, 0, 0, 0)
@@ -389,6 +397,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         session, jobs = self._session, self._jobs
         self._side.page_chosen.connect(self._turn_to)
+        self._stack.made.connect(self._on_made)
         self._side.study_renamed.connect(self._rename_study)
         self._side.part_renamed.connect(self._rename_part)
         self._side.bed_set.connect(self._set_bed)

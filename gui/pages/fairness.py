@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 from core.figures.fairness import fairness_figure
 from core.found.fairness import TOPIC, explain_finding
 from core.results.compare import machine_inputs
-from core.results.fairness_answer import conditions, counted, findings_table, headline, line
+from core.results.fairness_answer import conditions, findings_table, headline, line
 from core.results.fairness_points import point_of
 from core.results.fairness_temperatures import StatedConditions, told
 from core.results.machine import machine_result
@@ -27,7 +27,7 @@ from gui.images import clipboard_data, render
 from gui.look import S4, S8, S12, S16
 from gui.pages.compare import screen_locale
 from gui.pages.fairness_edits import FairnessEdits
-from gui.pages.page import Badge, Page, SentenceTop
+from gui.pages.page import Page, SentenceTop
 from gui.session import Session
 from gui.widgets.fairness_accepted import AcceptedList
 from gui.widgets.fairness_card import FairnessCard
@@ -178,10 +178,6 @@ class FairnessPage(Page):
         else:
             self._comparison = comparison
             self._show_comparison(study, comparison)
-
-    def badge(self, comparison: Comparison | None) -> Badge:
-        found = () if comparison is None else comparison.open_findings
-        return Badge(str(len(found)), counted(found)) if found else Badge()
 
     def turn_to(self, what: str) -> None:
         """Show the plan, or what was not alike."""

@@ -46,6 +46,7 @@ class LogsPage(Page):
         self._lanes = LaneList()
         self._strip = StretchStrip()
         self._panel = ReadingPanel()
+        self._splitter = QSplitter(Qt.Orientation.Horizontal)
         self._typed = TypedForm()
         self._found = FoundPanel()
         self._explaining = Explaining(session, self._found, self._locale)
@@ -64,6 +65,8 @@ class LogsPage(Page):
         self._reading_timer.timeout.connect(self._show_reading)
         self._lay_out()
         self._stretch.draw_icons()
+        if self._stretch.selected is not None:  # chosen on another page, before there was this one
+            self._log_id = self._stretch.selected.log_id
 
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
         results = self._session.results
@@ -163,7 +166,7 @@ class LogsPage(Page):
 
     def _place_panel(self) -> None:
         """Show the panel if it is wanted and there is room for it."""
-        panel_w = self._panel.minimumWidth()
+        panel_w = self._panel.minimumWidth() + self._splitter.handleWidth()
         has_room = self.width() - panel_w >= max(
             _LANES_TO_PANEL * panel_w, self._left.minimumSizeHint().width()
         )
@@ -184,16 +187,15 @@ class LogsPage(Page):
         column.addWidget(self._lanes, 1)
         column.addWidget(self._typed)
         column.addWidget(self._strip)
-        splitter = QSplitter(Qt.Orientation.Horizontal)
-        splitter.addWidget(self._left)
-        splitter.addWidget(self._panel)
-        splitter.setStretchFactor(0, 1)
-        splitter.setChildrenCollapsible(False)
+        self._splitter.addWidget(self._left)
+        self._splitter.addWidget(self._panel)
+        self._splitter.setStretchFactor(0, 1)
+        self._splitter.setChildrenCollapsible(False)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S8)
         layout.addWidget(self._top)
-        layout.addWidget(FoundFrame(splitter, self._found, may_stand_beside=False), 1)
+        layout.addWidget(FoundFrame(self._splitter, self._found, may_stand_beside=False), 1)
 
     def _tool_row(self) -> QHBoxLayout:
         row = QHBoxLayout()

@@ -50,10 +50,6 @@ class Page(QWidget):
         """Say what the page answers, how to read it, and what to beware of."""
         notes.show_note(self, self.title, purpose_of(self.title))
 
-    def badge(self, comparison: Comparison | None) -> Badge:
-        """What the list of pages says beside the page's name, whether the page is visible or not."""
-        return Badge()
-
     def turn_to(self, what: str) -> None:
         """Show what another page has led to; "" and what the page does not know leave it as it is."""
 

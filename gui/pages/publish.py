@@ -52,14 +52,14 @@ class PublishPage(Page):
     title = "Publish"
     icon = "publish"
 
-    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+    def __init__(self, session: Session, adding: PublishAdding, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("publish_page")
         self._session = session
         self._locale = money_locale()
         self._shelved: Shelved | None = None
         self._asked: tuple[object, ...] | None = None
-        self._key = ""
+        self._key = adding.newest
         self._drawn: Drawn | None = None
         self.top = SentenceTop()
         self.bar = PublishBar()
@@ -69,7 +69,7 @@ class PublishPage(Page):
         self.files = PublishFiles(session.jobs, self)
         self.drag = DrawnDrag(self)
         self.giving = PublishGiving(session, self.body.whole, self.files, self)
-        self.adding = PublishAdding(session, self._locale, self)
+        adding.added.connect(self._on_added)
         self._lay_out()
         self._connect()
         self._show_nothing(*_EMPTY)
@@ -107,7 +107,6 @@ class PublishPage(Page):
         self.preview.pulled.connect(self._drag_out)
         self.files.saved.connect(self._on_saved)
         self.giving.refused.connect(self._say)
-        self.adding.added.connect(self._on_added)
         self._session.opened.connect(self._on_opened)
 
     # showing

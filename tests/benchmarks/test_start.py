@@ -14,9 +14,16 @@ ROOT = Path(__file__).parents[2]
 PAIRS = 11
 #: first paint, against that of an empty window of the same libraries and size
 MOST_TIMES_BARE = 1.3
-#: the window with all its pages, ready to be used
-MOST_TIMES_BARE_TO_USE = 4.0
+#: the window, ready to be used; pages are made when they are turned to
+MOST_TIMES_BARE_TO_USE = 1.4
 HELP_S = 0.15
+
+
+def as_installed(home: Path) -> dict[str, str]:
+    """The environment of a program that keeps its compiled modules, as an installed one does."""
+    environment = {**os.environ, "XDG_CONFIG_HOME": str(home), "XDG_DATA_HOME": str(home)}
+    environment.pop("PYTHONDONTWRITEBYTECODE", None)
+    return {**environment, "PYTHONPYCACHEPREFIX": str(home / "compiled")}
 
 
 def first_paint_s(what: str, home: Path) -> float:
@@ -25,7 +32,7 @@ def first_paint_s(what: str, home: Path) -> float:
     done = subprocess.run(
         [sys.executable, "-m", "tests.benchmarks.first_paint", what],
         cwd=ROOT,
-        env={**os.environ, "XDG_CONFIG_HOME": str(home), "XDG_DATA_HOME": str(home)},
+        env=as_installed(home),
         capture_output=True,
         text=True,
         timeout=60,
@@ -58,11 +65,13 @@ def test_start_against_a_bare_window(
 
 
 @pytest.mark.parametrize("arguments", [["--help"], ["--version"], ["compare", "--help"]])
-def test_help(benchmark: BenchmarkFixture, arguments: list[str]) -> None:
+def test_help(benchmark: BenchmarkFixture, tmp_path: Path, arguments: list[str]) -> None:
     samepart = Path(sys.executable).with_name("samepart")
 
     def ask() -> None:
-        subprocess.run([samepart, *arguments], check=True, capture_output=True, timeout=60)
+        subprocess.run(
+            [samepart, *arguments], check=True, capture_output=True, timeout=60, env=as_installed(tmp_path)
+        )
 
     benchmark.pedantic(ask, rounds=15, warmup_rounds=1)
     assert benchmark.stats.stats.median <= HELP_S

@@ -9,7 +9,7 @@ import numpy as np
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QAction, QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit, QStackedWidget, QWidget
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from core.study import Run, Study
@@ -18,7 +18,6 @@ from gui.appearance import Appearance
 from gui.charts.traces import Lane
 from gui.jobs import Jobs
 from gui.main_window import MainWindow
-from gui.pages.page import Page
 from gui.session import Session
 from gui.settings import Settings
 
@@ -144,10 +143,7 @@ class Driver:
     @property
     def titles(self) -> tuple[str, ...]:
         """The titles of all pages that the window has, in the order of its list."""
-        stack = self.window.findChildren(Page)[0].parentWidget()
-        assert isinstance(stack, QStackedWidget)
-        shown = [stack.widget(i) for i in range(stack.count())]
-        return tuple(page.title for page in shown if isinstance(page, Page))
+        return self.window.titles
 
     def run(self, place: int = 0) -> Run:
         """A run of the study, by its place in the first log."""

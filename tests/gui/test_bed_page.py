@@ -103,7 +103,7 @@ def chosen(bench: Bench) -> str:
 
 
 def test_it_is_listed_after_compare(bench: Bench, tmp_path: Path) -> None:
-    titles = [page.title for page in bench.window._pages]
+    titles = bench.window.titles
     assert titles.index("Compare") < titles.index("Bed")
 
 

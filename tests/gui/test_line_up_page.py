@@ -122,7 +122,7 @@ def bench(qtbot: QtBot, tmp_path: Path, logs: list[Path]) -> Iterator[Bench]:
 
 
 def test_the_page_stands_between_logs_and_compare(bench: Bench) -> None:
-    titles = [page.title for page in bench.driver.window._pages]
+    titles = bench.driver.titles
     assert titles.index("Logs") < titles.index("Line-up") < titles.index("Compare")
 
 
