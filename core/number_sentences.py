@@ -46,6 +46,16 @@ SENTENCES: dict[str, str] = {
         "The bed's part cannot be seen in this run: the heater switches faster than the meter looks, so "
         "that the low level ({off_w:.0f} W) is a mixture. A hold test or a run with the bed off would tell."
     ),
+    "bed.mixed": (
+        "The bed's part cannot be seen in this run: short pulses of the bed, or those of the hot end, blur "
+        "the level with the heater off, and two ways to it disagree. A hold test or a run with the bed off "
+        "would tell."
+    ),
+    "bed.in_step": (
+        "The bed's part cannot be seen in this run: the values, {interval_s:.0f} s apart, show the heater on "
+        "more seldom than a bed that took {warm_up_s:.0f} s to warm up needs it. They may keep step with its "
+        "pulses. Log faster, use a meter with an energy counter, or make a hold test."
+    ),
     "bed.no_plateau": (
         "The bed's part cannot be seen in this run: it shows no warm-up at full power to tell what the "
         "heater draws. A run from cold, or a hold test, would tell."

@@ -13,6 +13,7 @@ import numpy as np
 from attrs import field, frozen
 from numpy.typing import NDArray
 
+from core.beds.steps import Step, heater_step, without_heater
 from core.energy.refresh import measured
 from core.energy.timing import shortest_interval_s
 from core.traces import F64, Trace
@@ -39,14 +40,22 @@ FEWEST_ROWS = 12
 EARLY = 0.4
 #: cycle of a hot end that pulses, about; common practice, no source [s]
 HOT_END_CYCLE_S = 4.0
+#: a step smaller than this part of the warm-up's plateau is no full pulse
+FULL_STEP = 0.72
 #: a plateau this much lower than the step is not the heater's
 NO_PLATEAU = 0.6
 #: with fewer rows than this whose neighbours are off too, rows near the mode have to do
 FEWEST_UNDISTURBED = 0.04
+#: fewer rows between two with the heater off than this part of all say nothing of what is not the bed
+FEWEST_INSIDE = 0.15
 #: a plateau lies above this part of its top, and of its top's rise over the low level of what follows
 PLATEAU_PART, PLATEAU_RISE = 0.6, 0.4
 #: low level of a plateau: this percentile of its rows
 LOW_OF_PLATEAU = 10
+#: pulses with fewer rows than this between two changes are short
+SHORT_ROWS = 3
+#: fewer rows between plateau and processing show nothing of it
+FEWEST_WAITING = 4
 #: an unchanged value of an on-change log is spelt out for no longer than this many polls
 LONGEST_HOLD = 600
 
@@ -67,6 +76,8 @@ class Levels:
         Part of the rows so far below the lower mode that it cannot be the level with the heater off.
     low_share, off_share : float
         Part of the rows near the lower mode, and of those that count as off.
+    quiet_share : float
+        Part at the lower mode of those rows that lie between two with the heater off; 0 where those are few.
     confused_share : float
         Part of the rows that hold pieces of pulses where a hot end pulses as well: the two cannot be told
         apart.
@@ -82,6 +93,9 @@ class Levels:
         Low level of that plateau: without a hot end that is heated for a part of it only. [W]
     plateau_end_s : float
         Where it ends; the start of the run without one. [s]
+    waiting_s, waiting_w : ndarray, shape (m,)
+        What is not the bed's in the rows between the plateau and processing, while the machine waits for its
+        bed or heats its hot end; a single row may be off by a piece of a pulse. [s], [W]
     """
 
     time_s: F64
@@ -94,6 +108,7 @@ class Levels:
     below_share: float
     low_share: float
     off_share: float
+    quiet_share: float
     confused_share: float
     off_u_w: float
     hot_end_w: float
@@ -102,6 +117,14 @@ class Levels:
     plateau_w: float | None
     plateau_low_w: float
     plateau_end_s: float
+    waiting_s: F64 = field(repr=False)
+    waiting_w: F64 = field(repr=False)
+
+    @property
+    def are_pulses_short(self) -> bool:
+        """Whether the heater is on or off for no longer than a sample or two at a time."""
+        is_high = self.power_w > self.off_w + self.step_w / 2
+        return self.power_w.size / max(self.changes, 1) < SHORT_ROWS or not is_high.any()
 
 
 def rows_between(trace: Trace, start_s: float, end_s: float) -> tuple[F64, F64]:
@@ -212,12 +235,13 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
     upper = power[power > off_w + max((top_w - off_w) / 2, reach_w)]
     step_w = float(np.percentile(upper, 60)) - off_w if upper.size else 0.0
     is_high = power > off_w + step_w / 2
+    inside = _undisturbed(~is_high)
     crowd = _crowd(power, off_w, step_w, reach_w)
     # a value averaged for longer has a pulsing hot end in it with its mean already
     is_told = trace.kind != "averaged" or trace.median_s < HOT_END_CYCLE_S
     is_off = power <= off_w + (crowd.near_high_w if is_told and crowd.is_hot_end else reach_w)
     if not (is_told and crowd.is_clean):
-        is_off &= _undisturbed(~is_high)
+        is_off &= inside
     off_u_w = 0.0
     if np.mean(is_off) < FEWEST_UNDISTURBED:
         is_off = is_low
@@ -239,6 +263,7 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
         float(np.mean(power < off_w - max(HOT_END_W, reach_w))),
         float(np.mean(is_low)),
         float(np.mean(is_off)),
+        float(np.mean(is_low[inside])) if np.mean(inside) > FEWEST_INSIDE else 0.0,
         crowd.smear if is_told and crowd.is_hot_end else 0.0,
         off_u_w,
         float(np.mean(power[is_off])) - off_w if is_told and crowd.is_hot_end and is_off.any() else 0.0,
@@ -247,7 +272,25 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
         plateau_w,
         plateau_low_w,
         plateau_end_s,
+        *_waiting(
+            trace, plateau_end_s, warm_end_s, heater_step(power, trace.resolution_w, FULL_STEP * step_w)
+        ),
     )
+
+
+def _waiting(trace: Trace, plateau_end_s: float, warm_end_s: float, step: Step | None) -> tuple[F64, F64]:
+    """Rows between the plateau and processing without the heater: times [s] and powers [W]."""
+    time, power = rows_between(trace, plateau_end_s + trace.median_s / 2, warm_end_s)
+    if step is None or time.size < FEWEST_WAITING:
+        return time[:0], power[:0]
+    if trace.kind == "averaged":
+        # hardly a pulse is as long as the interval: only rows with no piece of one show what is not the bed
+        is_off = _undisturbed(power <= step.middle_w)
+        return time[is_off], power[is_off]
+    is_below = power <= step.middle_w
+    # what is not the bed draws less than in processing
+    low_w = float(np.median(power[is_below])) if is_below.any() else step.middle_w - step.step_w / 2
+    return time, without_heater(power, Step(step.step_w, low_w + step.step_w / 2))
 
 
 def _plateau(

@@ -15,8 +15,8 @@ import numpy as np
 from attrs import frozen
 
 from core.activity.rows import spans
-from core.beds.heater import Levels, levels, rows_between
-from core.beds.share import FEWEST_OFF, FEWEST_SPREADS, FULL_STEP
+from core.beds.heater import FULL_STEP, Levels, levels, rows_between
+from core.beds.share import FEWEST_OFF, FEWEST_SPREADS
 from core.beds.steady import FEWEST_WINDOWS, Steady, steady, u_of_mean
 from core.energy.integral import mean_w
 from core.energy.total import between

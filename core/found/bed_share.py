@@ -35,7 +35,7 @@ _ONE_WATT: dict[str, tuple[str, int]] = {
     "heater switching": ("If what is not the bed drew 1 W more", -1),
 }
 #: reasons for refusing that a faster log may lift
-_TOO_SLOW = {"bed.few_rows", "bed.averaged", "bed.too_fast"}
+_TOO_SLOW = {"bed.few_rows", "bed.averaged", "bed.too_fast", "bed.mixed", "bed.in_step"}
 #: what would let the bed be seen, or seen better, by the way that it makes possible
 _SURER: dict[str, str] = {
     "hold test": (
