@@ -6,7 +6,7 @@ from typing import Final, Literal
 from attrs import evolve, frozen
 
 from core.logs.reading import Reading
-from core.study import Choices
+from core.study import Choices, Negative
 from core.traces import Sampling
 
 DateOrder = Literal["dmy", "mdy", "ymd"]
@@ -23,6 +23,12 @@ _SAMPLING: Final[dict[Sampling, str]] = {
     "averaged": "the mean before it",
     "on_change": "until the next one",
 }
+_NEGATIVE: Final[dict[Negative, str]] = {
+    "keep": "left as written",
+    "turn": "all signs turned round",
+    "size": "taken without their signs",
+    "zero": "taken as 0 W",
+}
 _ENCODINGS: Final = ("utf-8", "utf-16", "cp1252", "cp1250", "cp1251", "latin-1", "shift_jis")
 #: zones offered; any other IANA name can be typed in a study by another program
 _ZONES: Final = (
@@ -36,12 +42,16 @@ _ZONES: Final = (
 
 @frozen
 class Option:
-    """One choice: ``entries`` are (text, value); ``found`` says in words what was found in a log."""
+    """One choice: ``entries`` are (text, value); ``found`` says in words what was found in a log.
+
+    ``is_rare`` says that it is to be shown only where something was found.
+    """
 
     name: str
     title: str
     entries: tuple[tuple[str, str], ...]
     found: Callable[[Reading], str | None]
+    is_rare: bool = False
 
 
 def _clock_words(reading: Reading) -> str | None:
@@ -61,8 +71,20 @@ def _sampling_words(reading: Reading) -> str | None:
     return None if reading.trace is None else _SAMPLING[reading.trace.kind]
 
 
+def _negative_words(reading: Reading) -> str | None:
+    why = dict(reading.reasons).get("negative", "")
+    return why.split(":")[0] or None
+
+
 OPTIONS: Final = (
     Option("sampling", "A value stands for", tuple((t, k) for k, t in _SAMPLING.items()), _sampling_words),
+    Option(
+        "negative",
+        "Power below zero",
+        tuple((t, k) for k, t in _NEGATIVE.items()),
+        _negative_words,
+        is_rare=True,
+    ),
     Option("zone", "Time zone", tuple((z, z) for z in _ZONES), _clock_words),
     Option("date_order", "Order of a date", tuple((t, k) for k, t in _ORDERS.items()), lambda _: None),
     Option(
@@ -106,6 +128,8 @@ def with_choice(choices: Choices, name: str, value: str | None) -> Choices:
             return evolve(choices, zone=value)
         case "date_order":
             return evolve(choices, date_order=next((o for o in _ORDERS if o == value), None))
+        case "negative":
+            return evolve(choices, negative=next((n for n in _NEGATIVE if n == value), None))
         case "sampling":
             return evolve(choices, sampling=next((s for s in _SAMPLING if s == value), None))
     raise ValueError(f"there is no reading choice {name!r}")

@@ -97,6 +97,10 @@ class Machine:
     properties: tuple[tuple[str, str | float | bool], ...] = ()
 
 
+#: what to do with powers below zero: leave them, turn all signs, drop the signs, or take them as zero
+Negative = Literal["keep", "turn", "size", "zero"]
+
+
 @frozen
 class Choices:
     """Reading choices that the user made; None leaves the decision to the program.
@@ -112,6 +116,7 @@ class Choices:
     zone: str | None = None
     sampling: Literal["sampled", "averaged", "on_change"] | None = None
     columns: tuple[tuple[int, str, str], ...] = ()
+    negative: Negative | None = None
 
 
 @frozen

@@ -32,6 +32,7 @@ _JUDGED_AGAIN = frozenset(
     {
         "log.gaps", "log.values_held", "log.energies_differ", "log.power_and_counter_differ",
         "log.refused_rows", "log.power_unit_doubtful", "log.counter_unit_doubtful", "log.negative_power",
+        "log.negative_noise", "log.power_back",
         "log.apparent_power", "log.power_from_counter",
     }
 )  # fmt: skip

@@ -44,15 +44,15 @@ def settle(
     """
     if (power is None or power_unit in POWER_IN_W) and (counter is None or counter_unit in ENERGY_IN_WH):
         return Units(power_unit or "W", counter_unit or "Wh")
-    gained = None if counter is None else _gained(counter)
-    worked = None if power is None else _worked(time_s, power)
+    counted = None if counter is None else gained(counter)
+    added_up = None if power is None else worked(time_s, power)
     powers = (power_unit,) if power_unit in POWER_IN_W else ("W", "kW", "mW")
     counters = (counter_unit,) if counter_unit in ENERGY_IN_WH else _COUNTERS
     best: tuple[float, str, str] | None = None
-    if gained is not None and worked is not None and gained > 0 and worked > 0:
+    if counted is not None and added_up is not None and counted > 0 and added_up > 0:
         for p in powers:
             for c in counters:
-                off = abs(math.log(worked * POWER_IN_W[p] / (gained * ENERGY_IN_WH[c])))
+                off = abs(math.log(added_up * POWER_IN_W[p] / (counted * ENERGY_IN_WH[c])))
                 off += 0.05 * (powers.index(p) + counters.index(c)) + 5.0 * _absurd(power, p)
                 if best is None or off < best[0]:
                     best = (off, p, c)
@@ -60,9 +60,9 @@ def settle(
     problems: list[Problem] = []
     if best is not None and best[0] < 1.0:
         _, p, c = best
-        assert worked is not None
-        assert gained is not None
-        ratio = worked * POWER_IN_W[p] / (gained * ENERGY_IN_WH[c])
+        assert added_up is not None
+        assert counted is not None
+        ratio = added_up * POWER_IN_W[p] / (counted * ENERGY_IN_WH[c])
         text = f"the power adds up to {ratio:.3g} of what the counter gained"
         if len(powers) > 1:
             reasons.append(("power unit", f"{p}: so {text}"))
@@ -82,7 +82,7 @@ def _absurd(power: F64 | None, unit: str) -> bool:
     return power is not None and float(np.nanmax(power)) * POWER_IN_W[unit] > MOST_W
 
 
-def _gained(counter: F64) -> float:
+def gained(counter: F64) -> float:
     """What the counter gained, in its own unit; 0 when that is only a few of its steps."""
     finite = counter[np.isfinite(counter)]
     steps = np.diff(finite)
@@ -94,7 +94,7 @@ def _gained(counter: F64) -> float:
     return gained if gained >= 4 * step else 0.0
 
 
-def _worked(time_s: F64, power: F64) -> float:
+def worked(time_s: F64, power: F64) -> float:
     """Energy of the power column as if it were written in watts. [Wh]"""
     good = np.isfinite(power)
     time, values = time_s[good], power[good]

@@ -140,10 +140,16 @@ def _side_by_side(
             out.append(
                 evolve(
                     reading, machine=machine, device=device, is_named=block.is_named,
+                    problems=(*reading.problems, _told_apart(read, block, name)),
                     columns=_of_whole(read, block, reading.columns), reasons=_said(read, block, reading),
                 )
             )  # fmt: skip
     return out, problems
+
+
+def _told_apart(read: Read, block: Block, name: str) -> Problem:
+    facts: dict[str, object] = {"count": len(read.beside), "first": block.start + 1, "last": block.stop}
+    return Problem("log.side_by_side", Severity.NOTE, name, facts=facts)
 
 
 def _of_block(read: Read, block: Block, *, is_first: bool) -> Read:

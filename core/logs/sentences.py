@@ -74,6 +74,10 @@ SENTENCES: dict[str, str] = {
     "log.nul_bytes": (
         "{count:zero byte was|zero bytes were} taken out, as a logger leaves them when its power fails."
     ),
+    "log.side_by_side": (
+        "{count} logs stand side by side in this table, each with its own time; this one is in columns "
+        "{first} to {last}."
+    ),
     "log.refused_rows": (
         "{count:row|rows} could not be used, the first at line {first}. The Reading panel lists "
         "{count:~it|them}."
@@ -153,7 +157,29 @@ SENTENCES: dict[str, str] = {
         "the real power ({column})."
     ),
     "log.negative_power": (
-        "{count:row shows|rows show} a negative power. The meter may be plugged in the wrong way round."
+        "{count:row shows|rows show} a power below zero, down to {lowest_w} W and {back_wh} Wh in all. "
+        "{count:~It was|They were} left as written; if the meter is at fault, choose under Power below "
+        "zero."
+    ),
+    "log.power_back": (
+        "{count:row shows|rows show} a power below zero, down to {lowest_w} W. {count:~It was|They were} "
+        "left as written, but the counter leaves out those {back_wh} Wh; choose under Power below zero."
+    ),
+    "log.negative_noise": (
+        "{count:row is|rows are} a little below zero, at most to {lowest_w} W: noise of a meter at rest, "
+        "left as written so that the mean stays right."
+    ),
+    "log.power_turned": (
+        "{percent} % of the energy is below zero, and no machine gives power back: the meter was the "
+        "wrong way round. The power is taken with the opposite sign{counter}."
+    ),
+    "log.power_sizes": (
+        "{count:row shows|rows show} a power below zero, but only without the {count:~sign|signs} does the "
+        "power add up to the {counter_wh} Wh of the counter (with them: {signed_wh} Wh). So the signs "
+        "were dropped."
+    ),
+    "log.negative_chosen": (
+        "{count:row shows|rows show} a power below zero, down to {lowest_w} W; taken as you chose."
     ),
     "log.energies_differ": (
         "The power adds up to {by_power_wh} Wh, the counter to {by_counter_wh} Wh. Check the kind"

@@ -13,6 +13,7 @@ from core.logs.machines import Raw
 from core.logs.magnitudes import settle
 from core.logs.order import put_in_order
 from core.logs.sampling import judge
+from core.logs.signs import settle_signs
 from core.logs.survey import Survey, survey
 from core.problems import Problem, Severity
 from core.progress import Progress, silent
@@ -98,12 +99,20 @@ def make(
     if total is not None and _largest_count(total, look) > _ABSURD:
         total = np.where(np.abs(total) <= _ABSURD, total, np.nan)
         is_other = True
+    reasons: list[tuple[str, str]] = []
+    if power is not None and look.lowest < 0:
+        signed = settle_signs(time_s, power, raw.power_unit, total, raw.counter_unit, file, choices.negative)
+        problems += signed.problems
+        reasons += [("negative", signed.reason)] if signed.reason else []
+        if signed.power is not None:
+            power, is_other = signed.power, True
+        total = signed.counter if signed.counter is not None else total if signed.is_counter_used else None
     if is_other:
         look = survey(time_s, time_s if power is None else power, total)
     progress(0.3, _DOING)
     units = settle(time_s, power, raw.power_unit, total, raw.counter_unit, product, file)
     problems += units.problems
-    reasons = list(units.reasons)
+    reasons += units.reasons
     factor = POWER_IN_W[units.power]
     power_w = None if power is None else _scaled(power, factor, raw)
     progress(0.45, _DOING)
@@ -131,7 +140,9 @@ def make(
     if choices.sampling is not None:
         kind, why = choices.sampling, "chosen by hand"
     reasons.append(("sampling", why))
-    problems += _doubts_about(power_w, factor * look.lowest, raw, file)
+    if raw.is_apparent:
+        facts_a = {"column": raw.power_name}
+        problems.append(Problem("log.apparent_power", Severity.CAUTION, file, facts=facts_a))
     progress(0.7, _DOING)
     clock = Clock(
         clocked.kind,
@@ -179,16 +190,6 @@ def _carried(counter: F64 | None, usable: NDArray[np.bool_], missing: int) -> F6
 def _too_few(count: int, missing: int, file: str) -> Made:
     problem = Problem("log.too_few_rows", Severity.ERROR, file, facts={"count": count})
     return Made(None, missing=missing, problems=(problem,))
-
-
-def _doubts_about(power_w: F64, lowest_w: float, raw: Raw, file: str) -> list[Problem]:
-    out = []
-    if raw.is_apparent:
-        out.append(Problem("log.apparent_power", Severity.CAUTION, file, facts={"column": raw.power_name}))
-    if raw.power is not None and lowest_w < -2.0:
-        facts = {"count": int((power_w < 0).sum())}
-        out.append(Problem("log.negative_power", Severity.CAUTION, file, facts=facts))
-    return out
 
 
 def _room(values: F64, raw: Raw) -> F64 | None:

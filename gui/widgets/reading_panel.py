@@ -54,6 +54,7 @@ class ReadingPanel(QScrollArea):
         self.meter = MeterForm()
         self._options = {option.name: Choice(f"reading_{option.name}", option.title) for option in OPTIONS}
         self._reasons = {option.name: _label("", "muted") for option in OPTIONS}
+        self._titles = {o.name: _label(o.title, "muted", self._options[o.name]) for o in OPTIONS}
         self._columns = ColumnTable()
         self._columns.columns_set.connect(self._set_columns)
         self._first_rows = FirstRowsView()
@@ -128,8 +129,11 @@ class ReadingPanel(QScrollArea):
             entries.append((f"{value} (set by you)", value))
         combo.fill(entries, value)
         why = dict(reading.reasons).get(option.name, "") if reading is not None else ""
+        is_shown = not option.is_rare or found is not None or value is not None
+        for widget in (self._titles[option.name], combo):
+            widget.setVisible(is_shown)
         reason.setText(why)
-        reason.setVisible(bool(why))
+        reason.setVisible(bool(why) and is_shown)
 
     def _fill_facts(self, shown: tuple[Fact, ...]) -> None:
         while (item := self._facts.takeAt(0)) is not None:
@@ -217,7 +221,7 @@ class ReadingPanel(QScrollArea):
             combo = self._options[option.name]
             combo.activated.connect(self._choose)
             column.addSpacing(S4)
-            column.addWidget(_label(option.title, "muted", combo))
+            column.addWidget(self._titles[option.name])
             column.addWidget(combo)
             column.addWidget(self._reasons[option.name])
         column.addSpacing(S8)

@@ -55,6 +55,23 @@ def test_a_choice_says_what_it_changed_until_it_is_taken_back(user: Driver):
     assert _changes(user).isVisible()
 
 
+def test_power_below_zero_is_a_question_only_where_there_is_some(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path / "one") as user:
+        log = write_log(tmp_path / "alder.csv")
+        user.drop(log)
+        assert user.widget(QComboBox, "reading_sampling")
+        combo = user.window.findChild(QComboBox, "reading_negative")
+        assert combo is not None
+        assert combo.isHidden()
+    with opened(qtbot, tmp_path / "other") as user:
+        heading, *rows = log.read_text(encoding="utf-8").splitlines()
+        turned = [f"{time},-{power}" for time, power in (row.split(",") for row in rows)]
+        log.write_text("\n".join([heading, *turned]) + "\n", encoding="utf-8")
+        user.drop(log)
+        combo = user.widget(QComboBox, "reading_negative")
+        assert "turned round" in combo.itemText(0)
+
+
 def _changes(user: Driver) -> QLabel:
     label = user.window.findChild(QLabel, "reading_changes")
     assert label is not None

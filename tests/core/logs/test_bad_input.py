@@ -338,4 +338,6 @@ def test_lines_of_refused_rows_are_right_in_every_block(streamed: Path) -> None:
 def test_units_of_a_meter_that_only_feeds_back_are_no_fault() -> None:
     rows = [f"2025-06-23 09:{i // 6:02d}:{i % 6}0,-{50 + i % 7},{i}.5" for i in range(60)]
     (reading,) = read_bytes(("time,power,energy\n" + "\n".join(rows)).encode(), "log.csv").readings
-    assert "log.negative_power" in {p.code for p in reading.problems}
+    assert "log.power_turned" in {p.code for p in reading.problems}
+    assert reading.trace is not None
+    assert reading.trace.power_w.min() == 50
