@@ -24,7 +24,18 @@ if TYPE_CHECKING:
     from gui.session import Session
 
 _TURN_S = 0.001
-_SLOW_TO_LOAD = ("pyarrow.csv", "tsdownsample", "pandas", "scipy.stats", "statsmodels.stats.api", "GTC")
+_SLOW_TO_LOAD = (
+    "pyarrow.csv",
+    "tsdownsample",
+    "core.found",
+    "core.publish.shelf",
+    "core.report.tables",
+    "core.bundle.writing",
+    "pandas",
+    "scipy.stats",
+    "statsmodels.stats.api",
+    "GTC",
+)
 
 
 def build(
@@ -90,7 +101,7 @@ def run(paths: list[str], demo: bool = False) -> int:
     opening.deleteLater()
     # The pool computes in Python too: the window asks for its turn more often than the usual 5 ms.
     sys.setswitchinterval(_TURN_S)
-    jobs.start("warm up", _load_libraries, _nothing_to_show)
+    jobs.start("warm up", _load_libraries, lambda _: window.make_pages_ahead())
     try:
         return app.exec()
     finally:
@@ -102,10 +113,6 @@ def _load_libraries(progress: Progress) -> None:
     for name in _SLOW_TO_LOAD:
         progress(0.0, "")  # asks only whether to go on
         import_module(name)
-
-
-def _nothing_to_show(result: None) -> None:
-    """Everything is loaded; there is nothing to show for it."""
 
 
 def _open_last(session: "Session", settings: Settings) -> None:

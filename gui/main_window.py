@@ -104,6 +104,15 @@ class MainWindow(QMainWindow):
         self._side.set_current(index)
         self._turn_to(index)
 
+    def make_pages_ahead(self) -> None:
+        """Make all pages while nothing else goes on, so that none is waited for when it is turned to."""
+        self._stack.make_ahead(lambda: not self.is_busy)
+
+    @property
+    def is_making_pages(self) -> bool:
+        """Whether pages are still to be made ahead."""
+        return self._stack.is_making
+
     @Slot(str, str)
     def _lead(self, title: str, what: str) -> None:
         """Turn to the page that another one leads to."""

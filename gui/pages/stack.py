@@ -1,12 +1,15 @@
-"""The pages one over another: each is made when it is first wanted, and kept."""
+"""The pages one over another: each is made when it is first wanted, or ahead in an idle moment, and kept."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from gui.pages.contents import Entry
 from gui.pages.page import Page
+
+#: the window's turn between two pages that are made ahead [ms]
+_PAUSE_MS = 50
 
 
 class PageStack(QStackedWidget):
@@ -20,6 +23,10 @@ class PageStack(QStackedWidget):
         self._pages: dict[int, Page] = {}
         self._before = before
         self.addWidget(before)
+        self._is_idle: Callable[[], bool] = lambda: False
+        self._ahead = QTimer(self)
+        self._ahead.setInterval(_PAUSE_MS)
+        self._ahead.timeout.connect(self._make_next)
 
     @property
     def titles(self) -> tuple[str, ...]:
@@ -49,6 +56,23 @@ class PageStack(QStackedWidget):
     def show_before(self) -> None:
         """Have no page seen."""
         self.setCurrentWidget(self._before)
+
+    def make_ahead(self, is_idle: Callable[[], bool]) -> None:
+        """Make the pages that nobody has turned to yet, one after another, whenever `is_idle` says so."""
+        self._is_idle = is_idle
+        self._ahead.start()
+
+    @property
+    def is_making(self) -> bool:
+        """Whether pages are still to be made ahead."""
+        return self._ahead.isActive()
+
+    def _make_next(self) -> None:
+        index = next((i for i in range(len(self.entries)) if i not in self._pages), None)
+        if index is None or not self.isVisible():  # all are there, or the window is being closed
+            self._ahead.stop()
+        elif self._is_idle():
+            self.page(index)
 
     def made_pages(self) -> Iterator[Page]:
         """The pages that there are already."""

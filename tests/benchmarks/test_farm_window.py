@@ -46,6 +46,8 @@ def logs(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def farm(qtbot: QtBot, tmp_path: Path, logs: Path) -> Iterator[Driver]:
     with opened(qtbot, tmp_path) as user:
         user.window.resize(1440, 900)
+        user.window.make_pages_ahead()  # as at the start of the program
+        user.wait_until(lambda: not user.window.is_making_pages)
         user.window.add_paths([logs])
         user.qtbot.waitUntil(lambda: not user.window.is_busy, timeout=300_000)
         assert len(user.study.machines) == MACHINES

@@ -87,3 +87,17 @@ def test_a_chart_added_before_the_publish_page_was_seen_is_the_one_it_opens_with
     user.settle()
     assert isinstance(user.window.page, PublishPage)
     assert user.window.page._key == picks[-1]
+
+
+def test_all_pages_are_made_ahead_while_nothing_goes_on(user: Driver) -> None:
+    user.window.make_pages_ahead()
+    user.wait_until(lambda: not user.window.is_making_pages)
+    assert made(user) == sorted(user.titles)
+    assert user.window.page is None
+
+
+def test_nothing_is_made_ahead_once_the_window_is_hidden(user: Driver) -> None:
+    user.window.make_pages_ahead()
+    user.window.hide()
+    user.wait_until(lambda: not user.window.is_making_pages)
+    assert made(user) == []
