@@ -5,18 +5,14 @@ from pathlib import Path
 
 from PySide6.QtCore import QTimer, Slot
 from PySide6.QtGui import (
-    QAction,
-    QActionGroup,
     QCloseEvent,
     QDragEnterEvent,
     QDragLeaveEvent,
     QDropEvent,
-    QKeySequence,
 )
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
-    QMenu,
     QVBoxLayout,
     QWidget,
 )
@@ -33,8 +29,10 @@ from gui.pages.contents import Entry
 from gui.pages.page import Page
 from gui.pages.stack import PageStack
 from gui.session import READ_FILES, READ_LOGS, Session
-from gui.settings import THEMES, ZOOMS, Settings
+from gui.settings import Settings
 from gui.study_files import STUDY_SUFFIX, StudyFiles
+from gui.view_settings import ViewSettings
+from gui.widgets.page_menu import PageMenu
 from gui.widgets.problem_list import ProblemList
 from gui.widgets.progress_strip import ProgressStrip
 from gui.widgets.side import Side
@@ -67,9 +65,9 @@ class MainWindow(QMainWindow):
         self._progress = ProgressStrip()
         self._drop_hint = DropHint(self)
         self._files = StudyFiles(session, settings, self)
+        self._view = ViewSettings(settings, appearance, self)
         self._actions = make_actions(self, self._does())
-        self._theme = QMenu("&Theme", self)
-        self._page_menu = QMenu("&Page", self)
+        self._page_menu = PageMenu(self._stack.titles, self)
         self._build_menus()
         self._lay_out()
         self._connect()
@@ -172,28 +170,6 @@ class MainWindow(QMainWindow):
         """Turn to a page though nothing has been measured yet."""
         self._is_typing, self._lands_after_import = True, False
         self._lead(title, what)
-
-    @Slot()
-    def _larger(self) -> None:
-        self._zoom(next((z for z in ZOOMS if z > self._settings.zoom + 0.01), ZOOMS[-1]))
-
-    @Slot()
-    def _smaller(self) -> None:
-        self._zoom(next((z for z in reversed(ZOOMS) if z < self._settings.zoom - 0.01), ZOOMS[0]))
-
-    @Slot()
-    def _normal(self) -> None:
-        self._zoom(1.0)
-
-    def _zoom(self, zoom: float) -> None:
-        self._settings.zoom = zoom
-        self._appearance.set_zoom(zoom)
-
-    @Slot(QAction)
-    def _choose_theme(self, action: QAction) -> None:
-        theme = next(t for t in THEMES if t == action.data())
-        self._settings.theme = theme
-        self._appearance.set_theme(theme)
 
     @Slot()
     def _explain(self) -> None:
@@ -346,9 +322,9 @@ class MainWindow(QMainWindow):
             "quit": self.close,
             "undo": self._session.undo,
             "redo": self._session.redo,
-            "larger": self._larger,
-            "smaller": self._smaller,
-            "normal": self._normal,
+            "larger": self._view.larger,
+            "smaller": self._view.smaller,
+            "normal": self._view.normal,
             "explain": self._explain,
             "page_help": self._tell_purpose,
             "keys": self._show_keys,
@@ -358,21 +334,12 @@ class MainWindow(QMainWindow):
         }
 
     def _build_menus(self) -> None:
-        given = {"<recent>": self._files.recent_menu, "<theme>": self._theme, "<pages>": self._page_menu}
+        given = {
+            "<recent>": self._files.recent_menu,
+            "<theme>": self._view.theme_menu,
+            "<pages>": self._page_menu,
+        }
         self._view_menu = fill_menus(self.menuBar(), self._actions, given)["View"]
-        group = QActionGroup(self)
-        for theme, text in zip(THEMES, ("As the desktop", "Light", "Dark"), strict=True):
-            action = self._theme.addAction(text)
-            action.setData(theme)
-            action.setCheckable(True)
-            action.setChecked(theme == self._settings.theme)
-            group.addAction(action)
-        group.triggered.connect(self._choose_theme)
-        for number, title in enumerate(self.titles, start=1):
-            action = self._page_menu.addAction(title)
-            action.setShortcut(QKeySequence(f"Ctrl+{number}"))
-            action.setData(number - 1)
-            action.triggered.connect(self._turn_by_menu)
 
     @Slot(object)
     def _on_made(self, page: Page) -> None:
@@ -380,12 +347,6 @@ class MainWindow(QMainWindow):
         menu = page.menu()
         if menu is not None:
             self.menuBar().insertMenu(self._view_menu.menuAction(), menu)
-
-    @Slot()
-    def _turn_by_menu(self) -> None:
-        action = self.sender()
-        if isinstance(action, QAction):
-            self._side.set_current(int(action.data()))
 
     def _lay_out(self) -> None:
         right = QWidget()
@@ -406,6 +367,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         session, jobs = self._session, self._jobs
         self._side.page_chosen.connect(self._turn_to)
+        self._page_menu.chosen.connect(self._side.set_current)
         self._stack.made.connect(self._on_made)
         self._side.study_renamed.connect(self._rename_study)
         self._side.part_renamed.connect(self._rename_part)

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
 from pytestqt.qtbot import QtBot
 
@@ -101,3 +102,13 @@ def test_nothing_is_made_ahead_once_the_window_is_hidden(user: Driver) -> None:
     user.window.hide()
     user.wait_until(lambda: not user.window.is_making_pages)
     assert made(user) == []
+
+
+@pytest.mark.parametrize(("key", "title"), [(Qt.Key.Key_1, "Logs"), (Qt.Key.Key_4, "Bed")])
+def test_a_number_turns_to_its_page_from_anywhere(
+    user: Driver, tmp_path: Path, key: Qt.Key, title: str
+) -> None:
+    user.drop(write_log(tmp_path / "alder.csv"), write_log(tmp_path / "birch.csv", seed=2))
+    user.press(key, modifier=Qt.KeyboardModifier.ControlModifier)
+    assert user.window.page is not None
+    assert user.window.page.title == title
