@@ -6,9 +6,7 @@ together from pieces; ``tr`` puts it into the language of the window, and ``mark
 reads (keys, codes, answers in JSON) never passes here.
 """
 
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
-from contextvars import ContextVar
+from collections.abc import Callable
 
 #: a text in English, with its braces, into the text of another language, or into itself
 Lookup = Callable[[str], str]
@@ -19,7 +17,6 @@ def _itself(text: str) -> str:
 
 
 _lookup: Lookup = _itself
-_is_english: ContextVar[bool] = ContextVar("is_english", default=False)
 
 
 def speak(lookup: Lookup | None) -> None:
@@ -29,16 +26,6 @@ def speak(lookup: Lookup | None) -> None:
     """
     global _lookup
     _lookup = lookup or _itself
-
-
-@contextmanager
-def in_english() -> Iterator[None]:
-    """Keep to English for a while in this thread: for what others must be able to compare word by word."""
-    token = _is_english.set(True)
-    try:
-        yield
-    finally:
-        _is_english.reset(token)
 
 
 def mark(text: str) -> str:
@@ -72,7 +59,7 @@ def tr(text: str, /, **facts: object) -> str:
     >>> tr("{count:run|runs} of {machine}", count=2, machine="Alder")
     '2 runs of Alder'
     """
-    found = text if _is_english.get() else _lookup(text)
+    found = _lookup(text)
     if not facts:
         return found
     values = {name: _counted(value) for name, value in facts.items()}

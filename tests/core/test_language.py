@@ -1,10 +1,10 @@
-"""The gate for texts: facts, words for one and many, another language, and English where it must be."""
+"""The gate for texts: facts, words for one and many, and another language."""
 
 from collections.abc import Iterator
 
 import pytest
 
-from core.language import in_english, mark, speak, tr
+from core.language import mark, speak, tr
 from core.problems import Problem
 from core.wording import placed
 
@@ -52,13 +52,6 @@ def test_a_wrong_translation_is_passed_over() -> None:
 def test_a_wrong_text_is_told_to_its_author() -> None:
     with pytest.raises(KeyError):
         tr("{a} more", b=2)
-
-
-@pytest.mark.usefixtures("german")
-def test_english_for_a_while() -> None:
-    with in_english():
-        assert tr("Saved") == "Saved"
-    assert tr("Saved") == "Gespeichert"
 
 
 @pytest.mark.usefixtures("german")
