@@ -5,7 +5,7 @@ from attrs import evolve
 from core.activity import stretches as heating
 from core.activity.closing import last_working
 from core.activity.grouping import judged
-from core.activity.levels import Levels, learn, refined
+from core.activity.levels import Levels, learn, noise_at_rest_w, refined, tolerance_w
 from core.activity.motion import movement, paused_s, rest_step_w, sight_w
 from core.activity.opening import opens_with_first_heating
 from core.activity.processing import processing
@@ -47,6 +47,9 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
     progress(0.0, FINDING)
     rows = rows_of(trace)
     levels = learn(rows, part(progress, 0.1, 0.6))
+    if levels.standby_w is None and (noise_w := noise_at_rest_w(rows)) > tolerance_w(rows):
+        rows = evolve(rows, noise_w=noise_w)
+        levels = learn(rows)
     levels = refined(rows, levels, heating.above(rows, levels))
     spans = heating.above(rows, levels)
     rest_w = rest_step_w(rows, levels)

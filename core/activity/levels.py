@@ -16,6 +16,12 @@ from core.traces import F64
 #: at rest the power moves by less than this many resolution steps, or this much, within a window
 QUIET_STEPS = 1.7
 QUIET_W = 0.8
+#: a meter whose noise reaches further than this within a window is not known [W]; judgement, no source
+MOST_NOISE_W = 4.0
+#: the lowest windows, as part of the time, show where a noisy log rests ...
+LOWEST_TIME = 0.03
+#: ... when all else lies at least so many times as high
+APART_TIMES = 2.0
 #: a plateau above this part of the least of processing is no idle, unless the log begins or ends with one
 IDLE_PART = 0.65
 #: rows that may exceed the top of a trace
@@ -63,7 +69,37 @@ class Levels:
 
 def tolerance_w(rows: Rows) -> float:
     """How far power may wander within a window and still be at rest. [W]"""
-    return max(QUIET_STEPS * rows.step_w, QUIET_W)
+    return max(QUIET_STEPS * rows.step_w, QUIET_W, rows.noise_w)
+
+
+def noise_at_rest_w(rows: Rows) -> float:
+    """How far power wanders in the windows of a rest, by nothing but the meter's noise.
+
+    Wanted where nothing rests by the tolerance for a good meter. The lowest windows are a rest, and not
+    processing between the pulses of a bed, when the low ends of all the others lie far above them.
+
+    Parameters
+    ----------
+    rows : Rows
+
+    Returns
+    -------
+    float
+        0 where the lowest windows are no rest. [W]
+    """
+    high_w, low_w = highest(rows.power_w, rows.window), lowest(rows.power_w, rows.window)
+    lowest_of_all = high_w <= quantile(high_w, rows.weight_s, LOWEST_TIME)
+    level_w = float(np.median(rows.power_w[lowest_of_all]))
+    wanders = np.abs(high_w - low_w) < MOST_NOISE_W
+    resting = wanders & (high_w < level_w + MOST_NOISE_W) & (low_w > level_w - MOST_NOISE_W)
+    # windows over an edge belong to neither
+    others = (low_w > level_w + MOST_NOISE_W) & ~resting
+    if not others.any() or rows.weight_s[resting].sum() < LOWEST_TIME * rows.weight_s.sum():
+        return 0.0
+    # held motors and fans after the end are no processing, and may be a part of the others
+    if quantile(low_w[others], rows.weight_s[others], 0.25) < APART_TIMES * max(level_w, MOST_NOISE_W):
+        return 0.0
+    return float(np.percentile((high_w - low_w)[resting], 95))
 
 
 def learn(rows: Rows, progress: Progress = silent) -> Levels:

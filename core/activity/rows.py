@@ -55,6 +55,8 @@ class Rows:
         Resolution of the power. [W]
     kind : {"sampled", "averaged", "on_change"}
         What a value of the log stands for.
+    noise_w : float
+        How far power wanders in a window at rest by the meter's noise, where that was found to be much. [W]
     """
 
     time_s: F64
@@ -64,6 +66,7 @@ class Rows:
     window: int
     step_w: float
     kind: Sampling
+    noise_w: float = 0.0
 
 
 def rows_of(trace: Trace, start_s: float = -math.inf, end_s: float = math.inf) -> Rows:

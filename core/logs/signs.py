@@ -109,7 +109,7 @@ def _turned(power: F64, counter: F64 | None, share: float, file: str) -> Signed:
             told, is_used = ", and the counter, which stood still meanwhile, is left out", False
         elif _runs_backwards(counter):
             told, turned = ", and so is the counter, which runs backwards", -counter
-    facts: dict[str, object] = {"percent": float(f"{100 * share:.4g}"), "counter": told}
+    facts: dict[str, object] = {"percent": f"{100 * share:.4g}", "counter": told}
     why = f"turned round: {100 * share:.4g} % of the energy is below zero"
     problem = Problem("log.power_turned", Severity.CAUTION, file, facts=facts)
     return Signed(-power, turned, is_used, f"{why}, and no machine gives power back{told}", (problem,))

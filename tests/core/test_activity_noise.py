@@ -1,0 +1,43 @@
+"""Runs in logs of noisy meters: a rest is found by its noise, and processing is never taken for one."""
+
+import numpy as np
+import pytest
+from attrs import evolve
+
+from core.activity.levels import noise_at_rest_w
+from core.activity.rows import rows_of
+from core.traces import Trace
+from tests.core.simulated import MachineModel, MeterModel, Task, simulate
+from tests.core.test_activity import BEDS, DAY, assert_found
+
+
+def noisy(trace: Trace, sd_w: float, seed: int) -> Trace:
+    """The trace as a meter with normal noise of `sd_w` shows it, in tenths of a watt."""
+    noise_w = np.random.default_rng(seed).normal(0.0, sd_w, trace.power_w.size)
+    return Trace.of(trace.time_s, np.round(trace.power_w + noise_w, 1), resolution_w=0.1)
+
+
+@pytest.mark.parametrize("sd_w", [0.3, 0.6])
+@pytest.mark.parametrize("interval_s", [1.0, 2.0, 5.0, 10.0])
+@pytest.mark.parametrize("bed", BEDS)
+def test_every_run_is_found_under_noise(bed: str, interval_s: float, sd_w: float) -> None:
+    if bed == "pulsing hot end" and sd_w > 0.5:
+        pytest.skip("pulses this faint and held motors cannot be told apart under so much noise")
+    machine = evolve(BEDS[bed], held_after_s=120.0)
+    made = simulate(machine, MeterModel(interval_s), DAY, seed=5)
+    assert_found(evolve(made, trace=noisy(made.trace, sd_w, 6)), max(15.0, 2 * interval_s))
+
+
+@pytest.mark.parametrize("bed", BEDS)
+def test_processing_alone_is_no_rest(bed: str) -> None:
+    made = simulate(BEDS[bed], MeterModel(2.0), (Task("part", 5000),), seed=7)
+    rows = rows_of(noisy(made.trace, 0.3, 8))
+    middle = rows_of(noisy(made.trace, 0.3, 8), float(rows.time_s[-1]) * 0.4, float(rows.time_s[-1]) * 0.7)
+    assert noise_at_rest_w(middle) == 0.0
+
+
+def test_the_noise_of_a_rest_is_its_range_in_a_window() -> None:
+    made = simulate(MachineModel(), MeterModel(2.0), DAY, seed=9)
+    found_w = noise_at_rest_w(rows_of(noisy(made.trace, 0.6, 10)))
+    # the range of 22 normal values has a mean of 3.8 and hardly ever exceeds 5.5 standard deviations
+    assert 3.8 * 0.6 < found_w < 5.5 * 0.6
