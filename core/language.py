@@ -6,7 +6,10 @@ together from pieces; ``tr`` puts it into the language of the window, and ``mark
 reads (keys, codes, answers in JSON) never passes here.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
+from typing import Final
 
 #: a text in English, with its braces, into the text of another language, or into itself
 Lookup = Callable[[str], str]
@@ -16,16 +19,47 @@ def _itself(text: str) -> str:
     return text
 
 
+#: the language in which the texts are written
+WRITTEN_IN: Final = "en"
+
 _lookup: Lookup = _itself
+_code: str = WRITTEN_IN
+_english: ContextVar[bool] = ContextVar("in English", default=False)
 
 
-def speak(lookup: Lookup | None) -> None:
+def speak(lookup: Lookup | None, code: str = WRITTEN_IN) -> None:
     """Show texts as `lookup` gives them from now on; None goes back to English.
 
     What was put into words before stays as it was, so a program calls this once, at its start.
+
+    Parameters
+    ----------
+    lookup : Lookup or None
+        Gives a text of the language for an English one, or the English one itself.
+    code : str
+        ISO 639-1 code of the language, for whole pages that are kept in a folder of that name.
     """
-    global _lookup
-    _lookup = lookup or _itself
+    global _lookup, _code
+    _lookup, _code = lookup or _itself, code if lookup else WRITTEN_IN
+
+
+def spoken() -> str:
+    """ISO 639-1 code of the language in which texts are shown now."""
+    return WRITTEN_IN if _english.get() else _code
+
+
+@contextmanager
+def in_english() -> Iterator[None]:
+    """Write in English for a while, whatever the window speaks.
+
+    For what others must be able to check to the byte, wherever they open it. Other threads go on in the
+    language of the window meanwhile.
+    """
+    token = _english.set(True)
+    try:
+        yield
+    finally:
+        _english.reset(token)
 
 
 def mark(text: str) -> str:
@@ -59,7 +93,7 @@ def tr(text: str, /, **facts: object) -> str:
     >>> tr("{count:run|runs} of {machine}", count=2, machine="Alder")
     '2 runs of Alder'
     """
-    found = _lookup(text)
+    found = text if _english.get() else _lookup(text)
     if not facts:
         return found
     values = {name: _counted(value) for name, value in facts.items()}

@@ -2,6 +2,8 @@
 
 from pathlib import Path
 
+from core.language import spoken
+
 _PACKAGE = Path(__file__).resolve().parent
 
 
@@ -15,6 +17,24 @@ def _folder(name: str) -> Path:
 def assets_folder() -> Path:
     """The folder of icons and explanations."""
     return _folder("assets")
+
+
+def explanation(topic: str) -> Path:
+    """The page of ``assets/explain`` about a topic, in the language of the window where there is one.
+
+    Parameters
+    ----------
+    topic : str
+        Name of the page, without suffix.
+
+    Returns
+    -------
+    Path
+        In the folder of the language, or the English one; it need not exist.
+    """
+    folder = assets_folder() / "explain"
+    translated = folder / spoken() / f"{topic}.md"
+    return translated if translated.is_file() else folder / f"{topic}.md"
 
 
 def demo_folder() -> Path:

@@ -2,7 +2,7 @@
 
 from attrs import frozen
 
-from core.places import assets_folder
+from core.places import explanation
 
 
 @frozen
@@ -43,4 +43,4 @@ def text_of(topic: str) -> str:
     """
     if topic not in TOPICS:
         raise KeyError(topic)
-    return (assets_folder() / "explain" / f"{topic}.md").read_text(encoding="utf-8")
+    return explanation(topic).read_text(encoding="utf-8")

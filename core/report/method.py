@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 
 from core.found.energy import COUNTED
-from core.places import assets_folder
+from core.places import explanation
 from core.publish.sources import Sources
 from core.report.blocks import Block, Bullets, Heading, Paragraph
 
@@ -70,7 +70,7 @@ def method(sources: Sources) -> Iterator[Block]:
 
 def cautions() -> Iterator[Block]:
     """The page of cautions, word for word."""
-    text = (assets_folder() / "explain" / "cautions.md").read_text(encoding="utf-8")
+    text = explanation("cautions").read_text(encoding="utf-8")
     yield Heading("Cautions")
     for paragraph in text.split("\n\n"):
         if paragraph.startswith("#") or not paragraph.strip():

@@ -5,7 +5,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QTextBrowser, QVBoxLayout, QWidget
 
 from core import __version__
-from core.places import assets_folder
+from core.places import explanation
 from gui import look
 from gui.jobs import Failure
 from gui.look import S8, S16
@@ -13,7 +13,7 @@ from gui.look import S8, S16
 
 def show_note(parent: QWidget, title: str, topic: str) -> QDialog:
     """Show a text of the assets; the dialog is not modal."""
-    file = assets_folder() / "explain" / f"{topic}.md"
+    file = explanation(topic)
     text = file.read_text(encoding="utf-8") if file.is_file() else f"The text {file} is missing."
     dialog = _dialog(parent, title)
     browser = QTextBrowser()

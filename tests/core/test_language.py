@@ -1,10 +1,14 @@
 """The gate for texts: facts, words for one and many, and another language."""
 
+import re
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
 
 import pytest
 
-from core.language import mark, speak, tr
+from core.language import in_english, mark, speak, spoken, tr
+from core.places import assets_folder, explanation
 from core.problems import Problem
 from core.wording import placed
 
@@ -16,9 +20,22 @@ GERMAN = {
 }
 
 
+def outline(page: Path) -> tuple[int, int, int, int, list[str]]:
+    """Headings, bold leads, points of lists, rows of tables, and what is code: alike in all languages."""
+    text = page.read_text(encoding="utf-8")
+    lines = text.splitlines()
+    return (
+        sum(line.startswith("#") for line in lines),
+        sum(line.startswith("**") for line in lines),
+        sum(bool(re.match(r"(- |\d\. )", line)) for line in lines),
+        sum(line.startswith("|") for line in lines),
+        sorted(re.sub(r"\s+", " ", code) for code in re.findall(r"`([^`]+)`", text)),
+    )
+
+
 @pytest.fixture
 def german() -> Iterator[None]:
-    speak(lambda text: GERMAN.get(text, text))
+    speak(lambda text: GERMAN.get(text, text), "de")
     yield
     speak(None)
 
@@ -64,3 +81,28 @@ def test_a_mark_changes_nothing_until_it_is_shown() -> None:
 @pytest.mark.usefixtures("german")
 def test_a_problem_is_told_in_the_language_of_the_window() -> None:
     assert placed(Problem("log.empty", file="a.csv", row=3)).startswith("a.csv, Zeile 3: ")
+
+
+@pytest.mark.usefixtures("german")
+def test_what_goes_to_others_is_english_and_only_there() -> None:
+    with in_english(), ThreadPoolExecutor(1) as pool:
+        assert (tr("Saved"), spoken()) == ("Saved", "en")
+        assert pool.submit(tr, "Saved").result() == "Gespeichert"
+    assert (tr("Saved"), spoken()) == ("Gespeichert", "de")
+
+
+@pytest.mark.usefixtures("german")
+def test_pages_come_in_the_language_where_there_are_some() -> None:
+    assert explanation("energy").parent.name == "de"
+    assert explanation("no such page").parent.name == "explain"
+    with in_english():
+        assert explanation("energy").parent.name == "explain"
+
+
+def test_pages_of_a_language_are_whole() -> None:
+    pages = sorted(file.name for file in (assets_folder() / "explain").glob("*.md"))
+    for folder in (assets_folder() / "explain").iterdir():
+        if folder.is_dir():
+            assert sorted(file.name for file in folder.iterdir()) == pages
+            for name in pages:
+                assert outline(folder / name) == outline(folder.parent / name), f"{folder.name}/{name}"
