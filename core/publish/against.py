@@ -12,6 +12,7 @@ from attrs import evolve
 from core.figures.curve_values import CurvesFigure
 from core.figures.properties import properties_figure
 from core.figures.values import Figure
+from core.language import tr
 from core.properties.table import Column, columns_of
 from core.publish.sources import Sources
 from core.quantities import Quantity
@@ -38,8 +39,10 @@ def key_of(quantity: Quantity, column: Column) -> str:
 
 def title_of(key: str) -> str:
     """What a chart of this key is, in a few words."""
-    measure = next((q.name for q in MEASURES if key.startswith(_start(q))), "A measure")
-    return f"{measure} against a property"
+    measure = next((q.name for q in MEASURES if key.startswith(_start(q))), None)
+    if measure is None:
+        return tr("A measure against a property")
+    return tr("{measure} against a property", measure=measure)
 
 
 def key_for_figure(figure: Figure, sources: Sources) -> str | None:

@@ -12,7 +12,8 @@ from core.figures.calendar_values import CalendarFigure
 from core.figures.curve_values import CurvesFigure, NamedScale
 from core.figures.line_up_values import LineUpFigure, Scale
 from core.figures.values import Axis, ComparisonFigure, EnergyTimeFigure, Figure, Measure
-from core.formatting import count, listed, number
+from core.formatting import listed, number
+from core.language import WRITTEN_IN, spoken, tr
 
 #: of so many machines every value is told
 _ALL_TOLD = 8
@@ -41,16 +42,24 @@ def _sentence(text: str) -> str:
 
 def _comparison(figure: ComparisonFigure) -> list[str]:
     titles = [_lower(m.axis.title) for m in figure.measures]
-    what = f"Chart with one row for each of {count(len(figure.rows), figure.row_word)}"
-    parts = [f"{what} and one column each for {listed(titles)}", figure.headline]
+    rows = _rows(figure, len(figure.rows))
+    what = tr(
+        "Chart with one row for each of {rows} and one column each for {titles}",
+        rows=rows,
+        titles=listed(titles),
+    )
+    parts = [what, figure.headline]
     parts += [_measure(figure, measure) for measure in figure.measures]
     for first, last in figure.ties:
         names = listed([row.name for row in figure.rows[first : last + 1]])
-        parts.append(f"A bracket joins {names}: no difference between them is shown")
+        parts.append(tr("A bracket joins {names}: no difference between them is shown", names=names))
     left_out = sum(not dot.included for m in figure.measures[:1] for c in m.cells for dot in c.dots)
     if left_out:
         parts.append(
-            f"{count(left_out, 'hollow dot is a run', 'hollow dots are runs')} left out of the means"
+            tr(
+                "{count:hollow dot is a run|hollow dots are runs} left out of the means",
+                count=left_out,
+            )
         )
     return parts
 
@@ -75,42 +84,86 @@ def _measure(figure: ComparisonFigure, measure: Measure) -> str:
         return f"{title}: {listed([*told, *notes[:_ALL_TOLD]])}"
     least = min(known, key=lambda item: item[1].value)
     most = max(known, key=lambda item: item[1].value)
-    ends = f"from {least[1].text} {unit} for {least[0]} to {most[1].text} {unit} for {most[0]}"
+    ends = tr(
+        "{title}: from {least} {unit} for {first} to {most} {unit} for {last}",
+        title=title,
+        least=least[1].text,
+        first=least[0],
+        most=most[1].text,
+        last=most[0],
+        unit=unit,
+    )
+    ends = " ".join(ends.split())
     unknown = len(figure.rows) - len(known)
-    more = f"; not known for {count(unknown, figure.row_word)}" if unknown else ""
-    return f"{title}: {' '.join(ends.split())}{more}"
+    if not unknown:
+        return ends
+    return tr("{ends}; not known for {rows}", ends=ends, rows=_rows(figure, unknown))
+
+
+def _rows(figure: ComparisonFigure, rows: int) -> str:
+    """So many rows, with the word for what a row is."""
+    if figure.row_word == "point":
+        return tr("{count:point|points}", count=rows)
+    return tr("{count:machine|machines}", count=rows)
 
 
 def _energy_time(figure: EnergyTimeFigure) -> list[str]:
-    parts = [f"Chart of {_axis(figure.y)} against {_axis(figure.x)}, both from zero", figure.headline]
+    what = tr("Chart of {y} against {x}, both from zero", y=_axis(figure.y), x=_axis(figure.x))
+    parts = [what, figure.headline]
     marks = figure.marks
     if len(marks) > _ALL_TOLD:
         ys, xs = [m.at.y for m in marks], [m.at.x for m in marks]
         parts.append(
-            f"{count(len(marks), 'machine')} lie between {_value(min(ys), figure.y)} "
-            f"and {_value(max(ys), figure.y)}, {_value(min(xs), figure.x)} and {_value(max(xs), figure.x)}"
+            tr(
+                "{count:machine|machines} lie between {low} and {high}, {shortest} and {longest}",
+                count=len(marks),
+                low=_value(min(ys), figure.y),
+                high=_value(max(ys), figure.y),
+                shortest=_value(min(xs), figure.x),
+                longest=_value(max(xs), figure.x),
+            )
         )
     elif marks:
-        told = [f"{m.name} {_value(m.at.y, figure.y)} in {_value(m.at.x, figure.x)}" for m in marks]
+        told = [
+            tr(
+                "{machine} {value} in {time}",
+                machine=m.name,
+                value=_value(m.at.y, figure.y),
+                time=_value(m.at.x, figure.x),
+            )
+            for m in marks
+        ]
         parts.append(listed(told))
     if figure.lines:
         watts = [line.text for line in figure.lines]
-        parts.append(f"Dashed lines through zero are equal mean power: {listed(watts)}")
+        parts.append(tr("Dashed lines through zero are equal mean power: {watts}", watts=listed(watts)))
     return parts
 
 
 def _line_up(figure: LineUpFigure) -> list[str]:
     machines = list(dict.fromkeys(s.machine for s in figure.strands))
-    who = listed(machines) if len(machines) <= _ALL_TOLD else count(len(machines), "machine")
-    quantities = list(dict.fromkeys(f"{p.y.title.lower()} in {p.y.unit}" for p in figure.panels))
-    parts = [
-        f"Chart of {listed(quantities)} against {_scale(figure.x)}, "
-        f"{count(len(figure.strands), 'run')} of {who}",
-        figure.headline,
-    ]
+    who = (
+        listed(machines)
+        if len(machines) <= _ALL_TOLD
+        else tr("{count:machine|machines}", count=len(machines))
+    )
+    quantities = list(
+        dict.fromkeys(
+            tr("{title} in {unit}", title=_lower(p.y.title, whole=True), unit=p.y.unit) for p in figure.panels
+        )
+    )
+    what = tr(
+        "Chart of {quantities} against {x}, {runs:run|runs} of {machines}",
+        quantities=listed(quantities),
+        x=_scale(figure.x),
+        runs=len(figure.strands),
+        machines=who,
+    )
+    parts = [what, figure.headline]
     parts += list(figure.facts[:_ALL_TOLD])
     if len(figure.facts) > _ALL_TOLD:
-        parts.append(f"{count(len(figure.facts) - _ALL_TOLD, 'more machine')} not told here")
+        more = len(figure.facts) - _ALL_TOLD
+        parts.append(tr("{count:more machine|more machines} not told here", count=more))
     left = [x.text for panel in figure.panels for x in panel.excursions]
     if left:
         parts.append("; ".join(dict.fromkeys(left[:_ALL_TOLD])))
@@ -118,12 +171,17 @@ def _line_up(figure: LineUpFigure) -> list[str]:
 
 
 def _curves(figure: CurvesFigure) -> list[str]:
-    across = "step by step" if isinstance(figure.x, NamedScale) else f"against {_scale(figure.x)}"
-    parts = [f"Chart of {_scale(figure.y)} {across}", figure.headline]
+    what = (
+        tr("Chart of {y} step by step", y=_scale(figure.y))
+        if isinstance(figure.x, NamedScale)
+        else tr("Chart of {y} against {x}", y=_scale(figure.y), x=_scale(figure.x))
+    )
+    parts = [what, figure.headline]
     facts = [fact for fact in figure.facts if fact.rstrip(".") != figure.headline.rstrip(".")]
     parts += facts[:_ALL_TOLD]
     if len(facts) > _ALL_TOLD:
-        parts.append(f"{count(len(facts) - _ALL_TOLD, 'more line')} not told here")
+        more = len(facts) - _ALL_TOLD
+        parts.append(tr("{count:more line|more lines} not told here", count=more))
     if isinstance(figure.x, NamedScale):
         names = dict(figure.x.ticks(len(figure.x.names)))
         ends = [f"{names[s.x]}: {s.name} {figure.y.unit}" for s in figure.spots if s.x in names and s.name]
@@ -139,33 +197,38 @@ def _courses(figure: CurvesFigure) -> list[str]:
     for trend in figure.trends:
         if trend.name and len(trend.y) > 1 and len(told) < _ALL_TOLD:
             first, last = (_plain(v, figure.y) for v in (trend.y[0], trend.y[-1]))
-            told.append(f"{trend.name}: from {first} to {last}")
+            told.append(tr("{name}: from {first} to {last}", name=trend.name, first=first, last=last))
     return told
 
 
 def _calendar(figure: CalendarFigure) -> list[str]:
     machines = list(dict.fromkeys(row.machine_id for row in figure.rows))
-    parts = [
-        f"Calendar of operating states by hour, one row a week from Monday to Sunday: "
-        f"{count(len(figure.rows), 'week')} of {count(len(machines), 'machine')}",
-        figure.headline,
-        *figure.facts[:_ALL_TOLD],
-    ]
+    what = tr(
+        "Calendar of operating states by hour, one row a week from Monday to Sunday: "
+        "{weeks:week|weeks} of {machines:machine|machines}",
+        weeks=len(figure.rows),
+        machines=len(machines),
+    )
+    parts = [what, figure.headline, *figure.facts[:_ALL_TOLD]]
     if figure.unshown:
-        parts.append(f"{count(figure.unshown, 'earlier week')} not shown")
+        parts.append(tr("{count:earlier week|earlier weeks} not shown", count=figure.unshown))
     return parts
 
 
 def _axis(axis: Axis) -> str:
-    return f"{_lower(axis.title)} in {axis.unit}"
+    return tr("{title} in {unit}", title=_lower(axis.title), unit=axis.unit)
 
 
 def _scale(scale: Scale) -> str:
-    return f"{_lower(scale.title)} in {scale.unit}" if scale.unit else _lower(scale.title)
+    title = _lower(scale.title)
+    return tr("{title} in {unit}", title=title, unit=scale.unit) if scale.unit else title
 
 
-def _lower(title: str) -> str:
-    return title[:1].lower() + title[1:]
+def _lower(title: str, *, whole: bool = False) -> str:
+    """A title as it stands within an English sentence; other languages have capitals inside."""
+    if spoken() != WRITTEN_IN:
+        return title
+    return title.lower() if whole else title[:1].lower() + title[1:]
 
 
 def _value(value: float, axis: Axis) -> str:
@@ -185,4 +248,7 @@ def several(texts: Sequence[str]) -> str:
     """Words for a picture of several figures, one after another."""
     if len(texts) == 1:
         return texts[0]
-    return " ".join(f"Chart {place} of {len(texts)}: {text}" for place, text in enumerate(texts, start=1))
+    return " ".join(
+        tr("Chart {place} of {of}: {text}", place=place, of=len(texts), text=text)
+        for place, text in enumerate(texts, start=1)
+    )

@@ -3,6 +3,7 @@
 from core.figures.source import numbers_of
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
 from core.formatting import number
+from core.language import tr
 
 Rows = tuple[tuple[str, ...], ...]
 
@@ -22,10 +23,10 @@ def rows_of(figure: Figure) -> Rows:
             )
             for i, row in enumerate(figure.rows)
         )
-        return (("Machine", *titles), *body)
+        return ((tr("Machine"), *titles), *body)
     if isinstance(figure, EnergyTimeFigure):
         x, y = figure.x, figure.y
-        heading = ("Machine", f"{y.title} ({y.unit})", f"{x.title} ({x.unit})")
+        heading = (tr("Machine"), f"{y.title} ({y.unit})", f"{x.title} ({x.unit})")
         marks = ((m.name, number(m.at.y, 2, y.locale), number(m.at.x, 2, x.locale)) for m in figure.marks)
         return (heading, *marks)
     return tuple((clause,) for clause in numbers_of(figure).split("; ") if clause)

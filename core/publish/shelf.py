@@ -23,7 +23,7 @@ from core.figures.standby_cost import (
 )
 from core.figures.values import Figure
 from core.figures.waterfall import like_figure, waterfall_figure
-from core.formatting import count
+from core.language import tr
 from core.line_up.answer import answer
 from core.line_up.choices import LineUp
 from core.line_up.strands import strands
@@ -78,7 +78,7 @@ class Entry:
         shown, all_machines = len(sources.shown_ids), len(sources.drawable.study.machines)
         if shown == all_machines:
             return made
-        words = f"{shown} of {count(all_machines, 'machine')} shown."
+        words = tr("{shown} of {machines:machine|machines} shown.", shown=shown, machines=all_machines)
         return evolve(made, conditions=f"{made.conditions} {words}".strip())
 
     def table(self, sources: Sources) -> StudyTable | None:
@@ -116,7 +116,7 @@ def entry_of(pick: Pick, entries: tuple[Entry, ...]) -> Entry | None:
     """The entry of a pick; None where the study has it no more."""
     if pick.line_up is not None:
         make = partial(_lined_up, choices=pick.line_up, run_ids=pick.run_ids)
-        return Entry(pick.key, "Line-up", "Line-up as arranged", "line_up", make)
+        return Entry(pick.key, "Line-up", tr("Line-up as arranged"), "line_up", make)
     if pick.key.startswith(AGAINST):
         return Entry(pick.key, "Compare", title_of(pick.key), VIEW, partial(figure_for, key=pick.key))
     return next((entry for entry in entries if entry.key == pick.key), None)
@@ -153,7 +153,7 @@ def _compare(sources: Sources) -> Iterator[Entry]:
     yield Entry(
         "comparison",
         "Compare",
-        "Comparison",
+        tr("Comparison"),
         "comparison",
         lambda s: comparison_figure(s.in_order, s.study, s.locale),
     )
@@ -161,7 +161,7 @@ def _compare(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             "energy-against-time",
             "Compare",
-            "Energy against time",
+            tr("Energy against time"),
             "energy_against_time",
             lambda s: energy_time_figure(s.in_order, s.study, s.locale),
         )
@@ -170,7 +170,7 @@ def _compare(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             "like-for-like",
             "Compare",
-            "Like for like",
+            tr("Like for like"),
             "like_for_like",
             lambda s: like_figure(s.like, s.study, s.locale),
         )
@@ -178,7 +178,7 @@ def _compare(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             f"like-for-like-{machine.machine_id}",
             "Compare",
-            f"{machine.name}: like for like in steps",
+            tr("{machine}: like for like in steps", machine=machine.name),
             "like_steps",
             partial(_steps, machine_id=machine.machine_id),
         )
@@ -192,12 +192,14 @@ def _steps(sources: Sources, machine_id: str) -> Figure | None:
 def _line_up(sources: Sources) -> Iterator[Entry]:
     if not sources.strands:
         return
-    yield Entry("line-up", "Line-up", "Power of all machines", "line_up", partial(_lined_up, choices=_SMOOTH))
+    yield Entry(
+        "line-up", "Line-up", tr("Power of all machines"), "line_up", partial(_lined_up, choices=_SMOOTH)
+    )
     if len({s.machine_id for s in sources.strands}) > 1:
         yield Entry(
             "line-up-by-machine",
             "Line-up",
-            "Power machine by machine",
+            tr("Power machine by machine"),
             "line_up",
             partial(_lined_up, choices=_UNDER),
         )
@@ -220,14 +222,14 @@ def _bed(sources: Sources) -> Iterator[Entry]:
     found = sources.beds
     if not any(m.held for m in found.machines):
         return
-    yield Entry("beds", "Bed", "Beds", "beds", lambda s: beds_figure(s.beds, s.study, s.locale))
+    yield Entry("beds", "Bed", tr("Beds"), "beds", lambda s: beds_figure(s.beds, s.study, s.locale))
     known = [m for m in found.machines if m.model is not None]
     first = [m for m in by_area(found) if m in known]
     for machine in (*first, *(m for m in known if m not in first)):
         yield Entry(
             f"bed-watts-{machine.machine_id}",
             "Bed",
-            f"{machine.name}: watts by temperature",
+            tr("{machine}: watts by temperature", machine=machine.name),
             "bed_watts",
             partial(_watts, machine_id=machine.machine_id),
         )
@@ -236,7 +238,7 @@ def _bed(sources: Sources) -> Iterator[Entry]:
             yield Entry(
                 f"cooler-bed-{machine.machine_id}",
                 "Bed",
-                f"{machine.name}: a cooler bed",
+                tr("{machine}: a cooler bed", machine=machine.name),
                 "cooler_bed",
                 partial(_cooler, machine_id=machine.machine_id),
             )
@@ -255,17 +257,21 @@ def _loads(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             "loads",
             "Loads",
-            "Loads",
+            tr("Loads"),
             "loads",
             lambda s: loads_figure(s.loads, s.study, locale=s.locale),
         )
     for machine in sources.loads.tested:
         for place in range(len(machine.stairs)):
-            which = f" {place + 1}" if len(machine.stairs) > 1 else ""
+            title = (
+                tr("{machine}: switch-on test {place}", machine=machine.name, place=place + 1)
+                if len(machine.stairs) > 1
+                else tr("{machine}: switch-on test", machine=machine.name)
+            )
             yield Entry(
                 f"loads-{machine.machine_id}-{place + 1}",
                 "Loads",
-                f"{machine.name}: switch-on test{which}",
+                title,
                 "load_steps",
                 partial(_stairs, machine_id=machine.machine_id, place=place),
             )
@@ -284,13 +290,17 @@ def _cost(sources: Sources) -> Iterator[Entry]:
     costs = sources.costs
     if any(m.standby is not None for m in costs.machines):
         yield Entry(
-            "standby", page, "Doing nothing", "standby", lambda s: standby_figure(s.costs, s.study, s.locale)
+            "standby",
+            page,
+            tr("Doing nothing"),
+            "standby",
+            lambda s: standby_figure(s.costs, s.study, s.locale),
         )
     if any(m.rests.count for m in costs.machines):
         yield Entry(
             "switching-off",
             page,
-            "Switching off",
+            tr("Switching off"),
             "switching_off",
             lambda s: saving_figure(s.costs, s.study, s.locale),
         )
@@ -298,15 +308,15 @@ def _cost(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             "weeks",
             page,
-            "Hours in each operating state",
+            tr("Hours in each operating state"),
             "weeks",
             lambda s: calendar_figure(s.costs, s.study, locale=s.locale),
         )
     if any(m.printed is not None for m in costs.machines):
-        yield Entry("print", page, "A print", "print", lambda s: print_figure(s.costs, s.study, s.locale))
+        yield Entry("print", page, tr("A print"), "print", lambda s: print_figure(s.costs, s.study, s.locale))
     if any(m.starts is not None for m in costs.machines):
         yield Entry(
-            "starts", page, "When to start", "starts", lambda s: starts_figure(s.costs, s.study, s.locale)
+            "starts", page, tr("When to start"), "starts", lambda s: starts_figure(s.costs, s.study, s.locale)
         )
 
 
@@ -315,12 +325,12 @@ def _plan(sources: Sources) -> Iterator[Entry]:
         yield Entry(
             "fairness",
             "Fairness",
-            "What could make the comparison unfair",
+            tr("What could make the comparison unfair"),
             "fairness",
             lambda s: fairness_figure(s.comparison, s.study, s.locale),
         )
     if len(sources.shown_ids) > 1:
-        yield Entry("repeats", "Fairness", "How many repeats", "repeats", _repeats)
+        yield Entry("repeats", "Fairness", tr("How many repeats"), "repeats", _repeats)
 
 
 def _repeats(sources: Sources) -> Figure | None:
