@@ -341,8 +341,8 @@ def _seconds(column: Any, out: F64) -> None:
     import pyarrow as pa
 
     at = 0
-    for chunk in column.cast(pa.int64()).chunks:
-        values = chunk.to_numpy(zero_copy_only=False)
+    for chunk in column.chunks:
+        values = chunk.view(pa.int64()).to_numpy(zero_copy_only=False)
         np.divide(values, 1e6, out=out[at : at + len(chunk)])
         at += len(chunk)
 
