@@ -1,7 +1,8 @@
 """Held beds, and what a cooler bed after the first layers would save."""
 
+from core.language import tr
 from core.publish.sources import Sources
-from core.report.tables.cells import MACHINE, pair, pair_columns
+from core.report.tables.cells import machine_column, pair, pair_columns
 from core.results.bed_table import half_hour_note, holds_table, rows_of, savings_table
 from core.tables import Cell, Column, Table
 from core.units import SECONDS_PER_MINUTE
@@ -10,21 +11,21 @@ from core.units import SECONDS_PER_MINUTE
 def held_table(sources: Sources) -> Table:
     """One row a held temperature, in full."""
     columns = (
-        MACHINE,
-        Column("bed_c", "Bed [°C]", decimals=1),
-        Column("bed_c_known", "Bed's temperature by", "left"),
-        Column("room_c", "Room [°C]", decimals=1),
-        Column("room_c_known", "Room's temperature by", "left"),
-        *pair_columns("bed_w", "Bed held [W]", 2),
-        *pair_columns("w_per_dm2", "Per area [W/dm²]", 3),
-        Column("floor_w", "Least a plate of its size loses [W]", decimals=2),
-        Column("half_hour_w", "First half hour, all [W]", decimals=2),
-        Column("full_hour_w", "First hour, all [W]", decimals=2),
-        Column("settled_w", "Steady, all [W]", decimals=2),
-        Column("is_settled", "Settled", "left"),
-        Column("steady_after_min", "Steady after [min]", decimals=1),
-        *pair_columns("warm_up_wh", "Warm-up [Wh]", 2),
-        *pair_columns("heat_capacity_j_per_k", "Heat capacity [J/K]", 0),
+        machine_column(),
+        Column("bed_c", tr("Bed [°C]"), decimals=1),
+        Column("bed_c_known", tr("Bed's temperature by"), "left"),
+        Column("room_c", tr("Room [°C]"), decimals=1),
+        Column("room_c_known", tr("Room's temperature by"), "left"),
+        *pair_columns("bed_w", tr("Bed held [W]"), 2),
+        *pair_columns("w_per_dm2", tr("Per area [W/dm²]"), 3),
+        Column("floor_w", tr("Least a plate of its size loses [W]"), decimals=2),
+        Column("half_hour_w", tr("First half hour, all [W]"), decimals=2),
+        Column("full_hour_w", tr("First hour, all [W]"), decimals=2),
+        Column("settled_w", tr("Steady, all [W]"), decimals=2),
+        Column("is_settled", tr("Settled"), "left"),
+        Column("steady_after_min", tr("Steady after [min]"), decimals=1),
+        *pair_columns("warm_up_wh", tr("Warm-up [Wh]"), 2),
+        *pair_columns("heat_capacity_j_per_k", tr("Heat capacity [J/K]"), 0),
     )
     rows: list[tuple[Cell, ...]] = []
     for machine, held in rows_of(sources.beds):
@@ -49,7 +50,7 @@ def held_table(sources: Sources) -> Table:
                 *pair(held.heat_capacity),
             )
         )
-    return Table("Held temperatures", columns, tuple(rows), (half_hour_note(sources.beds),))
+    return Table(tr("Held temperatures"), columns, tuple(rows), (half_hour_note(sources.beds),))
 
 
 def readable_held(sources: Sources) -> Table:
@@ -62,13 +63,13 @@ def cooler_table(sources: Sources) -> Table:
     """One row a machine whose bed is known, in full."""
     plan = sources.savings.plan
     columns = (
-        MACHINE,
-        Column("first_c", "First layers at [°C]", decimals=1),
-        Column("later_c", "Then at [°C]", decimals=1),
-        Column("first_layers_s", "First layers [s]", decimals=0),
-        Column("print_s", "Print [s]", decimals=0),
-        *pair_columns("saved_wh", "Saved [Wh]", 2),
-        *pair_columns("saved_percent", "Of the bed [%]", 1),
+        machine_column(),
+        Column("first_c", tr("First layers at [°C]"), decimals=1),
+        Column("later_c", tr("Then at [°C]"), decimals=1),
+        Column("first_layers_s", tr("First layers [s]"), decimals=0),
+        Column("print_s", tr("Print [s]"), decimals=0),
+        *pair_columns("saved_wh", tr("Saved [Wh]"), 2),
+        *pair_columns("saved_percent", tr("Of the bed [%]"), 1),
     )
     rows: list[tuple[Cell, ...]] = [
         (
@@ -82,7 +83,7 @@ def cooler_table(sources: Sources) -> Table:
         )
         for saving in sources.savings.machines
     ]
-    return Table("A cooler bed after the first layers", columns, tuple(rows))
+    return Table(tr("A cooler bed after the first layers"), columns, tuple(rows))
 
 
 def readable_cooler(sources: Sources) -> Table:

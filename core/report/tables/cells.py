@@ -1,11 +1,15 @@
 """Cells that tables of several pages share: a value with its interval, in a column each or in one."""
 
 from core.formatting import UNKNOWN, with_interval
+from core.language import tr
 from core.quantities import Quantity
 from core.results.values import Measured
 from core.tables import Cell, Column
 
-MACHINE = Column("machine", "Machine", "left")
+
+def machine_column() -> Column:
+    """The column of machines."""
+    return Column("machine", tr("Machine"), "left")
 
 
 def pair_columns(key: str, title: str, decimals: int) -> tuple[Column, Column]:

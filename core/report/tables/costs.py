@@ -2,28 +2,38 @@
 
 from core.costs.money import money
 from core.costs.standby import STATES
-from core.formatting import POINT, UNKNOWN, number
+from core.formatting import POINT, UNKNOWN, capitalised, number
+from core.language import mark, tr
 from core.publish.sources import Sources
 from core.quantities import STANDBY_KWH, STANDBY_MEAN_W
-from core.report.tables.cells import MACHINE, pair, pair_columns, told
+from core.report.tables.cells import machine_column, pair, pair_columns, told
 from core.results.cost_tables import hours_table, print_note, print_table
 from core.results.cost_values import MachineCost
 from core.results.values import Measured
 from core.tables import Cell, Column, Table
 from core.units import WH_PER_KWH
 
+#: what a print's price is made of, by its name in files
+_AMOUNTS = (
+    ("electricity", mark("Electricity")),
+    ("material", mark("Material")),
+    ("wear", mark("Wear")),
+    ("purchase", mark("Purchase")),
+    ("failed", mark("Failed")),
+)
+
 
 def standby_table(sources: Sources) -> Table:
     """One row a machine whose standby is known, in full."""
     sign = _sign(sources)
     columns = (
-        MACHINE,
-        Column("count", "Machines of this kind", decimals=0),
-        *pair_columns("standby_w", "Standby power [W]", 3),
-        Column("is_steady", "Steady", "left"),
-        Column("idle_hours", "Idle in a year [h]", decimals=0),
-        *pair_columns("year_kwh", "Standby of a year [kWh]", 2),
-        *pair_columns("year_cost", f"Cost of it{sign}", 2),
+        machine_column(),
+        Column("count", tr("Machines of this kind"), decimals=0),
+        *pair_columns("standby_w", tr("Standby power [W]"), 3),
+        Column("is_steady", tr("Steady"), "left"),
+        Column("idle_hours", tr("Idle in a year [h]"), decimals=0),
+        *pair_columns("year_kwh", tr("Standby of a year [kWh]"), 2),
+        *pair_columns("year_cost", f"{tr('Cost of it')}{sign}", 2),
         Column("saved_percent", _off_title(sources), decimals=1),
     )
     rows: list[tuple[Cell, ...]] = [
@@ -47,11 +57,11 @@ def readable_standby(sources: Sources) -> Table:
     """One row a machine, as people read it."""
     costs = sources.costs
     columns = (
-        MACHINE,
-        Column("standby_w", "Standby power [W]"),
-        Column("idle_hours", "Idle in a year [h]"),
-        Column("year_kwh", "Standby of a year [kWh]"),
-        Column("year_cost", f"Cost of it{_sign(sources)}"),
+        machine_column(),
+        Column("standby_w", tr("Standby power [W]")),
+        Column("idle_hours", tr("Idle in a year [h]")),
+        Column("year_kwh", tr("Standby of a year [kWh]")),
+        Column("year_cost", f"{tr('Cost of it')}{_sign(sources)}"),
         Column("saved", _off_title(sources)),
     )
     rows: list[tuple[Cell, ...]] = []
@@ -65,7 +75,7 @@ def readable_standby(sources: Sources) -> Table:
                     number(m.idle_hours, 0),
                     told(m.year_kwh, STANDBY_KWH),
                     UNKNOWN if m.year_cost is None else money(m.year_cost.value, "", POINT, m.year_cost.u95),
-                    "not known" if saved is None else number(saved, 0),
+                    tr("not known") if saved is None else number(saved, 0),
                 )
             )
     return Table(_standby_title(sources), columns, tuple(rows))
@@ -74,10 +84,13 @@ def readable_standby(sources: Sources) -> Table:
 def hours_data(sources: Sources) -> Table:
     """Hours of each machine's logs in each operating state, in full."""
     columns = (
-        MACHINE,
-        Column("log_hours", "Log [h]", decimals=2),
-        *(Column(f"{state}_hours", f"{state.capitalize()} [h]", decimals=3) for state in STATES),
-        Column("longest_rest_s", "Longest rest [s]", decimals=0),
+        machine_column(),
+        Column("log_hours", tr("Log [h]"), decimals=2),
+        *(
+            Column(f"{state}_hours", tr("{state} [h]", state=capitalised(tr(state))), decimals=3)
+            for state in STATES
+        ),
+        Column("longest_rest_s", tr("Longest rest [s]"), decimals=0),
     )
     rows: list[tuple[Cell, ...]] = [
         (
@@ -89,7 +102,7 @@ def hours_data(sources: Sources) -> Table:
         for m in sources.costs.machines
         if m.files
     ]
-    return Table("Hours in each operating state", columns, tuple(rows))
+    return Table(tr("Hours in each operating state"), columns, tuple(rows))
 
 
 def readable_hours(sources: Sources) -> Table:
@@ -100,17 +113,16 @@ def readable_hours(sources: Sources) -> Table:
 def print_data(sources: Sources) -> Table:
     """The print taken apart, in full."""
     sign = _sign(sources)
-    amounts = ("electricity", "material", "wear", "purchase", "failed")
     columns = (
-        MACHINE,
-        Column("print_hours", "Print [h]", decimals=2),
-        Column("warm_up_wh", "Warm-up [Wh]", decimals=2),
-        Column("processing_w", "Processing [W]", decimals=2),
-        *pair_columns("print_kwh", "Energy [kWh]", 4),
-        *(Column(f"{name}_price", f"{name.capitalize()}{sign}", decimals=4) for name in amounts),
-        Column("price", f"Price{sign}", decimals=4),
-        Column("co2_g", "CO₂ [g]", decimals=0),
-        *pair_columns("part_cost", f"Electricity of a part{sign}", 5),
+        machine_column(),
+        Column("print_hours", tr("Print [h]"), decimals=2),
+        Column("warm_up_wh", tr("Warm-up [Wh]"), decimals=2),
+        Column("processing_w", tr("Processing [W]"), decimals=2),
+        *pair_columns("print_kwh", tr("Energy [kWh]"), 4),
+        *(Column(f"{name}_price", f"{tr(title)}{sign}", decimals=4) for name, title in _AMOUNTS),
+        Column("price", f"{tr('Price')}{sign}", decimals=4),
+        Column("co2_g", tr("CO₂ [g]"), decimals=0),
+        *pair_columns("part_cost", f"{tr('Electricity of a part')}{sign}", 5),
     )
     rows: list[tuple[Cell, ...]] = [
         (
@@ -119,7 +131,7 @@ def print_data(sources: Sources) -> Table:
             m.printed.warm_up_wh,
             m.printed.processing_w,
             *pair(m.printed.energy, 1.0 / WH_PER_KWH),
-            *(getattr(m.price, name) for name in amounts),
+            *(getattr(m.price, name) for name, _ in _AMOUNTS),
             m.price.total,
             m.co2_g,
             *pair(m.part_cost),
@@ -127,13 +139,13 @@ def print_data(sources: Sources) -> Table:
         for m in sources.costs.machines
         if m.printed is not None
     ]
-    return Table("A print taken apart", columns, tuple(rows), (print_note(sources.costs),))
+    return Table(tr("A print taken apart"), columns, tuple(rows), (print_note(sources.costs),))
 
 
 def readable_print(sources: Sources) -> Table:
     """The same, as people read it."""
     table = print_table(sources.costs)
-    title = f"A print of {number(sources.costs.costs.print_hours, 1)} h taken apart"
+    title = tr("A print of {hours} h taken apart", hours=number(sources.costs.costs.print_hours, 1))
     return Table(title, table.columns, table.rows, (print_note(sources.costs),))
 
 
@@ -142,11 +154,12 @@ def _sign(sources: Sources) -> str:
 
 
 def _standby_title(sources: Sources) -> str:
-    return f"Standby in {sources.costs.year}"
+    return tr("Standby in {year}", year=sources.costs.year)
 
 
 def _off_title(sources: Sources) -> str:
-    return f"Saved by switching off after {number(sources.costs.costs.off_after_min, 0)} min [%]"
+    minutes = number(sources.costs.costs.off_after_min, 0)
+    return tr("Saved by switching off after {minutes} min [%]", minutes=minutes)
 
 
 def _standby(machine: MachineCost) -> Measured | None:

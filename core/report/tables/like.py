@@ -1,7 +1,8 @@
 """Like for like: what was measured and what it would be at common conditions, side by side."""
 
+from core.language import tr
 from core.publish.sources import Sources
-from core.report.tables.cells import MACHINE, pair, pair_columns
+from core.report.tables.cells import machine_column, pair, pair_columns
 from core.results.like_answer import STEP_NAMES, conditions, headline, like_note, like_table
 from core.results.values import Measured
 from core.tables import Cell, Column, Table
@@ -11,12 +12,16 @@ from core.uncertainty import NORMAL_95
 def like_data(sources: Sources) -> Table:
     """One row a machine, in full; nothing where no machine can be adjusted."""
     columns = (
-        MACHINE,
-        *pair_columns("measured_wh", "Measured [Wh]", 2),
-        *(c for key, name in STEP_NAMES.items() for c in pair_columns(f"{key}_wh", f"{name} [Wh]", 2)),
-        *pair_columns("adjusted_wh", "Like for like [Wh]", 2),
-        Column("how", "By", "left"),
-        Column("why_not", "Why not adjusted", "left"),
+        machine_column(),
+        *pair_columns("measured_wh", tr("Measured [Wh]"), 2),
+        *(
+            c
+            for key, name in STEP_NAMES.items()
+            for c in pair_columns(f"{key}_wh", tr("{step} [Wh]", step=tr(name)), 2)
+        ),
+        *pair_columns("adjusted_wh", tr("Like for like [Wh]"), 2),
+        Column("how", tr("By"), "left"),
+        Column("why_not", tr("Why not adjusted"), "left"),
     )
     rows: list[tuple[Cell, ...]] = []
     for machine in sources.like.machines:
@@ -32,7 +37,7 @@ def like_data(sources: Sources) -> Table:
             )
         )
     notes = (headline(sources.like), conditions(sources.like), like_note(sources.like))
-    return Table("Like for like", columns, tuple(rows) if sources.like.known else (), notes)
+    return Table(tr("Like for like"), columns, tuple(rows) if sources.like.known else (), notes)
 
 
 def readable_like(sources: Sources) -> Table:

@@ -3,31 +3,29 @@
 from collections.abc import Iterator
 
 from core.formatting import UNKNOWN, duration, percent
+from core.language import mark, tr
 from core.line_up.spans import SpanReading, read_span
 from core.publish.sources import Sources
 from core.quantities import ENERGY, MEAN_W
-from core.report.tables.cells import MACHINE, pair, pair_columns, told
+from core.report.tables.cells import machine_column, pair, pair_columns, told
 from core.tables import Cell, Column, Table
 
-_TITLE = "Warm-up and processing"
+_TITLE = mark("Warm-up and processing")
 #: further than any run reaches on either side of the end of its warm-up [s]
 _FAR_S = 1e9
 _SPANS = (("warm-up", -_FAR_S, 0.0), ("processing", 0.0, _FAR_S))
-_RUN = Column("run", "Run", "left")
-_STATE = Column("state", "State", "left")
-_NOTE = "Lined up at the end of warm-up. A machine's mean is of its runs that count."
+_NOTE = mark("Lined up at the end of warm-up. A machine's mean is of its runs that count.")
 
 
 def spans_table(sources: Sources) -> Table:
     """One row a run and state, in full."""
     columns = (
-        MACHINE,
-        _RUN,
-        _STATE,
-        Column("seconds", "Time [s]", decimals=0),
-        *pair_columns("mean_w", "Mean power [W]", 2),
-        *pair_columns("energy_wh", "Energy [Wh]", 3),
-        Column("run_percent", "Of the run [%]", decimals=1),
+        machine_column(),
+        *_run_and_state(),
+        Column("seconds", tr("Time [s]"), decimals=0),
+        *pair_columns("mean_w", tr("Mean power [W]"), 2),
+        *pair_columns("energy_wh", tr("Energy [Wh]"), 3),
+        Column("run_percent", tr("Of the run [%]"), decimals=1),
     )
     rows: list[tuple[Cell, ...]] = [
         (
@@ -41,19 +39,18 @@ def spans_table(sources: Sources) -> Table:
         )
         for state, reading in _readings(sources)
     ]
-    return Table(_TITLE, columns, tuple(rows), (_NOTE,))
+    return Table(tr(_TITLE), columns, tuple(rows), (tr(_NOTE),))
 
 
 def readable_spans(sources: Sources) -> Table:
     """The means of machines as people read them; the runs where a machine has only one."""
     columns = (
-        MACHINE,
-        _RUN,
-        _STATE,
-        Column("seconds", "Time"),
-        Column("mean_w", "Mean power [W]"),
-        Column("energy_wh", "Energy [Wh]"),
-        Column("share", "Of the run"),
+        machine_column(),
+        *_run_and_state(),
+        Column("seconds", tr("Time")),
+        Column("mean_w", tr("Mean power [W]")),
+        Column("energy_wh", tr("Energy [Wh]")),
+        Column("share", tr("Of the run")),
     )
     found = list(_readings(sources))
     with_mean = {reading.machine_id for _, reading in found if not reading.run_id}
@@ -61,7 +58,7 @@ def readable_spans(sources: Sources) -> Table:
         (
             reading.machine,
             _name(reading),
-            state,
+            tr(state),
             duration(reading.seconds),
             told(reading.power_w, MEAN_W),
             told(reading.energy_wh, ENERGY),
@@ -70,7 +67,7 @@ def readable_spans(sources: Sources) -> Table:
         for state, reading in found
         if not (reading.run_id and reading.machine_id in with_mean)
     ]
-    return Table(_TITLE, columns, tuple(rows), (_NOTE,))
+    return Table(tr(_TITLE), columns, tuple(rows), (tr(_NOTE),))
 
 
 def _readings(sources: Sources) -> Iterator[tuple[str, SpanReading]]:
@@ -82,7 +79,11 @@ def _readings(sources: Sources) -> Iterator[tuple[str, SpanReading]]:
     yield from sorted(found, key=lambda f: (order[f[1].machine_id], rank.get(f[1].run_id, 0)))
 
 
+def _run_and_state() -> tuple[Column, Column]:
+    return Column("run", tr("Run"), "left"), Column("state", tr("State"), "left")
+
+
 def _name(reading: SpanReading) -> str:
     if reading.run_id:
         return reading.name
-    return f"mean of {reading.runs}"
+    return tr("mean of {runs}", runs=reading.runs)

@@ -4,30 +4,32 @@ from pathlib import PurePath
 
 from core.energy.clock_ticks import moment
 from core.formatting import UNKNOWN, duration
+from core.language import mark, tr
 from core.publish.sources import Sources
-from core.report.tables.cells import MACHINE
+from core.report.tables.cells import machine_column
 from core.study import Log
 from core.tables import Cell, Column, Table
 from core.traces import Trace
 
 #: characters of a digest that tell files apart for a reader; files have all of it
 _DIGEST_SHOWN = 12
+#: as files tell them
 _KINDS = {"sampled": "sampled", "averaged": "averaged", "on_change": "on change"}
-_ACCURACY_NOTE = (
+_ACCURACY_NOTE = mark(
     "± are half-widths of rectangular distributions. What nobody stated is taken as ±1 % of reading and "
     "±0.3 W (common practice, no source)."
 )
-_DIGEST_NOTE = "SHA-256 is that of the file as it was imported: any other file has another one."
+_DIGEST_NOTE = mark("SHA-256 is that of the file as it was imported: any other file has another one.")
 
 
 def meters_table(sources: Sources) -> Table:
     """One row a meter."""
     columns = (
-        Column("meter", "Meter", "left"),
-        Column("gain_percent", "± of reading [%]", decimals=2),
-        Column("offset_w", "± at any load [W]", decimals=2),
-        Column("accuracy", "Accuracy", "left"),
-        Column("machines", "Used on", "left"),
+        Column("meter", tr("Meter"), "left"),
+        Column("gain_percent", tr("± of reading [%]"), decimals=2),
+        Column("offset_w", tr("± at any load [W]"), decimals=2),
+        Column("accuracy", tr("Accuracy"), "left"),
+        Column("machines", tr("Used on"), "left"),
     )
     study = sources.study
     rows: list[tuple[Cell, ...]] = []
@@ -35,26 +37,26 @@ def meters_table(sources: Sources) -> Table:
         used = [log.machine_id for log in study.logs if log.meter_id == meter.id]
         used += [typed.machine_id for typed in study.typed if typed.meter_id == meter.id]
         names = ", ".join(m.name for m in study.machines if m.id in used)
-        stated = "stated" if meter.stated else "assumed"
+        stated = tr("stated") if meter.stated else tr("assumed")
         rows.append((meter.name, meter.gain_percent, meter.offset_w, stated, names))
-    return Table("Meters", columns, tuple(rows), (_ACCURACY_NOTE,))
+    return Table(tr("Meters"), columns, tuple(rows), (tr(_ACCURACY_NOTE),))
 
 
 def logs_table(sources: Sources) -> Table:
     """One row a file, in full; a log that was not read has only its name and digest."""
     columns = (
-        MACHINE,
-        Column("file", "File", "left"),
-        Column("device", "Device in it", "left"),
+        machine_column(),
+        Column("file", tr("File"), "left"),
+        Column("device", tr("Device in it"), "left"),
         Column("sha256", "SHA-256", "left"),
-        Column("meter", "Meter", "left"),
-        Column("of_bed", "Bed alone", "left"),
-        Column("kind", "Values", "left"),
-        Column("rows", "Samples", decimals=0),
-        Column("median_s", "Step, median [s]", decimals=2),
-        Column("seconds", "Length [s]", decimals=0),
-        Column("start", "Start", "left"),
-        Column("gaps", "Gaps", decimals=0),
+        Column("meter", tr("Meter"), "left"),
+        Column("of_bed", tr("Bed alone"), "left"),
+        Column("kind", tr("Values"), "left"),
+        Column("rows", tr("Samples"), decimals=0),
+        Column("median_s", tr("Step, median [s]"), decimals=2),
+        Column("seconds", tr("Length [s]"), decimals=0),
+        Column("start", tr("Start"), "left"),
+        Column("gaps", tr("Gaps"), decimals=0),
     )
     rows: list[tuple[Cell, ...]] = []
     for name, log, trace in _logs(sources):
@@ -76,27 +78,29 @@ def logs_table(sources: Sources) -> Table:
                     len(trace.gaps),
                 )
             )
-    return Table("Logs", columns, tuple(rows), (_DIGEST_NOTE,))
+    return Table(tr("Logs"), columns, tuple(rows), (tr(_DIGEST_NOTE),))
 
 
 def readable_logs(sources: Sources) -> Table:
     """The same, as people read it."""
     columns = (
-        MACHINE,
-        Column("file", "File", "left"),
-        Column("values", "Values", "left"),
-        Column("start", "From", "left"),
-        Column("length", "Length"),
-        Column("gaps", "Gaps"),
+        machine_column(),
+        Column("file", tr("File"), "left"),
+        Column("values", tr("Values"), "left"),
+        Column("start", tr("From"), "left"),
+        Column("length", tr("Length")),
+        Column("gaps", tr("Gaps")),
         Column("sha256", "SHA-256", "left"),
     )
     rows: list[tuple[Cell, ...]] = []
     for name, log, trace in _logs(sources):
         for source in log.sources:
             digest = f"{source.digest[:_DIGEST_SHOWN]}…"
-            file = PurePath(source.file_name).name + (" (bed alone)" if log.of_bed else "")
+            file = PurePath(source.file_name).name
+            if log.of_bed:
+                file = tr("{file} (bed alone)", file=file)
             if trace is None:
-                rows.append((name, file, "not read", "", UNKNOWN, UNKNOWN, digest))
+                rows.append((name, file, tr("not read"), "", UNKNOWN, UNKNOWN, digest))
                 continue
             rows.append(
                 (
@@ -105,11 +109,11 @@ def readable_logs(sources: Sources) -> Table:
                     _values(trace),
                     moment(trace.clock, 0.0),
                     duration(trace.end_s),
-                    str(len(trace.gaps)) if trace.gaps else "none",
+                    str(len(trace.gaps)) if trace.gaps else tr("none"),
                     digest,
                 )
             )
-    return Table("Logs", columns, tuple(rows), (_DIGEST_NOTE,))
+    return Table(tr("Logs"), columns, tuple(rows), (tr(_DIGEST_NOTE),))
 
 
 def _logs(sources: Sources) -> list[tuple[str, Log, Trace | None]]:
@@ -123,5 +127,8 @@ def _logs(sources: Sources) -> list[tuple[str, Log, Trace | None]]:
 
 def _values(trace: Trace) -> str:
     if trace.kind == "on_change":
-        return "on change"
-    return f"{_KINDS[trace.kind]} every {trace.median_s:g} s"
+        return tr("on change")
+    seconds = f"{trace.median_s:g}"
+    if trace.kind == "averaged":
+        return tr("averaged every {seconds} s", seconds=seconds)
+    return tr("sampled every {seconds} s", seconds=seconds)

@@ -1,13 +1,13 @@
 """Every machine against every other: the ratio of their energies, and whether a difference is shown."""
 
-from core.formatting import UNKNOWN, count, number
+from core.formatting import UNKNOWN, number
+from core.language import mark, tr
 from core.publish.sources import Sources
-from core.report.tables.cells import MACHINE
+from core.report.tables.cells import machine_column
 from core.results.values import Pair
 from core.tables import Cell, Column, Table
 
-_OTHER = Column("other", "Against", "left")
-_RULE = (
+_RULE = mark(
     "Ratio of the energies per part with its 95 % interval. A difference is shown where p, adjusted for all "
     "pairs, is below 0.05 by the repeats and by the ratio with what the meters leave open."
 )
@@ -16,15 +16,15 @@ _RULE = (
 def pairs_table(sources: Sources) -> Table:
     """One row a pair, in full."""
     columns = (
-        MACHINE,
-        _OTHER,
-        Column("ratio", "Ratio", decimals=4),
-        Column("ratio_low", "Ratio, low", decimals=4),
-        Column("ratio_high", "Ratio, high", decimals=4),
+        machine_column(),
+        Column("other", tr("Against"), "left"),
+        Column("ratio", tr("Ratio"), decimals=4),
+        Column("ratio_low", tr("Ratio, low"), decimals=4),
+        Column("ratio_high", tr("Ratio, high"), decimals=4),
         Column("p", "p", decimals=5),
-        Column("difference_shown", "Difference shown", "left"),
-        Column("needed_percent", "Difference looked for [%]", decimals=0),
-        Column("runs_needed", "Runs each would need to show it", decimals=0),
+        Column("difference_shown", tr("Difference shown"), "left"),
+        Column("needed_percent", tr("Difference looked for [%]"), decimals=0),
+        Column("runs_needed", tr("Runs each would need to show it"), decimals=0),
     )
     names = _names(sources)
     rows: list[tuple[Cell, ...]] = [
@@ -41,18 +41,18 @@ def pairs_table(sources: Sources) -> Table:
         )
         for pair in sources.comparison.pairs
     ]
-    return Table("Machine against machine", columns, tuple(rows), (_RULE,))
+    return Table(tr("Machine against machine"), columns, tuple(rows), (tr(_RULE),))
 
 
 def readable_pairs(sources: Sources) -> Table:
     """One row a pair, as people read it."""
     columns = (
-        MACHINE,
-        _OTHER,
-        Column("less", "Energy per part"),
-        Column("interval", "95 % interval"),
+        machine_column(),
+        Column("other", tr("Against"), "left"),
+        Column("less", tr("Energy per part")),
+        Column("interval", tr("95 % interval")),
         Column("p", "p"),
-        Column("shown", "Difference", "left"),
+        Column("shown", tr("Difference"), "left"),
     )
     names = _names(sources)
     rows: list[tuple[Cell, ...]] = [
@@ -66,7 +66,7 @@ def readable_pairs(sources: Sources) -> Table:
         )
         for pair in sources.comparison.pairs
     ]
-    return Table("Machine against machine", columns, tuple(rows), (_RULE,))
+    return Table(tr("Machine against machine"), columns, tuple(rows), (tr(_RULE),))
 
 
 def _names(sources: Sources) -> dict[str, str]:
@@ -74,17 +74,22 @@ def _names(sources: Sources) -> dict[str, str]:
 
 
 def _shown(pair: Pair) -> str:
+    """As files tell it."""
     return "not tested" if pair.shown is None else "yes" if pair.shown else "no"
 
 
 def _verdict(pair: Pair) -> str:
     if pair.shown is None:
-        return "not tested: too few runs"
+        return tr("not tested: too few runs")
     if pair.shown:
-        return "shown"
+        return tr("shown")
     if pair.runs_needed is None or pair.needed_percent is None:
-        return "none shown"
-    return f"none shown; {count(pair.runs_needed, 'run')} each would show {number(pair.needed_percent, 0)} %"
+        return tr("none shown")
+    return tr(
+        "none shown; {count:run|runs} each would show {percents} %",
+        count=pair.runs_needed,
+        percents=number(pair.needed_percent, 0),
+    )
 
 
 def _apart(ratio: float) -> str:
@@ -98,8 +103,11 @@ def _apart(ratio: float) -> str:
     percent = 100.0 * abs(ratio - 1.0)
     decimals = 0 if percent >= 10 else 1
     if round(percent, decimals) == 0:
-        return "the same"
-    return f"{number(percent, decimals)} % {'less' if ratio < 1 else 'more'}"
+        return tr("the same")
+    percents = number(percent, decimals)
+    if ratio < 1:
+        return tr("{percents} % less", percents=percents)
+    return tr("{percents} % more", percents=percents)
 
 
 def _interval(pair: Pair) -> str:
@@ -107,7 +115,7 @@ def _interval(pair: Pair) -> str:
     if pair.ratio_low is None or pair.ratio_high is None:
         return UNKNOWN
     low, high = _apart(pair.ratio_low), _apart(pair.ratio_high)
-    for word in (" % less", " % more"):
+    for word in (tr("{percents} % less", percents=""), tr("{percents} % more", percents="")):
         if low.endswith(word) and high.endswith(word):
-            return f"{low.removesuffix(word)} to {high}"
-    return f"{low} to {high}"
+            return tr("{low} to {high}", low=low.removesuffix(word), high=high)
+    return tr("{low} to {high}", low=low, high=high)

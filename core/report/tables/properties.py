@@ -1,7 +1,8 @@
 """What is known of the machines themselves: one row a machine, one column a property."""
 
+from core.language import tr
 from core.publish.sources import Sources
-from core.report.tables.cells import MACHINE
+from core.report.tables.cells import machine_column
 from core.tables import Cell, Column, Table
 
 #: digits of a number that a person typed in; fewer where it has fewer
@@ -22,7 +23,7 @@ def _as_typed(cell: Cell) -> Cell:
 def properties_table(sources: Sources) -> Table:
     """The properties as the user noted them; no rows where there is none."""
     names = list(dict.fromkeys(name for m in sources.study.machines for name, _ in m.properties))
-    columns: list[Column] = [MACHINE]
+    columns: list[Column] = [machine_column()]
     for name in names:
         values = [dict(m.properties).get(name) for m in sources.study.machines]
         is_number = any(isinstance(v, float | int) and not isinstance(v, bool) for v in values)
@@ -31,4 +32,4 @@ def properties_table(sources: Sources) -> Table:
         (machine.name, *(dict(machine.properties).get(name) for name in names))
         for machine in sources.study.machines
     ]
-    return Table("Properties of the machines", tuple(columns), tuple(rows) if names else ())
+    return Table(tr("Properties of the machines"), tuple(columns), tuple(rows) if names else ())
