@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
+from core.language import tr
 from core.line_up.answer import answer
 from core.line_up.choices import LineUp
 from core.publish.sources import MOST_LINED_UP, Sources
@@ -25,20 +26,20 @@ def pages(sources: Sources, shown: Mapping[str, Table], take: _Take) -> Iterator
     """
     if sources.strands:
         said = answer(sources.strands[:MOST_LINED_UP], sources.comparison, LineUp())
-        yield from _part("Line-up", said.headline, said.conditions, take("Line-up"), shown, ("line-up",))
+        yield from _part(tr("Line-up"), said.headline, said.conditions, take("Line-up"), shown, ("line-up",))
     if any(machine.held for machine in sources.beds.machines):
         yield from _part(
-            "Beds held warm",
+            tr("Beds held warm"),
             bed_answer.headline(sources.beds),
             bed_answer.conditions(sources.beds, sources.study),
             take("Bed"),
             shown,
             ("held-beds", "cooler-bed"),
         )
-        yield Paragraph(bed_answer.LOOSE, "caution")
+        yield Paragraph(tr(bed_answer.LOOSE), "caution")
     if sources.loads.tested:
         yield from _part(
-            "Loads",
+            tr("Loads"),
             load_answer.headline(sources.loads),
             load_answer.conditions(sources.loads, sources.study),
             take("Loads"),
@@ -49,15 +50,15 @@ def pages(sources: Sources, shown: Mapping[str, Table], take: _Take) -> Iterator
         yield from (Paragraph(sentence) for sentence in idle if sentence)
     if "standby" in shown or "print" in shown:
         yield from _part(
-            "Standby and cost",
+            tr("Standby and cost"),
             sources.costs.headline,
             sources.costs.conditions,
             take("Standby and cost"),
             shown,
             ("standby", "hours", "print"),
         )
-        yield from (Paragraph(text, "caution") for text in (cost_answer.HOT, cost_answer.MAINS))
-        yield Paragraph(cost_answer.ESTIMATE, "note")
+        yield from (Paragraph(tr(text), "caution") for text in (cost_answer.HOT, cost_answer.MAINS))
+        yield Paragraph(tr(cost_answer.ESTIMATE), "note")
 
 
 def _part(

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 
 from core.formatting import number
+from core.language import mark, tr
 from core.report.blocks import Block, Bullets, Heading, Paragraph, PictureBlock
 from core.report.pictures import Picture
 from core.results import fairness_answer
@@ -10,20 +11,20 @@ from core.results.values import Comparison, Finding, Level
 from core.wording import sentence
 
 _LEVELS: tuple[tuple[Level, str], ...] = (
-    ("unfair", "Unfair: it could matter more than the difference it is held against"),
-    ("caution", "To be cautious about"),
-    ("note", "To be noted"),
+    ("unfair", mark("Unfair: it could matter more than the difference it is held against")),
+    ("caution", mark("To be cautious about")),
+    ("note", mark("To be noted")),
 )
 #: what could matter less than this is not put into figures [Wh]
 _LEAST_WH = 0.005
-_UNSEEN = (
+_UNSEEN = mark(
     "What no log and no note shows was not looked at: draughts, another roll of material, other settings."
 )
 
 
 def fair(comparison: Comparison, pictures: Sequence[Picture] = ()) -> Iterator[Block]:
     """The part on fairness."""
-    yield Heading("Fairness")
+    yield Heading(tr("Fairness"))
     found = comparison.open_findings
     accepted = comparison.accepted_findings
     yield Paragraph(fairness_answer.headline(comparison), "answer")
@@ -31,26 +32,41 @@ def fair(comparison: Comparison, pictures: Sequence[Picture] = ()) -> Iterator[B
     for level, title in _LEVELS:
         lines = _lines([f for f in found if f.level == level])
         if lines:
-            yield Heading(title, 3)
+            yield Heading(tr(title), 3)
             yield Bullets(lines)
     if accepted:
-        yield Heading("Accepted, with the reason", 3)
-        yield Bullets(tuple(f"{sentence(f.problem)} Accepted: {_ended(f.accepted)}" for f in accepted))
+        yield Heading(tr("Accepted, with the reason"), 3)
+        yield Bullets(
+            tuple(
+                tr("{finding} Accepted: {reason}", finding=sentence(f.problem), reason=_ended(f.accepted))
+                for f in accepted
+            )
+        )
     if comparison.accepted_before:
-        yield Heading("Accepted earlier, and no longer found", 3)
-        yield Bullets(tuple(f"{a.said} Accepted then: {_ended(a.why)}" for a in comparison.accepted_before))
-    yield Paragraph(_UNSEEN, "note")
+        yield Heading(tr("Accepted earlier, and no longer found"), 3)
+        yield Bullets(
+            tuple(
+                tr("{finding} Accepted then: {reason}", finding=a.said, reason=_ended(a.why))
+                for a in comparison.accepted_before
+            )
+        )
+    yield Paragraph(tr(_UNSEEN), "note")
 
 
 def _lines(findings: Sequence[Finding]) -> tuple[str, ...]:
     lines = []
     for finding in findings:
-        line = sentence(finding.problem)
+        said = [sentence(finding.problem)]
         if finding.matters_wh is not None and finding.matters_wh >= _LEAST_WH:
-            line += f" It could matter {number(finding.matters_wh, 2)} Wh a part."
+            said.append(tr("It could matter {energy} Wh a part.", energy=number(finding.matters_wh, 2)))
         if finding.lapsed:
-            line += f" It was accepted when it was less grave ({finding.lapsed}); that holds no longer."
-        lines.append(line)
+            said.append(
+                tr(
+                    "It was accepted when it was less grave ({reason}); that holds no longer.",
+                    reason=finding.lapsed,
+                )
+            )
+        lines.append(" ".join(said))
     return tuple(lines)
 
 

@@ -10,6 +10,7 @@ from collections.abc import Callable
 from html import escape
 from typing import Final
 
+from core.language import spoken, tr
 from core.report.blocks import Block, Bullets, Heading, Paragraph, Report, TableBlock
 from core.report.pictures import Picture
 from core.tables import to_html
@@ -78,7 +79,7 @@ def to_html_file(report: Report) -> str:
     """The report as the text of one HTML file."""
     made = report.made.isoformat()
     return f"""<!DOCTYPE html>
-<html lang="en">
+<html lang="{spoken()}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="{_POLICY}">
@@ -92,7 +93,7 @@ def to_html_file(report: Report) -> str:
 <main>
 {_body(report)}
 </main>
-<footer>Made with {escape(report.program)} on {made}.</footer>
+<footer>{escape(tr("Made with {program} on {day}.", program=report.program, day=made))}</footer>
 </body>
 </html>
 """
@@ -124,7 +125,7 @@ def _contents(report: Report) -> str:
         for i, block in enumerate(report.blocks)
         if isinstance(block, Heading) and block.level == 2
     ]
-    return f'<nav aria-label="Contents"><ul>{"".join(parts)}</ul></nav>' if parts else ""
+    return f'<nav aria-label="{escape(tr("Contents"))}"><ul>{"".join(parts)}</ul></nav>' if parts else ""
 
 
 def _block(block: Block, number: int, picture: Callable[[Picture, int], str]) -> str:

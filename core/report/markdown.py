@@ -1,6 +1,7 @@
 """The report as Markdown, with pictures as links to the files beside it."""
 
 from core.found.markdown import escaped
+from core.language import tr
 from core.report.blocks import Block, Bullets, Heading, Paragraph, Report, TableBlock
 from core.tables import to_markdown
 
@@ -8,7 +9,7 @@ from core.tables import to_markdown
 def to_markdown_file(report: Report) -> str:
     """The report as Markdown text."""
     parts = [_block(block) for block in report.blocks]
-    made = f"Made with {escaped(report.program)} on {report.made.isoformat()}."
+    made = tr("Made with {program} on {day}.", program=escaped(report.program), day=report.made.isoformat())
     return "\n\n".join(part for part in (*parts, made) if part) + "\n"
 
 

@@ -2,10 +2,11 @@
 
 from collections.abc import Collection, Iterator
 
-from core.formatting import POINT, count
+from core.formatting import POINT
 from core.found.asking import explain
 from core.found.budgets import LEAST_SHARE, described
 from core.found.values import RATIO, Explanation
+from core.language import mark, tr
 from core.progress import Progress, part
 from core.publish.sources import Sources
 from core.report.blocks import Block, Bullets, Heading, Paragraph
@@ -14,7 +15,7 @@ from core.wording import sentence
 #: machines whose numbers are traced one by one; of a farm the tables and the bundle hold the others
 MOST_MACHINES = 12
 _QUANTITIES = ("energy_wh", "bed_share", "standby_w")
-_DERIVED = (
+_DERIVED = mark(
     "Parts per kWh is 1000 Wh divided by a machine’s mean energy per part, mean power its mean energy "
     "divided by its mean duration; their intervals are that of the energy, in the same proportion."
 )
@@ -32,19 +33,21 @@ def found(sources: Sources, progress: Progress) -> Iterator[Block]:
     known = [m for m in sources.comparison.machines if m.energy_wh is not None]
     if not known:
         return
-    yield Heading("How each number was found")
-    yield Paragraph(_DERIVED)
+    yield Heading(tr("How each number was found"))
+    yield Paragraph(tr(_DERIVED))
     if len(known) > MOST_MACHINES:
-        rest = count(len(known) - MOST_MACHINES, "machine")
-        yield Paragraph(
-            f"Told of the first {MOST_MACHINES} machines; the tables hold the other {rest}.", "note"
+        rest = tr(
+            "Told of the first {told} machines; the tables hold the other {count:machine|machines}.",
+            told=MOST_MACHINES,
+            count=len(known) - MOST_MACHINES,
         )
+        yield Paragraph(rest, "note")
     said = frozenset(sentence(finding.problem) for finding in sources.comparison.fairness)
     if len(known) > 1:
         yield from _told(_explained(sources, known[0].machine_id, RATIO, part(progress, 0.0, 0.0)), said)
     for i, machine in enumerate(known[:MOST_MACHINES]):
         here = part(progress, i / min(len(known), MOST_MACHINES), (i + 1) / min(len(known), MOST_MACHINES))
-        here(0.0, f"how the numbers of {machine.name} were found")
+        here(0.0, tr("how the numbers of {machine} were found", machine=machine.name))
         for key in _QUANTITIES:
             yield from _told(_explained(sources, machine.machine_id, key, here), said)
 
@@ -76,9 +79,9 @@ def _told(explanation: Explanation | None, said: Collection[str]) -> Iterator[Bl
         described(line, POINT) for line in explanation.budget if line.share_of_variance >= LEAST_SHARE
     )
     if budget:
-        yield Paragraph("", lead="What makes it unsure, as standard uncertainties:")
+        yield Paragraph("", lead=tr("What makes it unsure, as standard uncertainties:"))
         yield Bullets(budget)
     if explanation.surer:
-        yield Paragraph("", lead="What would make it surer:")
+        yield Paragraph("", lead=tr("What would make it surer:"))
         yield Bullets(explanation.surer)
     yield from (Paragraph(caution, "caution") for caution in explanation.cautions if caution not in said)

@@ -7,6 +7,7 @@ from typing import Final
 from attrs import evolve
 
 from core import __version__
+from core.language import tr
 from core.progress import Progress, silent
 from core.publish.sources import Sources
 from core.report.about_pages import pages
@@ -50,7 +51,7 @@ def write_report(
     """
     shown = {table.key: capped(table.shown, table.key) for table in study_tables(sources)}
     left = leading(pictures, sources.study)
-    title = sources.study.name or f"What the {sources.study.part} costs in energy"
+    title = sources.study.name or tr("What the {part} costs in energy", part=sources.study.part)
     blocks: list[Block] = [
         Heading(title, 1),
         *answering(sources, shown, _taken(left, "Compare")),
@@ -70,7 +71,12 @@ def capped(table: Table, key: str) -> Table:
     """The table with no more rows than a person reads; the files hold all of them."""
     if len(table.rows) <= MOST_ROWS:
         return table
-    note = f"The first {MOST_ROWS} of {len(table.rows)} rows; the table “{key}” in the files holds all."
+    note = tr(
+        "The first {shown} of {rows} rows; the table “{key}” in the files holds all.",
+        shown=MOST_ROWS,
+        rows=len(table.rows),
+        key=key,
+    )
     return evolve(table, rows=table.rows[:MOST_ROWS], notes=(*table.notes, note))
 
 
@@ -101,5 +107,5 @@ def _taken(left: list[Picture], page: str) -> tuple[Picture, ...]:
 def _more(left: Iterable[Picture]) -> Iterator[Block]:
     blocks = [PictureBlock(picture) for picture in left]
     if blocks:
-        yield Heading("More pictures")
+        yield Heading(tr("More pictures"))
         yield from blocks
