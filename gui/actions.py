@@ -7,6 +7,7 @@ from attrs import frozen
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar, QWidget
 
+from core.language import mark, tr
 from gui.icons import icon
 from gui.look import Look
 
@@ -23,41 +24,67 @@ class ActionSpec:
 
 
 ACTIONS: Final = (
-    ActionSpec("new", "&New study", "Ctrl+N", "", "Start an empty study; this one stays where it is kept"),
-    ActionSpec("open", "&Open…", "Ctrl+O", "open", "Open a study or a bundle"),
-    ActionSpec("add", "&Add logs…", "Ctrl+L", "open", "Read meter logs into this study"),
-    ActionSpec("add_folder", "Add a &folder of logs…", "Ctrl+Shift+L", "", "Read every log in a folder"),
-    ActionSpec("type", "&Type readings…", "Ctrl+T", "", "Enter runs of which only the display was read"),
     ActionSpec(
-        "save_as", "Save &as…", "Ctrl+Shift+S", "", "Keep this study under a name of yours and go on there"
+        "new", mark("&New study"), "Ctrl+N", "", mark("Start an empty study; this one stays where it is kept")
+    ),
+    ActionSpec("open", mark("&Open…"), "Ctrl+O", "open", mark("Open a study or a bundle")),
+    ActionSpec("add", mark("&Add logs…"), "Ctrl+L", "open", mark("Read meter logs into this study")),
+    ActionSpec(
+        "add_folder", mark("Add a &folder of logs…"), "Ctrl+Shift+L", "", mark("Read every log in a folder")
     ),
     ActionSpec(
-        "save_copy", "Save a &copy…", "", "", "Write a copy and go on here; edits are saved by themselves"
+        "type", mark("&Type readings…"), "Ctrl+T", "", mark("Enter runs of which only the display was read")
     ),
-    ActionSpec("demo", "Open the &demo", "", "", "A bench of five invented machines"),
-    ActionSpec("quit", "&Quit", "Ctrl+Q", "", "Close the window; every edit is saved already"),
-    ActionSpec("undo", "&Undo", "Ctrl+Z", "undo"),
-    ActionSpec("redo", "&Redo", "Ctrl+Shift+Z", "redo"),
-    ActionSpec("larger", "&Larger text", "Ctrl++"),
-    ActionSpec("smaller", "&Smaller text", "Ctrl+-"),
-    ActionSpec("normal", "&Normal text", "Ctrl+0"),
-    ActionSpec("explain", "&How was this found?", "F1", "", "Method, uncertainty and sources of a number"),
     ActionSpec(
-        "page_help", "About this &page", "Shift+F1", "", "What it answers, how to read it, what to beware of"
+        "save_as",
+        mark("Save &as…"),
+        "Ctrl+Shift+S",
+        "",
+        mark("Keep this study under a name of yours and go on there"),
     ),
-    ActionSpec("keys", "&Keys", "Ctrl+/", "", "What the keyboard can do"),
-    ActionSpec("cautions", "&Cautions", "", "", "Mains voltage, hot parts, and what the numbers are not"),
     ActionSpec(
-        "diagnostics", "&Diagnostics…", "", "", "Versions and sizes to send with a fault; nothing private"
+        "save_copy",
+        mark("Save a &copy…"),
+        "",
+        "",
+        mark("Write a copy and go on here; edits are saved by themselves"),
     ),
-    ActionSpec("about", "&About Samepart"),
+    ActionSpec("demo", mark("Open the &demo"), "", "", mark("A bench of five invented machines")),
+    ActionSpec("quit", mark("&Quit"), "Ctrl+Q", "", mark("Close the window; every edit is saved already")),
+    ActionSpec("undo", mark("&Undo"), "Ctrl+Z", "undo"),
+    ActionSpec("redo", mark("&Redo"), "Ctrl+Shift+Z", "redo"),
+    ActionSpec("larger", mark("&Larger text"), "Ctrl++"),
+    ActionSpec("smaller", mark("&Smaller text"), "Ctrl+-"),
+    ActionSpec("normal", mark("&Normal text"), "Ctrl+0"),
+    ActionSpec(
+        "explain", mark("&How was this found?"), "F1", "", mark("Method, uncertainty and sources of a number")
+    ),
+    ActionSpec(
+        "page_help",
+        mark("About this &page"),
+        "Shift+F1",
+        "",
+        mark("What it answers, how to read it, what to beware of"),
+    ),
+    ActionSpec("keys", mark("&Keys"), "Ctrl+/", "", mark("What the keyboard can do")),
+    ActionSpec(
+        "cautions", mark("&Cautions"), "", "", mark("Mains voltage, hot parts, and what the numbers are not")
+    ),
+    ActionSpec(
+        "diagnostics",
+        mark("&Diagnostics…"),
+        "",
+        "",
+        mark("Versions and sizes to send with a fault; nothing private"),
+    ),
+    ActionSpec("about", mark("&About Samepart")),
 )
 
 SEPARATOR: Final = "-"
 #: names in angle brackets are menus that the window fills
 MENUS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (
-        "&File",
+        mark("&File"),
         (
             "new",
             "open",
@@ -74,9 +101,9 @@ MENUS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
             "quit",
         ),
     ),
-    ("&Edit", ("undo", "redo")),
-    ("&View", ("<pages>", SEPARATOR, "<theme>", SEPARATOR, "larger", "smaller", "normal")),
-    ("&Help", ("explain", "page_help", SEPARATOR, "keys", "cautions", "diagnostics", "about")),
+    (mark("&Edit"), ("undo", "redo")),
+    (mark("&View"), ("<pages>", SEPARATOR, "<theme>", SEPARATOR, "larger", "smaller", "normal")),
+    (mark("&Help"), ("explain", "page_help", SEPARATOR, "keys", "cautions", "diagnostics", "about")),
 )
 
 
@@ -92,12 +119,13 @@ def make_actions(owner: QWidget, does: Mapping[str, Callable[[], object]]) -> di
     """
     made: dict[str, QAction] = {}
     for spec in ACTIONS:
-        action = QAction(spec.text, owner)
+        action = QAction(tr(spec.text), owner)
         action.setObjectName(f"action_{spec.id}")
         if spec.keys:
             action.setShortcut(QKeySequence(spec.keys))
-        action.setStatusTip(spec.tip)
-        action.setToolTip(spec.tip or spec.text.replace("&", ""))
+        tip = tr(spec.tip) if spec.tip else ""
+        action.setStatusTip(tip)
+        action.setToolTip(tip or action.text().replace("&", ""))
         action.triggered.connect(does[spec.id])
         owner.addAction(action)
         made[spec.id] = action
@@ -115,7 +143,7 @@ def fill_menus(bar: QMenuBar, actions: Mapping[str, QAction], given: Mapping[str
     """Build the menu bar; `given` holds the menus that the window fills, by their bracketed names."""
     menus: dict[str, QMenu] = {}
     for title, entries in MENUS:
-        menu = menus[title.replace("&", "")] = bar.addMenu(title)
+        menu = menus[title.replace("&", "")] = bar.addMenu(tr(title))
         for entry in entries:
             if entry == SEPARATOR:
                 menu.addSeparator()

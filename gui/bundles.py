@@ -9,6 +9,7 @@ from core.bundle.beside import files_of
 from core.bundle.reading import open_bundle
 from core.edits import Edit
 from core.history import History
+from core.language import tr
 from core.problems import Problem
 from core.progress import Progress, part
 from core.store.file import StudyFile
@@ -35,11 +36,13 @@ def unpack(bundle_path: Path, beside: Sequence[Path], target: Path, progress: Pr
     progress : Progress
         May raise `Cancelled`; no study file is left then.
     """
-    progress(0.0, f"opening {bundle_path.name}")
+    progress(0.0, tr("opening {name}", name=bundle_path.name))
     bundle = open_bundle(bundle_path)
     if isinstance(bundle, Problem):
         return Unpacked(None, (bundle,))
-    made = StudyFile.create(target, History.start(Edit(bundle.study, f"Open {bundle_path.name}")))
+    made = StudyFile.create(
+        target, History.start(Edit(bundle.study, tr("Open {name}", name=bundle_path.name)))
+    )
     if isinstance(made, Problem):
         return Unpacked(None, (made,))
     problems = list(bundle.problems)
@@ -51,7 +54,7 @@ def unpack(bundle_path: Path, beside: Sequence[Path], target: Path, progress: Pr
             problems += logs.problems
             for i, digest in enumerate(digests):
                 here = part(progress, 0.2 + 0.8 * i / len(digests), 0.2 + 0.8 * (i + 1) / len(digests))
-                here(0.0, "keeping the logs of the bundle")
+                here(0.0, tr("keeping the logs of the bundle"))
                 data = logs.bytes_of(digest)
                 kept = made.add_blob(data, here) if isinstance(data, bytes) else data
                 if isinstance(kept, Problem):

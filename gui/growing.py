@@ -10,6 +10,7 @@ from core.activity import Activity
 from core.analysis import add_to_study, seen_together
 from core.edits import Edit
 from core.growth import Added, added, known_start, read_added, shift_between
+from core.language import tr
 from core.logs import find_files, join
 from core.logs.reading import Reading
 from core.problems import Problem, Severity
@@ -73,7 +74,7 @@ def read_on(
     """
     name = path.name
     logs = [log for log in study.logs if any(s.digest == digest for s in log.sources)]
-    progress(0.0, f"reading {name} on")
+    progress(0.0, tr("reading {name} on", name=name))
     try:
         more = added(path, digest, kept_sizes(file.path).get(digest, 0), part(progress, 0.0, _KEEPING))
         if more is None and not anew:
@@ -149,7 +150,7 @@ def _with_more(
     trace = join(readings) if len(readings) > 1 else readings[0].trace
     if trace is None:
         return None
-    progress(0.0, f"finding runs in {log.sources[0].file_name}")
+    progress(0.0, tr("finding runs in {file_name}", file_name=log.sources[0].file_name))
     return LogData(trace, readings, found_in(trace, progress), before.problems)
 
 
@@ -216,7 +217,7 @@ def _continued(
     if not known:
         return found
     for i, (path, shown) in enumerate(places):
-        progress(i / len(places), f"looking into {shown}")
+        progress(i / len(places), tr("looking into {shown}", shown=shown))
         try:
             size = path.stat().st_size
             shorter = {digest: length for digest, length in known.items() if length < size}

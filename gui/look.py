@@ -12,6 +12,8 @@ from attrs import evolve, field, frozen
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QColor, QFont, QGuiApplication, QPainterPath, QPalette, QPen, QPolygonF
 
+from core.language import mark
+
 #: spacing, in steps of 4 [px at scale 1]
 S4, S8, S12, S16, S24, S32 = 4, 8, 12, 16, 24, 32
 CORNER: Final = 4
@@ -89,14 +91,14 @@ LINES_ON_LIGHT: Final = ("#0072B2", "#B87D00", "#008561", "#B0558A", "#C65700", 
 #: and on dark paper: the blue is too dark there
 LINES_ON_DARK: Final = ("#3E9BD6", "#E69F00", "#1FB88A", "#DB93BA", "#EE7A22", "#56B4E9")
 MARKERS: Final = (
-    "circle",
-    "square",
-    "triangle down",
-    "diamond",
-    "hexagon",
-    "triangle up",
-    "cross",
-    "star",
+    mark("circle"),
+    mark("square"),
+    mark("triangle down"),
+    mark("diamond"),
+    mark("hexagon"),
+    mark("triangle up"),
+    mark("cross"),
+    mark("star"),
 )
 #: dashes in pen widths; () is a solid line
 DASHES: Final[tuple[tuple[float, ...], ...]] = ((), (6.0, 3.0), (2.0, 2.0), (8.0, 3.0, 2.0, 3.0))

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from core import edits
+from core.language import tr
 from core.results.values import Comparison
 from gui import look
 from gui.actions import draw_icons, fill_menus, make_actions
@@ -60,14 +61,15 @@ class MainWindow(QMainWindow):
         self._is_typing = False
         self._welcome = Welcome()
         self._stack = PageStack(entries, self._welcome)
-        self._side = Side(self._stack.titles)
+        titles = [tr(title) for title in self._stack.titles]
+        self._side = Side(titles)
         self._problems = ProblemList()
         self._progress = ProgressStrip()
         self._drop_hint = DropHint(self)
         self._files = StudyFiles(session, settings, self)
         self._view = ViewSettings(settings, appearance, self)
         self._actions = make_actions(self, self._does())
-        self._page_menu = PageMenu(self._stack.titles, self)
+        self._page_menu = PageMenu(titles, self)
         self._build_menus()
         self._lay_out()
         self._connect()
@@ -185,20 +187,22 @@ class MainWindow(QMainWindow):
 
     @Slot()
     def _show_keys(self) -> None:
-        notes.show_note(self, "Keys", "keys")
+        notes.show_note(self, tr("Keys"), "keys")
 
     @Slot()
     def _show_cautions(self) -> None:
-        notes.show_note(self, "Cautions", "cautions")
+        notes.show_note(self, tr("Cautions"), "cautions")
 
     @Slot()
     def _show_diagnostics(self) -> None:
-        words = "For whoever mends a fault: versions and sizes. No name, path or number of yours is in it."
-        notes.show_text(self, "Diagnostics", words, diagnostics(self._session, self._settings))
+        words = tr(
+            "For whoever mends a fault: versions and sizes. No name, path or number of yours is in it."
+        )
+        notes.show_text(self, tr("Diagnostics"), words, diagnostics(self._session, self._settings))
 
     @Slot()
     def _show_about(self) -> None:
-        notes.show_note(self, "About Samepart", "about")
+        notes.show_note(self, tr("About Samepart"), "about")
 
     @Slot(str)
     def _rename_study(self, name: str) -> None:
@@ -265,7 +269,7 @@ class MainWindow(QMainWindow):
         study = self._session.study
         path = self._session.path
         is_untitled = self._session.is_untitled
-        place = "Kept by the program until you save it under a name" if is_untitled else str(path)
+        place = tr("Kept by the program until you save it under a name") if is_untitled else str(path)
         self._side.show_study(study, self._session.is_read_only, place)
         self.setWindowTitle(f"{study.name} - Samepart")
         self._show_history()
@@ -291,8 +295,8 @@ class MainWindow(QMainWindow):
     def _show_history(self) -> None:
         history = self._session.history
         for name, label in (("undo", history.undo_label), ("redo", history.redo_label)):
-            word = "&Undo" if name == "undo" else "&Redo"
-            self._actions[name].setText(f"{word}: {label}" if label else word)
+            word = tr("&Undo") if name == "undo" else tr("&Redo")
+            self._actions[name].setText(tr("{word}: {label}", word=word, label=label) if label else word)
             self._actions[name].setEnabled(label is not None and not self._session.is_read_only)
 
     def _turn_to(self, index: int) -> None:

@@ -4,6 +4,8 @@ from PySide6.QtCore import QByteArray, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QLabel, QMainWindow
 
+from core.language import tr
+
 WIDTH, HEIGHT = 1280, 820
 
 
@@ -14,7 +16,7 @@ class Opening(QMainWindow):
         super().__init__()
         self.setObjectName("opening")
         self.setWindowTitle("Samepart")
-        words = QLabel("Opening…")
+        words = QLabel(tr("Opening…"))
         words.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.setCentralWidget(words)
         self.resize(WIDTH, HEIGHT)

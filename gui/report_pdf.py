@@ -37,6 +37,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtSvg import QSvgRenderer
 
+from core.language import tr
 from core.report.blocks import Report
 from core.report.html import blocks_html
 from core.report.pictures import Picture
@@ -269,11 +270,13 @@ def _paint_foot(
     painter.setPen(Qt.GlobalColor.darkGray)
     line = QRectF(0, area.height() - painter.fontMetrics().height(), area.width(), area.height())
     top_left = Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft
-    made = f"{report.title}, made with {report.program} on {report.made.isoformat()}"
-    room = area.width() - painter.fontMetrics().horizontalAdvance("page 999 of 999  ")
+    day = report.made.isoformat()
+    made = tr("{title}, made with {program} on {day}", title=report.title, program=report.program, day=day)
+    longest = tr("page {number} of {pages}", number=999, pages=999)
+    room = area.width() - painter.fontMetrics().horizontalAdvance(f"{longest}  ")
     painter.drawText(
         line, top_left, painter.fontMetrics().elidedText(made, Qt.TextElideMode.ElideMiddle, int(room))
     )
     top_right = Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignRight
-    painter.drawText(line, top_right, f"page {number} of {pages}")
+    painter.drawText(line, top_right, tr("page {number} of {pages}", number=number, pages=pages))
     painter.restore()

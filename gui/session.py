@@ -15,6 +15,7 @@ from core.activity import Activity
 from core.demo import demo_study, with_what_is_known
 from core.edits import Edit
 from core.history import History
+from core.language import tr
 from core.places import demo_folder
 from core.problems import Problem, Severity
 from core.progress import Progress
@@ -219,7 +220,7 @@ class Session(QObject):
             return True
         if path.exists():  # what cannot be opened is kept
             path = self.free_path()
-        if not self._adopt(StudyFile.create(path, History.start(Edit(demo_study(), "Open the demo")))):
+        if not self._adopt(StudyFile.create(path, History.start(Edit(demo_study(), tr("Open the demo"))))):
             return False
         self.add_logs([demo_folder() / "logs"], with_what_is_known)
         return True

@@ -8,13 +8,13 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from core.bundle.reading import is_bundle
+from core.language import tr
 from gui.bundles import Unpacked, unpack
 from gui.session import Session
 from gui.settings import Settings
 
 STUDY_SUFFIX = ".samepart"
-_FILTER = f"Studies (*{STUDY_SUFFIX})"
-_TO_OPEN = f"Studies and bundles (*{STUDY_SUFFIX} *.zip)"
+
 OPEN_BUNDLE = "open a bundle"
 
 
@@ -26,7 +26,7 @@ class StudyFiles(QObject):
     def __init__(self, session: Session, settings: Settings, window: QWidget) -> None:
         super().__init__(window)
         self._session, self._settings, self._window = session, settings, window
-        self.recent_menu = QMenu("Open &recent", window)
+        self.recent_menu = QMenu(tr("Open &recent"), window)
 
     def fill_recent(self) -> None:
         """List the studies that were opened lately and are still there."""
@@ -41,35 +41,37 @@ class StudyFiles(QObject):
     @Slot()
     def open_study(self) -> None:
         """Ask for a study or a bundle and open it."""
-        dialog = self._dialog("Open a study", QFileDialog.FileMode.ExistingFile, _TO_OPEN)
+        kinds = tr("Studies and bundles") + f" (*{STUDY_SUFFIX} *.zip)"
+        dialog = self._dialog(tr("Open a study"), QFileDialog.FileMode.ExistingFile, kinds)
         dialog.fileSelected.connect(self._open)
         dialog.open()
 
     @Slot()
     def add_logs(self) -> None:
         """Ask for logs."""
-        dialog = self._dialog("Add meter logs", QFileDialog.FileMode.ExistingFiles, "All files (*)")
+        kinds = tr("All files") + " (*)"
+        dialog = self._dialog(tr("Add meter logs"), QFileDialog.FileMode.ExistingFiles, kinds)
         dialog.filesSelected.connect(self._add)
         dialog.open()
 
     @Slot()
     def add_folder(self) -> None:
         """Ask for a folder of logs."""
-        dialog = self._dialog("Add a folder of logs", QFileDialog.FileMode.Directory, "")
+        dialog = self._dialog(tr("Add a folder of logs"), QFileDialog.FileMode.Directory, "")
         dialog.filesSelected.connect(self._add)
         dialog.open()
 
     @Slot()
     def save_as(self) -> None:
         """Ask for a name, and go on there."""
-        dialog = self._save_dialog("Save the study as")
+        dialog = self._save_dialog(tr("Save the study as"))
         dialog.fileSelected.connect(self._save_as)
         dialog.open()
 
     @Slot()
     def save_copy(self) -> None:
         """Ask for a name, write a copy, and go on here."""
-        dialog = self._save_dialog("Save a copy of the study")
+        dialog = self._save_dialog(tr("Save a copy of the study"))
         dialog.fileSelected.connect(self._save_copy)
         dialog.open()
 
@@ -121,7 +123,8 @@ class StudyFiles(QObject):
         return dialog
 
     def _save_dialog(self, title: str) -> QFileDialog:
-        dialog = self._dialog(title, QFileDialog.FileMode.AnyFile, _FILTER)
+        kinds = tr("Studies") + f" (*{STUDY_SUFFIX})"
+        dialog = self._dialog(title, QFileDialog.FileMode.AnyFile, kinds)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix(STUDY_SUFFIX[1:])
         dialog.selectFile(self._session.study.name)

@@ -6,13 +6,14 @@ from PySide6.QtCore import QObject, Slot
 from PySide6.QtGui import QAction, QActionGroup
 from PySide6.QtWidgets import QMenu, QWidget
 
+from core.language import mark, tr
 from gui.appearance import Appearance
 from gui.settings import ZOOMS, Settings, Theme
 
 _THEMES: Final[tuple[tuple[Theme, str], ...]] = (
-    ("system", "As the desktop"),
-    ("light", "Light"),
-    ("dark", "Dark"),
+    ("system", mark("As the desktop")),
+    ("light", mark("Light")),
+    ("dark", mark("Dark")),
 )
 
 
@@ -22,10 +23,10 @@ class ViewSettings(QObject):
     def __init__(self, settings: Settings, appearance: Appearance, window: QWidget) -> None:
         super().__init__(window)
         self._settings, self._appearance = settings, appearance
-        self.theme_menu = QMenu("&Theme", window)
+        self.theme_menu = QMenu(tr("&Theme"), window)
         group = QActionGroup(self)
         for theme, text in _THEMES:
-            action = group.addAction(self.theme_menu.addAction(text))
+            action = group.addAction(self.theme_menu.addAction(tr(text)))
             action.setData(theme)
             action.setCheckable(True)
             action.setChecked(theme == settings.theme)

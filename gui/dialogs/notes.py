@@ -5,6 +5,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QTextBrowser, QVBoxLayout, QWidget
 
 from core import __version__
+from core.language import tr
 from core.places import explanation
 from gui import look
 from gui.jobs import Failure
@@ -14,7 +15,9 @@ from gui.look import S8, S16
 def show_note(parent: QWidget, title: str, topic: str) -> QDialog:
     """Show a text of the assets; the dialog is not modal."""
     file = explanation(topic)
-    text = file.read_text(encoding="utf-8") if file.is_file() else f"The text {file} is missing."
+    text = (
+        file.read_text(encoding="utf-8") if file.is_file() else tr("The text {file} is missing.", file=file)
+    )
     dialog = _dialog(parent, title)
     browser = QTextBrowser()
     browser.setObjectName("note")
@@ -38,14 +41,16 @@ def show_failure(parent: QWidget, failure: Failure) -> QDialog:
         if known.isVisible() and known.property("fault") == failure.summary:
             known.raise_()
             return known
-    dialog = _dialog(parent, "Something went wrong inside the program")
+    dialog = _dialog(parent, tr("Something went wrong inside the program"))
     dialog.setProperty("fault", failure.summary)
     words = _wrapped(
-        "This is a fault of the program, not of your data. The study is as it was before. "
-        "Copy the text and send it to whoever looks after the program."
+        tr(
+            "This is a fault of the program, not of your data. The study is as it was before. "
+            "Copy the text and send it to whoever looks after the program."
+        )
     )
     details = f"{failure.summary}\n\nwhile: {failure.key}\n\n{failure.details}"
-    _fill(dialog, words, *_copied(details, "failure", "What went wrong"))
+    _fill(dialog, words, *_copied(details, "failure", tr("What went wrong")))
     return dialog
 
 
@@ -62,7 +67,7 @@ def _copied(text: str, name: str, accessible_name: str) -> tuple[QTextBrowser, Q
     browser.setAccessibleName(accessible_name)
     browser.setPlainText(text)
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
-    copy = buttons.addButton("Copy", QDialogButtonBox.ButtonRole.ActionRole)
+    copy = buttons.addButton(tr("Copy"), QDialogButtonBox.ButtonRole.ActionRole)
     copy.setObjectName("copy_text")
     copy.clicked.connect(browser.selectAll)
     copy.clicked.connect(browser.copy)

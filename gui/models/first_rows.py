@@ -5,6 +5,7 @@ from typing import Any, Final
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QBrush
 
+from core.language import mark, tr
 from core.logs.reading import Column, Reading
 from gui import look
 
@@ -13,6 +14,30 @@ _GROUNDS: Final = {"time": "link", "power": "caution", "energy": "ink"}
 _SHARE: Final = 0.16
 #: more columns than this are of no use here
 _MOST: Final = 24
+#: what a column can hold that has a name in other languages
+_QUANTITIES: Final = (
+    mark("time"),
+    mark("date"),
+    mark("clock time"),
+    mark("elapsed"),
+    mark("power"),
+    mark("energy"),
+    mark("voltage"),
+    mark("current"),
+    mark("frequency"),
+    mark("power factor"),
+    mark("apparent power"),
+    mark("reactive power"),
+    mark("temperature"),
+    mark("value"),
+    mark("channel"),
+    mark("device"),
+    mark("state"),
+    mark("unit"),
+    mark("cost"),
+    mark("row number"),
+    mark("share"),
+)
 _ROLE = Qt.ItemDataRole
 Index = QModelIndex | QPersistentModelIndex
 
@@ -76,5 +101,6 @@ def meaning(column: Column) -> str:
     ('power, W', 'not used')
     """
     if column.quantity == "other":
-        return "not used"
-    return f"{column.quantity}, {column.unit}" if column.unit else column.quantity
+        return tr("not used")
+    what = tr(column.quantity) if column.quantity in _QUANTITIES else column.quantity
+    return f"{what}, {column.unit}" if column.unit else what

@@ -5,6 +5,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 
 from core.formatting import POINT, NumberLocale
+from core.language import tr
 from core.properties.table import Column, columns_of, value_of, written
 from core.study import Machine, Study
 
@@ -66,7 +67,7 @@ class PropertyModel(QAbstractTableModel):
             side = Qt.AlignmentFlag.AlignRight if column.kind == "number" else Qt.AlignmentFlag.AlignLeft
             return side | Qt.AlignmentFlag.AlignVCenter
         if role == _ROLE.AccessibleTextRole:
-            text = self.text(index.row(), index.column()) or "empty"
+            text = self.text(index.row(), index.column()) or tr("empty")
             return f"{self._machines[index.row()].name}, {column.name}: {text}"
         return None
 

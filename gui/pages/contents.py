@@ -8,6 +8,7 @@ from collections.abc import Callable
 
 from attrs import frozen
 
+from core.language import mark
 from core.results.values import Comparison
 from gui.pages.page import Badge, Page
 from gui.publish.adding import PublishAdding
@@ -39,14 +40,14 @@ class Contents:
     def entries(self) -> tuple[Entry, ...]:
         """All pages, in their order."""
         return (
-            Entry("Logs", self._logs),
-            Entry("Line-up", self._line_up),
-            Entry("Compare", self._compare),
-            Entry("Bed", self._bed),
-            Entry("Loads", self._loads),
-            Entry("Standby and cost", self._standby_cost),
-            Entry("Fairness", self._fairness, _open_findings),
-            Entry("Publish", self._publish),
+            Entry(mark("Logs"), self._logs),
+            Entry(mark("Line-up"), self._line_up),
+            Entry(mark("Compare"), self._compare),
+            Entry(mark("Bed"), self._bed),
+            Entry(mark("Loads"), self._loads),
+            Entry(mark("Standby and cost"), self._standby_cost),
+            Entry(mark("Fairness"), self._fairness, _open_findings),
+            Entry(mark("Publish"), self._publish),
         )
 
     # Pages are imported where they are made: that is what this file is for.

@@ -4,6 +4,7 @@ from attrs import frozen
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLabel, QMenu, QVBoxLayout, QWidget
 
+from core.language import tr
 from core.results.values import Comparison
 from core.study import Study
 from gui.dialogs import notes
@@ -48,7 +49,7 @@ class Page(QWidget):
 
     def tell_purpose(self) -> None:
         """Say what the page answers, how to read it, and what to beware of."""
-        notes.show_note(self, self.title, purpose_of(self.title))
+        notes.show_note(self, tr(self.title), purpose_of(self.title))
 
     def turn_to(self, what: str) -> None:
         """Show what another page has led to; "" and what the page does not know leave it as it is."""
