@@ -204,8 +204,8 @@ def _courses(figure: CurvesFigure) -> list[str]:
 def _calendar(figure: CalendarFigure) -> list[str]:
     machines = list(dict.fromkeys(row.machine_id for row in figure.rows))
     what = tr(
-        "Calendar of operating states by hour, one row a week from Monday to Sunday: "
-        "{weeks:week|weeks} of {machines:machine|machines}",
+        "Calendar of operating states by hour, one row a week from Monday to Sunday: {weeks:week|weeks} of "
+        "{machines:machine|machines}",
         weeks=len(figure.rows),
         machines=len(machines),
     )

@@ -13,8 +13,8 @@ from core.tables import Table
 
 INVENTED = mark("All numbers are invented: this is a demonstration.")
 _READING = mark(
-    "± is half the 95 % interval, from the spread between runs and what the meters leave open. Parts per kWh "
-    "is 1000 Wh divided by the energy per part. Bed share is the heated bed’s part of the energy."
+    "± is half the 95 % interval, from the spread between runs and what the meters leave open. Parts per "
+    "kWh is 1000 Wh divided by the energy per part. Bed share is the heated bed’s part of the energy."
 )
 _STANDBY = mark(
     "Standby power is the mean of the longest steady rest of a quarter of an hour or more; “lowest” marks "

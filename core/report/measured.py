@@ -16,8 +16,8 @@ def measured(shown: Mapping[str, Table]) -> Iterator[Block]:
         yield TableBlock(shown["logs"])
         yield Paragraph(
             tr(
-                "A bundle saved beside this report holds the study and, if its maker chose so, the logs: with "
-                "it “samepart compare BUNDLE” finds every figure again."
+                "A bundle saved beside this report holds the study and, if its maker chose so, the logs: "
+                "with it “samepart compare BUNDLE” finds every figure again."
             ),
             "note",
         )

@@ -16,52 +16,42 @@ STEPS: tuple[tuple[str, str], ...] = (
     (
         mark("Energy."),
         mark(
-            "At the plug, from the log’s power by what each value stands for (sampled, averaged, on "
-            "change) or "
-            "from its energy counter, whichever is less unsure; over gaps the counter decides, else the "
-            "whole "
-            "plausible range counts as uncertainty."
+            "At the plug, from the log’s power by what each value stands for (sampled, averaged, on change) "
+            "or from its energy counter, whichever is less unsure; over gaps the counter decides, else the "
+            "whole plausible range counts as uncertainty."
         ),
     ),
     (
         mark("Runs."),
         mark(
-            "Found in the log by levels of power learnt from that log, never by fixed watts; edges that "
-            "a person "
-            "set win. Operating states are called off, standby, warm-up, processing and cooling, in the "
-            "sense of "
-            "ISO 14955-1."
+            "Found in the log by levels of power learnt from that log, never by fixed watts; edges that a "
+            "person set win. Operating states are called off, standby, warm-up, processing and cooling, in "
+            "the sense of ISO 14955-1."
         ),
     ),
     (
         mark("Intervals."),
         mark(
-            "95 %, after the GUM [1]: every source of uncertainty is one input; what two runs share, "
-            "such as the "
-            "gain of one meter, adds up in a mean and cancels in a ratio. The effective degrees of "
-            "freedom give "
-            "the factor of Student’s t."
+            "95 %, after the GUM [1]: every source of uncertainty is one input; what two runs share, such "
+            "as the gain of one meter, adds up in a mean and cancels in a ratio. The effective degrees of "
+            "freedom give the factor of Student’s t."
         ),
     ),
     (
         mark("Differences."),
         mark(
-            "A difference between two machines counts as shown where both the repeats alone (Welch’s "
-            "test [2] "
-            "for two machines, that of Games and Howell [3] for more) and the ratio with what the meters "
-            "leave "
-            "open (adjusted for all pairs by Holm’s way [4]) have a p below 0.05. Otherwise none is shown, "
-            "which does not mean that there is no difference."
+            "A difference between two machines counts as shown where both the repeats alone (Welch’s test "
+            "[2] for two machines, that of Games and Howell [3] for more) and the ratio with what the "
+            "meters leave open (adjusted for all pairs by Holm’s way [4]) have a p below 0.05. Otherwise "
+            "none is shown, which does not mean that there is no difference."
         ),
     ),
     (
         mark("Beds."),
         mark(
-            "The bed’s share is found by a meter of its own, by a run without it, by a hold test, or "
-            "from the "
-            "switching of its heater, in this order; each value names its way. The least that a plate of "
-            "a bed’s "
-            "size must lose is natural convection on both faces and radiation [5]."
+            "The bed’s share is found by a meter of its own, by a run without it, by a hold test, or from "
+            "the switching of its heater, in this order; each value names its way. The least that a plate "
+            "of a bed’s size must lose is natural convection on both faces and radiation [5]."
         ),
     ),
 )

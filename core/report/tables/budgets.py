@@ -11,8 +11,8 @@ from core.tables import Cell, Column, Table
 
 _TITLE = mark("Uncertainty budgets")
 _RULE = mark(
-    "Standard uncertainties that each source gives the mean energy per part; their squares add up "
-    "(JCGM 100:2008, 5.1)."
+    "Standard uncertainties that each source gives the mean energy per part; their squares add up (JCGM "
+    "100:2008, 5.1)."
 )
 
 
