@@ -9,7 +9,8 @@ from collections.abc import Iterable, Sequence
 
 from attrs import frozen
 
-from core.formatting import POINT, NumberLocale, count, listed, number
+from core.formatting import POINT, NumberLocale, listed, number
+from core.language import mark, tr
 from core.plan.cautions import CAUTIONS
 from core.plan.order import Turn, at_once_of, machines_of, meetings, meters_of, order_of
 from core.plan.values import Plan
@@ -18,12 +19,14 @@ from core.tables import Cell, Column, Table, to_csv
 
 #: words of the column that says what a row is
 RUN, SAME_LOAD = "run", "same load"
+#: labels of checks
+_BEFORE, _AFTER = mark("check before"), mark("check after")
 #: lines of the file that are no rows begin with this
 REMARK = "#"
 _ENDS: dict[Boundary, str] = {
-    "warm-up and processing": "as soon as the part is finished",
-    "processing only": "as soon as the part is finished (the first reading is at the end of warm-up)",
-    "until cooled": "when the machine has cooled down and stands by again",
+    "warm-up and processing": mark("as soon as the part is finished"),
+    "processing only": mark("as soon as the part is finished (the first reading is at the end of warm-up)"),
+    "until cooled": mark("when the machine has cooled down and stands by again"),
 }
 
 
@@ -50,6 +53,11 @@ class SheetRow:
     round: int
     machine: str
     meter: str
+
+    @property
+    def shown_label(self) -> str:
+        """The label as people read it; in the file it stays as it is."""
+        return tr(self.label) if self.kind == SAME_LOAD else self.label
 
 
 @frozen
@@ -103,12 +111,12 @@ def run_sheet(study: Study, locale: NumberLocale = POINT) -> RunSheet:
     )
     last = max((t.block for t in turns), default=0) + 1
     checked = [meters[m.id] for m in meters_of(study)] if plan.has_checks and runs else []
-    rows = (*_checks(checked, "before", 0), *runs, *_checks(checked, "after", last))
+    rows = (*_checks(checked, _BEFORE, 0), *runs, *_checks(checked, _AFTER, last))
     return RunSheet(
-        title=f"Run sheet: {study.part}",
+        title=tr("Run sheet: {part}", part=study.part),
         conditions=tuple(_conditions(study, plan, turns, locale)),
         steps=tuple(_steps(study, plan, len(checked) > 1, locale)),
-        cautions=CAUTIONS,
+        cautions=tuple(tr(caution) for caution in CAUTIONS),
         rows=rows,
         unit=plan.display_unit,
         seed=plan.seed,
@@ -132,41 +140,76 @@ def stated(study: Study) -> Plan:
 def section_of(row: SheetRow, repeats: int) -> str:
     """What stands above the rows that go together with this one."""
     if row.kind == SAME_LOAD:
-        return "After the test" if row.block else "Before the test"
-    return f"Block {row.block} of {repeats}" if row.block <= repeats else "More runs"
+        return tr("After the test") if row.block else tr("Before the test")
+    if row.block > repeats:
+        return tr("More runs")
+    return tr("Block {block} of {blocks}", block=row.block, blocks=repeats)
 
 
-def _checks(meters: Sequence[str], when: str, block: int) -> list[SheetRow]:
+def _checks(meters: Sequence[str], label: str, block: int) -> list[SheetRow]:
     """A row for each meter on the same load; the first is what the others are held against."""
     named = meters if len(meters) > 1 else ()
-    return [SheetRow(SAME_LOAD, f"check {when}", block, 0, "", meter) for meter in named]
+    return [SheetRow(SAME_LOAD, label, block, 0, "", meter) for meter in named]
 
 
 def _conditions(study: Study, plan: Plan, turns: Sequence[Turn], locale: NumberLocale) -> Iterable[str]:
-    yield f"Part: {study.part}." + (f" Material: {plan.material}." if plan.material else "")
-    warm = _temperatures(("bed", plan.bed_c), ("nozzle", plan.nozzle_c), locale=locale)
-    first = _temperatures(
-        ("bed", plan.first_layer_bed_c), ("nozzle", plan.first_layer_nozzle_c), locale=locale
+    yield (
+        tr("Part: {part}. Material: {material}.", part=study.part, material=plan.material)
+        if plan.material
+        else tr("Part: {part}.", part=study.part)
     )
-    if warm:
-        yield f"Temperatures: {warm}{f'; first layer: {first}' if first else ', the first layer too'}."
+    warm = _temperatures(plan.bed_c, plan.nozzle_c, locale)
+    first = _temperatures(plan.first_layer_bed_c, plan.first_layer_nozzle_c, locale)
+    if warm and first:
+        yield tr("Temperatures: {warm}; first layer: {first}.", warm=warm, first=first)
+    elif warm:
+        yield tr("Temperatures: {warm}, the first layer too.", warm=warm)
     elif first:
-        yield f"First layer: {first}."
+        yield tr("First layer: {first}.", first=first)
     if plan.room_c is not None:
-        yield f"Room: {_degrees(plan.room_c, locale)}, without draught or sun on a machine."
+        degrees = _degrees(plan.room_c, locale)
+        yield tr("Room: {degrees}, without draught or sun on a machine.", degrees=degrees)
     yield _start_words(plan, locale)
     machines, meters = machines_of(study), meters_of(study)
-    blocks, runs = count(plan.repeats, "block"), count(len(turns), "run")
-    yield f"{blocks} of {count(len(machines), 'machine')}, {runs} in all, in the order of seed {plan.seed}."
+    yield _order_words(plan, len(machines), len(turns))
     if len(meters) > 1 and turns:
         met = meetings(turns)
         times = sorted({met[m.id, k.id] for m in machines for k in meters})
-        each = f"{times[0]} times" if len(times) == 1 else f"{times[0]} to {times[-1]} times"
-        yield f"{len(meters)} meters go round: each machine is measured with each meter {each}."
+        if len(times) == 1:
+            each = tr("{times} times", times=times[0])
+        else:
+            each = tr("{least} to {most} times", least=times[0], most=times[-1])
+        yield tr(
+            "{meters} meters go round: each machine is measured with each meter {often}.",
+            meters=len(meters),
+            often=each,
+        )
 
 
-def _temperatures(*told: tuple[str, float | None], locale: NumberLocale) -> str:
-    return listed([f"{name} {_degrees(value, locale)}" for name, value in told if value is not None])
+def _order_words(plan: Plan, machines: int, runs: int) -> str:
+    if not runs:
+        return tr(
+            "{blocks:block|blocks} of no machines, no runs in all, in the order of seed {seed}.",
+            blocks=plan.repeats,
+            seed=plan.seed,
+        )
+    return tr(
+        "{blocks:block|blocks} of {machines:machine|machines}, {runs:run|runs} in all, in the order of seed "
+        "{seed}.",
+        blocks=plan.repeats,
+        machines=machines,
+        runs=runs,
+        seed=plan.seed,
+    )
+
+
+def _temperatures(bed_c: float | None, nozzle_c: float | None, locale: NumberLocale) -> str:
+    told = []
+    if bed_c is not None:
+        told.append(tr("bed {degrees}", degrees=_degrees(bed_c, locale)))
+    if nozzle_c is not None:
+        told.append(tr("nozzle {degrees}", degrees=_degrees(nozzle_c, locale)))
+    return listed(told)
 
 
 def _degrees(value_c: float, locale: NumberLocale) -> str:
@@ -176,26 +219,29 @@ def _degrees(value_c: float, locale: NumberLocale) -> str:
 def _start_words(plan: Plan, locale: NumberLocale) -> str:
     wait = f"{number(plan.wait_min, 0, locale)} min"
     if plan.start == "warm":
-        return (
-            f"Warm start: before each run hold bed and nozzle at temperature for {wait}, all machines alike."
+        return tr(
+            "Warm start: before each run hold bed and nozzle at temperature for {wait}, all machines alike.",
+            wait=wait,
         )
-    return (
-        f"Cold start: before each run the machine has stood switched on, heaters off, for {wait} or longer."
+    return tr(
+        "Cold start: before each run the machine has stood switched on, heaters off, for {wait} or longer.",
+        wait=wait,
     )
 
 
 def _steps(study: Study, plan: Plan, has_checks: bool, locale: NumberLocale) -> Iterable[str]:
-    yield "Keep to the order: it is shuffled so that room and time of day favour no machine."
+    yield tr("Keep to the order: it is shuffled so that room and time of day favour no machine.")
     if has_checks:
-        yield (
+        yield tr(
             "Same load: let one steady load (a heater or lamp within the rating of each meter, some 100 W) "
             "run for an hour on each meter in turn, and write down what each has counted."
         )
-    yield (
-        "Write down the display just before the run is started and again "
-        f"{_ENDS[study.boundary]}, every digit of it, with the time and the room's temperature."
+    yield tr(
+        "Write down the display just before the run is started and again {end}, every digit of it, with the "
+        "time and the room's temperature.",
+        end=tr(_ENDS[study.boundary]),
     )
-    yield "Note what went wrong in the remarks, and make a failed run again at the end of its block."
+    yield tr("Note what went wrong in the remarks, and make a failed run again at the end of its block.")
 
 
 # the file
@@ -205,24 +251,24 @@ def sheet_table(sheet: RunSheet) -> Table:
     """The sheet's rows as a table with the keys of the file."""
     unit = sheet.unit.lower()
     columns = (
-        Column("row", "What", "left"),
-        Column("run", "Run", "left"),
-        Column("block", "Block"),
-        Column("round", "Round"),
-        Column("machine", "Machine", "left"),
-        Column("meter", "Meter", "left"),
-        Column("starting_state", "Starting state", "left"),
-        Column("bed_c", "Bed [°C]"),
-        Column("nozzle_c", "Nozzle [°C]"),
-        Column("first_layer_bed_c", "First layer, bed [°C]"),
-        Column("first_layer_nozzle_c", "First layer, nozzle [°C]"),
-        Column("room_c", "Room [°C]"),
-        Column("start", "Start", "left"),
-        Column("end", "End", "left"),
-        Column(f"display_start_{unit}", f"Display at start [{sheet.unit}]"),
-        Column(f"display_end_{unit}", f"Display at end [{sheet.unit}]"),
-        Column("energy_wh", "Energy [Wh]"),
-        Column("remarks", "Remarks", "left"),
+        Column("row", tr("What"), "left"),
+        Column("run", tr("Run"), "left"),
+        Column("block", tr("Block")),
+        Column("round", tr("Round")),
+        Column("machine", tr("Machine"), "left"),
+        Column("meter", tr("Meter"), "left"),
+        Column("starting_state", tr("Starting state"), "left"),
+        Column("bed_c", tr("Bed [°C]")),
+        Column("nozzle_c", tr("Nozzle [°C]")),
+        Column("first_layer_bed_c", tr("First layer, bed [°C]")),
+        Column("first_layer_nozzle_c", tr("First layer, nozzle [°C]")),
+        Column("room_c", tr("Room [°C]")),
+        Column("start", tr("Start"), "left"),
+        Column("end", tr("End"), "left"),
+        Column(f"display_start_{unit}", tr("Display at start [{unit}]", unit=sheet.unit)),
+        Column(f"display_end_{unit}", tr("Display at end [{unit}]", unit=sheet.unit)),
+        Column("energy_wh", tr("Energy [Wh]")),
+        Column("remarks", tr("Remarks"), "left"),
     )
     return Table(sheet.title, columns, tuple(_cells(row, sheet) for row in sheet.rows))
 
@@ -253,22 +299,22 @@ def sheet_csv(sheet: RunSheet) -> str:
 def order_table(sheet: RunSheet, most: int | None = None) -> Table:
     """The order for reading: a row a run, the first `most` of them."""
     columns = [
-        Column("run", "Run", "left"),
-        Column("block", "Block", "left"),
-        Column("machine", "Machine", "left"),
-        Column("meter", "Meter", "left"),
+        Column("run", tr("Run"), "left"),
+        Column("block", tr("Block"), "left"),
+        Column("machine", tr("Machine"), "left"),
+        Column("meter", tr("Meter"), "left"),
     ]
     if sheet.has_rounds:
-        columns.insert(2, Column("round", "At the same time", "left"))
+        columns.insert(2, Column("round", tr("At the same time"), "left"))
     rows = []
     for row in sheet.rows[:most]:
         block = "" if row.kind != RUN else _block_words(row.block, sheet.plan.repeats)
-        cells = [row.label, block, row.machine or "one steady load", row.meter or "any"]
+        cells = [row.shown_label, block, row.machine or tr("one steady load"), row.meter or tr("any")]
         if sheet.has_rounds:
-            cells.insert(2, f"round {row.round}" if row.round else "")
+            cells.insert(2, tr("round {round}", round=row.round) if row.round else "")
         rows.append(tuple(cells))
-    return Table("Order", tuple(columns), tuple(rows))
+    return Table(tr("Order"), tuple(columns), tuple(rows))
 
 
 def _block_words(block: int, repeats: int) -> str:
-    return str(block) if block <= repeats else "after the blocks"
+    return str(block) if block <= repeats else tr("after the blocks")
