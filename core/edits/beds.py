@@ -7,6 +7,7 @@ from attrs import evolve
 from core.beds.area import BED_AREA, bed_area_dm2
 from core.beds.supply import BED_SUPPLY, Supply, bed_supply
 from core.edits.edit import Edit, checked_number, found, replaced
+from core.language import tr
 from core.study import CoolerPlan, Machine, Study
 
 #: no colder than absolute zero [degC]
@@ -32,7 +33,7 @@ def set_cooler_plan(study: Study, plan: CoolerPlan) -> Edit:
     plan = evolve(plan, **{name: checked_number(value, name, lowest[name]) for name, value in given.items()})
     if plan.first_layers_s > plan.print_s:
         raise ValueError("the bed is made cooler during the print, not after it")
-    return Edit(evolve(study, cooler=plan), "Suppose a cooler bed", "cooler bed")
+    return Edit(evolve(study, cooler=plan), tr("Suppose a cooler bed"), "cooler bed")
 
 
 def set_emissivity(study: Study, emissivity: float) -> Edit:
@@ -46,7 +47,7 @@ def set_emissivity(study: Study, emissivity: float) -> Edit:
     checked = checked_number(emissivity, "emissivity", 0.0)
     if checked > 1:
         raise ValueError(f"emissivity is {emissivity}; no surface has more than 1")
-    return Edit(evolve(study, emissivity=checked), "Set the emissivity of beds", "emissivity")
+    return Edit(evolve(study, emissivity=checked), tr("Set the emissivity of beds"), "emissivity")
 
 
 def set_bed_area(study: Study, machine_id: str, area_dm2: float | None) -> Edit:
@@ -79,4 +80,8 @@ def _in_place_of(
         kept = (*((name, other) for name, other in kept if name != key), (key, value))
     changed = evolve(machine, properties=kept)
     machines = replaced(study.machines, changed)
-    return Edit(evolve(study, machines=machines), f"Set {key} of {machine.name}", f"{key} {machine_id}")
+    return Edit(
+        evolve(study, machines=machines),
+        tr("Set {key} of {name}", key=key, name=machine.name),
+        f"{key} {machine_id}",
+    )

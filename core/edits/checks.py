@@ -5,6 +5,7 @@ from typing import Literal
 from attrs import evolve
 
 from core.edits.edit import Edit, checked_number, found, next_number, replaced, without
+from core.language import tr
 from core.study import LoadCheck, Study
 
 #: an energy takes time [s]
@@ -70,7 +71,9 @@ def add_load_check(
             note=" ".join(note.split()),
         ),
     )
-    return Edit(evolve(study, checks=(*study.checks, check)), f"Add a check of {_names(study, check)}")
+    return Edit(
+        evolve(study, checks=(*study.checks, check)), tr("Add a check of {names}", names=_names(study, check))
+    )
 
 
 def set_load_check(study: Study, check: LoadCheck) -> Edit:
@@ -83,14 +86,14 @@ def set_load_check(study: Study, check: LoadCheck) -> Edit:
     """
     found(study.checks, check.id, "load check")
     checked = _checked(study, check)
-    label = f"Change the check of {_names(study, checked)}"
+    label = tr("Change the check of {names}", names=_names(study, checked))
     return Edit(evolve(study, checks=replaced(study.checks, checked)), label, f"check {check.id}")
 
 
 def remove_load_check(study: Study, check_id: str) -> Edit:
     """Take a load check away."""
     check = found(study.checks, check_id, "load check")
-    label = f"Remove the check of {_names(study, check)}"
+    label = tr("Remove the check of {names}", names=_names(study, check))
     return Edit(evolve(study, checks=without(study.checks, [check_id])), label)
 
 
@@ -120,4 +123,6 @@ def _checked(study: Study, check: LoadCheck) -> LoadCheck:
 
 
 def _names(study: Study, check: LoadCheck) -> str:
-    return f"{study.meter(check.meter_id).name} and {study.meter(check.other_id).name}"
+    return tr(
+        "{meter} and {other}", meter=study.meter(check.meter_id).name, other=study.meter(check.other_id).name
+    )

@@ -5,6 +5,7 @@ from typing import Any
 from attrs import evolve
 
 from core.edits.edit import Edit, checked_number, found, replaced, title
+from core.language import tr
 from core.study import Study
 
 #: no colder than absolute zero [degC]
@@ -21,7 +22,11 @@ def mark_bed_off(study: Study, run_id: str, bed_off: bool = True) -> Edit:
     run with this, and taking it back hands that back too.
     """
     run = found(study.runs, run_id, "run")
-    label = f"Say that the bed was {'off' if bed_off else 'on'} in {title(study, run)}"
+    named = title(study, run)
+    if bed_off:
+        label = tr("Say that the bed was off in {run}", run=named)
+    else:
+        label = tr("Say that the bed was on in {run}", run=named)
     changed = evolve(run, set_bed_off=bed_off)
     if bed_off and run.kind != "run":
         changed = evolve(changed, set_kind="run")
@@ -42,7 +47,7 @@ def note_temperatures(study: Study, run_id: str, bed_c: float | None, room_c: fl
     """
     run = found(study.runs, run_id, "run")
     changed = evolve(run, bed_c=_checked_c(bed_c, "bed_c"), room_c=_checked_c(room_c, "room_c"))
-    label = f"Note temperatures of {title(study, run)}"
+    label = tr("Note temperatures of {title}", title=title(study, run))
     return Edit(evolve(study, runs=replaced(study.runs, changed)), label, f"temperatures {run_id}")
 
 
@@ -69,7 +74,7 @@ def note_making(
         first_layer_bed_c=_checked_c(first_layer_bed_c, "first_layer_bed_c"),
         first_layer_nozzle_c=_checked_c(first_layer_nozzle_c, "first_layer_nozzle_c"),
     )
-    label = f"Note temperatures of {title(study, run)}"
+    label = tr("Note temperatures of {title}", title=title(study, run))
     return Edit(evolve(study, runs=replaced(study.runs, changed)), label, f"making {run_id}")
 
 
@@ -93,21 +98,28 @@ def note_machine(study: Study, machine_id: str, name: str, value_c: float | None
     typed = tuple(
         evolve(t, **checked) if t.machine_id == machine_id and t.included else t for t in study.typed
     )
-    label = f"Note a temperature of the runs of {machine.name}"
-    return Edit(evolve(study, runs=runs, typed=typed), label, f"conditions {machine_id} {name}")
+    label = tr("Note a temperature of the runs of {name}", name=machine.name)
+    return Edit(
+        evolve(study, runs=runs, typed=typed),
+        label,
+        f"conditions {machine_id} {name}",
+    )
 
 
 def set_room_c(study: Study, room_c: float | None) -> Edit:
     """Note the room temperature of the test, or that it is not known. [degC]"""
     checked = _checked_c(room_c, "room_c")
-    return Edit(evolve(study, room_c=checked), "Set the room temperature", "room temperature")
+    return Edit(evolve(study, room_c=checked), tr("Set the room temperature"), "room temperature")
 
 
 def mark_log_of_bed(study: Study, log_id: str, of_bed: bool = True) -> Edit:
     """Say that a log is of the machine's bed alone, by a meter or a channel of its own."""
     log = found(study.logs, log_id, "log")
     name = study.machine(log.machine_id).name
-    label = f"Say that a log is of {f'the bed of {name}' if of_bed else f'all of {name}'}"
+    if of_bed:
+        label = tr("Say that a log is of the bed of {machine}", machine=name)
+    else:
+        label = tr("Say that a log is of all of {machine}", machine=name)
     return Edit(evolve(study, logs=replaced(study.logs, evolve(log, of_bed=of_bed))), label)
 
 

@@ -11,6 +11,7 @@ from typing import Protocol, TypeVar
 
 from attrs import frozen
 
+from core.language import tr
 from core.study import Run, Study
 
 
@@ -108,4 +109,4 @@ def title(study: Study, run: Run) -> str:
         return run.name
     log = study.log(run.log_id)
     place = 1 + [r.id for r in study.runs_of(log.id)].index(run.id)
-    return f"{study.machine(log.machine_id).name}, run {place}"
+    return tr("{machine}, run {place}", machine=study.machine(log.machine_id).name, place=place)

@@ -5,6 +5,7 @@ from attrs import evolve
 from core.edits.edit import Edit
 from core.edits.plan import plan_extra
 from core.edits.runs import hand_back
+from core.language import tr
 from core.results.values import Finding
 from core.study import AcceptedFinding, Study
 from core.wording import sentence
@@ -30,7 +31,7 @@ def accept_finding(study: Study, finding: Finding, why: str) -> Edit:
         raise ValueError("a finding without a key cannot be known again")
     accepted = AcceptedFinding(finding.key, finding.level, sentence(finding.problem), reason)
     others = tuple(a for a in study.accepted if a.key != finding.key)
-    return Edit(evolve(study, accepted=(*others, accepted)), "Accept a point of fairness")
+    return Edit(evolve(study, accepted=(*others, accepted)), tr("Accept a point of fairness"))
 
 
 def take_back_acceptance(study: Study, key: str) -> Edit:
@@ -44,7 +45,7 @@ def take_back_acceptance(study: Study, key: str) -> Edit:
     left = tuple(a for a in study.accepted if a.key != key)
     if len(left) == len(study.accepted):
         raise ValueError(f"nothing was accepted under {key!r}")
-    return Edit(evolve(study, accepted=left), "Let a point of fairness count again")
+    return Edit(evolve(study, accepted=left), tr("Let a point of fairness count again"))
 
 
 def plan_again(study: Study, finding: Finding) -> Edit:
@@ -58,7 +59,7 @@ def plan_again(study: Study, finding: Finding) -> Edit:
         for machine_id in finding.machine_ids:
             runs = _MISSING.get(finding.problem.code, _runs_of(study, machine_id))
             changed = plan_extra(changed, machine_id, max(runs, planned.get(machine_id, 0))).study
-    return Edit(changed, "Plan runs to be made again")
+    return Edit(changed, tr("Plan runs to be made again"))
 
 
 def hand_back_runs(study: Study, run_ids: tuple[str, ...]) -> Edit:
@@ -66,7 +67,7 @@ def hand_back_runs(study: Study, run_ids: tuple[str, ...]) -> Edit:
     changed = study
     for run_id in run_ids:
         changed = hand_back(changed, run_id).study
-    return Edit(changed, "Hand runs back to the program")
+    return Edit(changed, tr("Hand runs back to the program"))
 
 
 def _runs_of(study: Study, machine_id: str) -> int:

@@ -3,6 +3,7 @@
 from attrs import evolve
 
 from core.edits.edit import Edit, checked_number, found
+from core.language import tr
 from core.loads.names import BY_KEY, NEAR_S, IdleLoad, StepName
 from core.study import Study
 
@@ -31,7 +32,9 @@ def name_step(study: Study, log_id: str, at_s: float, load: str | None) -> Edit:
     kept = tuple(n for n in study.step_names if n.log_id != log_id or abs(n.at_s - at_s) > NEAR_S)
     if load is not None:
         kept = (*kept, StepName(log_id, at_s, load))
-    label = f"Call a step {BY_KEY[load].title}" if load else "Take the name of a step away"
+    label = (
+        tr("Call a step {load}", load=tr(BY_KEY[load].title)) if load else tr("Take the name of a step away")
+    )
     return Edit(evolve(study, step_names=kept), label)
 
 
@@ -49,5 +52,9 @@ def set_load_idle(study: Study, machine_id: str, load: str, is_idle: bool | None
     kept = tuple(i for i in study.idle_loads if (i.machine_id, i.load) != (machine_id, load))
     if is_idle is not None:
         kept = (*kept, IdleLoad(machine_id, load, is_idle))
-    label = f"Say whether the {BY_KEY[load].title} of {machine.name} runs while idle"
+    label = tr(
+        "Say whether the {load} of {machine} runs while idle",
+        load=tr(BY_KEY[load].title),
+        machine=machine.name,
+    )
     return Edit(evolve(study, idle_loads=kept), label)

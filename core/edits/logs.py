@@ -7,6 +7,7 @@ from attrs import evolve, frozen
 from core.edits.edit import Edit, checked_name, found, next_number, replaced, without
 from core.edits.machines import with_machine, with_meter
 from core.edits.matching import FoundRun, matched
+from core.language import tr
 from core.study import Choices, Log, Machine, Run, Source, Study
 
 
@@ -64,7 +65,7 @@ def import_logs(study: Study, logs: Sequence[NewLog]) -> Edit:
 
 def import_label(logs: int) -> str:
     """What an edit is called that adds this many logs."""
-    return "Import a log" if logs == 1 else f"Import {logs} logs"
+    return tr("Import a log") if logs == 1 else tr("Import {logs} logs", logs=logs)
 
 
 def read_again(
@@ -93,7 +94,7 @@ def read_again(
     if not sources:
         raise ValueError("a log needs at least one source")
     changed = evolve(study, logs=replaced(study.logs, evolve(log, sources=tuple(sources))))
-    label = f"Read the log of {study.machine(log.machine_id).name} again"
+    label = tr("Read the log of {name} again", name=study.machine(log.machine_id).name)
     return Edit(_with_found(changed, log_id, runs, shift_s), label)
 
 
@@ -101,7 +102,8 @@ def find_again(study: Study, log_id: str, runs: Sequence[FoundRun]) -> Edit:
     """Replace what was found in a log, keeping the user's decisions."""
     log = found(study.logs, log_id, "log")
     return Edit(
-        _with_found(study, log_id, runs, 0.0), f"Find the runs of {study.machine(log.machine_id).name} again"
+        _with_found(study, log_id, runs, 0.0),
+        tr("Find the runs of {name} again", name=study.machine(log.machine_id).name),
     )
 
 
@@ -132,7 +134,7 @@ def set_choices(
     changed = evolve(study, logs=replaced(study.logs, evolve(log, sources=sources)))
     if runs is not None:
         changed = _with_found(changed, log_id, runs, 0.0)
-    return Edit(changed, f"Change how {log.sources[index].file_name} is read")
+    return Edit(changed, tr("Change how {file_name} is read", file_name=log.sources[index].file_name))
 
 
 def move_log(study: Study, log_id: str, machine_id: str) -> Edit:
@@ -140,7 +142,7 @@ def move_log(study: Study, log_id: str, machine_id: str) -> Edit:
     log = found(study.logs, log_id, "log")
     machine = found(study.machines, machine_id, "machine")
     moved = evolve(study, logs=replaced(study.logs, evolve(log, machine_id=machine_id)))
-    return Edit(_without_empty(moved, log.machine_id), f"Move a log to {machine.name}")
+    return Edit(_without_empty(moved, log.machine_id), tr("Move a log to {name}", name=machine.name))
 
 
 def move_log_to_new_machine(study: Study, log_id: str, name: str) -> Edit:
@@ -148,7 +150,7 @@ def move_log_to_new_machine(study: Study, log_id: str, name: str) -> Edit:
     log = found(study.logs, log_id, "log")
     study, machine = with_machine(study, checked_name(name))
     moved = evolve(study, logs=replaced(study.logs, evolve(log, machine_id=machine.id)))
-    return Edit(_without_empty(moved, log.machine_id), f"Move a log to {machine.name}")
+    return Edit(_without_empty(moved, log.machine_id), tr("Move a log to {name}", name=machine.name))
 
 
 def remove_log(study: Study, log_id: str) -> Edit:
@@ -160,7 +162,10 @@ def remove_log(study: Study, log_id: str) -> Edit:
         runs=tuple(run for run in study.runs if run.log_id != log_id),
         step_names=tuple(name for name in study.step_names if name.log_id != log_id),
     )
-    return Edit(_without_empty(rest, log.machine_id), f"Remove a log of {study.machine(log.machine_id).name}")
+    return Edit(
+        _without_empty(rest, log.machine_id),
+        tr("Remove a log of {name}", name=study.machine(log.machine_id).name),
+    )
 
 
 def _with_log(study: Study, new: NewLog) -> Study:

@@ -4,6 +4,7 @@ from attrs import evolve
 
 from core.edits.edit import Edit, checked_name, checked_number, found, next_number, replaced, without
 from core.edits.plan import plan_without
+from core.language import tr
 from core.study import Machine, Meter, Study, TypedReading
 
 #: name of the meter that is assumed where nobody says which one was used
@@ -13,14 +14,19 @@ DEFAULT_METER = "Meter"
 def add_machine(study: Study, name: str) -> Edit:
     """Add a machine that has no log yet, for readings typed by hand."""
     study, machine = with_machine(study, checked_name(name))
-    return Edit(study, f"Add {machine.name}")
+    return Edit(study, tr("Add {name}", name=machine.name))
 
 
 def rename_machine(study: Study, machine_id: str, name: str) -> Edit:
     """Give a machine another name."""
     machine = found(study.machines, machine_id, "machine")
     changed = evolve(machine, name=checked_name(name))
-    return _machine_edit(study, changed, f"Rename {machine.name}", f"machine name {machine_id}")
+    return _machine_edit(
+        study,
+        changed,
+        tr("Rename {name}", name=machine.name),
+        f"machine name {machine_id}",
+    )
 
 
 def set_slot(study: Study, machine_id: str, slot: int) -> Edit:
@@ -34,7 +40,11 @@ def set_slot(study: Study, machine_id: str, slot: int) -> Edit:
         else m
         for m in study.machines
     )
-    return Edit(evolve(study, machines=machines), f"Set the marker of {machine.name}", f"slot {machine_id}")
+    return Edit(
+        evolve(study, machines=machines),
+        tr("Set the marker of {name}", name=machine.name),
+        f"slot {machine_id}",
+    )
 
 
 def merge_machines(study: Study, from_id: str, into_id: str) -> Edit:
@@ -53,7 +63,7 @@ def merge_machines(study: Study, from_id: str, into_id: str) -> Edit:
         logs=tuple(evolve(g, machine_id=into_id) if g.machine_id == from_id else g for g in study.logs),
         typed=tuple(evolve(t, machine_id=into_id) if t.machine_id == from_id else t for t in study.typed),
     )
-    return Edit(merged, f"Merge {gone.name} into {kept.name}")
+    return Edit(merged, tr("Merge {gone} into {kept}", gone=gone.name, kept=kept.name))
 
 
 def remove_machine(study: Study, machine_id: str) -> Edit:
@@ -70,13 +80,13 @@ def remove_machine(study: Study, machine_id: str) -> Edit:
         step_names=tuple(name for name in study.step_names if name.log_id not in logs),
         typed=tuple(reading for reading in study.typed if reading.machine_id != machine_id),
     )
-    return Edit(rest, f"Remove {machine.name}")
+    return Edit(rest, tr("Remove {name}", name=machine.name))
 
 
 def add_meter(study: Study, name: str) -> Edit:
     """Add a meter whose accuracy nobody has stated yet."""
     meter = Meter(f"m{next_number(study.meters, 'm')}", checked_name(name))
-    return Edit(evolve(study, meters=(*study.meters, meter)), f"Add {meter.name}")
+    return Edit(evolve(study, meters=(*study.meters, meter)), tr("Add {name}", name=meter.name))
 
 
 def set_meter(
@@ -108,7 +118,11 @@ def set_meter(
         stated=meter.stated or gain_percent is not None or offset_w is not None,
     )
     meters = replaced(study.meters, changed)
-    return Edit(evolve(study, meters=meters), f"Change {meter.name}", f"meter {meter_id}")
+    return Edit(
+        evolve(study, meters=meters),
+        tr("Change {name}", name=meter.name),
+        f"meter {meter_id}",
+    )
 
 
 def assign_meter(study: Study, log_id: str, meter_id: str) -> Edit:
@@ -116,7 +130,7 @@ def assign_meter(study: Study, log_id: str, meter_id: str) -> Edit:
     log = found(study.logs, log_id, "log")
     meter = found(study.meters, meter_id, "meter")
     logs = replaced(study.logs, evolve(log, meter_id=meter_id))
-    return Edit(evolve(study, logs=logs), f"Assign {meter.name}")
+    return Edit(evolve(study, logs=logs), tr("Assign {name}", name=meter.name))
 
 
 def remove_meter(study: Study, meter_id: str) -> Edit:
@@ -134,7 +148,7 @@ def remove_meter(study: Study, meter_id: str) -> Edit:
     checks = tuple(c for c in study.checks if meter_id not in (c.meter_id, c.other_id))
     plan = plan_without(study, meter_id=meter_id)
     rest = evolve(study, meters=without(study.meters, [meter_id]), checks=checks, plan=plan)
-    return Edit(rest, f"Remove {meter.name}")
+    return Edit(rest, tr("Remove {name}", name=meter.name))
 
 
 def add_typed(
@@ -179,29 +193,35 @@ def add_typed(
         step_wh=checked_number(step_wh, "step_wh", 0.0),
         note=" ".join(note.split()),
     )
-    return Edit(evolve(study, typed=(*study.typed, reading)), f"Add a reading of {machine.name}")
+    return Edit(
+        evolve(study, typed=(*study.typed, reading)), tr("Add a reading of {name}", name=machine.name)
+    )
 
 
 def remove_typed(study: Study, typed_id: str) -> Edit:
     """Take a typed reading away."""
     reading = found(study.typed, typed_id, "typed reading")
     rest = evolve(study, typed=without(study.typed, [typed_id]))
-    return Edit(rest, f"Remove a reading of {study.machine(reading.machine_id).name}")
+    return Edit(rest, tr("Remove a reading of {name}", name=study.machine(reading.machine_id).name))
 
 
 def leave_out_typed(study: Study, typed_id: str, why: str) -> Edit:
     """Leave a typed reading out of the comparison, with the user's reason."""
     reading = found(study.typed, typed_id, "typed reading")
     changed = evolve(reading, included=False, why_left_out=" ".join(why.split()))
-    label = f"Leave out a reading of {study.machine(reading.machine_id).name}"
-    return Edit(evolve(study, typed=replaced(study.typed, changed)), label, f"leave out {typed_id}")
+    label = tr("Leave out a reading of {name}", name=study.machine(reading.machine_id).name)
+    return Edit(
+        evolve(study, typed=replaced(study.typed, changed)),
+        label,
+        f"leave out {typed_id}",
+    )
 
 
 def include_typed(study: Study, typed_id: str) -> Edit:
     """Count a typed reading again."""
     reading = found(study.typed, typed_id, "typed reading")
     changed = evolve(reading, included=True, why_left_out="")
-    label = f"Include a reading of {study.machine(reading.machine_id).name}"
+    label = tr("Include a reading of {name}", name=study.machine(reading.machine_id).name)
     return Edit(evolve(study, typed=replaced(study.typed, changed)), label)
 
 

@@ -5,6 +5,7 @@ from typing import Literal, get_args
 from attrs import evolve
 
 from core.edits.edit import Edit, checked_number, found
+from core.language import tr
 from core.plan.values import DisplayUnit, ExtraRun, Plan, StartingState
 from core.study import Study
 
@@ -26,7 +27,11 @@ def plan_machine(study: Study, machine_id: str, takes_part: bool = True) -> Edit
         machine_ids=_chosen([m.id for m in study.machines], chosen),
         extra=tuple(e for e in plan.extra if takes_part or e.machine_id != machine_id),
     )
-    label = f"Take {machine.name} into the plan" if takes_part else f"Leave {machine.name} out of the plan"
+    label = (
+        tr("Take {name} into the plan", name=machine.name)
+        if takes_part
+        else tr("Leave {name} out of the plan", name=machine.name)
+    )
     return Edit(evolve(study, plan=changed), label)
 
 
@@ -36,7 +41,11 @@ def plan_meter(study: Study, meter_id: str, takes_part: bool = True) -> Edit:
     chosen = {m.id for m in study.meters if _is_in(study.plan.meter_ids, m.id)}
     chosen = chosen | {meter_id} if takes_part else chosen - {meter_id}
     changed = evolve(study.plan, meter_ids=_chosen([m.id for m in study.meters], chosen))
-    label = f"Take {meter.name} into the plan" if takes_part else f"Leave {meter.name} out of the plan"
+    label = (
+        tr("Take {name} into the plan", name=meter.name)
+        if takes_part
+        else tr("Leave {name} out of the plan", name=meter.name)
+    )
     return Edit(evolve(study, plan=changed), label)
 
 
@@ -44,14 +53,16 @@ def plan_repeats(study: Study, repeats: int) -> Edit:
     """Say how many blocks are made: in each every machine makes the part once."""
     if not 1 <= repeats <= MOST_REPEATS:
         raise ValueError(f"repeats is {repeats}; it must be 1 to {MOST_REPEATS}")
-    return _edit(study, evolve(study.plan, repeats=int(repeats)), "Set the repeats", "plan repeats")
+    return _edit(study, evolve(study.plan, repeats=int(repeats)), tr("Set the repeats"), "plan repeats")
 
 
 def plan_at_once(study: Study, at_once: int) -> Edit:
     """Say how many machines work at the same time, each on a meter of its own."""
     if at_once < 1:
         raise ValueError(f"at_once is {at_once}; at least one machine works")
-    return _edit(study, evolve(study.plan, at_once=int(at_once)), "Set the machines at once", "plan at once")
+    return _edit(
+        study, evolve(study.plan, at_once=int(at_once)), tr("Set the machines at once"), "plan at once"
+    )
 
 
 def shuffle_plan(study: Study, seed: int | None = None) -> Edit:
@@ -59,7 +70,7 @@ def shuffle_plan(study: Study, seed: int | None = None) -> Edit:
     wanted = study.plan.seed + 1 if seed is None else seed
     if wanted < 0:
         raise ValueError(f"seed is {wanted}; it must not be negative")
-    return _edit(study, evolve(study.plan, seed=int(wanted)), "Shuffle the order", "plan seed")
+    return _edit(study, evolve(study.plan, seed=int(wanted)), tr("Shuffle the order"), "plan seed")
 
 
 def plan_extra(study: Study, machine_id: str, runs: int = 1) -> Edit:
@@ -75,7 +86,7 @@ def plan_extra(study: Study, machine_id: str, runs: int = 1) -> Edit:
         plan = plan_machine(study, machine_id).study.plan
     rest = tuple(e for e in plan.extra if e.machine_id != machine_id)
     extra = (*rest, ExtraRun(machine_id, int(runs))) if runs else rest
-    label = f"Plan more runs of {machine.name}"
+    label = tr("Plan more runs of {name}", name=machine.name)
     return _edit(study, evolve(plan, extra=extra), label, f"plan extra {machine_id}")
 
 
@@ -103,13 +114,13 @@ def set_plan_temperature(study: Study, name: PlanTemperature, value_c: float | N
             plan = evolve(study.plan, first_layer_nozzle_c=checked)
         case _:
             raise ValueError(f"a plan has no temperature {name!r}")
-    return _edit(study, plan, "Set a temperature of the plan", f"plan {name}")
+    return _edit(study, plan, tr("Set a temperature of the plan"), f"plan {name}")
 
 
 def set_plan_material(study: Study, material: str) -> Edit:
     """Say what the part is made of."""
     plan = evolve(study.plan, material=" ".join(material.split()))
-    return _edit(study, plan, "Set the material of the plan", "plan material")
+    return _edit(study, plan, tr("Set the material of the plan"), "plan material")
 
 
 def set_plan_start(study: Study, start: StartingState, wait_min: float | None = None) -> Edit:
@@ -118,12 +129,12 @@ def set_plan_start(study: Study, start: StartingState, wait_min: float | None = 
         raise ValueError(f"there is no starting state {start!r}")
     wait = study.plan.wait_min if wait_min is None else checked_number(wait_min, "wait_min", 0.0)
     plan = evolve(study.plan, start=start, wait_min=wait)
-    return _edit(study, plan, "Set the starting state", "plan start")
+    return _edit(study, plan, tr("Set the starting state"), "plan start")
 
 
 def set_plan_checks(study: Study, has_checks: bool) -> Edit:
     """Say whether the meters are held against each other before and after the test."""
-    label = "Plan same-load checks" if has_checks else "Plan no same-load checks"
+    label = tr("Plan same-load checks") if has_checks else tr("Plan no same-load checks")
     return _edit(study, evolve(study.plan, has_checks=has_checks), label)
 
 
@@ -131,7 +142,7 @@ def set_plan_display(study: Study, unit: DisplayUnit) -> Edit:
     """Say what the meters' displays show."""
     if unit not in get_args(DisplayUnit):
         raise ValueError(f"there is no unit {unit!r} of a display")
-    return _edit(study, evolve(study.plan, display_unit=unit), f"Plan for displays in {unit}")
+    return _edit(study, evolve(study.plan, display_unit=unit), tr("Plan for displays in {unit}", unit=unit))
 
 
 def set_plan_goal(
@@ -149,12 +160,12 @@ def set_plan_goal(
         plan = evolve(plan, difference_percent=_positive(difference_percent, "difference_percent"))
     if spread_percent is not None:
         plan = evolve(plan, spread_percent=_positive(spread_percent, "spread_percent"))
-    return _edit(study, plan, "Set what the test is to show", "plan goal")
+    return _edit(study, plan, tr("Set what the test is to show"), "plan goal")
 
 
 def take_measured_spread(study: Study) -> Edit:
     """Find the number of repeats from the spread of the runs so far again."""
-    return _edit(study, evolve(study.plan, spread_percent=None), "Take the measured spread", "plan goal")
+    return _edit(study, evolve(study.plan, spread_percent=None), tr("Take the measured spread"), "plan goal")
 
 
 def plan_without(study: Study, *, machine_id: str = "", meter_id: str = "") -> Plan:

@@ -7,6 +7,7 @@ from attrs import evolve, fields
 
 from core.costs.rates import MINUTES_PER_DAY, Costs, MachineCosts, PriceBand, PricedBy, PriceList, Tariff
 from core.edits.edit import Edit, checked_name, checked_number, found, next_number, without
+from core.language import tr
 from core.study import Study
 
 #: fields of the costs that are plain numbers, with the least each may be; those not known may be None
@@ -36,19 +37,19 @@ _MOST_FAILED = 99.0
 
 def set_currency(study: Study, currency: str) -> Edit:
     """Say in which currency the prices are: any symbol or code."""
-    return _tariff(study, "Set the currency", "currency", currency=" ".join(currency.split()))
+    return _tariff(study, tr("Set the currency"), "currency", currency=" ".join(currency.split()))
 
 
 def set_price(study: Study, price_per_kwh: float | None) -> Edit:
     """Set the price of a kilowatt hour, or that outside the bands; it may be negative. [currency/kWh]"""
     checked = None if price_per_kwh is None else checked_number(price_per_kwh, "price_per_kwh")
-    return _tariff(study, "Set the price of a kWh", "price", price_per_kwh=checked)
+    return _tariff(study, tr("Set the price of a kWh"), "price", price_per_kwh=checked)
 
 
 def set_standing_charge(study: Study, per_day: float | None) -> Edit:
     """Set the standing charge, which is kept apart from what machines cost. [currency/d]"""
     checked = None if per_day is None else checked_number(per_day, "per_day", 0.0)
-    return _tariff(study, "Set the standing charge", "standing charge", standing_per_day=checked)
+    return _tariff(study, tr("Set the standing charge"), "standing charge", standing_per_day=checked)
 
 
 def set_priced_by(study: Study, priced_by: PricedBy) -> Edit:
@@ -58,7 +59,7 @@ def set_priced_by(study: Study, priced_by: PricedBy) -> Edit:
     chosen = study.costs.tariff.list_id
     if priced_by == "list" and chosen is None:
         chosen = study.price_lists[-1].id
-    return _tariff(study, "Change how energy is priced", None, priced_by=priced_by, list_id=chosen)
+    return _tariff(study, tr("Change how energy is priced"), None, priced_by=priced_by, list_id=chosen)
 
 
 def set_price_zone(study: Study, zone: str | None) -> Edit:
@@ -74,7 +75,7 @@ def set_price_zone(study: Study, zone: str | None) -> Edit:
             ZoneInfo(zone)
         except (ZoneInfoNotFoundError, OSError) as error:
             raise ValueError(f"there is no time zone {zone!r}") from error
-    return _tariff(study, "Set the zone of the prices", "price zone", zone=zone)
+    return _tariff(study, tr("Set the zone of the prices"), "price zone", zone=zone)
 
 
 def set_bands(study: Study, bands: tuple[PriceBand, ...]) -> Edit:
@@ -86,7 +87,7 @@ def set_bands(study: Study, bands: tuple[PriceBand, ...]) -> Edit:
         If a band has no name, no day or no length, or its times are none of a day.
     """
     checked = tuple(_checked_band(band) for band in bands)
-    return _tariff(study, "Change the price bands", "bands", bands=checked)
+    return _tariff(study, tr("Change the price bands"), "bands", bands=checked)
 
 
 def add_price_list(study: Study, listed: PriceList) -> Edit:
@@ -96,13 +97,13 @@ def add_price_list(study: Study, listed: PriceList) -> Edit:
     named = evolve(listed, id=f"p{next_number(study.price_lists, 'p')}", name=checked_name(listed.name))
     tariff = evolve(study.costs.tariff, priced_by="list", list_id=named.id)
     changed = evolve(study, price_lists=(*study.price_lists, named), costs=evolve(study.costs, tariff=tariff))
-    return Edit(changed, f"Add the prices of {named.name}")
+    return Edit(changed, tr("Add the prices of {name}", name=named.name))
 
 
 def choose_price_list(study: Study, list_id: str) -> Edit:
     """Price by another of the study's lists."""
     listed = found(study.price_lists, list_id, "price list")
-    return _tariff(study, f"Price by {listed.name}", None, priced_by="list", list_id=list_id)
+    return _tariff(study, tr("Price by {name}", name=listed.name), None, priced_by="list", list_id=list_id)
 
 
 def remove_price_list(study: Study, list_id: str) -> Edit:
@@ -116,7 +117,7 @@ def remove_price_list(study: Study, list_id: str) -> Edit:
     rest = evolve(
         study, price_lists=without(study.price_lists, [list_id]), costs=evolve(study.costs, tariff=tariff)
     )
-    return Edit(rest, f"Remove the prices of {gone.name}")
+    return Edit(rest, tr("Remove the prices of {name}", name=gone.name))
 
 
 def set_cost(study: Study, name: str, value: float | None) -> Edit:
@@ -132,13 +133,13 @@ def set_cost(study: Study, name: str, value: float | None) -> Edit:
     checked = None if value is None else checked_number(value, name, _NUMBERS[name])
     if name == "failed_percent" and checked is not None and checked > _MOST_FAILED:
         raise ValueError(f"failed_percent is {value}; it can be {_MOST_FAILED} at most")
-    return _costs(study, "Change the costs", f"cost {name}", **{name: checked})
+    return _costs(study, tr("Change the costs"), f"cost {name}", **{name: checked})
 
 
 def set_co2_source(study: Study, source: str) -> Edit:
     """Say where the factor for carbon dioxide is from."""
     return _costs(
-        study, "Name the source of the CO2 factor", "co2 source", co2_source=" ".join(source.split())
+        study, tr("Name the source of the CO2 factor"), "co2 source", co2_source=" ".join(source.split())
     )
 
 
@@ -169,8 +170,13 @@ def set_machine_cost(study: Study, machine_id: str, name: str, value: float | No
         (m for m in (*kept, changed) if m != MachineCosts(m.machine_id) and m.machine_id in ids),
         key=lambda m: ids.index(m.machine_id),
     )
-    label = f"Change the costs of {machine.name}"
-    return _costs(study, label, f"cost {machine_id} {name}", machines=tuple(machines))
+    label = tr("Change the costs of {name}", name=machine.name)
+    return _costs(
+        study,
+        label,
+        f"cost {machine_id} {name}",
+        machines=tuple(machines),
+    )
 
 
 def _checked_band(band: PriceBand) -> PriceBand:

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from attrs import evolve, frozen
 
 from core.edits.edit import Edit, checked_name, checked_number, found
-from core.formatting import count
+from core.language import tr
 from core.properties.table import Value, columns_of, is_of_bed, kind_of
 from core.study import Machine, PropertyColumn, PropertyKind, Study
 
@@ -39,8 +39,12 @@ def set_property(study: Study, machine_id: str, key: str, value: Value | None) -
     machine = found(study.machines, machine_id, "machine")
     key = checked_name(key)
     changed = _with(machine, key, value, study)
-    label = f"Set {key} of {machine.name}"
-    return Edit(_with_machines(study, {machine_id: changed}), label, f"property {machine_id} {key}")
+    label = tr("Set {key} of {name}", key=key, name=machine.name)
+    return Edit(
+        _with_machines(study, {machine_id: changed}),
+        label,
+        f"property {machine_id} {key}",
+    )
 
 
 def fill_properties(study: Study, cells: Sequence[NewCell], new: Sequence[PropertyColumn] = ()) -> Edit:
@@ -57,7 +61,9 @@ def fill_properties(study: Study, cells: Sequence[NewCell], new: Sequence[Proper
     for cell in cells:
         machine = found(machines.values(), cell.machine_id, "machine")
         machines[machine.id] = _with(machine, checked_name(cell.name), cell.value, study)
-    return Edit(_with_machines(study, machines), f"Fill {count(len(cells), 'cell')} of the properties")
+    return Edit(
+        _with_machines(study, machines), tr("Fill {cells:cell|cells} of the properties", cells=len(cells))
+    )
 
 
 def add_property_column(study: Study, name: str, kind: PropertyKind) -> Edit:
@@ -71,7 +77,7 @@ def add_property_column(study: Study, name: str, kind: PropertyKind) -> Edit:
     name = checked_name(name)
     _check_free(study, name)
     columns = (*study.property_columns, PropertyColumn(name, kind))
-    return Edit(evolve(study, property_columns=columns), f"Add the column {name}")
+    return Edit(evolve(study, property_columns=columns), tr("Add the column {name}", name=name))
 
 
 def rename_property_column(study: Study, name: str, to: str) -> Edit:
@@ -92,7 +98,7 @@ def rename_property_column(study: Study, name: str, to: str) -> Edit:
         for m in study.machines
     )
     renamed = evolve(study, property_columns=columns, machines=machines)
-    return Edit(renamed, f"Rename the column {name}")
+    return Edit(renamed, tr("Rename the column {name}", name=name))
 
 
 def remove_property_column(study: Study, name: str) -> Edit:
@@ -109,7 +115,9 @@ def remove_property_column(study: Study, name: str) -> Edit:
         evolve(m, properties=tuple((key, value) for key, value in m.properties if key != name))
         for m in study.machines
     )
-    return Edit(evolve(study, property_columns=columns, machines=machines), f"Remove the column {name}")
+    return Edit(
+        evolve(study, property_columns=columns, machines=machines), tr("Remove the column {name}", name=name)
+    )
 
 
 def _with(machine: Machine, key: str, value: Value | None, study: Study) -> Machine:

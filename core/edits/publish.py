@@ -3,6 +3,7 @@
 from attrs import evolve
 
 from core.edits.edit import Edit
+from core.language import tr
 from core.publish.choices import SIDE_PX, Pick, Publishing
 from core.study import Study
 
@@ -43,7 +44,7 @@ def set_publishing(study: Study, publishing: Publishing, what: str = "") -> Edit
         machine_ids=tuple(m for m in publishing.machine_ids if m in known),
         highlighted=publishing.highlighted if publishing.highlighted in known else "",
     )
-    label = f"Set the {what} of pictures" if what else "Change what is published"
+    label = tr("Set the {what} of pictures", what=tr(what)) if what else tr("Change what is published")
     return Edit(evolve(study, publishing=cleaned), label, f"publishing {what}" if what else None)
 
 
@@ -52,7 +53,7 @@ def add_pick(study: Study, pick: Pick) -> Edit:
     publishing = study.publishing
     picks = tuple(p for p in publishing.picks if p.key != pick.key)
     changed = evolve(publishing, picks=(*picks, pick))
-    return Edit(set_publishing(study, changed).study, "Add to what is published")
+    return Edit(set_publishing(study, changed).study, tr("Add to what is published"))
 
 
 def remove_pick(study: Study, key: str) -> Edit:
@@ -67,7 +68,9 @@ def remove_pick(study: Study, key: str) -> Edit:
     if publishing.pick(key) is None:
         raise ValueError(f"{key!r} is not picked")
     picks = tuple(p for p in publishing.picks if p.key != key)
-    return Edit(evolve(study, publishing=evolve(publishing, picks=picks)), "Take out of what is published")
+    return Edit(
+        evolve(study, publishing=evolve(publishing, picks=picks)), tr("Take out of what is published")
+    )
 
 
 def _one_line(text: str) -> str:

@@ -17,6 +17,7 @@ from core.edits.edit import (
     title,
     without,
 )
+from core.language import tr
 from core.study import KINDS, Kind, Run, Study
 
 #: stretches of these kinds are makings of a part or pieces of one; joined by hand they become a run
@@ -50,7 +51,12 @@ def move_edges(study: Study, run_id: str, start_s: float, end_s: float) -> Edit:
         set_start_s=run.set_start_s if start_s == run.start_s else start_s,
         set_end_s=run.set_end_s if end_s == run.end_s else end_s,
     )
-    return _edit(study, moved, f"Move an edge of {title(study, run)}", f"edges {run_id}")
+    return _edit(
+        study,
+        moved,
+        tr("Move an edge of {title}", title=title(study, run)),
+        f"edges {run_id}",
+    )
 
 
 def hand_back(study: Study, run_id: str) -> Edit:
@@ -60,7 +66,7 @@ def hand_back(study: Study, run_id: str) -> Edit:
     stretch that the user drew keeps its edges and kind: the program has none to put in their place.
     """
     run = _run(study, run_id)
-    label = f"Hand {title(study, run)} back to the program"
+    label = tr("Hand {title} back to the program", title=title(study, run))
     if is_drawn(run):
         return _edit(study, evolve(run, set_included=None, why_left_out="", set_bed_off=False), label)
     bare = evolve(
@@ -88,7 +94,7 @@ def set_kind(study: Study, run_id: str, kind: Kind) -> Edit:
     run = _run(study, run_id)
     included = None if kind != "run" and run.set_included else run.set_included
     changed = evolve(run, set_kind=_checked_kind(kind), set_included=included)
-    return _edit(study, changed, f"Say that {title(study, run)} is: {kind}")
+    return _edit(study, changed, tr("Say that {title} is: {kind}", title=title(study, run), kind=tr(kind)))
 
 
 def leave_out(study: Study, run_id: str, why: str) -> Edit:
@@ -98,20 +104,27 @@ def leave_out(study: Study, run_id: str, why: str) -> Edit:
     """
     run = _run(study, run_id)
     changed = evolve(run, set_included=False, why_left_out=" ".join(why.split()))
-    return _edit(study, changed, f"Leave out {title(study, run)}", f"leave out {run_id}")
+    return _edit(
+        study,
+        changed,
+        tr("Leave out {title}", title=title(study, run)),
+        f"leave out {run_id}",
+    )
 
 
 def include(study: Study, run_id: str) -> Edit:
     """Count a stretch, whatever the program thinks of it."""
     run = _run(study, run_id)
-    return _edit(study, evolve(run, set_included=True, why_left_out=""), f"Include {title(study, run)}")
+    return _edit(
+        study, evolve(run, set_included=True, why_left_out=""), tr("Include {title}", title=title(study, run))
+    )
 
 
 def rename_run(study: Study, run_id: str, name: str) -> Edit:
     """Give a stretch a name; with an empty one it is called by its number again."""
     run = _run(study, run_id)
     changed = evolve(run, name=" ".join(name.split()))
-    return _edit(study, changed, f"Rename {title(study, run)}", f"run name {run_id}")
+    return _edit(study, changed, tr("Rename {title}", title=title(study, run)), f"run name {run_id}")
 
 
 def split_run(study: Study, run_id: str, at_s: float) -> Edit:
@@ -145,7 +158,7 @@ def split_run(study: Study, run_id: str, at_s: float) -> Edit:
         name="",
     )
     runs = (*replaced(study.runs, evolve(run, set_end_s=at_s)), later)
-    return Edit(evolve(study, runs=runs), f"Split {title(study, run)}")
+    return Edit(evolve(study, runs=runs), tr("Split {title}", title=title(study, run)))
 
 
 def can_join(study: Study, run_ids: Sequence[str]) -> bool:
@@ -186,7 +199,8 @@ def join_runs(study: Study, run_ids: Sequence[str]) -> Edit:
     )
     rest = without(study.runs, (run.id for run in runs[1:]))
     return Edit(
-        evolve(study, runs=replaced(rest, joined)), f"Join {len(runs)} stretches of {_place(study, first)}"
+        evolve(study, runs=replaced(rest, joined)),
+        tr("Join {number} stretches of {place}", number=len(runs), place=_place(study, first)),
     )
 
 
@@ -211,7 +225,9 @@ def draw_run(study: Study, log_id: str, start_s: float, end_s: float, kind: Kind
     drawn = Run(
         id=_next_id(study), log_id=log_id, set_start_s=start_s, set_end_s=end_s, set_kind=_checked_kind(kind)
     )
-    return Edit(evolve(study, runs=(*study.runs, drawn)), f"Mark a stretch of {_place(study, drawn)}")
+    return Edit(
+        evolve(study, runs=(*study.runs, drawn)), tr("Mark a stretch of {place}", place=_place(study, drawn))
+    )
 
 
 def remove_run(study: Study, run_id: str) -> Edit:
@@ -221,7 +237,7 @@ def remove_run(study: Study, run_id: str) -> Edit:
     find it again, and the decision must outlast that.
     """
     run = _run(study, run_id)
-    label = f"Remove {title(study, run)}"
+    label = tr("Remove {title}", title=title(study, run))
     if is_drawn(run):
         return Edit(evolve(study, runs=without(study.runs, [run_id])), label)
     return _edit(study, evolve(run, set_kind="nothing", set_included=None, why_left_out=""), label)

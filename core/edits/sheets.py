@@ -12,7 +12,8 @@ from core.edits.conditions import note_making, note_temperatures
 from core.edits.edit import Edit
 from core.edits.machines import add_machine, add_meter, add_typed, assign_meter
 from core.edits.runs import rename_run
-from core.formatting import count, listed
+from core.formatting import listed
+from core.language import tr
 from core.plan.filled import Conditions, FilledRow, FilledSheet
 from core.plan.sheet import labels_of
 from core.problems import Problem, Severity
@@ -62,7 +63,7 @@ def take_in_sheet(
     taker.assign_meters()
     taker.take_checks([row for row in sheet.rows if row.is_check])
     taker.tell_blank_rows()
-    label = f"Read a run sheet of {count(len(sheet.rows), 'row')}"
+    label = tr("Read a run sheet of {rows:row|rows}", rows=len(sheet.rows))
     problems = sorted((*sheet.problems, *taker.problems), key=lambda p: p.row or 0)
     return Edit(taker.study, label), tuple(problems)
 
@@ -249,7 +250,10 @@ def _spans(numbers: Iterable[int]) -> list[str]:
             spans[-1].append(number)
         else:
             spans.append([number])
-    return [f"{span[0]} to {span[-1]}" if len(span) > 1 else str(span[0]) for span in spans]
+    return [
+        tr("{first} to {last}", first=span[0], last=span[-1]) if len(span) > 1 else str(span[0])
+        for span in spans
+    ]
 
 
 def _named(name: str, items: Sequence[Labelled]) -> Labelled | None:

@@ -5,6 +5,7 @@ from typing import get_args
 from attrs import evolve
 
 from core.edits.edit import Edit, checked_name, checked_number
+from core.language import tr
 from core.study import Boundary, Study
 
 
@@ -19,17 +20,17 @@ def new_study(study_id: str, *, name: str = "Untitled study", invented: bool = F
     invented : bool
         Whether its numbers are made up, as those of the demo are; it is then said wherever they are shown.
     """
-    return Edit(Study(id=study_id, name=checked_name(name), invented=invented), "New study")
+    return Edit(Study(id=study_id, name=checked_name(name), invented=invented), tr("New study"))
 
 
 def rename_study(study: Study, name: str) -> Edit:
     """Give the study another name."""
-    return Edit(evolve(study, name=checked_name(name)), "Rename the study", "study name")
+    return Edit(evolve(study, name=checked_name(name)), tr("Rename the study"), "study name")
 
 
 def rename_part(study: Study, part: str) -> Edit:
     """Say what the test part is called."""
-    return Edit(evolve(study, part=checked_name(part)), "Rename the part", "part name")
+    return Edit(evolve(study, part=checked_name(part)), tr("Rename the part"), "part name")
 
 
 def set_boundary(study: Study, boundary: Boundary) -> Edit:
@@ -42,10 +43,10 @@ def set_boundary(study: Study, boundary: Boundary) -> Edit:
     """
     if boundary not in get_args(Boundary):
         raise ValueError(f"there is no boundary {boundary!r}")
-    return Edit(evolve(study, boundary=boundary), f"Count {boundary}")
+    return Edit(evolve(study, boundary=boundary), tr("Count {boundary}", boundary=tr(boundary)))
 
 
 def set_bed_c(study: Study, bed_c: float | None) -> Edit:
     """Note the bed temperature of the test, or that it is not known. [degC]"""
     checked = None if bed_c is None else checked_number(bed_c, "bed_c", -273.15)
-    return Edit(evolve(study, bed_c=checked), "Set the bed temperature", "bed temperature")
+    return Edit(evolve(study, bed_c=checked), tr("Set the bed temperature"), "bed temperature")
