@@ -93,16 +93,51 @@ def tr(text: str, /, **facts: object) -> str:
     >>> tr("{count:run|runs} of {machine}", count=2, machine="Alder")
     '2 runs of Alder'
     """
+    if isinstance(text, Later):
+        return tr(text.template, **text.facts)
     found = text if _english.get() else _lookup(text)
     if not facts:
         return found
-    values = {name: _counted(value) for name, value in facts.items()}
+    values = {name: _fact(value) for name, value in facts.items()}
     if found != text:
         try:
             return found.format(**values)
         except (KeyError, ValueError, IndexError):
             pass
     return text.format(**values)
+
+
+class Later(str):
+    """A text in English that knows how it was made, so that `tr` can still say it in another language.
+
+    For what is found where nobody looks on, perhaps in another process, and shown later: compared, kept and
+    answered it is the English text; given to `tr`, or a fact of another text, it is in the language of the
+    window.
+    """
+
+    template: str
+    facts: dict[str, object]
+
+
+def later(text: str, /, **facts: object) -> Later:
+    """A text that will be given to `tr` where it is shown, with the facts that are known only now.
+
+    Parameters
+    ----------
+    text : str
+        As `tr` takes it; as a constant it is written ``later(mark("..."))``.
+    **facts
+        As `tr` takes them; a fact may be such a text itself.
+
+    Examples
+    --------
+    >>> later("{count:run|runs}: {why}", count=2, why=later("chosen by hand"))
+    '2 runs: chosen by hand'
+    """
+    with in_english():
+        said = Later(tr(text, **facts))
+    said.template, said.facts = text, facts
+    return said
 
 
 class _Count(int):
@@ -116,5 +151,7 @@ class _Count(int):
         return word if spec.startswith("~") else f"{int(self)} {word}"
 
 
-def _counted(fact: object) -> object:
+def _fact(fact: object) -> object:
+    if isinstance(fact, Later):
+        return tr(fact)
     return _Count(fact) if isinstance(fact, int) and not isinstance(fact, bool) else fact

@@ -1,5 +1,6 @@
 """The gate for texts: facts, words for one and many, and another language."""
 
+import pickle
 import re
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
@@ -7,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from core.language import in_english, mark, speak, spoken, tr
+from core.language import in_english, later, mark, speak, spoken, tr
 from core.places import assets_folder, explanation
 from core.problems import Problem
 from core.wording import placed
@@ -76,6 +77,18 @@ def test_a_mark_changes_nothing_until_it_is_shown() -> None:
     word = mark("Saved")
     assert word == "Saved"
     assert tr(word) == "Gespeichert"
+
+
+@pytest.mark.usefixtures("german")
+def test_what_was_found_elsewhere_is_english_until_it_is_shown() -> None:
+    rows = later("{count:row|rows} in {file}", count=2, file="a.csv")
+    nested = later("row {row}", row=rows)
+    sent = pickle.loads(pickle.dumps(nested))
+    assert (rows, sent) == ("2 rows in a.csv", "row 2 rows in a.csv")
+    assert tr(rows) == "In a.csv: 2 Zeilen"
+    assert tr(sent) == "Zeile In a.csv: 2 Zeilen"
+    with in_english():
+        assert tr(sent) == sent
 
 
 @pytest.mark.usefixtures("german")
