@@ -8,6 +8,7 @@ from attrs import frozen
 
 from core.analysis import read_log
 from core.bundle.reading import Bundle, log_changed
+from core.language import tr
 from core.logs import Reading, find_files
 from core.logs.files import check, load
 from core.problems import Problem, Severity
@@ -117,7 +118,7 @@ def _given(
     found: dict[str, Path] = {}
     others: list[tuple[str, str]] = []
     for i, (path, shown) in enumerate(files):
-        progress(i / len(files), f"looking into {shown}")
+        progress(i / len(files), tr("looking into {file}", file=shown))
         unfit = check(path, shown)
         digest = unfit if unfit is not None else _digest(path, shown)
         if isinstance(digest, Problem):

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from core import __version__
 from core.bundle.manifest import Manifest
 from core.json_answer import compared, dumps
+from core.language import tr
 from core.problems import Problem, Severity
 from core.results.values import Comparison
 from core.study import Study
@@ -51,8 +52,8 @@ def held_against(
     facts = {
         "count": len(apart),
         "where": apart[0],
-        "here": here.get(apart[0], "nothing"),
-        "there": there.get(apart[0], "nothing"),
+        "here": here.get(apart[0], tr("nothing")),
+        "there": there.get(apart[0], tr("nothing")),
         "program": manifest.program,
         "this": f"Samepart {__version__}",
     }

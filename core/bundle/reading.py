@@ -23,6 +23,7 @@ from core.bundle.manifest import (
     version_of,
 )
 from core.bundle.sound import what_is_wrong
+from core.language import tr
 from core.problems import Problem, Severity
 from core.store.values import Unreadable, decode, from_json
 from core.study import Study
@@ -146,7 +147,7 @@ def _opened(archive: zipfile.ZipFile, path: Path) -> Bundle | Problem:
     text = _unpacked(archive, MANIFEST, MOST_FILE_BYTES).decode()
     version = version_of(text)
     if version is None:
-        return _damaged(path, f"its manifest is none of a {FORMAT}")
+        return _damaged(path, tr("its manifest is none of a {kind}", kind=FORMAT))
     if version > VERSION:
         facts = {"version": version, "known": VERSION}
         return Problem("bundle.newer", Severity.ERROR, str(path), facts=facts)
@@ -166,7 +167,7 @@ def _opened(archive: zipfile.ZipFile, path: Path) -> Bundle | Problem:
         if entry.path in (STUDY, RESULTS):
             held[entry.path] = data
     if STUDY not in held:
-        return _damaged(path, f"{STUDY} is missing")
+        return _damaged(path, tr("{file} is missing", file=STUDY))
     study = decode(from_json(held[STUDY].decode()), Study)
     wrong = what_is_wrong(study)
     if wrong:
@@ -178,7 +179,7 @@ def _refused(archive: zipfile.ZipFile, path: Path) -> Problem | None:
     """Why a bundle is not opened, by the names in it."""
     members = archive.infolist()
     if len(members) > MOST_MEMBERS:
-        return _damaged(path, f"it holds {len(members)} files")
+        return _damaged(path, tr("it holds {count} files", count=len(members)))
     seen: set[str] = set()
     for member in members:
         name = member.filename
@@ -187,7 +188,7 @@ def _refused(archive: zipfile.ZipFile, path: Path) -> Problem | None:
             return Problem("bundle.unsafe", Severity.ERROR, str(path), facts={"name": name})
         seen.add(name.casefold())
         if member.flag_bits & 1:
-            return _damaged(path, f"{name} is encrypted")
+            return _damaged(path, tr("{file} is encrypted", file=name))
     return None
 
 

@@ -26,6 +26,7 @@ from core.bundle.manifest import (
 )
 from core.bundle.reading import FREE_BYTES, MOST_RATIO
 from core.json_answer import compared, dumps, inspected
+from core.language import tr
 from core.logs import Reading
 from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
@@ -211,7 +212,7 @@ def _put_logs(
     wanted = {s.digest: s for log in contents.sources.study.logs for s in log.sources}
     for i, (digest, source) in enumerate(wanted.items()):
         name = _base_name(source.file_name)
-        progress(i / len(wanted), f"putting {name} into the bundle")
+        progress(i / len(wanted), tr("putting {name} into the bundle", name=name))
         data = contents.log_bytes(digest)
         if isinstance(data, Problem):
             from core.wording import sentence

@@ -53,7 +53,7 @@ def load_found(
 def _load(machine: MachineLoads, load: LoadWatts, study: Study, locale: NumberLocale) -> Explanation:
     title = BY_KEY[load.load].title
     method = [_METHOD.get(load.load, tr("Each step is the difference of the levels before and after it."))]
-    if BY_KEY[load.load].title.endswith("holding") and load.load != "motors holding":
+    if load.load.endswith("holding") and load.load != "motors holding":
         method.append(tr("A held heater takes what is left of its step once it lets go."))
     if len(load.each) > 1:
         method.append(tr("Its values are joined, each weighted by how sure it is."))

@@ -4,6 +4,8 @@ from typing import Final
 
 from attrs import frozen
 
+from core.language import mark, tr
+
 #: key of what is on before the first step
 ELECTRONICS: Final = "electronics"
 #: a name belongs to the step found this near [s]
@@ -18,8 +20,8 @@ class Load:
     ----------
     key : str
         As kept in studies.
-    title : str
-        As people read it.
+    word : str
+        As people read it, in English.
     in_processing : bool
         Whether it draws its watts all through processing: a heater that heats up does not.
     held_by : str
@@ -27,24 +29,29 @@ class Load:
     """
 
     key: str
-    title: str
+    word: str
     in_processing: bool = True
     held_by: str = ""
 
+    @property
+    def title(self) -> str:
+        """As people read it, in the language of the window."""
+        return tr(self.word)
+
 
 LOADS: Final[tuple[Load, ...]] = (
-    Load(ELECTRONICS, "electronics"),
-    Load("fans", "fans that always run"),
-    Load("part fan", "part fan"),
-    Load("motors holding", "motors holding"),
-    Load("motors moving", "motors moving"),
-    Load("hot end heating", "hot end heating", in_processing=False, held_by="hot end holding"),
-    Load("hot end holding", "hot end holding"),
-    Load("bed heating", "bed heating", in_processing=False, held_by="bed holding"),
-    Load("bed holding", "bed holding"),
-    Load("lamp", "lamp"),
-    Load("screen", "screen"),
-    Load("camera", "camera"),
+    Load(ELECTRONICS, mark("electronics")),
+    Load("fans", mark("fans that always run")),
+    Load("part fan", mark("part fan")),
+    Load("motors holding", mark("motors holding")),
+    Load("motors moving", mark("motors moving")),
+    Load("hot end heating", mark("hot end heating"), in_processing=False, held_by="hot end holding"),
+    Load("hot end holding", mark("hot end holding")),
+    Load("bed heating", mark("bed heating"), in_processing=False, held_by="bed holding"),
+    Load("bed holding", mark("bed holding")),
+    Load("lamp", mark("lamp")),
+    Load("screen", mark("screen")),
+    Load("camera", mark("camera")),
 )
 BY_KEY: Final = {load.key: load for load in LOADS}
 #: heating up, by what it becomes

@@ -12,6 +12,8 @@ from typing import Final, Literal
 
 from attrs import frozen
 
+from core.language import mark
+
 Kind = Literal[
     "device name",
     "e-mail address",
@@ -22,16 +24,18 @@ Kind = Literal[
     "serial number",
     "position",
 ]
-KINDS: Final[tuple[Kind, ...]] = (
-    "device name",
-    "e-mail address",
-    "user name in a path",
-    "hardware address",
-    "network address",
-    "network name",
-    "serial number",
-    "position",
-)
+#: as people read them
+TITLES: Final[Mapping[Kind, str]] = {
+    "device name": mark("device name"),
+    "e-mail address": mark("e-mail address"),
+    "user name in a path": mark("user name in a path"),
+    "hardware address": mark("hardware address"),
+    "network address": mark("network address"),
+    "network name": mark("network name"),
+    "serial number": mark("serial number"),
+    "position": mark("position"),
+}
+KINDS: Final[tuple[Kind, ...]] = tuple(TITLES)
 
 
 @frozen

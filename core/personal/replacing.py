@@ -13,6 +13,7 @@ from attrs import evolve, frozen
 
 from core.analysis import read_log
 from core.bundle.writing import LogBytes, without_folders
+from core.language import tr
 from core.logs import Reading
 from core.personal.columns import with_positions_in_columns
 from core.personal.kinds import with_positions
@@ -88,7 +89,7 @@ def replace(
     spoilt: set[str] = set()
     for i, log in enumerate(study.logs):
         here = part(progress, 0.4 + 0.6 * i / len(study.logs), 0.4 + 0.6 * (i + 1) / len(study.logs))
-        here(0.0, f"reading {log.sources[0].file_name} again")
+        here(0.0, tr("reading {name} again", name=log.sources[0].file_name))
         before, read_before = drawable.traces.get(log.id), readings.get(log.id, ())
         found = _read_again(log, before, read_before, packed, log_bytes, change, here)
         if found is None:
@@ -174,7 +175,7 @@ def _changed_bytes(
     files = {s.digest: s.file_name for log in study.logs for s in log.sources}
     packed: dict[str, _Packed] = {}
     for i, (digest, name) in enumerate(files.items()):
-        progress(i / len(files), f"replacing personal data in {name}")
+        progress(i / len(files), tr("replacing personal data in {name}", name=name))
         data = log_bytes(digest)
         if isinstance(data, Problem):
             packed[digest] = _Packed(digest)

@@ -7,6 +7,7 @@ from pathlib import PurePath
 from attrs import frozen
 
 from core.bundle.writing import LogBytes, without_folders
+from core.language import mark, tr
 from core.personal.columns import positions_in
 from core.personal.kinds import KINDS, Kind, found_in
 from core.personal.own_words import words_of
@@ -16,7 +17,7 @@ from core.progress import Progress, silent
 from core.study import Study
 
 #: place of what stands in the study's own words
-THE_STUDY = "the study"
+THE_STUDY = mark("the study")
 
 
 @frozen
@@ -63,7 +64,7 @@ def personal_data(study: Study, log_bytes: LogBytes, progress: Progress = silent
         add(kind, text, THE_STUDY)
     wanted = {s.digest: s.file_name for log in without_folders(study).logs for s in log.sources}
     for i, (digest, name) in enumerate(wanted.items()):
-        progress(i / len(wanted), f"looking for personal data in {name}")
+        progress(i / len(wanted), tr("looking for personal data in {name}", name=name))
         data = log_bytes(digest)
         if isinstance(data, bytes):
             for kind, text in [*_in_log(data, devices), *found_in(PurePath(name).stem)]:

@@ -15,6 +15,8 @@ from pathlib import Path
 
 from attrs import evolve, frozen
 
+from core.formatting import listed
+from core.language import tr
 from core.logs.numbers import EMPTY, FINE, decimal_of, parse
 from core.logs.text import decode, foreign
 from core.plan.sheet import REMARK, SAME_LOAD
@@ -136,18 +138,20 @@ def read_sheet(path: Path) -> FilledSheet:
 def sheet_of(data: bytes, name: str) -> FilledSheet:
     """The rows of a run sheet from the bytes of its file."""
     if data.startswith(_PACKED):
-        return _unreadable(name, "it is a packed file, such as a workbook")
+        return _unreadable(name, tr("it is a packed file, such as a workbook"))
     rows = _rows(data, name)
-    what = foreign(data) if rows else "without text"
+    if not rows:
+        return _unreadable(name, tr("it is without text"))
+    what = foreign(data)
     if what:
-        return _unreadable(name, f"it is {what}")
+        return _unreadable(name, tr("it is {what}", what=what))
     head, *body = rows
     columns = _columns(head[1])
     missing = [c for c in ("machine", "energy") if c not in columns]
     if "first" in columns and "last" in columns and missing == ["energy"]:
         missing = []
     if missing:
-        facts = {"missing": " and ".join(missing)}
+        facts = {"missing": listed(missing)}
         return FilledSheet(name, problems=(Problem("sheet.no_columns", Severity.ERROR, name, facts=facts),))
     cells = [(number, _cells(row, columns)) for number, row in body]
     reader = _Reader(name, [row for _, row in cells])
@@ -156,18 +160,16 @@ def sheet_of(data: bytes, name: str) -> FilledSheet:
 
 def _bytes_of(path: Path) -> bytes:
     if not path.is_file():
-        raise FileNotFoundError(
-            2, "there is no such file" if not path.exists() else "it is no file", str(path)
-        )
+        why = tr("it is no file") if path.exists() else tr("there is no such file")
+        raise FileNotFoundError(2, why, str(path))
     if path.stat().st_size > _MOST_BYTES:
-        raise OSError(27, "it is far larger than any run sheet", str(path))
+        raise OSError(27, tr("it is far larger than any run sheet"), str(path))
     return path.read_bytes()
 
 
 def _unreadable(name: str, why: str) -> FilledSheet:
-    return FilledSheet(
-        name, problems=(Problem("sheet.unreadable", Severity.ERROR, name, facts={"why": why}),)
-    )
+    problem = Problem("sheet.unreadable", Severity.ERROR, name, facts={"why": why})
+    return FilledSheet(name, problems=(problem,))
 
 
 def _rows(data: bytes, name: str) -> list[tuple[int, list[str]]]:
@@ -298,7 +300,7 @@ class _Reader:
         if first is None or last is None:
             return None
         if last.value_wh < first.value_wh:
-            raise ValueError(f"{cells['first'].text} to {cells['last'].text}")
+            raise ValueError(tr("{first} to {last}", first=cells["first"].text, last=cells["last"].text))
         # the difference of two decimal numbers has no more digits than they have
         difference = round(last.value_wh - first.value_wh, 9)
         return Amount(difference, max(first.step_wh, last.step_wh))

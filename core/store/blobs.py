@@ -16,6 +16,7 @@ import zlib
 from collections.abc import Collection
 from typing import Final
 
+from core.language import tr
 from core.progress import Progress, silent
 
 #: bytes of a log in one part
@@ -59,7 +60,7 @@ def add(connection: sqlite3.Connection, data: bytes | memoryview, progress: Prog
     for part in range(parts):
         packed = zlib.compress(view[part * PART_BYTES : (part + 1) * PART_BYTES], _LEVEL)
         connection.execute("INSERT OR REPLACE INTO blob_parts VALUES (?, ?, ?)", (digest, part, packed))
-        progress((part + 1) / parts, "keeping the log")
+        progress((part + 1) / parts, tr("keeping the log"))
     connection.execute("INSERT OR IGNORE INTO blobs VALUES (?, ?, ?)", (digest, len(view), parts))
     return digest
 

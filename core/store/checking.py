@@ -9,6 +9,7 @@ import struct
 from pathlib import Path
 from typing import Final
 
+from core.language import tr
 from core.problems import Problem, Severity
 from core.store.schema import APPLICATION_ID, Schema
 from core.store.values import Unreadable
@@ -50,7 +51,7 @@ def problem_of_version(path: Path, application: int, version: int, schema: Schem
         facts = {"version": version, "known": schema.version}
         return Problem("store.newer", Severity.ERROR, str(path), facts=facts)
     if version < 1:
-        return Problem("store.damaged", Severity.ERROR, str(path), facts={"what": "it has no version"})
+        return Problem("store.damaged", Severity.ERROR, str(path), facts={"what": tr("it has no version")})
     return None
 
 
@@ -71,7 +72,7 @@ def check_tables(connection: sqlite3.Connection, schema: Schema) -> None:
     wanted = {("table", name) for name in schema.tables}
     if there != wanted:
         different = ", ".join(sorted(name for _, name in there ^ wanted))
-        raise Unreadable(f"its tables are not those of a study: {different}")
+        raise Unreadable(tr("its tables are not those of a study: {tables}", tables=different))
 
 
 def problem_of(error: Exception, path: Path) -> Problem:

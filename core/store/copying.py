@@ -6,6 +6,7 @@ import uuid
 from contextlib import closing
 from pathlib import Path
 
+from core.language import tr
 from core.progress import Progress, silent
 
 _PAGES_AT_ONCE = 512
@@ -44,7 +45,7 @@ def copy_database(source: sqlite3.Connection, path: Path, progress: Progress = s
     """
 
     def tell(status: int, remaining: int, total: int) -> None:
-        progress(1 - remaining / total if total else 1.0, "copying the study")
+        progress(1 - remaining / total if total else 1.0, tr("copying the study"))
 
     unfinished = unfinished_path(path)
     try:

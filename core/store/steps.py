@@ -9,6 +9,7 @@ from attrs import evolve, frozen
 
 from core.costs.rates import PriceList
 from core.history import History, Step
+from core.language import tr
 from core.store.values import Unreadable, decode, encode, from_json, to_json
 from core.study import Log, Machine, Meter, Run, Study, TypedReading
 
@@ -120,9 +121,9 @@ class Steps:
             positions.append(position)
         present = self._connection.execute("SELECT position FROM present").fetchone()
         if present is None or present[0] not in positions:
-            raise Unreadable("no step is the present one")
+            raise Unreadable(tr("no step is the present one"))
         if positions != list(range(positions[0], positions[0] + len(positions))):
-            raise Unreadable("steps are missing")
+            raise Unreadable(tr("steps are missing"))
         at = present[0] - positions[0]
         self._first = positions[0]
         self.used = reader.used
@@ -173,7 +174,7 @@ class _Reader:
         if piece not in self._studies:
             data = self._data(piece)
             if not isinstance(data, dict):
-                raise Unreadable(f"piece {piece} is no study")
+                raise Unreadable(tr("piece {piece} is no study", piece=piece))
             lists: dict[str, Any] = {
                 name: self._list(data.pop(name), kind) for name, kind in _COLLECTIONS.items() if name in data
             }
@@ -184,7 +185,7 @@ class _Reader:
         if (piece, kind) not in self._lists:
             numbers = self._data(piece)
             if not isinstance(numbers, list):
-                raise Unreadable(f"piece {piece} is no list")
+                raise Unreadable(tr("piece {piece} is no list", piece=piece))
             self._lists[piece, kind] = tuple(self._item(number, kind) for number in numbers)
         return self._lists[piece, kind]
 
@@ -195,7 +196,7 @@ class _Reader:
 
     def _data(self, piece: Any) -> Any:
         if type(piece) is not int or piece not in self._texts:
-            raise Unreadable(f"piece {piece!r} is missing")
+            raise Unreadable(tr("piece {piece} is missing", piece=repr(piece)))
         self.used.add(piece)
         return from_json(self._texts[piece])
 

@@ -14,6 +14,8 @@ from typing import Any, Literal, TypeVar, Union, get_args, get_origin, get_type_
 
 from attrs import NOTHING, fields, has
 
+from core.language import tr
+
 Value = TypeVar("Value")
 
 
@@ -41,7 +43,7 @@ def from_json(text: str) -> Any:
     try:
         return json.loads(text, parse_constant=_refuse_constant)
     except (TypeError, ValueError, RecursionError) as error:
-        raise Unreadable(f"no JSON: {error}") from error
+        raise Unreadable(tr("no JSON: {error}", error=error)) from error
 
 
 def encode(value: object, hint: Any) -> Any:
@@ -105,19 +107,19 @@ def _decode(data: Any, hint: Any) -> Any:
         return float(data)
     if hint in (str, int, bool, NoneType) and type(data) is hint:
         return data
-    raise Unreadable(f"{data!r} is no {hint}")
+    raise Unreadable(tr("{value} is no {kind}", value=repr(data), kind=hint))
 
 
 def _decode_fields(data: Any, hint: Any) -> Any:
     if not isinstance(data, dict):
-        raise Unreadable(f"{data!r} is no {hint.__name__}")
+        raise Unreadable(tr("{value} is no {kind}", value=repr(data), kind=hint.__name__))
     hints = _hints(hint)
     unknown = data.keys() - hints.keys()
     if unknown:
-        raise UnknownField(f"{hint.__name__} has no {min(unknown)}")
+        raise UnknownField(tr("{kind} has no {field}", kind=hint.__name__, field=min(unknown)))
     missing = _required(hint) - data.keys()
     if missing:
-        raise Unreadable(f"{hint.__name__} needs {min(missing)}")
+        raise Unreadable(tr("{kind} needs {field}", kind=hint.__name__, field=min(missing)))
     return hint(**{name: _decode(item, hints[name]) for name, item in data.items()})
 
 
@@ -152,8 +154,8 @@ def _member(value: object, hint: Any) -> Any:
                 return kind
         elif type(value) is kind or (kind is float and (type(value) is int or isinstance(value, float))):
             return kind
-    raise Unreadable(f"{value!r} is no {hint}")
+    raise Unreadable(tr("{value} is no {kind}", value=repr(value), kind=hint))
 
 
 def _refuse_constant(name: str) -> float:
-    raise ValueError(f"{name} is no number")
+    raise ValueError(tr("{name} is no number", name=name))
