@@ -12,6 +12,7 @@ from core.beds.supply import SUPPLIES
 from core.edits import Edit
 from core.figures.bed import beds_figure
 from core.found.held_bed import held_bed
+from core.language import mark, tr
 from core.results.bed_answer import conditions, headline, supply_sentence
 from core.results.bed_compared import by_area
 from core.results.bed_table import half_hour_note, holds_table, rows_of
@@ -47,7 +48,7 @@ _BESIDE = 88.0
 class BedPage(Page):
     """Hold tests, and what follows from them."""
 
-    title = "Bed"
+    title = mark("Bed")
     icon = "bed"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
@@ -55,27 +56,27 @@ class BedPage(Page):
         self.setObjectName("bed_page")
         self._session = session
         self._locale = screen_locale()
-        self._beds = WorkedOut[Beds](session, BEDS, "reading hold tests", self._show_found)
+        self._beds = WorkedOut[Beds](session, BEDS, tr("reading hold tests"), self._show_found)
         self._machine_id = ""
         self._row = -1
         self._asked: tuple[str, str] | None = None
         self.top = SentenceTop()
         self.bar = BedBar()
         self.rows = ChartView("beds")
-        self.rows.setAccessibleName("Beds: one row a machine, one column a measure")
+        self.rows.setAccessibleName(tr("Beds: one row a machine, one column a measure"))
         self.supply = QLabel()
         self.cooler = CoolerCard(self._locale)
         self.watts_card = WattsCard(self._locale)
         self.watts = self.watts_card.chart
-        self.table = TableCard("holds_table", "Held temperatures")
+        self.table = TableCard("holds_table", tr("Held temperatures"))
         self.temperatures = HoldTemperatures(self._locale)
         self.properties = BedProperties(self._locale)
         self.found = FoundPanel()
-        charts = {"Beds": self.rows, "Cooler bed": self.cooler.chart, "Watts": self.watts}
+        charts = {mark("Beds"): self.rows, mark("Cooler bed"): self.cooler.chart, mark("Watts"): self.watts}
         self.pictures = PictureMenu(charts, self)
         self._lay_out()
         self._connect()
-        self._show_nothing("Reading the logs…", "")
+        self._show_nothing(tr("Reading the logs…"), "")
 
     # building
 
@@ -176,7 +177,7 @@ class BedPage(Page):
         assert self._found is not None
         study, found = self._found.study, self._found.value
         if len(self._found.source.log_ids) < len(study.logs):
-            self._show_nothing("Reading the logs…", "")
+            self._show_nothing(tr("Reading the logs…"), "")
             return
         self.top.say(headline(found, self._locale), conditions(found, study, self._locale))
         has_tests = any(m.held for m in found.machines)

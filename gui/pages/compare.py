@@ -14,6 +14,7 @@ from core.figures.readout import find_run, readout
 from core.figures.waterfall import MEASURED as MEASURED_WH
 from core.formatting import NumberLocale
 from core.found import RATIO
+from core.language import mark, tr
 from core.quantities import ENERGY, QUANTITIES, quantity
 from core.results import like_answer, property_answer
 from core.results.table import readable_table
@@ -42,15 +43,18 @@ _LEAST_PLANE = 27
 #: with fewer machines the table is too short to stand beside the plane
 _LEAST_BESIDE = 3
 _EMPTY = (
-    "Nothing to compare yet",
-    "Drop meter logs of two or more machines anywhere on this window, or open the demo from the File menu.",
+    mark("Nothing to compare yet"),
+    mark(
+        "Drop meter logs of two or more machines anywhere on this window, or open the "
+        "demo from the File menu."
+    ),
 )
 
 
 class ComparePage(Page):
     """One row a machine, one column a measure."""
 
-    title = "Compare"
+    title = mark("Compare")
     icon = "compare"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
@@ -61,10 +65,10 @@ class ComparePage(Page):
         self._locale = screen_locale()
         self.top = SentenceTop()
         self.rows = ChartView("comparison")
-        self.rows.setAccessibleName("Comparison: one row a machine, one column a measure")
+        self.rows.setAccessibleName(tr("Comparison: one row a machine, one column a measure"))
         self.plane = ChartView("energy_against_time")
-        self.plane.setAccessibleName("Energy against time, with lines of equal mean watts")
-        self.table = TableCard("comparison_table", "Comparison as a table")
+        self.plane.setAccessibleName(tr("Energy against time, with lines of equal mean watts"))
+        self.table = TableCard("comparison_table", tr("Comparison as a table"))
         self.fairness = FairnessList()
         self.left_out = LeftOutBar()
         self.found = FoundPanel()
@@ -73,8 +77,8 @@ class ComparePage(Page):
         self.properties = PropertyView(session, self._locale)
         self._bar = CompareBar(self.fairness.button)
         self.view, self.boundary, self.message = self._bar.view, self._bar.boundary, self._bar.message
-        charts = {"Comparison": self.rows, "Energy against time": self.plane}
-        charts |= {"Like for like": self.like.rows, "Steps": self.like.steps}
+        charts = {mark("Comparison"): self.rows, mark("Energy against time"): self.plane}
+        charts |= {mark("Like for like"): self.like.rows, mark("Steps"): self.like.steps}
         charts |= {PROPERTY: self.properties.chart}
         self.pictures = PictureMenu(charts, self)
         self._bar.save.setMenu(self.pictures.menu)
@@ -153,7 +157,7 @@ class ComparePage(Page):
         """Show a study and its newest comparison."""
         self.boundary.setCurrentIndex(BOUNDARIES.index(study.boundary))
         if comparison is None and (study.logs or study.typed):
-            self._show_nothing("Reading the logs…", "")
+            self._show_nothing(mark("Reading the logs…"), "")
             return
         if comparison is None or not comparison.machines:
             self._show_nothing()
@@ -227,7 +231,7 @@ class ComparePage(Page):
     def _show_nothing(self, sentence: str = _EMPTY[0], conditions: str = _EMPTY[1]) -> None:
         self._comparison = None
         self._show_parts(False)
-        self.top.say(sentence, conditions)
+        self.top.say(tr(sentence), tr(conditions))
 
     def _show_parts(self, shown: bool) -> None:
         self._bar.setVisible(shown)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 
 from core.figures.fairness import fairness_figure
 from core.found.fairness import TOPIC, explain_finding
+from core.language import mark, tr
 from core.results.compare import machine_inputs
 from core.results.fairness_answer import conditions, findings_table, headline, line
 from core.results.fairness_points import point_of
@@ -41,17 +42,17 @@ from gui.widgets.table_card import TableCard
 from gui.widgets.titled_card import bare_card
 
 BEFORE, AFTER = "before", "after"
-_NOTE = "Gravest first. Select a point to read why, and to do something about it."
+_NOTE = mark("Gravest first. Select a point to read why, and to do something about it.")
 _EMPTY = (
-    "Nothing has been tested yet",
-    "Before the test: plan it, so that it will be fair. After it, what was not alike is listed here.",
+    mark("Nothing has been tested yet"),
+    mark("Before the test: plan it, so that it will be fair. After it, what was not alike is listed here."),
 )
 
 
 class FairnessPage(Page):
     """Before the test its plan; after it what was not alike."""
 
-    title = "Fairness"
+    title = mark("Fairness")
     icon = "fairness"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
@@ -61,20 +62,20 @@ class FairnessPage(Page):
         self._locale = screen_locale()
         self._comparison: Comparison | None = None
         self._key = ""
-        faces = ((BEFORE, "&Before the test"), (AFTER, "&After the test"))
-        self.switch = PageSwitch("fairness_face", "Before or after the test", faces)
+        faces = ((BEFORE, tr("&Before the test")), (AFTER, tr("&After the test")))
+        self.switch = PageSwitch("fairness_face", tr("Before or after the test"), faces)
         self.switch.turn_to(AFTER)
         self.plan = PlanView(session, self._locale)
         self.top = SentenceTop()
         self.chart = ChartView("fairness")
-        self.chart.setAccessibleName("What each point of fairness could matter, in Wh a part")
-        self.table = TableCard("findings_table", "Open points of fairness")
+        self.chart.setAccessibleName(tr("What each point of fairness could matter, in Wh a part"))
+        self.table = TableCard("findings_table", tr("Open points of fairness"))
         self.card = FairnessCard(self._locale)
         self.accepted = AcceptedList()
         self.conditions = ConditionsCard(self._locale)
         self.found = FoundPanel()
         self.message = QLabel()
-        self.pictures = PictureMenu({"Fairness": self.chart, **self.plan.views()}, self)
+        self.pictures = PictureMenu({mark("Fairness"): self.chart, **self.plan.views()}, self)
         self._edits = FairnessEdits(session, self)
         self._lay_out()
         self._connect()
@@ -119,15 +120,15 @@ class FairnessPage(Page):
         row.setSpacing(S8)
         self.message.setObjectName("message")
         self.message.setProperty("role", "muted")
-        self._how = QPushButton("&How is this found?")
+        self._how = QPushButton(tr("&How is this found?"))
         self._how.setObjectName("how_found")
         self._how.setProperty("role", "link")
-        self._save = QPushButton("&Save picture")
+        self._save = QPushButton(tr("&Save picture"))
         self._save.setObjectName("save_picture")
         self._save.setMenu(self.pictures.menu)
-        self._copy = QPushButton("Cop&y")
+        self._copy = QPushButton(tr("Cop&y"))
         self._copy.setObjectName("copy")
-        self._copy.setToolTip("Copy the picture and the list of points (Ctrl+C on the chart)")
+        self._copy.setToolTip(tr("Copy the picture and the list of points (Ctrl+C on the chart)"))
         row.addWidget(self.switch)
         row.addWidget(self._how)
         row.addWidget(self.message, 1)
@@ -172,7 +173,7 @@ class FairnessPage(Page):
             return
         if comparison is None:
             reading = bool(study.logs or study.typed)
-            self._show_nothing("Reading the logs…" if reading else _EMPTY[0], "" if reading else _EMPTY[1])
+            self._show_nothing(*((mark("Reading the logs…"), "") if reading else _EMPTY))
         elif not comparison.machines:
             self._show_nothing(*_EMPTY)
         else:
@@ -208,7 +209,7 @@ class FairnessPage(Page):
         self._comparison = None
         self._frame.hide()
         self._blank.show()
-        self.top.say(sentence, words)
+        self.top.say(tr(sentence), tr(words))
 
     def _show_comparison(self, study: Study, comparison: Comparison) -> None:
         self._frame.show()
@@ -218,7 +219,7 @@ class FairnessPage(Page):
         self.chart.show_figure(figure, self._readout)
         self._chart_card.setVisible(figure is not None)
         found = comparison.open_findings
-        self.table.show_table(findings_table(comparison, self._locale), _NOTE, self._locale.decimal)
+        self.table.show_table(findings_table(comparison, self._locale), tr(_NOTE), self._locale.decimal)
         self.table.setVisible(bool(found))
         self.accepted.show_comparison(comparison, read_only=self._session.is_read_only)
         self.conditions.show_machines(self._known(study), read_only=self._session.is_read_only)
@@ -332,4 +333,4 @@ class FairnessPage(Page):
         size = self.pictures.shown_size(self.chart)
         image = render(self.chart.figure, size, self.chart.look, self.pictures.frame, ratio=2.0)
         QGuiApplication.clipboard().setMimeData(clipboard_data(image, self.table.model.rows))
-        self.message.setText("Copied the picture and the list")
+        self.message.setText(tr("Copied the picture and the list"))

@@ -4,6 +4,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from core import edits
+from core.language import tr
 from core.results.fairness_answer import phrase
 from core.results.fairness_points import point_of
 from core.results.values import Comparison, Finding
@@ -34,11 +35,11 @@ class FairnessEdits(QObject):
             self._select_log_of(finding)
             self.page_wanted.emit("Logs", "meter")
         elif action == "processing only" and self._session.study.boundary == "processing only":
-            self.told.emit("Processing only is compared already; leave the run out, or accept this")
+            self.told.emit(tr("Processing only is compared already; leave the run out, or accept this"))
         elif action == "processing only":
             self._session.apply(edits.set_boundary(self._session.study, "processing only"))
             self._session.seal()
-            self.told.emit("Processing only is compared now; Ctrl+Z takes that back")
+            self.told.emit(tr("Processing only is compared now; Ctrl+Z takes that back"))
         elif action == "leave out":
             self._leave_out(finding, comparison)
         elif action == "hand back":
@@ -50,7 +51,7 @@ class FairnessEdits(QObject):
         """Accept a finding for a reason."""
         self._session.apply(edits.accept_finding(self._session.study, finding, reason))
         self._session.seal()
-        self.told.emit("Accepted; it is listed below")
+        self.told.emit(tr("Accepted; it is listed below"))
 
     def take_back(self, key: str) -> None:
         """Let an accepted finding count again."""
@@ -78,12 +79,14 @@ class FairnessEdits(QObject):
         why = point_of(finding).phrase
         self._session.apply(leave_out(self._session.study, run_id, why))
         self._session.seal()
-        self.told.emit(f"Left out for {phrase(finding, comparison)}; Ctrl+Z takes that back")
+        self.told.emit(
+            tr("Left out for {reason}; Ctrl+Z takes that back", reason=phrase(finding, comparison))
+        )
 
     def _hand_back(self, finding: Finding) -> None:
         self._session.apply(edits.hand_back_runs(self._session.study, finding.run_ids))
         self._session.seal()
-        self.told.emit("Handed back to the program; Ctrl+Z takes that back")
+        self.told.emit(tr("Handed back to the program; Ctrl+Z takes that back"))
 
     def _plan(self, finding: Finding) -> None:
         """Put the runs that are asked for into the plan, and show it."""

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
 from core import edits
 from core.figures.line_up import line_up_figure
 from core.figures.readout import find_run
+from core.language import mark, tr
 from core.line_up import spans
 from core.line_up.answer import Answer, answer, leave_told, span_told, total_told
 from core.line_up.choices import LineUp
@@ -38,18 +39,20 @@ MOST_SHOWN = 120
 #: keys of the jobs
 ANSWER, SPAN = "line up", "read a span"
 _EMPTY = (
-    "No runs to line up yet",
-    "Drop meter logs anywhere on this window, or open the demo from the File menu.",
+    mark("No runs to line up yet"),
+    mark("Drop meter logs anywhere on this window, or open the demo from the File menu."),
 )
 _NO_RUNS = (
-    "No complete run of the part was found",
-    "Say on the Logs page which stretches are runs of the part; they are lined up here at once.",
+    mark("No complete run of the part was found"),
+    mark("Say on the Logs page which stretches are runs of the part; they are lined up here at once."),
 )
 _NO_TRACES = (
-    "There is nothing to line up",
-    "Readings of a display have no trace. Drop a meter log anywhere on this window to see how power ran.",
+    mark("There is nothing to line up"),
+    mark(
+        "Readings of a display have no trace. Drop a meter log anywhere on this window to see how power ran."
+    ),
 )
-_NOTHING_CHOSEN = ("No runs are chosen", "Tick runs in the list on the right.")
+_NOTHING_CHOSEN = (mark("No runs are chosen"), mark("Tick runs in the list on the right."))
 
 
 @frozen
@@ -64,7 +67,7 @@ class _Said:
 class LineUpPage(Page):
     """Why machines differ: their runs beside each other."""
 
-    title = "Line-up"
+    title = mark("Line-up")
     icon = "line-up"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
@@ -83,12 +86,12 @@ class LineUpPage(Page):
         self.top = SentenceTop()
         self.bar = LineUpBar(self._locale)
         self.chart = LineUpView("line_up", self._locale)
-        self.chart.setAccessibleName("Runs lined up")
+        self.chart.setAccessibleName(tr("Runs lined up"))
         self.picker = RunPicker()
         self.leaves = LeaveList()
         self.left_out = LeftOutBar()
-        self.table = TableCard("span_table", "What the runs used within the marked span")
-        self.pictures = PictureMenu({"Line-up": self.chart}, self)
+        self.table = TableCard("span_table", tr("What the runs used within the marked span"))
+        self.pictures = PictureMenu({mark("Line-up"): self.chart}, self)
         self._lay_out()
         self._connect()
         self._show_nothing(*_EMPTY)
@@ -97,8 +100,8 @@ class LineUpPage(Page):
 
     def _lay_out(self) -> None:
         self._save = save_button(menu=self.pictures.menu)
-        self._copy = copy_button("Copy the picture and its numbers (Ctrl+C on the chart)")
-        self._explain = link_button("explain_line_up", "How &it is read")
+        self._copy = copy_button(tr("Copy the picture and its numbers (Ctrl+C on the chart)"))
+        self._explain = link_button("explain_line_up", tr("How &it is read"))
         self.bar.add(self.leaves.button, self._save, self._copy, self._explain)
         self._scroll = PageScroll("line_up_scroll", right=S8)
         content = self._scroll.column
@@ -152,14 +155,14 @@ class LineUpPage(Page):
         self._study, self._comparison = study, comparison
         if comparison is None or not comparison.machines:
             is_reading = comparison is None and bool(study.logs or study.typed)
-            self._show_nothing(*(("Reading the logs…", "") if is_reading else _EMPTY))
+            self._show_nothing(*((mark("Reading the logs…"), "") if is_reading else _EMPTY))
             return
         traces = self._session.traces
         counted = strands(study, comparison, traces)
         self._typed = sum(r.start_s is None for m in comparison.machines for r in m.included)
         if not counted and self._chosen is None:
             if len(traces) < len(study.logs):
-                self._show_nothing("Reading the logs…", "")
+                self._show_nothing(mark("Reading the logs…"), "")
             else:
                 self._show_nothing(*(_NO_RUNS if study.logs else _NO_TRACES))
             return
@@ -178,7 +181,7 @@ class LineUpPage(Page):
         for part in (self.bar, self._body):
             part.hide()
         self._blank.show()
-        self.top.say(sentence, conditions)
+        self.top.say(tr(sentence), tr(conditions))
 
     def _ask(self) -> None:
         """Have the answer computed where it does not hold up the window, and show it when it is there."""
@@ -193,7 +196,7 @@ class LineUpPage(Page):
         typed, more, locale = self._typed, self._more, self._locale
 
         def work(progress: Progress) -> _Said:
-            progress(0.0, "lining up runs")
+            progress(0.0, tr("lining up runs"))
             return _Said(
                 given, asked, answer(given, comparison, asked, locale, without_trace=typed, not_shown=more)
             )
@@ -224,7 +227,7 @@ class LineUpPage(Page):
         if has_runs:
             self.top.say(said.answer.headline, said.answer.conditions)
         else:
-            self.top.say(*_NOTHING_CHOSEN)
+            self.top.say(*map(tr, _NOTHING_CHOSEN))
         figure = line_up_figure(said.strands, self._choices, said.answer, study, self._locale)
         self.chart.show_figure(figure if has_runs else None, _no_readout)
         self.chart.select(self._session.selected)
@@ -294,7 +297,7 @@ class LineUpPage(Page):
             return
 
         def work(progress: Progress) -> tuple[tuple[float, float], tuple[SpanReading, ...]]:
-            progress(0.0, "reading a span")
+            progress(0.0, tr("reading a span"))
             return span, read_span(given, anchor, *span)
 
         self._session.jobs.start(SPAN, work, self._on_span_read)
@@ -305,7 +308,7 @@ class LineUpPage(Page):
             return
         told = span_told(*span, self._choices.anchor, self._locale)
         table = span_table(readings, told, self._locale)
-        note = f"Read {told}. 95 % intervals; the mean of a machine's runs holds their spread."
+        note = tr("Read {span}. 95 % intervals; the mean of a machine's runs holds their spread.", span=told)
         self.table.show_table(table, note, self._locale.decimal)
 
     # leaving out, copying
@@ -333,7 +336,7 @@ class LineUpPage(Page):
         self.chart.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _on_explain(self) -> None:
-        notes.show_note(self, "Line-up", "line-up")
+        notes.show_note(self, tr("Line-up"), "line-up")
 
     def _copy_picture(self) -> None:
         if self._said is None:

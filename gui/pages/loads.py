@@ -10,6 +10,7 @@ from core.figures.loads import loads_figure, value_readout
 from core.figures.source import numbers_of
 from core.figures.staircase import staircase_figure, step_id
 from core.found.loads import load_found
+from core.language import mark, tr
 from core.results.load_answer import ambiguous, conditions, headline, idle_sentence, step_readout
 from core.results.loads import Loads, MachineLoads, loads
 from core.results.values import Comparison
@@ -38,7 +39,7 @@ LOADS = "loads"
 class LoadsPage(Page):
     """Switch-on tests, and what follows from them."""
 
-    title = "Loads"
+    title = mark("Loads")
     icon = "loads"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
@@ -46,25 +47,25 @@ class LoadsPage(Page):
         self.setObjectName("loads_page")
         self._session = session
         self._locale = screen_locale()
-        self._loads = WorkedOut[Loads](session, LOADS, "reading switch-on tests", self._show_found)
+        self._loads = WorkedOut[Loads](session, LOADS, tr("reading switch-on tests"), self._show_found)
         self._machine_id = ""
         self.top = SentenceTop()
-        self.machine = Choice("loads_machine", "Machine whose steps are named")
+        self.machine = Choice("loads_machine", tr("Machine whose steps are named"))
         self.message = told_label()
         self.rows = ChartView("loads")
-        self.rows.setAccessibleName("Loads: one row a machine, one column a load")
+        self.rows.setAccessibleName(tr("Loads: one row a machine, one column a load"))
         self.stairs = ChartView("load_steps")
-        self.stairs.setAccessibleName("The switch-on test over time, with its steps")
-        self.test = Choice("load_test", "Which of the machine's switch-on tests is shown")
+        self.stairs.setAccessibleName(tr("The switch-on test over time, with its steps"))
+        self.test = Choice("load_test", tr("Which of the machine's switch-on tests is shown"))
         self.idle, self.unsure = QLabel(), QLabel()
         self.form = LoadForm(self._locale)
         self.found = FoundPanel()
-        self.pictures = PictureMenu({"Loads": self.rows, "Switch-on test": self.stairs}, self)
+        self.pictures = PictureMenu({mark("Loads"): self.rows, mark("Switch-on test"): self.stairs}, self)
         self.drag = PictureDrag(self.pictures, self)
         self._asked: tuple[str, str] | None = None
         self._lay_out()
         self._connect()
-        self._show_nothing("Reading the logs…", "")
+        self._show_nothing(tr("Reading the logs…"), "")
 
     def _lay_out(self) -> None:
         self.idle.setObjectName("idle_sentence")
@@ -93,13 +94,19 @@ class LoadsPage(Page):
 
     def _action_row(self) -> QWidget:
         bar, controls = QWidget(), QWidget()
-        tip = "How loads are measured; for a value click on it"
-        self._how = link_button("how_found", "&How is this found?", tip)
+        tip = tr("How loads are measured; for a value click on it")
+        self._how = link_button("how_found", tr("&How is this found?"), tip)
         self._save = save_button(menu=self.pictures.menu)
         self._copy = copy_button()
-        self._of_test = labelled("&Test:", self.test)
+        self._of_test = labelled(tr("&Test:"), self.test)
         row = Flow(controls, S8)
-        for widget in (labelled("&Machine:", self.machine), self._of_test, self._how, self._save, self._copy):
+        for widget in (
+            labelled(tr("&Machine:"), self.machine),
+            self._of_test,
+            self._how,
+            self._save,
+            self._copy,
+        ):
             row.addWidget(widget)
         layout = QVBoxLayout(bar)
         layout.setContentsMargins(S16, 0, S16, 0)
@@ -167,7 +174,7 @@ class LoadsPage(Page):
         assert self._found is not None
         study, found = self._found.study, self._found.value
         if len(self._found.source.log_ids) < len(study.logs):
-            self._show_nothing("Reading the logs…", "")
+            self._show_nothing(tr("Reading the logs…"), "")
             return
         if not found.tested:
             self._show_nothing(headline(found, "", self._locale), conditions(found, study, self._locale))
@@ -196,7 +203,8 @@ class LoadsPage(Page):
         self.unsure.setText(unsure)
         self.unsure.setVisible(bool(unsure))
         self.form.show_machine(machine)
-        tests = [(f"{i} of {len(machine.stairs)}", i - 1) for i in range(1, len(machine.stairs) + 1)]
+        of = len(machine.stairs)
+        tests = [(tr("{number} of {of}", number=i, of=of), i - 1) for i in range(1, of + 1)]
         self.test.fill(tests, min(max(self.test.currentIndex(), 0), len(tests) - 1))
         self._of_test.setVisible(len(tests) > 1)
         self._show_test()

@@ -8,6 +8,7 @@ from PySide6.QtGui import QAction, QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from core import edits
+from core.language import tr
 from core.study import LoadCheck
 from gui import look
 from gui.look import marker_path
@@ -34,21 +35,21 @@ class LogEdits(QObject):
         self._log_id = ""
         self._menu = QMenu(page)
         self._menu.setObjectName("log_menu")
-        self._rename = self._menu.addAction("Rename the machine")
+        self._rename = self._menu.addAction(tr("Rename the machine"))
         self._rename.triggered.connect(self._edit_name)
-        self._markers = self._menu.addMenu("Colour and marker")
+        self._markers = self._menu.addMenu(tr("Colour and marker"))
         self._markers.triggered.connect(self._set_slot)
-        self._read_on = self._menu.addAction("Read the file again")
-        self._read_on.setToolTip("Take in what was added to the log's file, keeping what you decided")
+        self._read_on = self._menu.addAction(tr("Read the file again"))
+        self._read_on.setToolTip(tr("Take in what was added to the log's file, keeping what you decided"))
         self._read_on.triggered.connect(self._read_file_on)
         self._menu.setToolTipsVisible(True)
-        self._of_bed = self._menu.addAction("This log is of the bed alone")
+        self._of_bed = self._menu.addAction(tr("This log is of the bed alone"))
         self._of_bed.setObjectName("log_of_bed")
         self._of_bed.setCheckable(True)
         self._of_bed.triggered.connect(self._turn_bed_alone)
-        self._again = self._menu.addAction("Find its runs again")
+        self._again = self._menu.addAction(tr("Find its runs again"))
         self._again.triggered.connect(self._find_again)
-        self._away = self._menu.addAction("Remove this log")
+        self._away = self._menu.addAction(tr("Remove this log"))
         self._away.triggered.connect(self._remove)
         lanes.head_menu_wanted.connect(self._open_menu)
         lanes.machine_renamed.connect(self._rename_machine)
@@ -77,9 +78,9 @@ class LogEdits(QObject):
             owner = owners.get(slot)
             style = look.current().machine(slot)
             text = (
-                style.marker
+                tr(style.marker)
                 if owner is None or slot == mine
-                else f"{style.marker}, of {owner}: change places"
+                else tr("{marker}, of {owner}: change places", marker=tr(style.marker), owner=owner)
             )
             action = self._markers.addAction(_swatch(slot), text)
             action.setData(slot)
@@ -89,7 +90,7 @@ class LogEdits(QObject):
         whole = [g for g in study.logs_of(log.machine_id) if g.id != log_id and not g.of_bed]
         self._of_bed.setChecked(log.of_bed)
         self._of_bed.setEnabled(log.of_bed or bool(whole))
-        self._of_bed.setToolTip(BED_ALONE_TIP if self._of_bed.isEnabled() else NO_WHOLE_TIP)
+        self._of_bed.setToolTip(tr(BED_ALONE_TIP if self._of_bed.isEnabled() else NO_WHOLE_TIP))
         self._menu.popup(at)
 
     def _edit_name(self) -> None:
@@ -119,7 +120,7 @@ class LogEdits(QObject):
             self._session.reading_on.ask(self._log_id, path)
             return
         name = self._session.study.log(self._log_id).sources[-1].file_name
-        dialog = QFileDialog(self._page, f"Where is {name} now?")
+        dialog = QFileDialog(self._page, tr("Where is {name} now?", name=name))
         dialog.setObjectName("file_dialog")
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         dialog.selectFile(name)
@@ -147,7 +148,8 @@ class LogEdits(QObject):
 
     def _add_meter(self) -> None:
         if self._panel.log_id is not None:
-            added = edits.add_meter(self._session.study, f"Meter {len(self._session.study.meters) + 1}")
+            name = tr("Meter {number}", number=len(self._session.study.meters) + 1)
+            added = edits.add_meter(self._session.study, name)
             used = edits.assign_meter(added.study, self._panel.log_id, added.study.meters[-1].id)
             self._session.apply(evolve(used, label=added.label))
 

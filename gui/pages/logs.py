@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QSplitter, QToolB
 
 from core.formatting import NumberLocale
 from core.lanes import headline, lanes
+from core.language import mark, tr
 from core.quantities import ENERGY
 from core.results.values import Comparison
 from core.study import Log, Study
@@ -33,7 +34,7 @@ _LANES_TO_PANEL = 1.6
 class LogsPage(Page):
     """Lanes, the strip of the selected stretch, and the panel of how a log was read."""
 
-    title = "Logs"
+    title = mark("Logs")
     icon = "logs"
 
     def __init__(self, session: Session, settings: Settings, parent: QWidget | None = None) -> None:
@@ -120,7 +121,7 @@ class LogsPage(Page):
 
     def _waiting(self, log_id: str) -> str:
         data = self._session.data(log_id)
-        return "reading the log" if data is None else "this log could not be read"
+        return tr("reading the log") if data is None else tr("this log could not be read")
 
     def _on_selection(self, run_id: str | None) -> None:
         self._lanes.select(run_id)
@@ -211,8 +212,8 @@ class LogsPage(Page):
         row.addStretch(1)
         self._typed_button = QToolButton()
         self._typed_button.setObjectName("button_typed")
-        self._typed_button.setText("Type in")
-        self._typed_button.setToolTip("Enter runs of which only the meter's display was read")
+        self._typed_button.setText(tr("Type in"))
+        self._typed_button.setToolTip(tr("Enter runs of which only the meter's display was read"))
         self._typed_button.setCheckable(True)
         self._typed_button.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
         self._typed_button.toggled.connect(self._typed.setVisible)
@@ -220,9 +221,9 @@ class LogsPage(Page):
         row.addWidget(self._typed_button)
         self._panel_button = QToolButton()
         self._panel_button.setObjectName("button_panel")
-        self._panel_button.setText("Reading")
+        self._panel_button.setText(tr("Reading"))
         self._panel_button.setToolTip(
-            "Encoding, clock, units, gaps and refused rows of the log, to be corrected"
+            tr("Encoding, clock, units, gaps and refused rows of the log, to be corrected")
         )
         self._panel_button.setCheckable(True)
         self._panel_button.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)

@@ -6,7 +6,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from core import edits
-from core.formatting import count
+from core.language import mark, tr
 from core.publish.choices import MOST_ON_ONE, Pick, Publishing
 from core.publish.rows import rows_of
 from core.publish.sources import Sources
@@ -41,15 +41,18 @@ from gui.widgets.publish_body import PublishBody
 #: keys of the jobs
 SHELF, PICTURE = "publish shelf", "publish picture"
 _EMPTY = (
-    "Nothing to publish yet",
-    "Drop meter logs of two or more machines anywhere on this window, or open the demo from the File menu.",
+    mark("Nothing to publish yet"),
+    mark(
+        "Drop meter logs of two or more machines anywhere on this window, or open the "
+        "demo from the File menu."
+    ),
 )
 
 
 class PublishPage(Page):
     """Picks on the left, the picture in the middle, how it looks on the right."""
 
-    title = "Publish"
+    title = mark("Publish")
     icon = "publish"
 
     def __init__(self, session: Session, adding: PublishAdding, parent: QWidget | None = None) -> None:
@@ -121,7 +124,7 @@ class PublishPage(Page):
     def show_study(self, study: Study, comparison: Comparison | None) -> None:
         """Show what there is to publish; it is worked out outside the GUI thread."""
         if comparison is None and (study.logs or study.typed):
-            self._show_nothing("Reading the logs…", "")
+            self._show_nothing(mark("Reading the logs…"), "")
             return
         if comparison is None or not comparison.machines:
             self._show_nothing(*_EMPTY)
@@ -133,7 +136,7 @@ class PublishPage(Page):
             return
         self._session.jobs.start(SHELF, self._finding(study, comparison, log_ids), self._on_shelf)
         if found is None:
-            self._show_nothing("Putting figures on the shelf…", "")
+            self._show_nothing(mark("Putting figures on the shelf…"), "")
 
     def _finding(self, study: Study, comparison: Comparison, log_ids: frozenset[str]) -> Finder:
         drawable = Drawable(study, comparison, self._session.traces, self._session.activities)
@@ -152,7 +155,7 @@ class PublishPage(Page):
         for part in (self.bar, self.message, self.body):
             part.hide()
         self._blank.show()
-        self.top.say(sentence, said)
+        self.top.say(tr(sentence), tr(said))
 
     def _show_shelf(self) -> None:
         desk = self.desk
@@ -212,7 +215,7 @@ class PublishPage(Page):
         entry = desk.entry(self._key)
         own = "" if entry is None else desk.title_of(entry)
         if drawn.picture is None:
-            self.top.say("This figure has nothing to show for the machines that are chosen", "")
+            self.top.say(tr("This figure has nothing to show for the machines that are chosen"), "")
             self.form.show_study(self._session.study, own, "")
             return
         words = drawn.picture.words
@@ -228,20 +231,23 @@ class PublishPage(Page):
         if drawn is not None and drawn.picture is not None and drawn.key == self._key:
             width, height = size_of(publishing)
             text_px = drawn.picture.text_px
-            parts.append(f"{FORMATS[publishing.purpose].title.split(',')[0]}, {width} × {height} px")
-            parts.append(f"text of {text_px:.0f} px")
+            purpose = tr(FORMATS[publishing.purpose].title).split(",")[0]
+            parts.append(tr("{purpose}, {width} × {height} px", purpose=purpose, width=width, height=height))
+            parts.append(tr("text of {text_px:.0f} px", text_px=text_px))
             if text_px < advised_px(publishing):
-                parts.append("small for where it is read: show fewer machines, or say that it is read nearer")
+                parts.append(
+                    tr("small for where it is read: show fewer machines, or say that it is read nearer")
+                )
         picks = len(desk.picked)
         figures = sum(not entry.is_table for entry in desk.picked)
         picked = (
-            f"{count(picks, 'pick')} of {len(desk.entries)}"
+            tr("{picks:pick|picks} of {entries}", picks=picks, entries=len(desk.entries))
             if picks
-            else "nothing picked yet: tick what to publish"
+            else tr("nothing picked yet: tick what to publish")
         )
         parts.append(picked)
         if publishing.is_together and figures > MOST_ON_ONE:
-            parts.append(f"the first {MOST_ON_ONE} figures share one picture")
+            parts.append(tr("the first {most} figures share one picture", most=MOST_ON_ONE))
         said = "; ".join(parts)
         return f"{said[0].upper()}{said[1:]}."
 
@@ -256,7 +262,7 @@ class PublishPage(Page):
     # what the user does
 
     def explain(self) -> None:
-        notes.show_note(self, "Publish", "publish")
+        notes.show_note(self, tr("Publish"), "publish")
 
     def _on_added(self, key: str) -> None:
         self._key = key
@@ -325,7 +331,7 @@ class PublishPage(Page):
                 return
             data = clipboard_data(self.preview.image, rows_of(figure))
         QGuiApplication.clipboard().setMimeData(data)
-        self._say("Copied the table" if table is not None else "Copied the picture and its numbers")
+        self._say(tr("Copied the table") if table is not None else tr("Copied the picture and its numbers"))
 
     def _drag_out(self) -> None:
         if self._drawn is not None and self._drawn.picture is not None:
@@ -334,7 +340,7 @@ class PublishPage(Page):
     def _on_copy_words(self) -> None:
         if self._drawn is not None and self._drawn.picture is not None:
             QGuiApplication.clipboard().setText(self._drawn.picture.words.alt)
-            self._say("Copied what the picture shows in words")
+            self._say(tr("Copied what the picture shows in words"))
 
     def _on_saved(self, saved: Saved) -> None:
         self._say(saved.told)

@@ -16,6 +16,7 @@ from core.figures.standby_cost import (
 )
 from core.formatting import NumberLocale
 from core.found.costs import SAVED, explain_cost
+from core.language import mark, tr
 from core.quantities import PRINT_KWH, STANDBY_KWH
 from core.results.cost_answer import ESTIMATE, HOT, MAINS, conditions, headline, limit_words, saving_sentence
 from core.results.cost_tables import hours_table, print_note, print_table
@@ -46,15 +47,17 @@ COST = "standby and cost"
 #: width of the form, and from which width of the page on it stands beside the charts [text heights]
 _FORM, _BESIDE = 23.0, 58.0
 _EMPTY = (
-    "Nothing to price yet",
-    "Drop meter logs of one machine or more anywhere on this window, or open the demo from the File menu.",
+    mark("Nothing to price yet"),
+    mark(
+        "Drop meter logs of one machine or more anywhere on this window, or open the demo from the File menu."
+    ),
 )
 
 
 class StandbyCostPage(Page):
     """Charts with their words on one side, what the user states on the other."""
 
-    title = "Standby and cost"
+    title = mark("Standby and cost")
     icon = "standby-cost"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
@@ -62,17 +65,19 @@ class StandbyCostPage(Page):
         self.setObjectName("standby_cost_page")
         self._session = session
         self._locale = money_locale()
-        self._costs = WorkedOut[StandbyCost](session, COST, "working out costs", self._show_costs)
+        self._costs = WorkedOut[StandbyCost](session, COST, tr("working out costs"), self._show_costs)
         self._price_file = PriceFile(session, self)
         self.top = SentenceTop()
-        self.standby = _chart("standby", "Standby power, and a year of it")
-        self.saving = _chart("switching_off", "What switching off would have saved, against minutes waited")
-        self.calendar = _chart("weeks", "Operating states week by week")
-        self.prints = _chart("print", "What a print takes and costs")
-        self.starts = _chart("starts", "Cost of a print by the time of day at which it starts")
-        self.hours = TableCard("hours_table", "Hours in each operating state")
-        self.parts = TableCard("print_table", "A print taken apart")
-        self.week_machine = Choice("week_machine", "Machine whose weeks are shown")
+        self.standby = _chart("standby", tr("Standby power, and a year of it"))
+        self.saving = _chart(
+            "switching_off", tr("What switching off would have saved, against minutes waited")
+        )
+        self.calendar = _chart("weeks", tr("Operating states week by week"))
+        self.prints = _chart("print", tr("What a print takes and costs"))
+        self.starts = _chart("starts", tr("Cost of a print by the time of day at which it starts"))
+        self.hours = TableCard("hours_table", tr("Hours in each operating state"))
+        self.parts = TableCard("print_table", tr("A print taken apart"))
+        self.week_machine = Choice("week_machine", tr("Machine whose weeks are shown"))
         self.form = CostForm(self._locale)
         self.found = FoundPanel()
         self.message = told_label("cost_message")
@@ -93,11 +98,11 @@ class StandbyCostPage(Page):
 
     def _charts(self) -> dict[str, ChartView]:
         return {
-            "Standby": self.standby,
-            "Switching off": self.saving,
-            "Weeks": self.calendar,
-            "Print": self.prints,
-            "Start of a print": self.starts,
+            mark("Standby"): self.standby,
+            mark("Switching off"): self.saving,
+            mark("Weeks"): self.calendar,
+            mark("Print"): self.prints,
+            mark("Start of a print"): self.starts,
         }
 
     # building
@@ -105,22 +110,24 @@ class StandbyCostPage(Page):
     def _lay_out(self) -> None:
         self._limits, self._cautions, self._saving_words = muted_words(), muted_words(), muted_words()
         self._print_words, self._start_words = muted_words(), muted_words()
-        hot = QLabel(HOT)
+        hot = QLabel(tr(HOT))
         hot.setObjectName("hot_caution")
         hot.setProperty("role", "caution")
         hot.setWordWrap(True)
-        self._cautions.setText(f"{ESTIMATE} {MAINS}")
+        self._cautions.setText(f"{tr(ESTIMATE)} {tr(MAINS)}")
         bar = QHBoxLayout()
-        label = QLabel("&Weeks of")
+        label = QLabel(tr("&Weeks of"))
         label.setBuddy(self.week_machine)
         bar.addWidget(label)
         bar.addWidget(self.week_machine)
         bar.addStretch(1)
-        self._standby_card = titled_card("Doing nothing", self.standby, self._limits)
-        self._saving_card = titled_card("Switching off", hot, self._saving_words, self.saving, self._cautions)
-        self._calendar_card = titled_card("Hours in each operating state", bar, self.calendar)
-        self._print_card = titled_card("A print", self._print_words, self.prints)
-        self._starts_card = titled_card("When to start", self._start_words, self.starts)
+        self._standby_card = titled_card(tr("Doing nothing"), self.standby, self._limits)
+        self._saving_card = titled_card(
+            tr("Switching off"), hot, self._saving_words, self.saving, self._cautions
+        )
+        self._calendar_card = titled_card(tr("Hours in each operating state"), bar, self.calendar)
+        self._print_card = titled_card(tr("A print"), self._print_words, self.prints)
+        self._starts_card = titled_card(tr("When to start"), self._start_words, self.starts)
         upper = column_of(self._standby_card, self._saving_card, self._calendar_card)
         lower = column_of(self.hours, self._print_card, self.parts, self._starts_card)
         side = QVBoxLayout()
@@ -152,10 +159,10 @@ class StandbyCostPage(Page):
         row = QHBoxLayout(bar)
         row.setContentsMargins(S16, 0, S16, 0)
         row.setSpacing(S8)
-        tip = "How the sentence above was found; for a value on a chart, click on it"
-        self._how = link_button("cost_how_found", "&How was this found?", tip)
+        tip = tr("How the sentence above was found; for a value on a chart, click on it")
+        self._how = link_button("cost_how_found", tr("&How was this found?"), tip)
         self._save = save_button("cost_save_picture", self.pictures.menu)
-        tip = "Copy the first chart's picture and its numbers (Ctrl+C on a chart)"
+        tip = tr("Copy the first chart's picture and its numbers (Ctrl+C on a chart)")
         self._copy = copy_button(tip, "cost_copy")
         row.addWidget(self._how)
         row.addWidget(self.message, 1)
@@ -188,7 +195,7 @@ class StandbyCostPage(Page):
         is_empty = not (study.logs or study.typed)
         if is_empty or comparison is None:
             self._costs.forget()
-            self._show_nothing(*(_EMPTY if is_empty else ("Reading the logs…", "")))
+            self._show_nothing(*(_EMPTY if is_empty else (mark("Reading the logs…"), "")))
             return
         self.form.show_study(study)
         self.form.setEnabled(not self._session.is_read_only)
@@ -198,7 +205,7 @@ class StandbyCostPage(Page):
         if self._costs.ask(source, lambda: standby_cost(study, traces, activities, year=year)):
             return
         if self._found is None:
-            self._show_nothing("Working out what standby and prints cost…", "")
+            self._show_nothing(mark("Working out what standby and prints cost…"), "")
 
     def explain(self) -> None:
         """Say how the sentence on top was found: by the machine that takes most while it does nothing."""
@@ -237,7 +244,7 @@ class StandbyCostPage(Page):
         self.hours.show_table(hours_table(result, locale), "", locale.decimal)
         self.parts.show_table(print_table(result, locale), print_note(result, locale), locale.decimal)
         shown = self.week_machine.currentData()
-        names = [("all machines", None), *((m.name, m.machine_id) for m in result.machines if m.weeks)]
+        names = [(tr("all machines"), None), *((m.name, m.machine_id) for m in result.machines if m.weeks)]
         self.week_machine.fill(names, shown)
         self._show_weeks()
         self._show_parts(True)
@@ -253,7 +260,7 @@ class StandbyCostPage(Page):
 
     def _show_nothing(self, sentence: str, said: str) -> None:
         self._show_parts(False)
-        self.top.say(sentence, said)
+        self.top.say(tr(sentence), tr(said))
 
     def _show_parts(self, shown: bool) -> None:
         self._bar.setVisible(shown)

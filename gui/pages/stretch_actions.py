@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from core import edits
 from core.lanes import stretch_rows
+from core.language import mark, tr
 from core.study import KINDS, Kind, Run
 from gui import look
 from gui.icons import icon
@@ -21,23 +22,47 @@ from gui.widgets.stretch_strip import KIND_WORDS, StretchStrip
 _TABLE: Final = (
     (
         "leave_out",
-        "Leave out",
+        mark("Leave out"),
         "Del",
         "leave-out",
-        "Leave the stretch out of the comparison, or count it again",
+        mark("Leave the stretch out of the comparison, or count it again"),
     ),
-    ("rename", "Rename", "F2", "", "Give the stretch a name, or the machine if no stretch is selected"),
-    ("split", "Split", "S", "split", "Cut the stretch in two where the pointer is"),
-    ("join", "Join with next", "J", "join", "Make one stretch of this one and the next"),
-    ("remove", "Nothing here", "Ctrl+Del", "", "Say that there is nothing here"),
-    ("hand_back", "Hand back to the program", "Ctrl+B", "", "Take back every decision about this stretch"),
-    ("closer", "Look closely", "Z", "", "Show this stretch alone"),
-    ("whole", "Whole logs", "W", "zoom-all", "Show every log from end to end"),
-    ("copy", "Copy the lane", "Ctrl+C", "", "Copy the lane's picture and its stretches as numbers"),
-    ("draw", "Mark a stretch", "N", "", "Mark a stretch in the middle of what is visible of the log"),
+    (
+        "rename",
+        mark("Rename"),
+        "F2",
+        "",
+        mark("Give the stretch a name, or the machine if no stretch is selected"),
+    ),
+    ("split", mark("Split"), "S", "split", mark("Cut the stretch in two where the pointer is")),
+    ("join", mark("Join with next"), "J", "join", mark("Make one stretch of this one and the next")),
+    ("remove", mark("Nothing here"), "Ctrl+Del", "", mark("Say that there is nothing here")),
+    (
+        "hand_back",
+        mark("Hand back to the program"),
+        "Ctrl+B",
+        "",
+        mark("Take back every decision about this stretch"),
+    ),
+    ("closer", mark("Look closely"), "Z", "", mark("Show this stretch alone")),
+    ("whole", mark("Whole logs"), "W", "zoom-all", mark("Show every log from end to end")),
+    (
+        "copy",
+        mark("Copy the lane"),
+        "Ctrl+C",
+        "",
+        mark("Copy the lane's picture and its stretches as numbers"),
+    ),
+    (
+        "draw",
+        mark("Mark a stretch"),
+        "N",
+        "",
+        mark("Mark a stretch in the middle of what is visible of the log"),
+    ),
 )
 #: a button has no room for the whole text
-_ON_BUTTON: Final = {"join": "Join", "whole": "Whole"}
+_ON_BUTTON: Final = {"join": mark("Join"), "whole": mark("Whole")}
 
 
 class StretchActions(QObject):
@@ -60,10 +85,10 @@ class StretchActions(QObject):
             "copy": self._copy,
         }
         self.actions = {name: self._made(page, does[name], name, *rest) for name, *rest in _TABLE}
-        self.menu = QMenu("&Stretch", page)
-        self._kinds = self.menu.addMenu("What it &is")
+        self.menu = QMenu(tr("&Stretch"), page)
+        self._kinds = self.menu.addMenu(tr("What it &is"))
         for kind in KINDS:
-            action = self._kinds.addAction(KIND_WORDS[kind])
+            action = self._kinds.addAction(tr(KIND_WORDS[kind]))
             action.setData(kind)
             action.setCheckable(True)
         self._kinds.triggered.connect(self._choose_kind)
@@ -96,7 +121,7 @@ class StretchActions(QObject):
         self.actions["hand_back"].setEnabled(run is not None and edits.is_decided(run))
         self.actions["join"].setEnabled(self._with_next() is not None)
         counts = run is None or self._counts(run)
-        self.actions["leave_out"].setText("Leave out" if counts else "Count it")
+        self.actions["leave_out"].setText(tr("Leave out") if counts else tr("Count it"))
         self._kinds.setEnabled(run is not None)
         for action in self._kinds.actions():
             action.setChecked(run is not None and action.data() == run.kind)
@@ -223,13 +248,13 @@ class StretchActions(QObject):
     def _made(
         self, page: QWidget, does: Callable[[], None], name: str, text: str, keys: str, drawing: str, tip: str
     ) -> QAction:
-        action = QAction(text, page)
+        action = QAction(tr(text), page)
         action.setObjectName(f"stretch_action_{name}")
         action.setShortcut(QKeySequence(keys))
         if name in _ON_BUTTON:
-            action.setIconText(_ON_BUTTON[name])
+            action.setIconText(tr(_ON_BUTTON[name]))
         action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        action.setToolTip(f"{tip} ({action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)})")
+        action.setToolTip(f"{tr(tip)} ({action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)})")
         action.triggered.connect(does)
         page.addAction(action)
         return action
