@@ -2,18 +2,11 @@
 
 from collections.abc import Sequence
 
-from core.formatting import POINT, NumberLocale, count, number, percent, with_interval
+from core.formatting import POINT, NumberLocale, number, percent, with_interval
+from core.language import tr
 from core.line_up.spans import SpanReading
 from core.quantities import ENERGY, MEAN_W
 from core.tables import Column, Table
-
-_COLUMNS = (
-    Column("run", "Run", align="left"),
-    Column("mean_w", "Mean power [W]"),
-    Column("energy_wh", "Energy [Wh]"),
-    Column("share", "Share of the run"),
-    Column("minutes", "Time read [min]"),
-)
 
 
 def span_table(readings: Sequence[SpanReading], title: str, locale: NumberLocale = POINT) -> Table:
@@ -26,17 +19,24 @@ def span_table(readings: Sequence[SpanReading], title: str, locale: NumberLocale
         The span in words.
     locale : NumberLocale
     """
-    return Table(title, _COLUMNS, tuple(_row(reading, locale) for reading in readings))
+    columns = (
+        Column("run", tr("Run"), align="left"),
+        Column("mean_w", tr("Mean power [W]")),
+        Column("energy_wh", tr("Energy [Wh]")),
+        Column("share", tr("Share of the run")),
+        Column("minutes", tr("Time read [min]")),
+    )
+    return Table(title, columns, tuple(_row(reading, locale) for reading in readings))
 
 
 def _row(reading: SpanReading, locale: NumberLocale) -> tuple[str, ...]:
     if reading.run_id:
         name = f"{reading.machine}, {reading.name}"
     else:
-        name = f"{reading.machine}, mean of {count(reading.runs, 'run')}"
+        name = tr("{machine}, mean of {runs:run|runs}", machine=reading.machine, runs=reading.runs)
     power, energy = reading.power_w, reading.energy_wh
     if power is None or energy is None or reading.share is None:
-        return (name, "", "", "", "not there")
+        return (name, "", "", "", tr("not there"))
     return (
         name,
         with_interval(power.value, power.u95, MEAN_W, locale),

@@ -11,6 +11,7 @@ import numpy as np
 from attrs import field, frozen
 
 from core.energy.integral import pieces
+from core.language import tr
 from core.line_up.choices import ANCHORS as ANCHORS
 from core.line_up.choices import Anchor as Anchor
 from core.line_up.course import Course
@@ -55,7 +56,9 @@ class Strand:
     @property
     def label(self) -> str:
         """The machine's and the run's name, and whether it does not count."""
-        return f"{self.machine}, {self.name}{'' if self.included else ' (not counted)'}"
+        if self.included:
+            return f"{self.machine}, {self.name}"
+        return tr("{machine}, {run} (not counted)", machine=self.machine, run=self.name)
 
     @cached_property
     def course(self) -> Course:

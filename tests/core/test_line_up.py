@@ -8,6 +8,8 @@ from hypothesis import strategies as st
 from core.energy.integral import by_power_wh, pieces
 from core.line_up import answer, common_axis, spans
 from core.line_up.course import Course
+from core.line_up.headline import headline
+from core.line_up.phases import phases
 from core.line_up.strands import ANCHORS, Anchor, Strand, by_machine, strands
 from core.results.values import Comparison, Pair
 from core.traces import Sampling, Trace
@@ -220,7 +222,7 @@ def lined(*, shown: bool | None) -> tuple[list[Strand], Comparison]:
 
 
 def test_the_sentence_says_why_the_machine_that_draws_more_needs_less() -> None:
-    said = answer.headline(*lined(shown=True))
+    said = headline(*lined(shown=True))
     assert said.startswith("Alder and Rowan have done with warm-up after 1 min 30 s; Rowan then draws less (")
     assert "but for longer (60 against 25 min)" in said
     runs, _ = lined(shown=True)
@@ -229,16 +231,16 @@ def test_the_sentence_says_why_the_machine_that_draws_more_needs_less() -> None:
 
 
 def test_no_difference_is_claimed_that_is_not_shown() -> None:
-    assert "no difference in what they need is shown" in answer.headline(*lined(shown=False))
-    assert "which too few runs show" in answer.headline(*lined(shown=None))
+    assert "no difference in what they need is shown" in headline(*lined(shown=False))
+    assert "which too few runs show" in headline(*lined(shown=None))
 
 
 def test_one_machine_is_told_with_its_watts_and_interval() -> None:
     runs, comparison = lined(shown=True)
-    assert "±" in answer.headline(runs[:3], comparison)
-    assert "(3 runs)" in answer.headline(runs[:3], comparison)
-    assert "(one run only)" in answer.headline(runs[:1], comparison)
-    assert answer.headline([], comparison) == "No runs are shown."
+    assert "±" in headline(runs[:3], comparison)
+    assert "(3 runs)" in headline(runs[:3], comparison)
+    assert "(one run only)" in headline(runs[:1], comparison)
+    assert headline([], comparison) == "No runs are shown."
 
 
 def test_a_run_without_warm_up_says_so() -> None:
@@ -246,13 +248,13 @@ def test_a_run_without_warm_up_says_so() -> None:
 
     runs, comparison = lined(shown=True)
     cold = [evolve(s, warm_s=s.start_s) for s in runs]
-    assert "no warm-up counts or is seen" in answer.headline(cold[:3], comparison)
-    assert answer.headline(cold, comparison).startswith("Once warm, Rowan draws less")
+    assert "no warm-up counts or is seen" in headline(cold[:3], comparison)
+    assert headline(cold, comparison).startswith("Once warm, Rowan draws less")
 
 
 def test_phases_add_up_to_the_run() -> None:
     runs, _ = lined(shown=True)
-    found = answer.phases(runs[:3])
+    found = phases(runs[:3])
     assert found is not None
     assert found.energy_wh == pytest.approx(np.mean([s.energy_wh for s in runs[:3]]))
     assert found.after_w.value == pytest.approx(found.after_wh * 3600 / found.after_s, rel=0.01)
