@@ -288,10 +288,8 @@ class _Reader:
             apart = abs(told.value_wh - counted.value_wh)
             if apart > told.step_wh + counted.step_wh:
                 facts = {"energy": told.value_wh, "counted": counted.value_wh}
-                problems = (
-                    *problems,
-                    self._problem("sheet.energies_differ", row, Severity.CAUTION, **facts),
-                )
+                differ = self._problem("sheet.energies_differ", row, Severity.CAUTION, **facts)
+                problems = (*problems, differ)
         return evolve(row, energy=told or counted, problems=problems)
 
     def _counted(self, cells: _Cells) -> Amount | None:
