@@ -3,13 +3,14 @@
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from core.language import mark, tr
 from core.results.fairness_answer import LEVEL_NAMES, of_whom
 from core.results.fairness_points import point_of
 from core.results.values import Comparison
 from core.wording import sentence
 from gui.look import S4, S8, S12
 
-_BACK, _FORGET = "Count it again", "Forget it"
+_BACK, _FORGET = mark("Count it again"), mark("Forget it")
 
 
 class AcceptedList(QFrame):
@@ -25,7 +26,7 @@ class AcceptedList(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(S12, S8, S12, S8)
         layout.setSpacing(S4)
-        heading = QLabel("Accepted, and not counted")
+        heading = QLabel(tr("Accepted, and not counted"))
         heading.setProperty("role", "heading")
         layout.addWidget(heading)
         self._grid = QGridLayout()
@@ -45,13 +46,19 @@ class AcceptedList(QFrame):
         entries = tuple(
             (
                 f.key,
-                f"{LEVEL_NAMES[f.level]}. {point_of(f).name}, {of_whom(f, comparison)}: “{f.accepted}”",
+                tr(
+                    "{level}. {point}, {whom}: “{why}”",
+                    level=tr(LEVEL_NAMES[f.level]),
+                    point=point_of(f).name,
+                    whom=of_whom(f, comparison),
+                    why=f.accepted,
+                ),
                 sentence(f.problem),
                 _BACK,
             )
             for f in comparison.accepted_findings
         ) + tuple(
-            (a.key, f"No longer found. Accepted before: “{a.why}”", a.said, _FORGET)
+            (a.key, tr("No longer found. Accepted before: “{why}”", why=a.why), a.said, _FORGET)
             for a in comparison.accepted_before
         )
         self.setVisible(bool(entries))
@@ -74,11 +81,11 @@ class AcceptedList(QFrame):
             label.setProperty("role", "muted")
             label.setWordWrap(True)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-            button = QPushButton(back)
+            button = QPushButton(tr(back))
             button.setObjectName(f"take_back_{row}")
             button.setProperty("role", "link")
             button.setProperty("key", key)
-            button.setAccessibleName(f"{back}: {what}")
+            button.setAccessibleName(f"{tr(back)}: {what}")
             button.clicked.connect(self._on_back)
             self._grid.addWidget(label, row, 0)
             self._grid.addWidget(button, row, 1, Qt.AlignmentFlag.AlignTop)

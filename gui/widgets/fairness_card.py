@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from core.formatting import NumberLocale
+from core.language import tr
 from core.results.fairness_answer import ACTION_NAMES, LEVEL_NAMES, held_against, of_whom
 from core.results.fairness_points import point_of
 from core.results.values import Comparison, Finding
@@ -39,15 +40,15 @@ class FairnessCard(QFrame):
         self.act = QPushButton()
         self.act.setObjectName("finding_act")
         self.act.setProperty("role", "main")
-        self.accept = QPushButton("Accept with a reason…")
+        self.accept = QPushButton(tr("Accept with a reason…"))
         self.accept.setObjectName("finding_accept")
         self.reason = QLineEdit()
         self.reason.setObjectName("finding_reason")
-        self.reason.setAccessibleName("Why this is accepted")
-        self.reason.setPlaceholderText("Why? (kept in the study and told in the report)")
-        self.keep = QPushButton("Accept")
+        self.reason.setAccessibleName(tr("Why this is accepted"))
+        self.reason.setPlaceholderText(tr("Why? (kept in the study and told in the report)"))
+        self.keep = QPushButton(tr("Accept"))
         self.keep.setObjectName("finding_keep")
-        self.cancel = QPushButton("Cancel")
+        self.cancel = QPushButton(tr("Cancel"))
         self.cancel.setObjectName("finding_cancel")
         self._runs = QWidget()
         self._run_flow = Flow(self._runs, S4)
@@ -72,18 +73,18 @@ class FairnessCard(QFrame):
             return
         point = point_of(finding)
         self.title.setText(f"{point.name}: {of_whom(finding, comparison)}")
-        self.level.setText(LEVEL_NAMES[finding.level])
+        self.level.setText(tr(LEVEL_NAMES[finding.level]))
         self.level.setProperty("role", _ROLES[finding.level])
         self.level.style().polish(self.level)
         self.why.setText(sentence(finding.problem))
         self.matters.setText(held_against(finding, comparison, self._locale))
         self.lapsed.setText(
-            f"Accepted when it was less grave (“{finding.lapsed}”); that holds no longer."
+            tr("Accepted when it was less grave (“{why}”); that holds no longer.", why=finding.lapsed)
             if finding.lapsed
             else ""
         )
         self.lapsed.setVisible(bool(finding.lapsed))
-        self.act.setText(ACTION_NAMES[point.action])
+        self.act.setText(tr(ACTION_NAMES[point.action]))
         self.act.setVisible(point.action != "accept" and self.reason.isHidden())
         for button in (self.act, self.accept, self.keep):
             button.setEnabled(not read_only)
@@ -168,7 +169,7 @@ class FairnessCard(QFrame):
             button.setObjectName(f"finding_run_{run_id}")
             button.setProperty("role", "link")
             button.setProperty("run_id", run_id)
-            button.setToolTip("Show this run on the Logs page")
+            button.setToolTip(tr("Show this run on the Logs page"))
             button.clicked.connect(self._on_run)
             self._run_flow.addWidget(button)
             self._run_buttons.append(button)

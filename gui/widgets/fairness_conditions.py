@@ -6,20 +6,31 @@ from attrs import frozen
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
 
-from core.formatting import NumberLocale, count
+from core.formatting import NumberLocale
+from core.language import mark, tr
 from core.results.fairness_temperatures import Place, Told
 from core.results.temperatures import degrees
 from gui.look import S4, S8, S12
 from gui.widgets.condition_row import LIMITS_C, NOZZLE_LIMITS_C
 from gui.widgets.number_field import NumberField
 
-#: the columns: place, field of a run, heading, and the same in a sentence
+#: the columns: place, field of a run, heading, and what its field says
 COLUMNS: tuple[tuple[Place, str, str, str], ...] = (
-    ("bed", "bed_c", "Bed", "bed"),
-    ("first layer bed", "first_layer_bed_c", "Bed, first layer", "bed at the first layer"),
-    ("nozzle", "nozzle_c", "Nozzle", "nozzle"),
-    ("first layer nozzle", "first_layer_nozzle_c", "Nozzle, first layer", "nozzle at the first layer"),
-    ("room", "room_c", "Room", "room"),
+    ("bed", "bed_c", mark("Bed"), mark("{machine}: temperature of the bed")),
+    (
+        "first layer bed",
+        "first_layer_bed_c",
+        mark("Bed, first layer"),
+        mark("{machine}: temperature of the bed at the first layer"),
+    ),
+    ("nozzle", "nozzle_c", mark("Nozzle"), mark("{machine}: temperature of the nozzle")),
+    (
+        "first layer nozzle",
+        "first_layer_nozzle_c",
+        mark("Nozzle, first layer"),
+        mark("{machine}: temperature of the nozzle at the first layer"),
+    ),
+    ("room", "room_c", mark("Room"), mark("{machine}: temperature of the room")),
 )
 #: of more machines nobody fills in a form: their runs are noted on the Logs page
 MOST_MACHINES = 30
@@ -50,11 +61,14 @@ class ConditionsCard(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(S12, S8, S12, S8)
         layout.setSpacing(S4)
-        heading = QLabel("Temperatures of the runs, in °C")
+        heading = QLabel(tr("Temperatures of the runs, in °C"))
         heading.setProperty("role", "heading")
         layout.addWidget(heading)
         hint = QLabel(
-            "What stands here is noted in all runs of the machine that count; grey is what counts without."
+            tr(
+                "What stands here is noted in all runs of the machine that count; grey is what "
+                "counts without."
+            )
         )
         hint.setProperty("role", "muted")
         hint.setWordWrap(True)
@@ -78,8 +92,12 @@ class ConditionsCard(QFrame):
         """Show what is known of the machines' runs, the first ones of a farm."""
         unshown = len(machines) - MOST_MACHINES
         machines = machines[:MOST_MACHINES]
-        rest = count(unshown, "more machine")
-        self._more.setText(f"{rest}: note the temperatures of those runs on the Logs page.")
+        self._more.setText(
+            tr(
+                "{count:more machine|more machines}: note the temperatures of those runs on the Logs page.",
+                count=unshown,
+            )
+        )
         self._more.setVisible(unshown > 0)
         wanted = tuple((m.machine_id, m.name) for m in machines)
         is_other = wanted != self._machines
@@ -102,7 +120,7 @@ class ConditionsCard(QFrame):
         self._parts = []
         fields = {}
         for column, (_, _, heading, _) in enumerate(COLUMNS, start=1):
-            self._put(_muted(heading), 0, column)
+            self._put(_muted(tr(heading)), 0, column)
         for row, (machine_id, machine) in enumerate(self._machines, start=1):
             label = QLabel(machine)
             label.setTextFormat(Qt.TextFormat.PlainText)
@@ -110,7 +128,10 @@ class ConditionsCard(QFrame):
             self._put(label, row, 0)
             for column, (_, name, _, said) in enumerate(COLUMNS, start=1):
                 fields[machine_id, name] = self._field(
-                    row, name, machine_id, f"{machine}: temperature of the {said}"
+                    row,
+                    name,
+                    machine_id,
+                    tr(said, machine=machine),
                 )
                 self._put(fields[machine_id, name], row, column)
         self._fields = fields
@@ -121,8 +142,8 @@ class ConditionsCard(QFrame):
 
     def _field(self, row: int, name: str, machine_id: str, said: str) -> NumberField:
         limits = NOZZLE_LIMITS_C if "nozzle" in name else LIMITS_C
-        field = NumberField(f"condition_{row}_{name}", f"{said}, in °C", limits)
-        field.setToolTip(f"{said}; empty the field to take the note back")
+        field = NumberField(f"condition_{row}_{name}", tr("{said}, in °C", said=said), limits)
+        field.setToolTip(tr("{said}; empty the field to take the note back", said=said))
         field.setProperty("machine_id", machine_id)
         field.setProperty("name", name)
         field.entered.connect(self._on_entered)

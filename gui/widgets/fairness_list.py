@@ -5,7 +5,8 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
-from core.formatting import POINT, NumberLocale, count
+from core.formatting import POINT, NumberLocale
+from core.language import tr
 from core.results.fairness_answer import LEVEL_NAMES, matters_text
 from core.results.values import Finding
 from core.wording import sentence
@@ -29,7 +30,7 @@ class FairnessList(QFrame):
         self._layout = QVBoxLayout(self)
         self._layout.setContentsMargins(S8, S8, S8, S8)
         self._layout.setSpacing(S4)
-        self.more = QPushButton("See to them on the Fairness page")
+        self.more = QPushButton(tr("See to them on the Fairness page"))
         self.more.setObjectName("fairness_more")
         self.more.setProperty("role", "link")
         self.more.clicked.connect(self.more_wanted)
@@ -73,14 +74,18 @@ class FairnessList(QFrame):
         self._name_button()
 
     def _name_button(self) -> None:
-        points = count(sum(f.is_open for f in self._shown), "point of fairness", "points of fairness")
+        points = tr("{count:point of fairness|points of fairness}", count=sum(f.is_open for f in self._shown))
         self.button.setText(f"{points} {'▴' if self.button.isChecked() else '▾'}")
-        self.button.setAccessibleName(f"{points}, {'shown' if self.button.isChecked() else 'show'}")
+        self.button.setAccessibleName(
+            tr("{what}, shown", what=points) if self.button.isChecked() else tr("{what}, show", what=points)
+        )
 
 
 def _said(finding: Finding, locale: NumberLocale) -> str:
     """One line: how grave it is, or why it was accepted, what it is, and how much it could matter."""
-    level = f"Accepted ({finding.accepted})" if finding.accepted else LEVEL_NAMES[finding.level]
+    level = (
+        tr("Accepted ({why})", why=finding.accepted) if finding.accepted else tr(LEVEL_NAMES[finding.level])
+    )
     matters = matters_text(finding.matters_wh, locale)
-    could = f" Could matter {matters} Wh." if finding.matters_wh is not None else ""
-    return f"{level}: {sentence(finding.problem)}{could}"
+    could = tr("Could matter {energy} Wh.", energy=matters) if finding.matters_wh is not None else ""
+    return f"{level}: {sentence(finding.problem)} {could}".rstrip()

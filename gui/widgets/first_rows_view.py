@@ -3,6 +3,7 @@
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtWidgets import QFrame, QHeaderView, QSizePolicy, QTableView, QWidget
 
+from core.language import tr
 from core.logs.reading import Reading
 from gui.look import S4, S8
 from gui.models.first_rows import FirstRows
@@ -17,7 +18,7 @@ class FirstRowsView(QTableView):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("first_rows")
-        self.setAccessibleName("First rows of the file")
+        self.setAccessibleName(tr("First rows of the file"))
         self._model = FirstRows(self)
         self.setModel(self._model)
         self.setShowGrid(False)

@@ -27,12 +27,13 @@ from PySide6.QtWidgets import (
 from core.formatting import POINT, NumberLocale
 from core.found import Explanation, SourceLine, as_markdown
 from core.found.topics import TOPICS, text_of
+from core.language import mark, tr
 from gui.look import S4, S8, S12, S16, S24, current
 from gui.widgets.budget_chart import BudgetChart
 from gui.widgets.long_text import show_markdown
 
-_MORE, _LESS = "More about this", "Back to the number"
-_COPY, _COPIED = "Copy text", "Copied"
+_MORE, _LESS = mark("More about this"), mark("Back to the number")
+_COPY, _COPIED = mark("Copy text"), mark("Copied")
 
 
 class FoundPanel(QFrame):
@@ -44,7 +45,7 @@ class FoundPanel(QFrame):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("found_panel")
-        self.setAccessibleName("How this was found")
+        self.setAccessibleName(tr("How this was found"))
         self._explanation: Explanation | None = None
         self._locale = POINT
         self._direction = QBoxLayout.Direction.LeftToRight
@@ -60,12 +61,14 @@ class FoundPanel(QFrame):
         self.value.setWordWrap(True)
         self.value.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.more = _button(
-            "found_more", _MORE, "The page about this number: what it means, how sure, cautions"
+            "found_more", tr(_MORE), tr("The page about this number: what it means, how sure, cautions")
         )
         self.more.clicked.connect(self._turn)
-        self.copy = _button("found_copy", _COPY, "Copy all of this as text, to be pasted into a report")
+        self.copy = _button(
+            "found_copy", tr(_COPY), tr("Copy all of this as text, to be pasted into a report")
+        )
         self.copy.clicked.connect(self._copy)
-        self.close_button = _button("found_close", "Close", "Put this away (Esc)")
+        self.close_button = _button("found_close", tr("Close"), tr("Put this away (Esc)"))
         self.close_button.clicked.connect(self.close_panel)
         self.body = QScrollArea()
         self.body.setObjectName("found_body")
@@ -98,7 +101,7 @@ class FoundPanel(QFrame):
         self.title.setText(explanation.title)
         self.value.setText(explanation.value_text)
         self._is_of_number(True)
-        self.copy.setText(_COPY)
+        self.copy.setText(tr(_COPY))
         self._announce()
         at = self.body.verticalScrollBar().value() if is_same_number else 0
         self._fill(explanation)
@@ -109,7 +112,7 @@ class FoundPanel(QFrame):
     def show_topic(self, topic: str) -> None:
         """Open at a page that belongs to no number."""
         self._explanation = None
-        self.title.setText(TOPICS[topic].title)
+        self.title.setText(tr(TOPICS[topic].title))
         self._is_of_number(False)
         self._open(topic)
         self.show()
@@ -159,7 +162,7 @@ class FoundPanel(QFrame):
     def _copy(self) -> None:
         if self._explanation is not None:
             QGuiApplication.clipboard().setText(as_markdown(self._explanation))
-            self.copy.setText(_COPIED)
+            self.copy.setText(tr(_COPIED))
 
     def _turn(self) -> None:
         if self._explanation is None or self._stack.currentWidget() is self.page:
@@ -172,15 +175,15 @@ class FoundPanel(QFrame):
             self._open(link.path())
 
     def _open(self, topic: str) -> None:
-        others = ", ".join(f"[{TOPICS[name].title}](topic:{name})" for name in TOPICS[topic].related)
-        show_markdown(self.page, f"{text_of(topic)}\n\nMore: {others}\n")
-        self.page.setAccessibleName(TOPICS[topic].title)
+        others = ", ".join(f"[{tr(TOPICS[name].title)}](topic:{name})" for name in TOPICS[topic].related)
+        show_markdown(self.page, f"{text_of(topic)}\n\n{tr('More: {pages}', pages=others)}\n")
+        self.page.setAccessibleName(tr(TOPICS[topic].title))
         self._stack.setCurrentWidget(self.page)
-        self.more.setText(_LESS)
+        self.more.setText(tr(_LESS))
 
     def _show_number(self) -> None:
         self._stack.setCurrentWidget(self.body)
-        self.more.setText(_MORE)
+        self.more.setText(tr(_MORE))
 
     def _announce(self) -> None:
         """Tell a screen reader, because the focus stays where it was."""
@@ -224,16 +227,16 @@ class FoundPanel(QFrame):
         columns.setContentsMargins(0, 0, S8, 0)
         columns.setSpacing(S24)
         how = _column(columns)
-        _section(how, "How it was found", explanation.method)
-        _section(how, "In numbers", explanation.formula)
+        _section(how, mark("How it was found"), explanation.method)
+        _section(how, mark("In numbers"), explanation.formula)
         unsure = _column(columns)
         if explanation.budget:
-            unsure.addWidget(_heading("What makes it unsure (standard uncertainty, share)"))
+            unsure.addWidget(_heading(tr("What makes it unsure (standard uncertainty, share)")))
             unsure.addWidget(BudgetChart(explanation.budget, self._locale))
-        _section(unsure, "What would make it surer", explanation.surer)
+        _section(unsure, mark("What would make it surer"), explanation.surer)
         rest = _column(columns)
-        _section(rest, "Keep in mind", explanation.cautions, role="caution")
-        _section(rest, "If it had been otherwise", explanation.sensitivity)
+        _section(rest, mark("Keep in mind"), explanation.cautions, role="caution")
+        _section(rest, mark("If it had been otherwise"), explanation.sensitivity)
         self._add_sources(rest, explanation.sources)
         for column in (how, unsure, rest):
             column.addStretch(1)
@@ -257,7 +260,7 @@ class FoundPanel(QFrame):
     def _add_sources(self, column: QVBoxLayout, sources: tuple[SourceLine, ...]) -> None:
         if not sources:
             return
-        column.addWidget(_heading("Made of"))
+        column.addWidget(_heading(tr("Made of")))
         lines = "".join(_paragraph(_source(source)) for source in sources)
         label = _text(lines, "found_sources")
         label.setTextInteractionFlags(
@@ -288,7 +291,7 @@ def _column(columns: QBoxLayout) -> QVBoxLayout:
 def _section(column: QVBoxLayout, title: str, lines: tuple[str, ...], role: str = "") -> None:
     if not lines:
         return
-    column.addWidget(_heading(title))
+    column.addWidget(_heading(tr(title)))
     name = "found_" + title.lower().replace(" ", "_")
     label = _text("".join(_paragraph(escape(line)) for line in lines), name)
     label.setProperty("role", role)

@@ -4,6 +4,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
 
 from core.formatting import NumberLocale, number
+from core.language import tr
 from core.results.holds import Held
 from core.study import Run
 from gui.look import S8
@@ -25,13 +26,13 @@ class HoldTemperatures(QWidget):
         self._run: Run | None = None
         self.whose = QLabel()
         self.whose.setObjectName("hold_whose")
-        self.bed = NumberField("hold_bed_c", "Bed temperature during the hold test", _BED_C)
-        self.room = NumberField("hold_room_c", "Room temperature during the hold test", _ROOM_C)
+        self.bed = NumberField("hold_bed_c", tr("Bed temperature during the hold test"), _BED_C)
+        self.room = NumberField("hold_room_c", tr("Room temperature during the hold test"), _ROOM_C)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(S8)
         row.addWidget(self.whose)
-        for text, field in (("&Bed (°C)", self.bed), ("R&oom (°C)", self.room)):
+        for text, field in ((tr("&Bed (°C)"), self.bed), (tr("R&oom (°C)"), self.room)):
             label = QLabel(text)
             label.setBuddy(field)
             row.addWidget(label)
@@ -48,12 +49,14 @@ class HoldTemperatures(QWidget):
         self.setVisible(run is not None and held is not None)
         if run is None or held is None:
             return
-        self.whose.setText(f"Temperatures of {name}:")
+        self.whose.setText(tr("Temperatures of {name}:", name=name))
         self.bed.setEnabled(is_alone)
-        self.bed.setToolTip("" if is_alone else "A test of several temperatures is told by its log alone.")
+        self.bed.setToolTip(
+            "" if is_alone else tr("A test of several temperatures is told by its log alone.")
+        )
         for field, noted, counts in ((self.bed, run.bed_c, held.bed_c), (self.room, run.room_c, held.room_c)):
             text = "" if noted is None else number(noted, 1, self._locale)
-            behind = "not known" if counts is None else number(counts, 1, self._locale)
+            behind = tr("not known") if counts is None else number(counts, 1, self._locale)
             field.show_text(text, behind, of_other=is_other)
 
     def _on_entered(self) -> None:

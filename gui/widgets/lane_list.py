@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from core.lanes import LaneContent
+from core.language import tr
 from core.traces import Trace
 from gui.charts.traces import Lane
 from gui.look import S4, S8
@@ -43,7 +44,7 @@ class LaneList(QScrollArea):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("lanes")
-        self.setAccessibleName("Logs")
+        self.setAccessibleName(tr("Logs"))
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)

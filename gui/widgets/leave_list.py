@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
+from core.language import tr
 from gui.look import S4, S8
 
 #: so many are listed; more than that would be a list of runs
@@ -53,7 +54,7 @@ class LeaveList(QFrame):
             line = QPushButton(text)
             line.setProperty("role", "link")
             line.setProperty("run_id", run_id)
-            line.setToolTip("Choose this run on every page")
+            line.setToolTip(tr("Choose this run on every page"))
             line.setStyleSheet("text-align: left;")
             line.clicked.connect(self._on_line)
             self._layout.addWidget(line)
@@ -76,4 +77,6 @@ class LeaveList(QFrame):
     def _name_button(self) -> None:
         is_open = self.button.isChecked()
         self.button.setText(f"{self._told} {'▴' if is_open else '▾'}" if self._shown else self._told)
-        self.button.setAccessibleName(f"{self._told} {'shown' if is_open else 'show which'}")
+        self.button.setAccessibleName(
+            tr("{what}, shown", what=self._told) if is_open else tr("{what}, show which", what=self._told)
+        )

@@ -4,6 +4,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QWidget
 
+from core.language import tr
 from gui.look import S8
 
 
@@ -21,11 +22,11 @@ class LeftOutBar(QFrame):
         self._label = QLabel()
         self.reason = QLineEdit()
         self.reason.setObjectName("left_out_reason")
-        self.reason.setAccessibleName("Why this run is left out")
-        self.reason.setPlaceholderText("Why? (shown with the comparison)")
-        self.again = QPushButton("Count it again")
+        self.reason.setAccessibleName(tr("Why this run is left out"))
+        self.reason.setPlaceholderText(tr("Why? (shown with the comparison)"))
+        self.again = QPushButton(tr("Count it again"))
         self.again.setObjectName("count_again")
-        self.done = QPushButton("Done")
+        self.done = QPushButton(tr("Done"))
         self.done.setObjectName("left_out_done")
         layout = QHBoxLayout(self)
         layout.setContentsMargins(S8, S8, S8, S8)
@@ -48,7 +49,7 @@ class LeftOutBar(QFrame):
     def ask(self, run_id: str, title: str, reason: str) -> None:
         """Open for a run that has just been left out, or was before."""
         self._run_id = run_id
-        self._label.setText(f"{title} is left out.")
+        self._label.setText(tr("{title} is left out.", title=title))
         self.reason.setText(reason)
         self.show()
         self.reason.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -7,6 +7,7 @@ from core.figures.waterfall import like_figure, waterfall_figure
 from core.formatting import NumberLocale, with_interval
 from core.found.like import like_found
 from core.found.values import Explanation
+from core.language import tr
 from core.quantities import ENERGY
 from core.results.like_answer import like_note, like_table
 from core.results.like_for_like import Given, LikeForLike, forget, given, like_for_like
@@ -44,15 +45,15 @@ class LikeView(QWidget):
         self._given: Given | None = None
         self.found: LikeForLike | None = None
         self._machine_id = ""
-        self.bed = NumberField("common_bed_c", "Common temperature of the beds in degrees", _BED_C)
-        self.room = NumberField("common_room_c", "Common temperature of the room in degrees", _ROOM_C)
-        self.length = NumberField("common_minutes", "Common length of processing in minutes", _MINUTES)
-        self.machine = Choice("like_machine", "Machine whose steps are shown")
+        self.bed = NumberField("common_bed_c", tr("Common temperature of the beds in degrees"), _BED_C)
+        self.room = NumberField("common_room_c", tr("Common temperature of the room in degrees"), _ROOM_C)
+        self.length = NumberField("common_minutes", tr("Common length of processing in minutes"), _MINUTES)
+        self.machine = Choice("like_machine", tr("Machine whose steps are shown"))
         self.rows = ChartView("like_for_like")
-        self.rows.setAccessibleName("Measured and adjusted energy: one row a machine")
+        self.rows.setAccessibleName(tr("Measured and adjusted energy: one row a machine"))
         self.steps = ChartView("like_steps")
-        self.steps.setAccessibleName("Steps from the measured to the adjusted energy of one machine")
-        self.table = TableCard("like_table", "Like for like as a table")
+        self.steps.setAccessibleName(tr("Steps from the measured to the adjusted energy of one machine"))
+        self.table = TableCard("like_table", tr("Like for like as a table"))
         self._lay_out()
         for field in (self.bed, self.room, self.length):
             field.entered.connect(self._on_entered)
@@ -65,10 +66,10 @@ class LikeView(QWidget):
         controls = QWidget()
         row = Flow(controls, S8)
         for text, widget in (
-            ("&Bed at (°C):", self.bed),
-            ("&Room at (°C):", self.room),
-            ("&Lasting (min):", self.length),
-            ("Steps &of:", self.machine),
+            (tr("&Bed at (°C):"), self.bed),
+            (tr("&Room at (°C):"), self.room),
+            (tr("&Lasting (min):"), self.length),
+            (tr("Steps &of:"), self.machine),
         ):
             if isinstance(widget, NumberField):
                 widget.setMinimumWidth(round(_FIELD * current().text_px))
@@ -149,7 +150,9 @@ class LikeView(QWidget):
         if machine is None or value is None:
             return ()
         told = with_interval(value.value, value.u95, ENERGY, self._locale)
-        return machine.name, f"{'Measured' if key == 'measured' else 'Like for like'}: {told} Wh"
+        if key == "measured":
+            return machine.name, tr("Measured: {energy} Wh", energy=told)
+        return machine.name, tr("Like for like: {energy} Wh", energy=told)
 
     def _on_entered(self) -> None:
         self.refused.emit("")

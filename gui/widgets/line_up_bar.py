@@ -8,29 +8,38 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QDoubleSpinBox, QHBoxLayout,
 
 from core.figures.line_up import whole_view
 from core.formatting import NumberLocale, duration
+from core.language import mark, tr
 from core.line_up.choices import ARRANGEMENTS, REPEATS, SHOWN, LineUp
 from core.line_up.common_axis import WIDTHS_S
 from core.line_up.strands import ANCHORS, Strand
 from gui.look import S8, S16
 from gui.widgets.flow import Flow
 
-_SHOWN = {"power": "Power", "running energy": "Running energy", "both": "Power and energy"}
+_SHOWN = {
+    "power": mark("Power"),
+    "running energy": mark("Running energy"),
+    "both": mark("Power and energy"),
+}
 _ANCHORS = {
-    "start": "Start",
-    "end of warm-up": "End of warm-up",
-    "end": "End",
-    "share of duration": "Share of duration",
+    "start": mark("Start"),
+    "end of warm-up": mark("End of warm-up"),
+    "end": mark("End"),
+    "share of duration": mark("Share of duration"),
 }
 _ARRANGEMENTS = {
-    "over each other": "Over each other",
-    "machine under machine": "Machine under machine",
-    "run under run": "Run under run",
-    "difference": "Difference from a run",
+    "over each other": mark("Over each other"),
+    "machine under machine": mark("Machine under machine"),
+    "run under run": mark("Run under run"),
+    "difference": mark("Difference from a run"),
 }
-_REPEATS = {"runs and bands": "Runs and bands", "bands": "Bands alone", "runs": "Runs alone"}
+_REPEATS = {
+    "runs and bands": mark("Runs and bands"),
+    "bands": mark("Bands alone"),
+    "runs": mark("Runs alone"),
+}
 
 
-_HOW_TO_READ = "Drag over the chart to read a span"
+_HOW_TO_READ = mark("Drag over the chart to read a span")
 
 
 class LineUpBar(QWidget):
@@ -43,21 +52,21 @@ class LineUpBar(QWidget):
         self._locale = locale
         self._choices = LineUp()
         self._strands: tuple[Strand, ...] = ()
-        self.anchor = _combo("anchor", [(_ANCHORS[a], a) for a in ANCHORS])
-        self.shown = _combo("shown", [(_SHOWN[s], s) for s in SHOWN])
-        self.arrangement = _combo("arrangement", [(_ARRANGEMENTS[a], a) for a in ARRANGEMENTS])
+        self.anchor = _combo("anchor", [(tr(_ANCHORS[a]), a) for a in ANCHORS])
+        self.shown = _combo("shown", [(tr(_SHOWN[s]), s) for s in SHOWN])
+        self.arrangement = _combo("arrangement", [(tr(_ARRANGEMENTS[a]), a) for a in ARRANGEMENTS])
         self.reference = _combo("reference", [])
         self.smooth = _combo("smooth", [])
-        self.repeats = _combo("repeats", [(_REPEATS[r], r) for r in REPEATS])
-        self.fit = QCheckBox("Height for pr&ocessing")
+        self.repeats = _combo("repeats", [(tr(_REPEATS[r]), r) for r in REPEATS])
+        self.fit = QCheckBox(tr("Height for pr&ocessing"))
         self.fit.setObjectName("fit_processing")
         self.fit.setToolTip(
-            "Give the height to what follows warm-up; the warm-up then leaves the chart at the top"
+            tr("Give the height to what follows warm-up; the warm-up then leaves the chart at the top")
         )
         self.span_from, self.span_to = (_moment(name) for name in ("span_from", "span_to"))
-        self.clear = QPushButton("&Clear")
+        self.clear = QPushButton(tr("&Clear"))
         self.clear.setObjectName("clear_span")
-        self.clear.setToolTip("Mark no span (Esc on the chart)")
+        self.clear.setToolTip(tr("Mark no span (Esc on the chart)"))
         self.message = QLabel()
         self.message.setObjectName("message")
         self.message.setProperty("role", "muted")
@@ -72,24 +81,24 @@ class LineUpBar(QWidget):
     def _lay_out(self) -> None:
         self._flow = Flow(self, S8)
         self._flow.setContentsMargins(S16, 0, S16, 0)
-        self._against = _labelled("A&gainst", self.reference)
-        self._repeats = _labelled("&Draw", self.repeats)
+        self._against = _labelled(tr("A&gainst"), self.reference)
+        self._repeats = _labelled(tr("&Draw"), self.repeats)
         span = QWidget()
         row = QHBoxLayout(span)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(S8)
-        label = QLabel("Spa&n")
+        label = QLabel(tr("Spa&n"))
         label.setBuddy(self.span_from)
-        parts: tuple[QWidget, ...] = (label, self.span_from, QLabel("to"), self.span_to, self.clear)
+        parts: tuple[QWidget, ...] = (label, self.span_from, QLabel(tr("to")), self.span_to, self.clear)
         for part in parts:
             row.addWidget(part)
         for widget in (
-            _labelled("Line up a&t", self.anchor),
-            _labelled("Sho&w", self.shown),
-            _labelled("A&rrange", self.arrangement),
+            _labelled(tr("Line up a&t"), self.anchor),
+            _labelled(tr("Sho&w"), self.shown),
+            _labelled(tr("A&rrange"), self.arrangement),
             self._against,
             self._repeats,
-            _labelled("S&mooth", self.smooth),
+            _labelled(tr("S&mooth"), self.smooth),
             self.fit,
             span,
         ):
@@ -107,7 +116,7 @@ class LineUpBar(QWidget):
         for widget in widgets:
             self._flow.addWidget(widget)
         self._flow.addWidget(self.message)
-        self.say(_HOW_TO_READ)
+        self.say(tr(_HOW_TO_READ))
 
     def say(self, text: str) -> None:
         """Say what has been done."""
@@ -118,9 +127,11 @@ class LineUpBar(QWidget):
         """Show choices for these runs; `smooth_s` is the width that suits them or was chosen. [s]"""
         self._choices, self._strands = choices, given
         usual = (
-            f"{duration(smooth_s)} (suits these runs)" if choices.smooth_s is None else "As suits the runs"
+            tr("{time} (suits these runs)", time=duration(smooth_s))
+            if choices.smooth_s is None
+            else tr("As suits the runs")
         )
-        widths = [(usual, None), ("Not at all", 0.0), *((duration(w), w) for w in WIDTHS_S)]
+        widths = [(usual, None), (tr("Not at all"), 0.0), *((duration(w), w) for w in WIDTHS_S)]
         _fill(self.smooth, widths, choices.smooth_s)
         _fill(self.reference, [(s.label, s.run_id) for s in given], choices.reference or _first(given))
         for combo, value in (
@@ -136,7 +147,7 @@ class LineUpBar(QWidget):
         with QSignalBlocker(self.fit):
             self.fit.setChecked(choices.fit_processing)
         self.fit.setVisible(not is_difference and choices.shown != "running energy")
-        if choices.span is not None and self.message.text() == _HOW_TO_READ:
+        if choices.span is not None and self.message.text() == tr(_HOW_TO_READ):
             self.say("")
         self._show_span()
 
@@ -153,7 +164,11 @@ class LineUpBar(QWidget):
                 field.setRange(low * factor, high * factor)
                 field.setSingleStep(1.0)
                 field.setValue(value * factor)
-                field.setAccessibleName(f"{'End' if end else 'Start'} of the span that is read, in {unit}")
+                field.setAccessibleName(
+                    tr("End of the span that is read, in {unit}", unit=unit)
+                    if end
+                    else tr("Start of the span that is read, in {unit}", unit=unit)
+                )
         self.clear.setEnabled(span is not None)
 
     def _unit(self) -> tuple[float, str]:

@@ -4,6 +4,8 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from core.language import tr
+
 _MINUS = "\u2212"
 #: frame and padding, and the button that empties the field; a field grows by more where it may [letters]
 _AROUND, _BUTTON, _MORE = 3, 2, 2
@@ -80,7 +82,14 @@ class NumberField(QLineEdit):
         text = self.text().strip()
         if text and self.value is None:
             low, high = (f"{limit:g}".replace("-", _MINUS) for limit in self._limits)
-            self._tell(f"\u201c{text}\u201d cannot be used: write a number from {low} to {high}.")
+            self._tell(
+                tr(
+                    "“{text}” cannot be used: write a number from {low} to {high}.",
+                    text=text,
+                    low=low,
+                    high=high,
+                )
+            )
             return
         self.setModified(False)
         self._tell("")

@@ -4,6 +4,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 from core.figures.bed import lines_told, watts_figure
 from core.formatting import NumberLocale
+from core.language import tr
 from core.results.holds import Beds
 from core.study import Study
 from gui.charts.view import ChartView, Readout
@@ -21,7 +22,7 @@ class WattsCard(QFrame):
         self.setObjectName("card")
         self._locale = locale
         self.chart = ChartView("bed_watts")
-        self.chart.setAccessibleName("Watts of the beds against their difference from the room")
+        self.chart.setAccessibleName(tr("Watts of the beds against their difference from the room"))
         self.fits = QLabel()
         self.fits.setObjectName("fit_sentences")
         self.fits.setProperty("role", "muted")
