@@ -14,13 +14,14 @@ from core.activity.scale import Weigh, scale
 from core.activity.staircase import first_load_s
 from core.activity.values import Activity, Stretch
 from core.activity.warming import warm_up_end_s
+from core.language import mark, tr
 from core.progress import Progress, part, silent
 from core.traces import Trace
 
 #: fewest rows that a log needs before anything can be learnt from it
 FEWEST_ROWS = 12
 #: what is being done, for whoever watches
-FINDING = "finding runs"
+FINDING = mark("finding runs")
 
 
 def find(trace: Trace, progress: Progress = silent) -> Activity:
@@ -44,7 +45,7 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
     """
     if trace.time_s.size < FEWEST_ROWS:
         return Activity(None, None, float("inf"), float("inf"), 0.0)
-    progress(0.0, FINDING)
+    progress(0.0, tr(FINDING))
     rows = rows_of(trace)
     levels = learn(rows, part(progress, 0.1, 0.6))
     if levels.standby_w is None and (noise_w := noise_at_rest_w(rows)) > tolerance_w(rows):
@@ -57,7 +58,7 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
     last_row = rows.time_s.size - 1
     found: list[Stretch] = []
     for number, (begin, last) in enumerate(spans.tolist()):
-        progress(0.7 + 0.3 * number / len(spans), FINDING)
+        progress(0.7 + 0.3 * number / len(spans), tr(FINDING))
         first = heating.first_heating(rows, levels, begin, last)
         is_whole = last < last_row
         worked = last_working(rows, levels, first, last) if is_whole else last

@@ -14,6 +14,7 @@ from attrs import frozen
 from numpy.typing import NDArray
 
 from core.energy.refresh import measured
+from core.language import tr
 from core.progress import Progress, silent
 from core.traces import F64, Sampling, Trace
 
@@ -139,7 +140,7 @@ def _by_chunks(
     """A rolling filter in single precision, a chunk at a time: logs of a year need not be held twice."""
     result = np.empty(values.size, dtype=np.float32)
     for first, last in chunks(values.size):
-        progress(first / values.size, "learning levels")
+        progress(first / values.size, tr("learning levels"))
         begin, end = max(first - window, 0), min(last + window, values.size)
         result[first:last] = rank(values[begin:end], window, mode="nearest")[first - begin : last - begin]
     return result

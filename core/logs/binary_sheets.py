@@ -9,6 +9,8 @@ Rules: only places and flags are looked at; values are read by the library for s
 import re
 from collections.abc import Iterator
 
+from core.language import mark
+
 #: numbers of the records: a row, the last of the kinds of cell, properties of a workbook, a sheet in it
 _ROW, _LAST_CELL, _PROPERTIES, _SHEET = 0, 11, 153, 156
 _ID = re.compile(rb'\bId="([^"]*)"')
@@ -47,7 +49,7 @@ def area(sheet: bytes, enough: int) -> int:
         if kind > _LAST_CELL:
             continue
         if size < 4:
-            raise ValueError("a cell without a place")
+            raise ValueError(mark("a cell without a place"))
         place = int.from_bytes(sheet[at : at + 4], "little")
         if kind == _ROW:
             top, bottom = min(top, place), max(bottom, place)

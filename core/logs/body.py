@@ -15,6 +15,7 @@ from typing import Any, Literal
 import numpy as np
 from attrs import evolve
 
+from core.language import tr
 from core.logs import clock, numbers, stamps
 from core.logs.careful import Rows, regular_rows
 from core.logs.reading import REFUSED_KEPT
@@ -121,7 +122,7 @@ def read_body(
             taken, parsing = waiting.popleft()
             gathered.take(taken, parsing.result())
             done += len(taken)
-            progress(done / max(1, source.size - at), "reading rows")
+            progress(done / max(1, source.size - at), tr("reading rows"))
     return gathered.table(form.first_line + 1 if lines is None else lines + 1)
 
 

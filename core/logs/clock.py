@@ -12,8 +12,9 @@ from zoneinfo import ZoneInfo
 import numpy as np
 from attrs import evolve, frozen
 
+from core.language import later, mark
 from core.logs import stamps
-from core.logs.reading import NO_CHOICES
+from core.logs.reading import CHOSEN, NO_CHOICES
 from core.logs.stamps import Group, Shape
 from core.problems import Problem, Severity
 from core.study import Choices
@@ -28,7 +29,7 @@ _EARLIEST_S, _LATEST_S = -2208988800.0, 7258118400.0
 #: a heading that says what the fields of a clock are
 _MINUTES = re.compile(r"\bm{1,3}(?:in)?:s{1,3}", re.IGNORECASE)
 _ORDERS = {"ymd": (0, 1, 2), "dmy": (2, 1, 0), "mdy": (2, 0, 1)}
-_ORDER_NAMES = {"ymd": "year, month, day", "dmy": "day first", "mdy": "month first"}
+_ORDER_NAMES = {"ymd": mark("year, month, day"), "dmy": mark("day first"), "mdy": mark("month first")}
 
 
 @frozen
@@ -174,7 +175,7 @@ def _order(
     if not open_groups:
         return "ymd", "year first" if not found[0][1].month_word else "the month is a word", ()
     if hints.choices.date_order:
-        return hints.choices.date_order, "chosen by hand", ()
+        return hints.choices.date_order, CHOSEN, ()
     total = sum(g.rows.size for g, _ in open_groups)
     four = all(s.date[2][1] - s.date[2][0] == 4 for _, s in open_groups)
     fits: dict[str, F64] = {}
@@ -197,13 +198,13 @@ def _order(
     best = min(backward.values())
     left = [o for o in fits if backward[o] <= best * 1.5 + 1e-9]
     if len(left) == 1:
-        facts = {"taken": _ORDER_NAMES[left[0]]}
         why = f"{_ORDER_NAMES[left[0]]}: only so does time run forward in even steps"
-        return left[0], why, (Problem("log.date_order_by_steps", Severity.NOTE, hints.file, facts=facts),)
+        taken = {"taken": later(_ORDER_NAMES[left[0]])}
+        return left[0], why, (Problem("log.date_order_by_steps", Severity.NOTE, hints.file, facts=taken),)
     recent = [o for o in left if _RECENT_S[0] <= float(np.median(fits[o])) <= _RECENT_S[1]]
     order, why = _habit(recent or left, open_groups, hints)
     sample = bytes(open_groups[0][0].matrix[0]).decode("utf-8", "replace").strip()
-    facts = {"taken": _ORDER_NAMES[order], "sample": sample, "why": why}
+    facts: dict[str, object] = {"taken": later(_ORDER_NAMES[order]), "sample": sample, "why": why}
     return (
         order,
         f"{_ORDER_NAMES[order]}: {why}",
@@ -225,10 +226,10 @@ def _habit(left: list[str], found: Sequence[tuple[Group, Shape]], hints: Hints) 
     shape = found[0][1]
     separator = found[0][0].skeleton.strip().lstrip("0")[:1]
     if "mdy" in left and separator == "/" and shape.half >= 0 and hints.decimal == ".":
-        return "mdy", "with slashes and a 12 h clock the month usually comes first"
+        return "mdy", later(mark("with slashes and a 12 h clock the month usually comes first"))
     if "dmy" in left:
-        return "dmy", "the usual order with this separator and a 24 h clock"
-    return left[0], "the first order that fits"
+        return "dmy", later(mark("the usual order with this separator and a 24 h clock"))
+    return left[0], later(mark("the first order that fits"))
 
 
 def _undated(found: Sequence[tuple[Group, Shape]], seconds: F64, hints: Hints) -> Clocked:

@@ -12,6 +12,7 @@ from itertools import combinations
 
 from attrs import frozen
 
+from core.language import later, mark
 from core.logs.sniff import cell_kind
 from core.logs.words import meaning
 
@@ -126,7 +127,15 @@ def _with_headings(
     if len(left) > 1:
         return shown
     names = ", ".join(f"'{h}'" for h, s in zip(head, left[0], strict=True) if s == 2)
-    why = f"comma, between the cells too: {len(head)} headings over {width} cells, so {names} were cut in two"
+    why = later(
+        mark(
+            "comma, between the cells too: {headings} headings over {width} cells, so {columns} were cut "
+            "in two"
+        ),
+        headings=len(head),
+        width=width,
+        columns=names,
+    )
     return Cut(left[0], _widths(left[0], body), why)
 
 
@@ -138,7 +147,12 @@ def _without_headings(body: Sequence[Sequence[str]], width: int) -> Cut | None:
     spans = (1,) * lead + (2,) * ((width - lead) // 2)
     if not all(_fits(spans, r, None) for r in body) or _proofs(spans, body) < len(spans) - lead:
         return None
-    why = "comma, between the cells too: every second number has as many digits in all rows, as fractions do"
+    why = later(
+        mark(
+            "comma, between the cells too: every second number has as many digits in all rows, "
+            "as fractions do"
+        )
+    )
     return Cut(spans, _widths(spans, body), why)
 
 

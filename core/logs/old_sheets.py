@@ -12,6 +12,8 @@ from collections.abc import Callable
 from datetime import date, datetime, time, timedelta
 from typing import Any
 
+from core.language import mark
+
 #: memory and time that opening may take [bytes], [s]
 MOST_MEMORY = 1 << 30
 LONGEST_S = 60.0
@@ -55,9 +57,9 @@ def rows_of_sheets(data: bytes) -> list[tuple[str, list[list[Any]]]]:
             [sys.executable, "-c", _CHILD], input=data, capture_output=True, timeout=LONGEST_S, check=False
         )
     except subprocess.TimeoutExpired:
-        raise ValueError("it takes too long to open") from None
+        raise ValueError(mark("it takes too long to open")) from None
     if done.returncode != 0:
-        raise ValueError("its parts do not fit together")
+        raise ValueError(mark("its parts do not fit together"))
     # read as text: a child that a hostile file has taken over must not be able to have anything run here
     return [(title, rows) for title, rows in json.loads(done.stdout, object_hook=_value)]
 

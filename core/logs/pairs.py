@@ -9,6 +9,7 @@ from itertools import islice
 
 from attrs import evolve, frozen
 
+from core.language import later, mark
 from core.logs import text
 from core.logs.cells import table_of_cells
 from core.logs.containers import Item, refused
@@ -117,8 +118,9 @@ def open_pairs(data: bytes, name: str, encoding: str | None) -> list[Item] | Pro
     heads = [*(f"column {i + 1}" for i in range(width)), *names]
     table = table_of_cells(heads, columns, np.array(lines, dtype=np.int64))
     table = evolve(table, broken=tuple(broken), broken_count=count)
+    told_by = later(mark("{encoding}: {why}"), encoding=decoded.encoding, why=decoded.reason)
     why = ("layout", f"lines of names and values, '{sign}' between them")
-    reasons = (("encoding", f"{decoded.encoding}: {decoded.reason}"), why)
+    reasons = (("encoding", told_by), why)
     return [Item(table, encoding=decoded.encoding, reasons=reasons, problems=decoded.problems)]
 
 

@@ -11,6 +11,7 @@ from typing import TypeVar
 import numpy as np
 from attrs import evolve
 
+from core.language import later, mark, tr
 from core.logs import beside, blocks, body, containers, files, roles, text, text_logs
 from core.logs.reading import NO_CHOICES, FileReading, Reading, first_rows
 from core.logs.readings import Read, hints_of, machines_of, no_load, no_time
@@ -97,7 +98,7 @@ def _alive(work: Callable[[Progress], _Any], size: int, progress: Progress) -> _
     """Do `work` so that signs of life keep coming, however long one of its steps is."""
     if size < _LONG or progress is silent:
         return work(progress)
-    return beside.reporting(work, progress, "looking at the file")
+    return beside.reporting(work, progress, tr("looking at the file"))
 
 
 def _guarded(work: Callable[[], _Result], empty: FileReading) -> _Result | FileReading:
@@ -120,7 +121,7 @@ def _guarded(work: Callable[[], _Result], empty: FileReading) -> _Result | FileR
 
 
 def _read(data: bytes, name: str, digest: str, choices: Choices, progress: Progress) -> FileReading:
-    progress(0.0, "looking at the file")
+    progress(0.0, tr("looking at the file"))
     opened = containers.open_container(data, name, encoding=choices.encoding)
     if isinstance(opened, Problem):
         return FileReading(name, digest, len(data), problems=(opened,))
@@ -149,7 +150,7 @@ def _file_reading(
         problems = [
             evolve(p, severity=Severity.CAUTION) if p.severity is Severity.ERROR else p for p in problems
         ]
-    progress(1.0, "read")
+    progress(1.0, tr("read"))
     return FileReading(name, digest, size, tuple(readings), tuple(problems))
 
 
@@ -159,7 +160,8 @@ def _stream(path: Path, name: str, choices: Choices, progress: Progress) -> File
     head = source.piece(0, text.HEAD)
     if not text.is_plain(head) or not containers.is_text(head) or choices.encoding not in (None, "utf-8"):
         return None
-    why = "valid UTF-8 in every block" if not head.isascii() else "only plain characters or valid UTF-8"
+    plain = later(mark("only plain characters or valid UTF-8"))
+    why = plain if head.isascii() else later(mark("valid UTF-8 in every block"))
     try:
         found = text_logs.detect(source, name, choices)
         if not isinstance(found, Problem):

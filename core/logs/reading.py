@@ -2,15 +2,19 @@
 
 from collections.abc import Iterable, Sequence
 from itertools import islice
+from typing import Final
 
 from attrs import frozen
 
+from core.language import later, mark
 from core.problems import Problem, Severity
 from core.study import Choices
 from core.traces import Trace
 
 #: every decision left to the program
 NO_CHOICES = Choices()
+#: why something was read as it was, where the user said so
+CHOSEN: Final = later(mark("chosen by hand"))
 #: refused rows kept with their text; all are counted
 REFUSED_KEPT = 100
 #: first rows kept with their text, and characters kept of each of their cells
@@ -62,7 +66,7 @@ class Reading:
     refused : tuple of Refused
         The first hundred.
     reasons : tuple of (choice, text)
-        Why each choice was made, with the figures behind it.
+        Why each choice was made, with the figures behind it; in English, for `core.language.tr` where shown.
     problems : tuple of Problem
     choices : Choices
         What the user had decided.

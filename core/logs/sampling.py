@@ -19,6 +19,7 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
+from core.language import later, mark
 from core.traces import F64, Sampling, some_steps
 from core.units import SECONDS_PER_HOUR
 
@@ -71,14 +72,20 @@ def judge(
         Times of the rows before which the counter was reset. [s]
     """
     if time_s.size < 9:
-        return Judged("sampled", "too few rows to tell; values are taken as of the instant", False)
+        return Judged(
+            "sampled", later(mark("too few rows to tell; values are taken as of the instant")), False
+        )
     picked = some_steps(time_s)
     median = float(np.median(picked))
     uneven = float((np.abs(picked - median) > 0.5 * median).mean())
     if uneven >= _UNEVEN_WITH_FLOOR and _has_floor(power_w):
-        why = (
-            f"on change: {100 * uneven:.3g} % of intervals are far from the usual {median:.3g} s, and "
-            "hardly any change is small, as if those were left out"
+        why = later(
+            mark(
+                "on change: {percent} % of intervals are far from the usual {seconds} s, and hardly any "
+                "change is small, as if those were left out"
+            ),
+            percent=f"{100 * uneven:.3g}",
+            seconds=f"{median:.3g}",
         )
         return Judged("on_change", why)
     if uneven >= _UNEVEN:
@@ -86,7 +93,10 @@ def judge(
         if changed is not None:
             return changed
     if median < SHORT_S:
-        why = f"a value each {median:.3g} s: taken as of the instant, which at this pace is the same"
+        why = later(
+            mark("a value each {seconds} s: taken as of the instant, which at this pace is the same"),
+            seconds=f"{median:.3g}",
+        )
         return Judged("sampled", why)
     if counter_wh is not None:
         told = _by_counter(time_s, power_w, counter_wh, breaks_s)
@@ -106,9 +116,14 @@ def _written_on_change(
         return None
     repeats = 1.0 - float(differs[short].mean())
     after_silence = 1.0 - float(differs[long].mean()) if long.sum() >= 3 else 0.0
-    text = (
-        f"on change: {100 * uneven:.3g} % of intervals are far from the usual {median:.3g} s, and "
-        f"{100 * (1 - repeats):.4g} % of rows that follow soon bring another value"
+    text = later(
+        mark(
+            "on change: {percent} % of intervals are far from the usual {seconds} s, and {others} % of rows "
+            "that follow soon bring another value"
+        ),
+        percent=f"{100 * uneven:.3g}",
+        seconds=f"{median:.3g}",
+        others=f"{100 * (1 - repeats):.4g}",
     )
     if long.sum() >= 3 and repeats < 0.3 and after_silence > max(3 * repeats, 0.1):
         return Judged("on_change", text)
@@ -161,31 +176,46 @@ def _by_counter(time_s: F64, power_w: F64, counter_wh: F64, breaks_s: tuple[floa
     now, before = float(found[0]), float(found[1])
     if not sure < _SURE:
         return None
-    text = f"the counter follows {now:.2f} of the power at an interval's end and {before:.2f} of that before"
+    text = later(
+        mark("the counter follows {now} of the power at an interval's end and {before} of that before"),
+        now=f"{now:.2f}",
+        before=f"{before:.2f}",
+    )
     if now - before > 0.5 * (1.0 + max(0.2, min(1.0, WINDOW_S / float(np.median(steps))))) and now > 0.7:
-        return Judged("averaged", f"averaged: {text}")
+        return Judged("averaged", later(mark("averaged: {why}"), why=text))
     if before - now > 0.5 and before > 0.7:
-        return Judged("on_change", f"each value holds until the next: {text}")
-    return Judged("sampled", f"sampled: {text}")
+        return Judged("on_change", later(mark("each value holds until the next: {why}"), why=text))
+    return Judged("sampled", later(mark("sampled: {why}"), why=text))
 
 
 def _by_switchings(power_w: F64, median_s: float, resolution_w: float) -> Judged:
     seen = switchings(power_w, resolution_w)
     least = max(_CYCLED, 0.2 + 0.8 * WINDOW_S / median_s)
-    text = (
-        f"{seen.lone_mixed} of {seen.lone} lone switchings and {seen.cycled_mixed} of {seen.cycled} "
-        "in cycles show a value in between"
+    text = later(
+        mark(
+            "{lone_mixed} of {lone} lone switchings and {cycled_mixed} of {cycled} in cycles show a value in "
+            "between"
+        ),
+        lone_mixed=seen.lone_mixed,
+        lone=seen.lone,
+        cycled_mixed=seen.cycled_mixed,
+        cycled=seen.cycled,
     )
     if seen.lone < 3 and seen.cycled < 6:
-        return Judged("sampled", "hardly any switching to tell by; values are taken as of the instant", False)
+        why = later(mark("hardly any switching to tell by; values are taken as of the instant"))
+        return Judged("sampled", why, False)
     lone = seen.lone_mixed / (seen.lone + 1) if seen.lone >= 3 else math.nan
     cycled = seen.cycled_mixed / seen.cycled if seen.cycled >= 6 else math.nan
     if lone > _LONE and not cycled < _LONE_CYCLED:
-        return Judged("averaged", f"averaged: {text}", seen.lone >= 8)
+        return Judged("averaged", later(mark("averaged: {why}"), why=text), seen.lone >= 8)
     if cycled > least and seen.cycled >= 12 and seen.pulse_spread < _SAME_PULSES:
-        text += f", and the pulses' energies differ by only {100 * seen.pulse_spread:.0f} %"
-        return Judged("averaged", f"averaged: {text}", True)
-    return Judged("sampled", f"sampled: {text}", seen.lone + seen.cycled >= 12)
+        why = later(
+            mark("averaged: {why}, and the pulses' energies differ by only {percent} %"),
+            why=text,
+            percent=f"{100 * seen.pulse_spread:.0f}",
+        )
+        return Judged("averaged", why, True)
+    return Judged("sampled", later(mark("sampled: {why}"), why=text), seen.lone + seen.cycled >= 12)
 
 
 @frozen

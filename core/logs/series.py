@@ -7,11 +7,13 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
+from core.language import later, mark, tr
 from core.logs import counter as counters
 from core.logs.clock import Clocked
 from core.logs.machines import Raw
 from core.logs.magnitudes import settle
 from core.logs.order import put_in_order
+from core.logs.reading import CHOSEN
 from core.logs.sampling import judge
 from core.logs.signs import settle_signs
 from core.logs.survey import Survey, survey
@@ -21,7 +23,7 @@ from core.study import Choices
 from core.traces import F64, Clock, Sampling, Trace, smallest_step, step_extremes
 from core.units import ENERGY_IN_WH, POWER_IN_W, SECONDS_PER_HOUR
 
-_DOING = "making traces"
+_DOING = mark("making traces")
 #: power and counter differ aloud when further apart than this share and than their steps explain
 DIFFER = 0.05
 #: no meter shows a larger number, in any unit
@@ -79,7 +81,7 @@ def make(
     seconds = raw.seconds[keep]
     if seconds.size < 2:
         return _too_few(seconds.size, missing, file)
-    progress(0.1, _DOING)
+    progress(0.1, tr(_DOING))
     steps = (look.shortest_s, look.longest_s) if look.is_whole else step_extremes(seconds)
     order = put_in_order(seconds, source[keep], clocked.kind, clocked.tick_s, file, steps)
     if order.seconds.size < 2:
@@ -109,13 +111,13 @@ def make(
         total = signed.counter if signed.counter is not None else total if signed.is_counter_used else None
     if is_other:
         look = survey(time_s, time_s if power is None else power, total)
-    progress(0.3, _DOING)
+    progress(0.3, tr(_DOING))
     units = settle(time_s, power, raw.power_unit, total, raw.counter_unit, product, file)
     problems += units.problems
     reasons += units.reasons
     factor = POWER_IN_W[units.power]
     power_w = None if power is None else _scaled(power, factor, raw)
-    progress(0.45, _DOING)
+    progress(0.45, tr(_DOING))
     stitched = None
     if total is not None:
         scale = ENERGY_IN_WH[units.counter]
@@ -124,7 +126,9 @@ def make(
         problems += [] if stitched is None else stitched.problems
     kind: Sampling = "averaged"
     resolution_w: float | None = None
-    why = "averaged: only a counter is logged, so each power is the mean of the interval before it"
+    why: str = later(
+        mark("averaged: only a counter is logged, so each power is the mean of the interval before it")
+    )
     if power_w is not None:
         counted, breaks = (None, ()) if stitched is None else (stitched.counter_wh, stitched.breaks_s)
         resolution_w = smallest_step(power_w)
@@ -138,12 +142,12 @@ def make(
         problem = Problem("log.nothing_counted", Severity.ERROR, file)
         return Made(None, missing=missing, problems=(*problems, problem))
     if choices.sampling is not None:
-        kind, why = choices.sampling, "chosen by hand"
+        kind, why = choices.sampling, CHOSEN
     reasons.append(("sampling", why))
     if raw.is_apparent:
         facts_a = {"column": raw.power_name}
         problems.append(Problem("log.apparent_power", Severity.CAUTION, file, facts=facts_a))
-    progress(0.7, _DOING)
+    progress(0.7, tr(_DOING))
     clock = Clock(
         clocked.kind,
         None if clocked.kind == "relative" else first_s,
@@ -159,7 +163,7 @@ def make(
         temperatures_c=temperatures,
         steps_s=(look.shortest_s, look.longest_s) if look.shortest_s > _CLEAR_STEP_S else None,
     )  # fmt: skip
-    progress(0.9, _DOING)
+    progress(0.9, tr(_DOING))
     made = Made(
         trace, missing=missing, power_unit=units.power if power is not None else "",
         counter_unit=units.counter if total is not None else "", reasons=tuple(reasons),

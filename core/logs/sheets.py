@@ -10,6 +10,7 @@ from typing import Any
 
 import numpy as np
 
+from core.language import later, mark
 from core.logs import binary_sheets, old_sheets
 from core.logs.cells import table_of_cells
 from core.logs.containers import MOST_BYTES, MOST_RATIO, Item, refused
@@ -42,13 +43,13 @@ def open_sheet(data: bytes, name: str) -> list[Item] | Problem:
     if is_zip and largest_area(data, _MOST_CELLS) > _MOST_CELLS:
         return refused(name, "log.sheet_too_wide", limit=_MOST_CELLS)
     if is_zip and not _is_sound(data):
-        return refused(name, "log.sheet_damaged", error="a sheet of the workbook is missing")
+        return refused(name, "log.sheet_damaged", error=later(mark("a sheet of the workbook is missing")))
     try:
         rows_of = _rows_of_sheets(data) if is_zip else old_sheets.rows_of_sheets(data)
     except (KeyboardInterrupt, SystemExit, MemoryError, OSError):
         raise
     except BaseException as error:  # noqa: BLE001  its own error types, and panics, which are no Exception
-        return refused(name, "log.sheet_damaged", error=str(error)[:160])
+        return refused(name, "log.sheet_damaged", error=later(str(error)[:160]))
     items = []
     for title, rows in rows_of:
         item = _item(rows, title if len(rows_of) > 1 else "", _is_1904(data) if is_zip else False)

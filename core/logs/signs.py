@@ -13,7 +13,9 @@ from typing import TypeGuard
 import numpy as np
 from attrs import frozen
 
+from core.language import later, mark
 from core.logs.magnitudes import gained, worked
+from core.logs.reading import CHOSEN
 from core.problems import Problem, Severity
 from core.study import Negative
 from core.traces import F64
@@ -84,7 +86,11 @@ def settle_signs(
     if share >= _REVERSED and lowest_w < -_NOISE_W:
         return _turned(power, counter, share, file)
     if lowest_w >= -max(_NOISE_W, _NOISE_SHARE * float(power_w.max())):
-        why = f"as written: {facts['count']} rows are at most {-lowest_w:.3g} W below zero, which is noise"
+        why = later(
+            mark("as written: {count} rows are at most {watts} W below zero, which is noise"),
+            count=facts["count"],
+            watts=f"{-lowest_w:.3g}",
+        )
         return Signed(reason=why, problems=(Problem("log.negative_noise", Severity.NOTE, file, facts=facts),))
     counted_wh = None
     if counter is not None and counter_unit in ENERGY_IN_WH and power_unit in POWER_IN_W:
@@ -92,39 +98,53 @@ def settle_signs(
     if _tells_of(counted_wh, drawn - back, drawn):
         added = {"counter_wh": float(f"{counted_wh:.4g}"), "signed_wh": float(f"{drawn + back:.4g}")}
         told = Problem("log.power_sizes", Severity.CAUTION, file, facts={**facts, **added})
-        why = f"taken without their signs: so they add up to the {counted_wh:.4g} Wh that the counter gained"
+        why = later(
+            mark("taken without their signs: so they add up to the {energy} Wh that the counter gained"),
+            energy=f"{counted_wh:.4g}",
+        )
         return Signed(np.abs(power), reason=why, problems=(told,))
     facts["back_wh"] = float(f"{-back:.3g}")
-    code, why = "log.negative_power", f"as written: nothing tells what the {-back:.3g} Wh below zero are"
+    code = "log.negative_power"
+    why = later(mark("as written: nothing tells what the {energy} Wh below zero are"), energy=f"{-back:.3g}")
     if _tells_of(counted_wh, drawn, drawn + back):
-        code, why = "log.power_back", f"as written: the counter counts only the {drawn:.4g} Wh above zero"
+        code = "log.power_back"
+        why = later(
+            mark("as written: the counter counts only the {energy} Wh above zero"), energy=f"{drawn:.4g}"
+        )
     return Signed(reason=why, problems=(Problem(code, Severity.CAUTION, file, facts=facts),))
 
 
 def _turned(power: F64, counter: F64 | None, share: float, file: str) -> Signed:
     """All with the opposite sign, and the counter as well if it runs backwards."""
-    told, turned, is_used = "", None, True
+    told, turned, is_used = later(""), None, True
     if counter is not None:
         if not np.diff(counter[np.isfinite(counter)]).any():
-            told, is_used = ", and the counter, which stood still meanwhile, is left out", False
+            told = later(mark(", and the counter, which stood still meanwhile, is left out"))
+            is_used = False
         elif _runs_backwards(counter):
-            told, turned = ", and so is the counter, which runs backwards", -counter
+            told = later(mark(", and so is the counter, which runs backwards"))
+            turned = -counter
     facts: dict[str, object] = {"percent": f"{100 * share:.4g}", "counter": told}
-    why = f"turned round: {100 * share:.4g} % of the energy is below zero"
+    why = later(
+        mark(
+            "turned round: {percent} % of the energy is below zero, and no machine gives power back{counter}"
+        ),
+        **facts,
+    )
     problem = Problem("log.power_turned", Severity.CAUTION, file, facts=facts)
-    return Signed(-power, turned, is_used, f"{why}, and no machine gives power back{told}", (problem,))
+    return Signed(-power, turned, is_used, why, (problem,))
 
 
 def _as_chosen(
     power: F64, counter: F64 | None, choice: Negative, facts: dict[str, object], file: str
 ) -> Signed:
     if choice == "keep":
-        return Signed(reason="chosen by hand")
+        return Signed(reason=CHOSEN)
     values = {"turn": -power, "size": np.abs(power), "zero": np.maximum(power, 0.0)}[choice]
     is_backwards = counter is not None and choice == "turn" and _runs_backwards(counter)
     turned = -counter if counter is not None and is_backwards else None
     told = Problem("log.negative_chosen", Severity.NOTE, file, facts=facts)
-    return Signed(values, turned, reason="chosen by hand", problems=(told,))
+    return Signed(values, turned, reason=CHOSEN, problems=(told,))
 
 
 def _runs_backwards(counter: F64) -> bool:

@@ -11,13 +11,21 @@ from functools import lru_cache
 
 from attrs import evolve, frozen
 
+from core.language import later, mark
 from core.logs.numbers import MISSING, SPACES, columns_of_other_sign, decimal_of
+from core.logs.reading import CHOSEN
 from core.logs.words import meaning, unit_of
 from core.study import Choices
 
 #: delimiters in the order in which a tie is settled
 DELIMITERS = ("\t", ";", "|", ",", " ")
-NAMES = {"\t": "tab", ";": "semicolon", "|": "pipe", ",": "comma", " ": "spaces"}
+NAMES = {
+    "\t": mark("tab"),
+    ";": mark("semicolon"),
+    "|": mark("pipe"),
+    ",": mark("comma"),
+    " ": mark("spaces"),
+}
 SAMPLE_BYTES = 1 << 16
 SAMPLE_LINES = 400
 #: lines that each delimiter is tried on
@@ -52,7 +60,7 @@ _STAMP = re.compile(
 #: what a second line of headings may say besides a unit
 _AGGREGATES = frozenset({"last", "first", "smp", "sum", "count", "instantaneous", "letzter", "dernier"})
 _OTHER_SIGN = {",": ".", ".": ","}
-NAMED = {",": "comma", ".": "point"}
+NAMED = {",": mark("comma"), ".": mark("point")}
 _SWAPPED_SIGNS = str.maketrans(",.", ".,")
 _DATED, _CLOCKED = re.compile(rf"^{_DATE}$"), re.compile(rf"^{_CLOCK}$")
 _COMMENT = re.compile(r"^\s*(?:#|//|;|%|--|\*|!)")
@@ -126,14 +134,14 @@ def split(line: str, delimiter: str) -> list[str]:
         return line.split(delimiter)
 
 
-def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
+def sniff(lines: list[str], further: list[str], choices: Choices) -> Form | None:
     """Work out the form from the first lines and from lines further on.
 
     Parameters
     ----------
     lines : list of str
         The file's first lines, in order, without line ends.
-    later : list of str
+    further : list of str
         Lines from the middle and the end; they vote but have no place in the order.
     choices : Choices
 
@@ -144,11 +152,11 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     """
     is_wrapped = _are_wrapped(lines)
     if is_wrapped:
-        lines, later = [unwrapped(x) for x in lines], [unwrapped(x) for x in later]
+        lines, further = [unwrapped(x) for x in lines], [unwrapped(x) for x in further]
     lines = _with_whole_quotes(lines)
     tried = [choices.delimiter] if choices.delimiter else list(DELIMITERS)
     best: tuple[float, int, str, int, float] | None = None
-    picked = [x for x in (*lines, *later) if x.strip()]
+    picked = [x for x in (*lines, *further) if x.strip()]
     if len(picked) > _JUDGED:
         picked = picked[: _JUDGED // 2] + picked[_JUDGED // 2 :: max(1, 2 * len(picked) // _JUDGED)]
     single = not any(sum(d in x for x in picked) > 0.4 * len(picked) for d in DELIMITERS)
@@ -164,8 +172,13 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
     if best is None or best[0] <= 0.05:
         return None
     _, _, delimiter, width, share = best
-    name = NAMES.get(delimiter, repr(delimiter))
-    reason = f"{name}: {100 * share:.4g} % of rows have the same count of {width} cells"
+    name = later(NAMES.get(delimiter, repr(delimiter)))
+    reason = later(
+        mark("{name}: {percent} % of rows have the same count of {width} cells"),
+        name=name,
+        percent=f"{100 * share:.4g}",
+        width=width,
+    )
     rows = [split(x, delimiter) for x in lines]
     first = _first_row(lines, rows, width)
     if first is None:
@@ -174,21 +187,31 @@ def sniff(lines: list[str], later: list[str], choices: Choices) -> Form | None:
         rows = _beside_stamps(rows, first, width)
     form = _with_headings(lines, rows, first, width, delimiter, choices)
     body = [r for r in rows[form.first_line : form.first_line + _JUDGED] if len(r) == width and _is_values(r)]
-    body += [r for r in (split(x, delimiter) for x in later[:_JUDGED]) if len(r) == width and _is_values(r)]
+    body += [r for r in (split(x, delimiter) for x in further[:_JUDGED]) if len(r) == width and _is_values(r)]
     sign, yes, no = decimal_of(c for r in body for c in r)
     swapped: frozenset[int] = frozenset()
     if choices.decimal:
-        sign, why = choices.decimal, "chosen by hand"
+        sign, why = choices.decimal, CHOSEN
     elif yes or no:
-        why = f"{NAMED[sign]}: so in {yes} of {yes + no} sampled cells with a fraction"
+        why = later(
+            mark("{sign}: so in {count} of {most} sampled cells with a fraction"),
+            sign=later(NAMED[sign]),
+            count=yes,
+            most=yes + no,
+        )
         swapped = columns_of_other_sign([[r[i] for r in body] for i in range(width)], sign)
     else:
-        why = "no cell has a fraction; a point is assumed"
+        why = later(mark("no cell has a fraction; a point is assumed"))
     if swapped:
         names = ", ".join(f"'{form.names[i]}'" for i in sorted(swapped))
-        why += f"; but {NAMED[_OTHER_SIGN[sign]]} in {names}, where every fraction has one"
+        why = later(
+            mark("{why}; but {sign} in {columns}, where every fraction has one"),
+            why=why,
+            sign=later(NAMED[_OTHER_SIGN[sign]]),
+            columns=names,
+        )
     reasons = (
-        ("delimiter", "chosen by hand" if choices.delimiter else reason),
+        ("delimiter", CHOSEN if choices.delimiter else reason),
         ("decimal", why),
         *form.reasons,
     )
@@ -310,7 +333,7 @@ def _with_headings(
             ", units below it" if units else ""
         )
         if choices.header_row is not None:
-            why = "chosen by hand"
+            why = CHOSEN
     else:
         why = (
             "the first line already holds values"

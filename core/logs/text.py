@@ -8,6 +8,8 @@ import re
 
 from attrs import frozen
 
+from core.language import later, mark
+from core.logs.reading import CHOSEN
 from core.problems import Problem, Severity
 
 #: bytes looked at to judge the encoding and whether this is text at all
@@ -19,21 +21,21 @@ _MARKS = (
     (codecs.BOM_UTF16_BE, "utf-16-be"),
 )
 _MAGIC = (
-    (b"%PDF", "a PDF document"),
-    (b"\x89PNG", "a picture"),
-    (b"\xff\xd8\xff", "a photograph"),
-    (b"GIF8", "a picture"),
+    (b"%PDF", mark("a PDF document")),
+    (b"\x89PNG", mark("a picture")),
+    (b"\xff\xd8\xff", mark("a photograph")),
+    (b"GIF8", mark("a picture")),
     (b"BM", ""),
-    (b"\x7fELF", "a program"),
+    (b"\x7fELF", mark("a program")),
     (b"MZ", ""),
-    (b"RIFF", "a sound or video file"),
-    (b"\x00\x00\x00\x18ftyp", "a video file"),
-    (b"\x00\x00\x00 ftyp", "a video file"),
-    (b"II*\x00", "a picture"),
-    (b"7z\xbc\xaf", "a 7z archive"),
-    (b"Rar!", "a rar archive"),
-    (b"BZh", "a bzip2 archive"),
-    (b"\xfd7zXZ", "an xz archive"),
+    (b"RIFF", mark("a sound or video file")),
+    (b"\x00\x00\x00\x18ftyp", mark("a video file")),
+    (b"\x00\x00\x00 ftyp", mark("a video file")),
+    (b"II*\x00", mark("a picture")),
+    (b"7z\xbc\xaf", mark("a 7z archive")),
+    (b"Rar!", mark("a rar archive")),
+    (b"BZh", mark("a bzip2 archive")),
+    (b"\xfd7zXZ", mark("an xz archive")),
 )
 _HTML = re.compile(
     rb"^\s*(?:<\?xml[^>]*>\s*)?(?:<!--.*?-->\s*)?<(?:!doctype|html|head|body|svg|xml|table)\b", re.I | re.S
@@ -58,16 +60,16 @@ def foreign(data: bytes) -> str:
     """What the bytes are when they are clearly no log, in words; empty when they may be one."""
     for magic, what in _MAGIC:
         if what and data.startswith(magic):
-            return what
+            return later(what)
     if _HTML.match(data[:4096]):
-        return "a web page"
+        return later(mark("a web page"))
     head = data[:HEAD]
     if head[:2] in (codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE) or _utf16_without_mark(head):
         return ""
     strange = sum(head.count(bytes([c])) for c in (*range(1, 9), *range(14, 27), *range(28, 32), 127))
     nuls = head.count(b"\0")
     if strange > max(2, len(head) // 100) or nuls > len(head) // 3:
-        return "binary data"
+        return later(mark("binary data"))
     return ""
 
 
@@ -107,9 +109,9 @@ def decode(data: bytes, file: str, chosen: str | None = None) -> Text:
         Encoding the user chose.
     """
     problems: list[Problem] = []
-    encoding, reason, skip = _find(data) if chosen is None else (chosen, "chosen by hand", 0)
+    encoding, reason, skip = _find(data) if chosen is None else (chosen, CHOSEN, 0)
     if chosen is not None:
-        skip = next((len(mark) for mark, _ in _MARKS if data.startswith(mark)), 0)
+        skip = next((len(begin) for begin, _ in _MARKS if data.startswith(begin)), 0)
     if encoding in ("ascii", "utf-8"):
         out = data[skip:] if skip else data
         if encoding == "utf-8" and (chosen or skip) and not _is_utf8(out):
@@ -122,7 +124,8 @@ def decode(data: bytes, file: str, chosen: str | None = None) -> Text:
         try:
             text = data[skip:].decode(encoding, "replace")
         except LookupError:
-            encoding, reason = "cp1252", f"there is no encoding called {chosen}"
+            encoding = "cp1252"
+            reason = later(mark("there is no encoding called {encoding}"), encoding=chosen)
             text = data.decode(encoding, "replace")
         if text.count("\ufffd") > 0:
             problems.append(
@@ -139,27 +142,35 @@ def decode(data: bytes, file: str, chosen: str | None = None) -> Text:
 
 
 def _find(data: bytes) -> tuple[str, str, int]:
-    for mark, encoding in _MARKS:
-        if data.startswith(mark):
-            return encoding, "the file starts with this encoding's mark", len(mark)
+    for begin, encoding in _MARKS:
+        if data.startswith(begin):
+            return encoding, later(mark("the file starts with this encoding's mark")), len(begin)
     guess = _utf16_without_mark(data[:HEAD])
     if guess:
-        return guess, "every other byte is zero", 0
+        return guess, later(mark("every other byte is zero")), 0
     if data.isascii():
-        return "ascii", "only plain characters, which are the same in nearly every encoding", 0
+        return "ascii", later(mark("only plain characters, which are the same in nearly every encoding")), 0
     if _is_utf8(data):
-        return "utf-8", "all its accented characters are valid UTF-8", 0
+        return "utf-8", later(mark("all its accented characters are valid UTF-8")), 0
     high = bytes(b for b in data[: HEAD * 4] if b > 127)
     if not high:
         high = bytes(set(data) & set(range(128, 256)))
     if all(b in _WESTERN for b in high):
-        return "cp1252", "not UTF-8, and its accented characters are letters of western European languages", 0
+        return (
+            "cp1252",
+            later(mark("not UTF-8, and its accented characters are letters of western European languages")),
+            0,
+        )
     from charset_normalizer import from_bytes
 
     best = from_bytes(data[:HEAD]).best()
     if best is None or best.encoding in ("utf_8", "ascii"):
-        return "cp1252", "not UTF-8, and nothing told the 8-bit encodings apart", 0
-    return best.encoding.replace("_", "-"), "not UTF-8; the most likely encoding of its letters", 0
+        return "cp1252", later(mark("not UTF-8, and nothing told the 8-bit encodings apart")), 0
+    return (
+        best.encoding.replace("_", "-"),
+        later(mark("not UTF-8; the most likely encoding of its letters")),
+        0,
+    )
 
 
 def _is_utf8(data: bytes) -> bool:

@@ -6,6 +6,7 @@ added to a log are read as they would be with all the others.
 
 from attrs import evolve, frozen
 
+from core.language import later, mark
 from core.logs import blocks, body, clock, decimal_commas, roles, sniff
 from core.logs.blocks import Block
 from core.logs.clock import NO_HINTS, Hints
@@ -54,22 +55,22 @@ def detect(source: Source, name: str, choices: Choices) -> Found | Problem:
         The file, for problems.
     choices : Choices
     """
-    lines, later = _sample_lines(source)
+    lines, further = _sample_lines(source)
     if not any(x.strip() for x in lines):
         return Problem("log.empty", Severity.ERROR, name)
     if len(lines) == 1 and source.size > sniff.LONGEST_LINE:
         return Problem("log.line_too_long", Severity.ERROR, name, 1, facts={"bytes": source.size})
     cut = None
     if choices.delimiter in (None, ",") and choices.decimal in (None, ","):
-        cut = decimal_commas.find(lines, later)
+        cut = decimal_commas.find(lines, further)
     if isinstance(cut, str):
         return Problem("log.decimal_comma_unclear", Severity.ERROR, name, facts={"row": cut[:120]})
     chosen = choices
     if cut is not None:
         source = InMemory(cut.whole(source.piece(0, source.size).decode("utf-8", "replace")).encode())
-        lines, later = _sample_lines(source)
+        lines, further = _sample_lines(source)
         chosen = evolve(choices, delimiter=decimal_commas.MARK, decimal=",")
-    form = sniff.sniff(lines, later, chosen)
+    form = sniff.sniff(lines, further, chosen)
     if form is None:
         only_words = len([x for x in lines if x.strip()]) <= 2
         code = "log.no_rows" if only_words else "log.no_table"
@@ -78,7 +79,7 @@ def detect(source: Source, name: str, choices: Choices) -> Found | Problem:
     if cut is not None:
         written = ","
         others = tuple(r for r in form.reasons if r[0] not in ("delimiter", "decimal"))
-        form = evolve(form, reasons=(("delimiter", "comma"), ("decimal", cut.reason), *others))
+        form = evolve(form, reasons=(("delimiter", later(mark("comma"))), ("decimal", cut.reason), *others))
     columns = sniff.as_decided(form)
     told = roles.assign(form.names, columns, form.decimal, choices)
     if told is None:
@@ -154,18 +155,19 @@ def read_more(found: Found, fresh: bytes, lines: int, progress: Progress) -> Rea
     table = body.read_body(
         InMemory(fresh), found.form, found.kinds, part(progress, 0.05, 0.85), found.block_hints, lines
     )
-    return _without_source(found, table, "utf-8", "as before", ())
+    return _without_source(found, table, "utf-8", later(mark("as before")), ())
 
 
 def _without_source(
     found: Found, table: Table, encoding: str, why: str, problems: tuple[Problem, ...]
 ) -> Read:
     form, told = found.form, found.roles
+    told_by = later(mark("{encoding}: {why}"), encoding=encoding, why=why)
     return Read(
         table, told, form.decimal, encoding, found.delimiter,
         None if form.header_line is None else form.header_line + 1, found.hints, found.offset_s,
         found.kinds[told.time[0]], None,
-        (("encoding", f"{encoding}: {why}"), *form.reasons, *told.reasons), problems,
+        (("encoding", told_by), *form.reasons, *told.reasons), problems,
         first_rows(form.sample), found.beside,
     )  # fmt: skip
 
@@ -177,11 +179,11 @@ def _sample_lines(source: Source) -> tuple[list[str], list[str]]:
     lines = [x.rstrip("\r") for x in head.decode("utf-8", "replace").split("\n")]
     if not whole and len(lines) > 1:
         lines.pop()
-    later: list[str] = []
+    further: list[str] = []
     if not whole:
         for at in (source.size // 2, max(0, source.size - _LATER_BYTES)):
             piece = source.piece(at, _LATER_BYTES).decode("utf-8", "replace").split("\n")
-            later += [x.rstrip("\r") for x in piece[1:-1]]
+            further += [x.rstrip("\r") for x in piece[1:-1]]
     elif len(lines) > 2 * sniff.SAMPLE_LINES:
-        later = lines[-sniff.SAMPLE_LINES // 2 :]
-    return lines[: sniff.SAMPLE_LINES], later
+        further = lines[-sniff.SAMPLE_LINES // 2 :]
+    return lines[: sniff.SAMPLE_LINES], further
