@@ -5,10 +5,11 @@ locale comes in as a value, so that files stay with the point while the screen f
 """
 
 import math
+from datetime import date
 
 from attrs import frozen
 
-from core.language import tr
+from core.language import mark, tr
 from core.quantities import Quantity
 
 #: the sign between a value and its interval
@@ -17,6 +18,14 @@ PLUS_MINUS = "\u00b1"
 UNKNOWN = "\u2013"
 _MINUS = "\u2212"
 _MAX_DECIMALS = 6
+_NUMBERS = (
+    mark("no"), mark("one"), mark("two"), mark("three"), mark("four"), mark("five"), mark("six"),
+    mark("seven"), mark("eight"), mark("nine"), mark("ten"),
+)  # fmt: skip
+_MONTHS = (
+    mark("January"), mark("February"), mark("March"), mark("April"), mark("May"), mark("June"), mark("July"),
+    mark("August"), mark("September"), mark("October"), mark("November"), mark("December"),
+)  # fmt: skip
 
 
 @frozen
@@ -170,6 +179,29 @@ def count(n: int, singular: str, plural: str | None = None) -> str:
     """
     word = singular if n == 1 else (plural or singular + "s")
     return f"{n or 'no'} {word}"
+
+
+def in_words(n: int) -> str:
+    """A number of things up to ten as a word.
+
+    Examples
+    --------
+    >>> in_words(4), in_words(11)
+    ('four', '11')
+    """
+    return tr(_NUMBERS[n]) if n < len(_NUMBERS) else str(n)
+
+
+def day(of: date) -> str:
+    """A date with its month as a word.
+
+    Examples
+    --------
+    >>> from datetime import date
+    >>> day(date(2025, 5, 9))
+    '9 May 2025'
+    """
+    return tr("{day} {month} {year}", day=str(of.day), month=tr(_MONTHS[of.month - 1]), year=str(of.year))
 
 
 def capitalised(text: str) -> str:

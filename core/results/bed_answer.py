@@ -2,21 +2,22 @@
 
 from core.beds.quantities import EFFICIENCY, HELD_W, SAVED_SHARE, SAVED_WH, W_PER_DM2
 from core.beds.steady import AGREE_PART, FEWEST_WINDOWS
-from core.formatting import POINT, NumberLocale, count, duration, listed, number, with_interval, with_unit
+from core.formatting import POINT, NumberLocale, duration, listed, number, with_interval, with_unit
+from core.language import mark, tr
 from core.results.bed_compared import BedPair, by_area, pairs_with_first, supplies
 from core.results.cooler_beds import Savings
 from core.results.holds import Beds, Held, MachineBed
 from core.results.values import Measured
 from core.study import Study
 
-NOTHING = "No hold test yet: nobody has measured what a bed takes to stay warm"
-HOW_TO = (
+NOTHING = mark("No hold test yet: nobody has measured what a bed takes to stay warm.")
+HOW_TO = mark(
     "A hold test: machine cold and idle, meter logging every few seconds. Set the bed to a temperature, "
     "nothing else, and let it stand for an hour; then, if you can, 10 °C more for half an hour each. "
     "Note bed and room temperature. Drop the log here: a long stretch with the bed alone is found by itself, "
     "or mark one on the Logs page as a hold test."
 )
-LOOSE = (
+LOOSE = mark(
     "A cooler bed can let the part come loose. How far one may go depends on material, plate and part: set "
     "your own limit, and try it on a part that may fail."
 )
@@ -26,11 +27,11 @@ def headline(beds: Beds, locale: NumberLocale = POINT) -> str:
     """What the hold tests say, in one sentence with its interval."""
     if not beds.known:
         if not any(m.tests for m in beds.machines):
-            return f"{NOTHING}."
+            return tr(NOTHING)
         if not any(m.held for m in beds.machines):
-            return "The hold tests are too short: hold each temperature for at least half an hour."
-        return "Hold tests were found, but what the beds took cannot be told: see the table below."
-    at = f"held at {number(beds.bed_c, 0, locale)} °C"
+            return tr("The hold tests are too short: hold each temperature for at least half an hour.")
+        return tr("Hold tests were found, but what the beds took cannot be told: see the table below.")
+    at = number(beds.bed_c, 0, locale)
     order = by_area(beds)
     if len(order) > 1:
         return _most_for_its_size(order, pairs_with_first(order), at, locale)
@@ -38,11 +39,21 @@ def headline(beds: Beds, locale: NumberLocale = POINT) -> str:
     first = known[0]
     told = _watts(first, locale)
     if len(known) == 1:
-        return f"{at[0].upper()}{at[1:]}, the bed of {first.name} takes {told}."
+        return tr(
+            "Held at {celsius} °C, the bed of {machine} takes {watts}.",
+            celsius=at,
+            machine=first.name,
+            watts=told,
+        )
     last = known[-1]
-    return (
-        f"{at[0].upper()}{at[1:]}, the bed of {first.name} takes {told} and that of {last.name} "
-        f"{_watts(last, locale)}; with the areas of the beds they can be compared for their size."
+    return tr(
+        "Held at {celsius} °C, the bed of {machine} takes {watts} and that of {other} "
+        "{other_watts}; with the areas of the beds they can be compared for their size.",
+        celsius=at,
+        machine=first.name,
+        watts=told,
+        other=last.name,
+        other_watts=_watts(last, locale),
     )
 
 
@@ -58,40 +69,62 @@ def _most_for_its_size(
     shown = [p for p in pairs if p.is_shown]
     if not shown:
         others = listed([first.name, *like])
-        return f"No difference shown between the beds of {others} for their size: about {told} {at}."
+        return tr(
+            "No difference shown between the beds of {machines} for their size: about {watts} "
+            "held at {celsius} °C.",
+            machines=others,
+            watts=told,
+            celsius=at,
+        )
     last = shown[-1]
     percent = [100 * (r - 1) for r in (last.ratio, last.low, last.high)]
-    than = (
-        f"{number(percent[0], 0, locale)} % more than {names[last.other_id]} "
-        f"(95 % interval {number(percent[1], 0, locale)} to {number(percent[2], 0, locale)} %)"
+    than = tr(
+        "{percents} % more than {machine} (95 % interval {low} to {high} %)",
+        percents=number(percent[0], 0, locale),
+        machine=names[last.other_id],
+        low=number(percent[1], 0, locale),
+        high=number(percent[2], 0, locale),
     )
+    facts = {"machine": first.name, "watts": told, "celsius": at, "than": than}
     if like:
-        return (
-            f"For its size the bed of {first.name} loses {told} {at}, {than}; {listed(like)} "
-            f"{'is' if len(like) == 1 else 'are'} not told apart from it."
+        return tr(
+            "For its size the bed of {machine} loses {watts} held at {celsius} °C, {than}; {machines} "
+            "{count:~is|are} not told apart from it.",
+            machines=listed(like),
+            count=len(like),
+            **facts,
         )
-    return f"For its size the bed of {first.name} loses most: {told} {at}, {than}."
+    return tr("For its size the bed of {machine} loses most: {watts} held at {celsius} °C, {than}.", **facts)
 
 
 def conditions(beds: Beds, study: Study, locale: NumberLocale = POINT) -> str:
     """The line under it: tests, temperatures, the rule by which watts are called steady."""
     tests = sum(m.tests for m in beds.machines)
     if not tests:
-        return HOW_TO
+        return tr(HOW_TO)
     held = sum(len(m.held) for m in beds.machines)
     without = [m.name for m in beds.machines if not m.tests]
     parts = [
-        f"{count(tests, 'hold test')} with {count(held, 'temperature')}",
-        f"compared at {number(beds.bed_c, 0, locale)} °C in a room of {number(beds.room_c, 1, locale)} °C",
-        f"steady: the last {FEWEST_WINDOWS} windows or more agree within "
-        f"{number(100 * AGREE_PART, 0, locale)} % or their scatter",
-        "what else the machine draws is taken off",
+        tr("{tests:hold test|hold tests} with {held:temperature|temperatures}", tests=tests, held=held)
+        if held
+        else tr("{tests:hold test|hold tests} with no temperatures", tests=tests),
+        tr(
+            "compared at {bed} °C in a room of {room} °C",
+            bed=number(beds.bed_c, 0, locale),
+            room=number(beds.room_c, 1, locale),
+        ),
+        tr(
+            "steady: the last {count} windows or more agree within {percents} % or their scatter",
+            count=FEWEST_WINDOWS,
+            percents=number(100 * AGREE_PART, 0, locale),
+        ),
+        tr("what else the machine draws is taken off"),
     ]
     if without:
-        named = listed(without) if len(without) <= 4 else f"{len(without)} machines"
-        parts.append(f"no hold test: {named}")
+        named = listed(without) if len(without) <= 4 else tr("{count} machines", count=len(without))
+        parts.append(tr("no hold test: {machines}", machines=named))
     if study.invented:
-        parts.append("invented data")
+        parts.append(tr("invented data"))
     return "; ".join(parts) + "."
 
 
@@ -105,18 +138,31 @@ def saving_sentence(
     """What the cooler bed saves on one machine, in one sentence with its interval."""
     plan, saving = savings.plan, savings.of(machine_id)
     if saving is None:
-        return "What a cooler bed saves is known once a hold test shows this machine's bed."
+        return tr("What a cooler bed saves is known once a hold test shows this machine's bed.")
     if plan.later_c >= plan.first_c:
-        return "The bed stays as warm as it is: nothing is saved."
+        return tr("The bed stays as warm as it is: nothing is saved.")
     wh = with_unit(with_interval(saving.saved_wh.value, saving.saved_wh.u95, SAVED_WH, locale), SAVED_WH)
     share = with_interval(saving.saved_share.value, saving.saved_share.u95, SAVED_SHARE, locale)
-    money = ""
-    if price_per_kwh is not None:
-        money = f", {money_text(saving.saved_price(price_per_kwh), locale, currency)}"
-    return (
-        f"{number(plan.later_c, 0, locale)} instead of {number(plan.first_c, 0, locale)} °C after "
-        f"{duration(plan.first_layers_s)} saves {wh} in a print of {duration(plan.print_s)} on "
-        f"{saving.name}: {share} % of what its bed takes{money}."
+    facts = {
+        "later": number(plan.later_c, 0, locale),
+        "first": number(plan.first_c, 0, locale),
+        "after": duration(plan.first_layers_s),
+        "energy": wh,
+        "length": duration(plan.print_s),
+        "machine": saving.name,
+        "percents": share,
+    }
+    if price_per_kwh is None:
+        return tr(
+            "{later} instead of {first} °C after {after} saves {energy} in a print of {length} on "
+            "{machine}: {percents} % of what its bed takes.",
+            **facts,
+        )
+    return tr(
+        "{later} instead of {first} °C after {after} saves {energy} in a print of {length} on "
+        "{machine}: {percents} % of what its bed takes, {money}.",
+        money=money_text(saving.saved_price(price_per_kwh), locale, currency),
+        **facts,
     )
 
 
@@ -125,13 +171,13 @@ def saving_note(savings: Savings, machine_id: str) -> str:
     saving, plan = savings.of(machine_id), savings.plan
     notes = []
     if plan.is_held_up:
-        notes.append("The lower temperature is stopped at your limit.")
+        notes.append(tr("The lower temperature is stopped at your limit."))
     if saving is not None and saving.is_scaled:
         notes.append(
-            "Beyond the held temperatures: scaled by the law of a plate's loss, with a wider interval."
+            tr("Beyond the held temperatures: scaled by the law of a plate's loss, with a wider interval.")
         )
     if saving is not None and not saving.is_tau_known:
-        notes.append("No warm-up was seen: the time the bed cools is an ordinary one.")
+        notes.append(tr("No warm-up was seen: the time the bed cools is an ordinary one."))
     return " ".join(notes)
 
 
@@ -146,12 +192,17 @@ def _by_own_meters(beds: Beds, locale: NumberLocale) -> str:
     if not known:
         return ""
     told = [
-        f"{with_unit(with_interval(v.value, v.u95, EFFICIENCY, locale), EFFICIENCY)} on {machine.name}"
+        tr(
+            "{share} on {machine}",
+            share=with_unit(with_interval(v.value, v.u95, EFFICIENCY, locale), EFFICIENCY),
+            machine=machine.name,
+        )
         for machine, v in known
     ]
-    return (
-        f"By a meter of its own, of the watts at the plug {listed(told)} reach the bed; "
-        "the rest is lost in its supply and on the way."
+    return tr(
+        "By a meter of its own, of the watts at the plug {shares} reach the bed; "
+        "the rest is lost in its supply and on the way.",
+        shares=listed(told),
     )
 
 
@@ -162,14 +213,27 @@ def _by_groups(beds: Beds, locale: NumberLocale) -> str:
     if found.efficiency is None or found.low is None or found.high is None:
         if not (mains or others):
             return ""
-        lacking = "one fed from the mains" if others else "one with a low-voltage supply"
-        return f"Mains against low voltage: {lacking}, with its area and a hold test, is still missing."
+        if others:
+            return tr(
+                "Mains against low voltage: one fed from the mains, with its area and a hold test, "
+                "is still missing."
+            )
+        return tr(
+            "Mains against low voltage: one with a low-voltage supply, with its area and a hold test, "
+            "is still missing."
+        )
     percent = [number(100 * v, 0, locale) for v in (found.efficiency, found.low, found.high)]
-    return (
-        f"Mains ({listed(mains)}) against low voltage ({listed(others)}): per area {percent[0]} % of the "
-        f"watts (95 % interval {percent[1]} to {percent[2]} %). If the beds were alike but for their supply, "
+    return tr(
+        "Mains ({mains}) against low voltage ({others}): per area {percents} % of the "
+        "watts (95 % interval {low} to {high} %). If the beds were alike but for their supply, "
         "that would be the efficiency of the low-voltage supplies; "
-        f"{count(len(mains) + len(others), 'bed')} cannot show it."
+        "{beds:bed|beds} cannot show it.",
+        mains=listed(mains),
+        others=listed(others),
+        percents=percent[0],
+        low=percent[1],
+        high=percent[2],
+        beds=len(mains) + len(others),
     )
 
 
@@ -187,10 +251,15 @@ def money_text(amount: Measured, locale: NumberLocale = POINT, currency: str = "
 def settled_text(held: Held) -> str:
     """When a hold was settled, or that it was not, by the rule that says so."""
     steady = held.hold.steady
-    windows = f"{len(steady.windows_w)} windows of {duration(steady.window_s)}"
+    count, window = len(steady.windows_w), duration(steady.window_s)
     if not steady.is_settled:
-        return f"not settled within {windows}"
-    return f"settled {duration(steady.start_s - held.hold.start_s)} after heating began, by {windows}"
+        return tr("not settled within {count} windows of {window}", count=count, window=window)
+    return tr(
+        "settled {after} after heating began, by {count} windows of {window}",
+        after=duration(steady.start_s - held.hold.start_s),
+        count=count,
+        window=window,
+    )
 
 
 def _watts(machine: MachineBed, locale: NumberLocale) -> str:
