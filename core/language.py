@@ -9,7 +9,7 @@ reads (keys, codes, answers in JSON) never passes here.
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
-from typing import Final
+from typing import Final, TypeVar
 
 #: a text in English, with its braces, into the text of another language, or into itself
 Lookup = Callable[[str], str]
@@ -19,6 +19,7 @@ def _itself(text: str) -> str:
     return text
 
 
+_Text = TypeVar("_Text", bound=str)
 #: the language in which the texts are written
 WRITTEN_IN: Final = "en"
 
@@ -62,7 +63,7 @@ def in_english() -> Iterator[None]:
         _english.reset(token)
 
 
-def mark(text: str) -> str:
+def mark(text: _Text) -> _Text:
     """A constant that will be given to `tr` where it is shown, so that translators find it."""
     return text
 

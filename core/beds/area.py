@@ -4,10 +4,11 @@ import math
 import re
 from typing import Final
 
+from core.language import mark
 from core.study import Machine
 
 #: how the property is called where the program itself offers it
-BED_AREA: Final = "Bed area (dm²)"
+BED_AREA: Final = mark("Bed area (dm²)")
 _UNIT_IN_DM2: Final = {"mm": 1e-4, "cm": 1e-2, "dm": 1.0, "m": 100.0}
 _NAME: Final = re.compile(r"\bbed\b.*\barea\b|\barea\b.*\bbed\b", re.IGNORECASE)
 _UNIT: Final = re.compile(r"\b(mm|cm|dm|m)\s*(?:²|2|\^2)", re.IGNORECASE)

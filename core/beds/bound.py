@@ -3,6 +3,7 @@
 import math
 
 from core.formatting import POINT, NumberLocale, number
+from core.language import tr
 
 
 def bound_words(at_least: float | None, at_most: float | None, locale: NumberLocale = POINT) -> str:
@@ -35,7 +36,7 @@ def bound_words(at_least: float | None, at_most: float | None, locale: NumberLoc
     low = None if at_least is None else math.floor(100 * at_least)
     high = None if at_most is None else math.ceil(100 * at_most)
     if low is not None and low > 0:
-        said.append(f"at least {number(low, 0, locale)} %")
+        said.append(tr("at least {percent} %", percent=number(low, 0, locale)))
     if high is not None and high < 100:
-        said.append(f"at most {number(high, 0, locale)} %")
+        said.append(tr("at most {percent} %", percent=number(high, 0, locale)))
     return ", ".join(said)

@@ -13,6 +13,7 @@ import numpy as np
 from attrs import frozen
 
 from core.beds.heater import FEWEST_WAITING, Levels
+from core.language import mark
 from core.results.values import Influence
 from core.traces import F64
 from core.units import J_PER_WH
@@ -73,9 +74,9 @@ def rest(
     hours = (end_s - off_from_s) / J_PER_WH
     doubts = (
         *before.doubts,
-        Influence("level with the heater off", math.hypot(u_level_w, found.off_u_w) * hours),
-        Influence("between the pulses", OFF_ROWS_DOUBT * abs(rest_w) * hours),
-        Influence("pulsing hot end", PIECES_DOUBT / math.sqrt(3) * abs(found.hot_end_w) * hours),
+        Influence(mark("level with the heater off"), math.hypot(u_level_w, found.off_u_w) * hours),
+        Influence(mark("between the pulses"), OFF_ROWS_DOUBT * abs(rest_w) * hours),
+        Influence(mark("pulsing hot end"), PIECES_DOUBT / math.sqrt(3) * abs(found.hot_end_w) * hours),
     )
     return Rest(processing_wh + before.energy_wh, tuple(d for d in doubts if d.u_wh > 0))
 
@@ -119,8 +120,8 @@ def _warm_up(
     # a hot end that held nothing in the plateau took up its heat later, where it is seen as it is
     heat_part = min(held / HELD_PART, 1.0) if waiting.is_seen else 1.0
     doubts = (
-        Influence("warm-up", math.hypot(abs(rest_w) * held_u * plateau_h, waiting.u_wh)),
-        Influence("heat of the hot end", HOT_END_DOUBT_WH / math.sqrt(3) if is_cold else 0.0),
+        Influence(mark("warm-up"), math.hypot(abs(rest_w) * held_u * plateau_h, waiting.u_wh)),
+        Influence(mark("heat of the hot end"), HOT_END_DOUBT_WH / math.sqrt(3) if is_cold else 0.0),
     )
     plateau_wh = (standby_w + rest_w * held) * plateau_h + (HOT_END_WH * heat_part if is_cold else 0.0)
     return Rest(plateau_wh + waiting.energy_wh, doubts)

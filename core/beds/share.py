@@ -15,6 +15,7 @@ from core.beds.in_step import meets_too_few, unsure_wh
 from core.beds.rest import WINDOW_S, rest
 from core.beds.two_levels import apart_w
 from core.energy.refresh import measured
+from core.language import mark
 from core.problems import Problem, Severity
 from core.results.values import BedShare, Energy, Influence
 from core.traces import Trace
@@ -201,10 +202,10 @@ def _switching(
     apart_wh = apart_w(found, trace) * (end_s - found.plateau_end_s) / J_PER_WH
     doubts = (
         *other.doubts,
-        Influence("level by two ways", APART_DOUBT * apart_wh),
-        Influence("energy of the run", from_energy_wh),
-        Influence("samples in step with the pulses", math.sqrt(in_step_wh**2 - from_energy_wh**2)),
-        Influence("two levels", FLOOR_SHARE * energy.energy_wh),
+        Influence(mark("level by two ways"), APART_DOUBT * apart_wh),
+        Influence(mark("energy of the run"), from_energy_wh),
+        Influence(mark("samples in step with the pulses"), math.sqrt(in_step_wh**2 - from_energy_wh**2)),
+        Influence(mark("two levels"), FLOOR_SHARE * energy.energy_wh),
     )
     doubts = tuple(d for d in doubts if d.u_wh > 0)
     u_share = math.sqrt(sum(d.u_wh**2 for d in doubts)) / energy.energy_wh

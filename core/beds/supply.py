@@ -3,12 +3,13 @@
 import re
 from typing import Final, Literal
 
+from core.language import mark
 from core.study import Machine
 
 Supply = Literal["mains", "low voltage"]
-SUPPLIES: Final[tuple[Supply, ...]] = ("mains", "low voltage")
+SUPPLIES: Final[tuple[Supply, ...]] = (mark("mains"), mark("low voltage"))
 #: how the property is called where the program itself offers it
-BED_SUPPLY: Final = "Bed supply"
+BED_SUPPLY: Final = mark("Bed supply")
 _NAME: Final = re.compile(r"\bbed\b.*\bsupply\b|\bsupply\b.*\bbed\b", re.IGNORECASE)
 
 

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 
 from attrs import evolve, frozen
 
+from core.language import mark
 from core.problems import Problem
 from core.results.values import BedShare, Energy, Influence, Measured
 from core.uncertainty import NORMAL_95, Inputs, coverage_factor, standard_of
@@ -111,9 +112,9 @@ def by_hold(
     part = bed / inputs.energy(energy.energy_wh, energy.influences)
     value = bed_wh / energy.energy_wh
     influences = (
-        Influence("bed held", _u(hold_w) * hours),
-        Influence("baseline of the hold", -_u(baseline_w) * hours),
-        Influence("warm-up of the bed", _u(warm_up_wh)),
+        Influence(mark("bed held"), _u(hold_w) * hours),
+        Influence(mark("baseline of the hold"), -_u(baseline_w) * hours),
+        Influence(mark("warm-up of the bed"), _u(warm_up_wh)),
         *_times(energy.influences, -value),
     )
     return _share(value, part, bed_wh, HOLD_TEST, influences)

@@ -21,14 +21,15 @@ from core.energy.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh,
 from core.energy.settling import Settled, settle
 from core.energy.ticks import Tick, Used, standing, ticks_near, used_before
 from core.energy.together import Told, together
+from core.language import mark
 from core.results.values import Influence
 from core.traces import Trace
 from core.units import J_PER_WH
 
 #: names of the doubts
-SAMPLING, RESOLUTION, BOUNDARY, GAPS = "sampling", "resolution", "boundary", "gaps"
+SAMPLING, RESOLUTION, BOUNDARY, GAPS = mark("sampling"), mark("resolution"), mark("boundary"), mark("gaps")
 #: of a heater that may keep step with the samples
-UNSEEN = "unseen heater"
+UNSEEN = mark("unseen heater")
 #: rows beside a run that tell how quiet it is there
 OUTSIDE_ROWS = 20
 

@@ -11,11 +11,15 @@ from zoneinfo import ZoneInfo
 
 from attrs import frozen
 
+from core.language import mark, tr
 from core.traces import Clock
 from core.units import SECONDS_PER_DAY, SECONDS_PER_HOUR, SECONDS_PER_MINUTE
 
 _EPOCH: Final = datetime(1970, 1, 1, tzinfo=UTC)
-_MONTHS: Final = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+_MONTHS: Final = (
+    *(mark("Jan"), mark("Feb"), mark("Mar"), mark("Apr"), mark("May"), mark("Jun")),
+    *(mark("Jul"), mark("Aug"), mark("Sep"), mark("Oct"), mark("Nov"), mark("Dec")),
+)
 _DAY, _HOUR, _MINUTE = SECONDS_PER_DAY, SECONDS_PER_HOUR, SECONDS_PER_MINUTE
 #: distances between ticks that people count in [s]
 _STEPS: Final = (
@@ -90,7 +94,11 @@ def moment(clock: Clock, at_s: float, *, seconds: bool = True) -> str:
         return _clock_text(at_s, 1.0 if seconds else _MINUTE)
     at = _EPOCH + timedelta(seconds=round(_wall_s(clock, at_s)))
     time = f"{at:%H:%M:%S}" if seconds else f"{at:%H:%M}"
-    return f"{at.day} {_MONTHS[at.month - 1]} {at.year} {time}"
+    return tr("{day} {month} {year} {time}", day=at.day, month=_month(at), year=at.year, time=time)
+
+
+def _month(at: datetime) -> str:
+    return tr(_MONTHS[at.month - 1])
 
 
 def _wall_s(clock: Clock, at_s: float) -> float:
@@ -132,9 +140,9 @@ def _month_walls(clock: Clock, start_s: float, end_s: float, most: int) -> list[
 def _wall_tick(at_s: float, wall_s: float, step_s: float | None) -> Tick:
     at = _EPOCH + timedelta(seconds=round(wall_s, 3))
     if step_s is None:
-        return Tick(at_s, str(at.year) if at.month == 1 else _MONTHS[at.month - 1], is_date=at.month == 1)
+        return Tick(at_s, str(at.year) if at.month == 1 else _month(at), is_date=at.month == 1)
     if step_s >= _DAY or (at.hour, at.minute, at.second, at.microsecond) == (0, 0, 0, 0):
-        return Tick(at_s, f"{at.day} {_MONTHS[at.month - 1]}", is_date=step_s < _DAY)
+        return Tick(at_s, tr("{day} {month}", day=at.day, month=_month(at)), is_date=step_s < _DAY)
     if step_s >= _MINUTE:
         return Tick(at_s, f"{at:%H:%M}")
     return Tick(at_s, f"{at:%H:%M:%S}" + (f".{at.microsecond // 100_000}" if step_s < 1 else ""))
@@ -151,7 +159,7 @@ def _elapsed(start_s: float, end_s: float, most: int) -> tuple[Tick, ...]:
 def _clock_text(at_s: float, step_s: float) -> str:
     """Elapsed time as h:mm, h:mm:ss or days."""
     if step_s >= _DAY:
-        return f"{at_s / _DAY:g} d"
+        return tr("{days} d", days=f"{at_s / _DAY:g}")
     tenths = round(abs(at_s) * 10)
     whole, tenth = divmod(tenths, 10)
     hours, rest = divmod(whole, 3600)

@@ -24,13 +24,14 @@ from collections.abc import Sequence
 import numpy as np
 from attrs import frozen
 
+from core.language import mark
 from core.results.values import Influence
 from core.traces import F64
 
 #: a free increment is told by the counter when no more than this part of it is left untold
 UNTOLD = 1e-6
 #: name of the doubt that the counter's readings bring
-COUNTER_STEP = "counter step"
+COUNTER_STEP = mark("counter step")
 
 
 @frozen

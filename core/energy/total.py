@@ -16,6 +16,7 @@ from core.energy.edges import Edge, edge
 from core.energy.fusion import COUNTER_STEP, Fused, fuse
 from core.energy.integral import by_power_wh
 from core.energy.refresh import measured
+from core.language import mark
 from core.problems import Problem
 from core.results.values import Energy, Influence
 from core.study import Meter
@@ -99,9 +100,11 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
     taken = found.taken
     shared = (
         Influence(
-            "meter gain", taken.energy_wh * meter.gain_percent / 100 / math.sqrt(3), f"gain:{meter.id}"
+            mark("meter gain"), taken.energy_wh * meter.gain_percent / 100 / math.sqrt(3), f"gain:{meter.id}"
         ),
-        Influence("meter offset", meter.offset_w / math.sqrt(3) * seconds / J_PER_WH, f"offset:{meter.id}"),
+        Influence(
+            mark("meter offset"), meter.offset_w / math.sqrt(3) * seconds / J_PER_WH, f"offset:{meter.id}"
+        ),
     )
     return Energy(
         energy_wh=taken.energy_wh,
