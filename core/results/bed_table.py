@@ -1,6 +1,8 @@
 """Every temperature that was held as a row, and what a cooler bed saves on every machine, as tables."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+
+from attrs import evolve
 
 from core.beds.quantities import (
     HEAT_CAPACITY,
@@ -12,6 +14,7 @@ from core.beds.quantities import (
     WARM_UP_WH,
 )
 from core.formatting import POINT, UNKNOWN, NumberLocale, duration, number, with_interval
+from core.language import mark, tr
 from core.quantities import Quantity
 from core.results.bed_answer import money_text
 from core.results.cooler_beds import Savings
@@ -25,28 +28,28 @@ _SIGN = "*"
 _OTHERWISE = ("of the test", "ordinary", "other log")
 
 _HOLDS = (
-    Column("machine", "Machine", "left"),
-    Column("bed_c", "Bed [°C]"),
-    Column("room_c", "Room [°C]"),
-    Column("bed_w", "Bed held [W]"),
-    Column("w_per_dm2", "Per area [W/dm²]"),
-    Column("of_floor_percent", "Of the floor [%]"),
-    Column("half_hour_w", "First half hour [W]"),
-    Column("full_hour_w", "First hour [W]"),
-    Column("settled_w", "Steady, all [W]"),
-    Column("steady_after_min", "Steady after [min]"),
-    Column("warm_up_wh", "Warm-up [Wh]"),
-    Column("heat_capacity_j_per_k", "Heat capacity [J/K]"),
+    Column("machine", mark("Machine"), "left"),
+    Column("bed_c", mark("Bed [°C]")),
+    Column("room_c", mark("Room [°C]")),
+    Column("bed_w", mark("Bed held [W]")),
+    Column("w_per_dm2", mark("Per area [W/dm²]")),
+    Column("of_floor_percent", mark("Of the floor [%]")),
+    Column("half_hour_w", mark("First half hour [W]")),
+    Column("full_hour_w", mark("First hour [W]")),
+    Column("settled_w", mark("Steady, all [W]")),
+    Column("steady_after_min", mark("Steady after [min]")),
+    Column("warm_up_wh", mark("Warm-up [Wh]")),
+    Column("heat_capacity_j_per_k", mark("Heat capacity [J/K]")),
 )
 #: so many machines are told of each in its own words
 _MOST_TOLD = 4
 #: columns that are left away where no area is known
 _WITH_AREA = ("w_per_dm2", "of_floor_percent")
-_NO_HOUR = "No test from cold lasted an hour: whether the warm-up matters cannot be told."
+_NO_HOUR = mark("No test from cold lasted an hour: whether the warm-up matters cannot be told.")
 _SAVINGS = (
-    Column("machine", "Machine", "left"),
-    Column("saved_wh", "Saved [Wh]"),
-    Column("saved_percent", "Of the bed [%]"),
+    Column("machine", mark("Machine"), "left"),
+    Column("saved_wh", mark("Saved [Wh]")),
+    Column("saved_percent", mark("Of the bed [%]")),
 )
 
 
@@ -63,10 +66,15 @@ def holds_table(beds: Beds, locale: NumberLocale = POINT) -> Table:
     rows = tuple(_row(machine, held, locale) for machine, held in rows_of(beds))
     kept = [i for i, c in enumerate(_HOLDS) if c.key not in _WITH_AREA or any(r[i] != UNKNOWN for r in rows)]
     return Table(
-        "Held temperatures",
-        tuple(_HOLDS[i] for i in kept),
+        tr("Held temperatures"),
+        _titled(_HOLDS[i] for i in kept),
         tuple(tuple(row[i] for i in kept) for row in rows),
     )
+
+
+def _titled(columns: Iterable[Column]) -> tuple[Column, ...]:
+    """The columns with their titles in the language of the window."""
+    return tuple(evolve(column, title=tr(column.title)) for column in columns)
 
 
 def _row(machine: MachineBed, held: Held, locale: NumberLocale) -> tuple[Cell, ...]:
@@ -90,7 +98,7 @@ def _row(machine: MachineBed, held: Held, locale: NumberLocale) -> tuple[Cell, .
 def _steady_after(held: Held, locale: NumberLocale) -> str:
     steady = held.hold.steady
     if not steady.is_settled:
-        return "never"
+        return tr("never")
     return number((steady.start_s - held.hold.start_s) / SECONDS_PER_MINUTE, 1, locale)
 
 
@@ -121,30 +129,45 @@ def half_hour_note(beds: Beds, locale: NumberLocale = POINT) -> str:
             continue
         halves.append(half)
         told.append(
-            f"{machine.name}: the first half hour reads {_apart(half, locale)} than the first hour, and that "
-            f"{_apart(full_w / settled_w, locale)} than settled."
+            tr(
+                "{machine}: the first half hour reads {half} than the first hour, and that "
+                "{hour} than settled.",
+                machine=machine.name,
+                half=_apart(half, locale),
+                hour=_apart(full_w / settled_w, locale),
+            )
         )
     if len(told) > _MOST_TOLD:
         low, high = (_apart(f(halves), locale) for f in (min, max))
         told = [
-            f"{len(halves)} tests of an hour: the first half hour reads from {low} to {high} than the hour."
+            tr(
+                "{count} tests of an hour: the first half hour reads from {low} to {high} than the hour.",
+                count=len(halves),
+                low=low,
+                high=high,
+            )
         ]
     stars = {h.bed_known for _, h in rows_of(beds)} | {h.room_known for _, h in rows_of(beds)}
-    star = f" {_SIGN} of the test, of another log, or an ordinary room." if stars & set(_OTHERWISE) else ""
-    return (" ".join(told) or _NO_HOUR) + star
+    note = " ".join(told) or tr(_NO_HOUR)
+    if stars & set(_OTHERWISE):
+        note += " " + tr("{sign} of the test, of another log, or an ordinary room.", sign=_SIGN)
+    return note
 
 
 def _apart(ratio: float, locale: NumberLocale) -> str:
     percent = 100 * abs(ratio - 1)
-    return f"{number(percent, 0 if percent >= 10 else 1, locale)} % {'more' if ratio >= 1 else 'less'}"
+    text = number(percent, 0 if percent >= 10 else 1, locale)
+    if ratio >= 1:
+        return tr("{percents} % more", percents=text)
+    return tr("{percents} % less", percents=text)
 
 
 def savings_table(
     savings: Savings, locale: NumberLocale = POINT, price_per_kwh: float | None = None, currency: str = ""
 ) -> Table:
     """What every machine would save, and the sum of one print on each."""
-    money_column = Column("saved_money", f"Saved [{currency or 'money'}]")
-    columns: Sequence[Column] = (*_SAVINGS, *((money_column,) if price_per_kwh is not None else ()))
+    money_column = Column("saved_money", tr("Saved [{currency}]", currency=currency or tr("money")))
+    columns: Sequence[Column] = (*_titled(_SAVINGS), *((money_column,) if price_per_kwh is not None else ()))
     rows: list[tuple[Cell, ...]] = []
     for saving in savings.machines:
         money = (money_text(saving.saved_price(price_per_kwh), locale),) if price_per_kwh is not None else ()
@@ -158,8 +181,8 @@ def savings_table(
         )
     if len(rows) > 1 and savings.total_wh is not None:
         total = (_total_money(savings.total_wh, price_per_kwh, locale),) if price_per_kwh is not None else ()
-        rows.append(("One print on each", _value(savings.total_wh, SAVED_WH, locale), UNKNOWN, *total))
-    title = f"Saved in a print of {duration(savings.plan.print_s)}"
+        rows.append((tr("One print on each"), _value(savings.total_wh, SAVED_WH, locale), UNKNOWN, *total))
+    title = tr("Saved in a print of {length}", length=duration(savings.plan.print_s))
     return Table(title, tuple(columns), tuple(rows))
 
 

@@ -3,6 +3,7 @@
 import math
 
 from core.formatting import PLUS_MINUS, POINT, NumberLocale, duration, listed, number, percent, rounded
+from core.language import tr
 from core.loads.same_load import Calibration
 from core.results.checked_meters import calibration, same_load
 from core.study import LoadCheck, Meter, Study
@@ -29,7 +30,11 @@ def read(study: Study, check: LoadCheck, locale: NumberLocale = POINT) -> tuple[
             (check.other_id, check.other_reading, check.other_step),
         )
     ]
-    took = f"in {duration(check.seconds)}" if check.unit == "Wh" and check.seconds is not None else ""
+    took = (
+        tr("in {length}", length=duration(check.seconds))
+        if check.unit == "Wh" and check.seconds is not None
+        else ""
+    )
     about = ", ".join(text for text in (took, check.note) if text)
     return (*said, about) if about else tuple(said)
 
@@ -71,12 +76,21 @@ def told(study: Study, check: LoadCheck, locale: NumberLocale = POINT) -> tuple[
     said = [_apart(meter.name, other.name, seen.energy_wh / seen.other_wh - 1, seen.u_relative, locale)]
     corrections = [_correction(m, known, locale) for m in (meter, other)]
     if any(corrections):
-        said.append(f"{listed([c for c in corrections if c])}, by all checks and the meters' accuracies.")
+        said.append(
+            tr(
+                "{corrections}, by all checks and the meters' accuracies.",
+                corrections=listed([c for c in corrections if c]),
+            )
+        )
     gains_u = math.hypot(meter.gain_percent, other.gain_percent) / 100 / math.sqrt(3)
     left_u = _u_of_difference(meter, other, known)
     said.append(
-        f"To a ratio between machines on these two meters their gains bring {_half(left_u, locale)}; "
-        f"without a check it would be {_half(gains_u, locale)}."
+        tr(
+            "To a ratio between machines on these two meters their gains bring {left}; "
+            "without a check it would be {whole}.",
+            left=_half(left_u, locale),
+            whole=_half(gains_u, locale),
+        )
     )
     return tuple(said)
 
@@ -88,18 +102,28 @@ def _apart(name: str, other: str, share: float, u: float, locale: NumberLocale) 
     apart = number(shown.value, shown.decimals, locale)
     if shown.u95 is not None:
         apart += f" {PLUS_MINUS} {number(shown.u95, shown.decimals, locale)}"
-    way = "more" if share > 0 else "less"
+    facts = {"meter": name, "other": other, "percents": apart}
     if abs(share) <= u95:
-        return f"On one load no difference is shown: {name} reads {apart} % {way} than {other}."
-    return f"On one load {name} reads {apart} % {way} than {other}."
+        if share > 0:
+            return tr(
+                "On one load no difference is shown: {meter} reads {percents} % more than {other}.", **facts
+            )
+        return tr(
+            "On one load no difference is shown: {meter} reads {percents} % less than {other}.", **facts
+        )
+    if share > 0:
+        return tr("On one load {meter} reads {percents} % more than {other}.", **facts)
+    return tr("On one load {meter} reads {percents} % less than {other}.", **facts)
 
 
 def _correction(meter: Meter, known: Calibration, locale: NumberLocale) -> str:
     scale = 1 / (1 + known.errors[meter.id]) - 1
     if abs(scale) < _NO_CORRECTION:
         return ""
-    way = "lower" if scale < 0 else "higher"
-    return f"{meter.name}'s energies are taken {percent(abs(scale), 2, locale)} {way}"
+    facts = {"meter": meter.name, "share": percent(abs(scale), 2, locale)}
+    if scale < 0:
+        return tr("{meter}'s energies are taken {share} lower", **facts)
+    return tr("{meter}'s energies are taken {share} higher", **facts)
 
 
 def _u_of_difference(meter: Meter, other: Meter, known: Calibration) -> float:

@@ -5,26 +5,28 @@ Rules: sentences are made from the findings that are open; what the user has acc
 
 from collections.abc import Sequence
 
-from core.formatting import POINT, NumberLocale, count, listed, number
+from core.formatting import POINT, NumberLocale, capitalised, in_words, listed, number, one_of
+from core.language import mark, tr
 from core.results.fairness_points import Action, point_of
 from core.results.fairness_weight import differences, smallest_shown
 from core.results.values import Comparison, Finding
 from core.tables import Column, Table
 from core.wording import sentence
 
-LEVEL_NAMES = {"unfair": "Unfair", "caution": "Caution", "note": "Note"}
+LEVEL_NAMES = {"unfair": mark("Unfair"), "caution": mark("Caution"), "note": mark("Note")}
 #: so many findings are named in the sentence, and so many machines of one
 _NAMED, _NAMED_MACHINES = 3, 3
-_WORDS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+#: temperatures that nobody noted, as they are told in a sentence
+_OF_PLACE = {"bed": mark("the bed"), "room": mark("the room"), "nozzle": mark("the nozzle")}
 #: what can be done, as the words of a table
 ACTION_NAMES: dict[Action, str] = {
-    "like for like": "Compare like for like",
-    "processing only": "Compare processing only",
-    "hand back": "Hand the edges back",
-    "check meters": "See to the meters",
-    "leave out": "Leave the run out",
-    "repeat": "Plan more runs",
-    "accept": "Accept with a reason",
+    "like for like": mark("Compare like for like"),
+    "processing only": mark("Compare processing only"),
+    "hand back": mark("Hand the edges back"),
+    "check meters": mark("See to the meters"),
+    "leave out": mark("Leave the run out"),
+    "repeat": mark("Plan more runs"),
+    "accept": mark("Accept with a reason"),
 }
 
 
@@ -38,24 +40,36 @@ def headline(comparison: Comparison, locale: NumberLocale = POINT) -> str:
     """
     known = [m for m in comparison.machines if m.energy_wh is not None]
     if not known:
-        return "No run has been measured yet, so there is nothing to be fair or unfair."
+        return tr("No run has been measured yet, so there is nothing to be fair or unfair.")
     found = comparison.open_findings
     unfair = [f for f in found if f.level == "unfair"]
     cautions = [f for f in found if f.level == "caution"]
-    what = "this comparison" if len(known) > 1 else "this measurement"
+    what = tr("this comparison") if len(known) > 1 else tr("this measurement")
     if unfair:
-        verb = "thing makes" if len(unfair) == 1 else "things make"
-        return f"{_in_words(len(unfair)).capitalize()} {verb} {what} unfair: {_named(unfair, comparison)}."
-    clear = f"Nothing that was found makes {what} unfair"
+        named = _named(unfair, comparison)
+        if len(unfair) == 1:
+            return tr("One thing makes {what} unfair: {points}.", what=what, points=named)
+        return tr(
+            "{count} things make {what} unfair: {points}.",
+            count=capitalised(in_words(len(unfair))),
+            what=what,
+            points=named,
+        )
+    clear = tr("Nothing that was found makes {what} unfair", what=what)
     if cautions:
         first = max(cautions, key=lambda f: f.matters_wh or 0.0)
-        told = f"{phrase(first, comparison)}{_could(first, locale)}"
+        told = _could(phrase(first, comparison), first, locale)
         if len(cautions) == 1:
-            return f"{clear}; one thing asks for caution: {told}."
-        return f"{clear}; {_in_words(len(cautions))} things ask for caution, above all {told}."
+            return tr("{clear}; one thing asks for caution: {point}.", clear=clear, point=told)
+        return tr(
+            "{clear}; {count} things ask for caution, above all {point}.",
+            clear=clear,
+            count=in_words(len(cautions)),
+            point=told,
+        )
     if found:
-        return f"{clear}; {count(len(found), 'note')} on how to be surer."
-    return f"Nothing was found against {what}."
+        return tr("{clear}; {notes:note|notes} on how to be surer.", clear=clear, notes=len(found))
+    return tr("Nothing was found against {what}.", what=what)
 
 
 def conditions(comparison: Comparison, locale: NumberLocale = POINT) -> str:
@@ -65,13 +79,20 @@ def conditions(comparison: Comparison, locale: NumberLocale = POINT) -> str:
     smallest = smallest_shown(differences(comparison.machines, comparison.pairs))
     if smallest is not None:
         who = listed([names[smallest.machine_id], names[smallest.other_id]])
-        said.append(f"Smallest difference shown: {number(smallest.wh, 1, locale)} Wh, between {who}.")
+        said.append(
+            tr(
+                "Smallest difference shown: {energy} Wh, between {machines}.",
+                energy=number(smallest.wh, 1, locale),
+                machines=who,
+            )
+        )
     elif sum(m.energy_wh is not None for m in comparison.machines) > 1:
-        said.append("No difference between machines is shown.")
+        said.append(tr("No difference between machines is shown."))
     if comparison.accepted_findings:
-        said.append(f"{count(len(comparison.accepted_findings), 'point')} accepted.")
+        said.append(tr("{count:point|points} accepted.", count=len(comparison.accepted_findings)))
     if comparison.unseen:
-        said.append(f"Not looked at, because nobody noted it: temperature of the {_or(comparison.unseen)}.")
+        places = one_of([tr(_OF_PLACE.get(place, place)) for place in comparison.unseen])
+        said.append(tr("Not looked at, because nobody noted it: temperature of {places}.", places=places))
     return " ".join(said)
 
 
@@ -86,7 +107,7 @@ def of_whom(finding: Finding, comparison: Comparison) -> str:
     told = [names[i] for i in finding.machine_ids if i in names]
     if len(told) > _NAMED_MACHINES:
         whole = sum(m.energy_wh is not None for m in comparison.machines)
-        return "all machines" if len(told) >= whole else f"{len(told)} machines"
+        return tr("all machines") if len(told) >= whole else tr("{count} machines", count=len(told))
     who = listed(told)
     run = finding.problem.fact("run")
     return f"{who}, {run}" if run and len(finding.run_ids) == 1 else who
@@ -96,19 +117,29 @@ def held_against(finding: Finding, comparison: Comparison, locale: NumberLocale 
     """What a finding could matter, by what model, and what that is held against."""
     model = point_of(finding).model
     if finding.matters_wh is None:
-        return "How much it could matter in Wh, no model tells."
-    told = f"It could matter {_wh(finding.matters_wh, locale)} a part"
-    told += f", by {model}." if model else "."
+        return tr("How much it could matter in Wh, no model tells.")
+    energy = _wh(finding.matters_wh, locale)
+    told = (
+        tr("It could matter {energy} a part, by {model}.", energy=energy, model=model)
+        if model
+        else tr("It could matter {energy} a part.", energy=energy)
+    )
     if finding.against_wh is None:
         return told
-    than = "more" if finding.matters_wh > finding.against_wh else "less"
+    than = (
+        mark("That is more than {energy}, {what}.")
+        if finding.matters_wh > finding.against_wh
+        else mark("That is less than {energy}, {what}.")
+    )
     alone = sum(m.energy_wh is not None for m in comparison.machines) < 2
     what = (
-        "the half-width of the machine's interval"
+        tr("the half-width of the machine's interval")
         if alone
-        else "the smallest difference that is shown, or left open, between a machine it touches and another"
+        else tr(
+            "the smallest difference that is shown, or left open, between a machine it touches and another"
+        )
     )
-    return f"{told} That is {than} than {_wh(finding.against_wh, locale)}, {what}."
+    return f"{told} {tr(than, energy=_wh(finding.against_wh, locale), what=what)}"
 
 
 def matters_text(value_wh: float | None, locale: NumberLocale = POINT) -> str:
@@ -127,7 +158,9 @@ def matters_text(value_wh: float | None, locale: NumberLocale = POINT) -> str:
 
 def line(finding: Finding) -> str:
     """A finding as a line of text: its level, whether it was accepted, and what it says."""
-    level = f"{finding.level}, accepted ({finding.accepted})" if finding.accepted else finding.level
+    level = tr(finding.level)
+    if finding.accepted:
+        level = tr("{level}, accepted ({why})", level=level, why=finding.accepted)
     return f"{level}: {sentence(finding.problem)}"
 
 
@@ -139,41 +172,43 @@ def counted(found: Sequence[Finding]) -> str:
     >>> counted([])
     'no open points of fairness'
     """
-    told = count(len(found), "open point of fairness", "open points of fairness")
+    if not found:
+        return tr("no open points of fairness")
+    told = tr("{count:open point|open points} of fairness", count=len(found))
     parts = [
-        f"{n} {name if n == 1 else plural}"
-        for level, name, plural in (
-            ("unfair", "unfair", "unfair"),
-            ("caution", "caution", "cautions"),
-            ("note", "note", "notes"),
+        tr(words, count=n)
+        for level, words in (
+            ("unfair", mark("{count} unfair")),
+            ("caution", mark("{count:caution|cautions}")),
+            ("note", mark("{count:note|notes}")),
         )
         if (n := sum(f.level == level for f in found))
     ]
-    return f"{told}: {', '.join(parts)}" if parts else told
+    return f"{told}: {', '.join(parts)}"
 
 
 def findings_table(comparison: Comparison, locale: NumberLocale = POINT) -> Table:
     """One row an open finding, the gravest first, as people read it."""
     columns = (
-        Column("level", "Level", "left"),
-        Column("what", "What", "left"),
-        Column("of", "Of", "left"),
-        Column("matters_wh", "Could matter [Wh]"),
-        Column("against_wh", "Held against [Wh]"),
-        Column("action", "What to do", "left"),
+        Column("level", tr("Level"), "left"),
+        Column("what", tr("What"), "left"),
+        Column("of", tr("Of"), "left"),
+        Column("matters_wh", tr("Could matter [Wh]")),
+        Column("against_wh", tr("Held against [Wh]")),
+        Column("action", tr("What to do"), "left"),
     )
     rows = tuple(
         (
-            LEVEL_NAMES[f.level],
+            tr(LEVEL_NAMES[f.level]),
             point_of(f).name,
             of_whom(f, comparison),
             matters_text(f.matters_wh, locale),
             matters_text(f.against_wh, locale),
-            ACTION_NAMES[point_of(f).action],
+            tr(ACTION_NAMES[point_of(f).action]),
         )
         for f in comparison.open_findings
     )
-    return Table("Fairness", columns, rows)
+    return Table(tr("Fairness"), columns, rows)
 
 
 def _named(found: Sequence[Finding], comparison: Comparison) -> str:
@@ -183,29 +218,23 @@ def _named(found: Sequence[Finding], comparison: Comparison) -> str:
         kinds.setdefault(finding.problem.code, []).append(finding)
     told = [_kind(group, comparison) for group in list(kinds.values())[:_NAMED]]
     more = sum(len(group) for group in list(kinds.values())[_NAMED:])
-    return listed([*told, f"{_in_words(more)} more"] if more else told)
+    return listed([*told, tr("{count} more", count=in_words(more))] if more else told)
 
 
 def _kind(group: Sequence[Finding], comparison: Comparison) -> str:
     if len(group) == 1:
         return phrase(group[0], comparison)
-    times = "twice" if len(group) == 2 else f"{_in_words(len(group))} times"
+    times = tr("twice") if len(group) == 2 else tr("{count} times", count=in_words(len(group)))
     return f"{point_of(group[0]).phrase} ({times})"
 
 
-def _could(finding: Finding, locale: NumberLocale) -> str:
+def _could(point: str, finding: Finding, locale: NumberLocale) -> str:
     if finding.matters_wh is None:
-        return ""
-    return f", which could matter {_wh(finding.matters_wh, locale)} a part"
+        return point
+    return tr(
+        "{point}, which could matter {energy} a part", point=point, energy=_wh(finding.matters_wh, locale)
+    )
 
 
 def _wh(value_wh: float, locale: NumberLocale) -> str:
     return f"{number(value_wh, 1, locale) if value_wh >= 1 else matters_text(value_wh, locale)} Wh"
-
-
-def _in_words(n: int) -> str:
-    return _WORDS[n] if n < len(_WORDS) else str(n)
-
-
-def _or(words: Sequence[str]) -> str:
-    return words[0] if len(words) == 1 else f"{', the '.join(words[:-1])} or the {words[-1]}"

@@ -2,6 +2,7 @@
 
 from core.beds.quantities import HEAT_CAPACITY, HELD_W, W_PER_DM2, WARM_UP_WH
 from core.formatting import POINT, NumberLocale, duration, number, percent, with_interval, with_unit
+from core.language import tr
 from core.quantities import Quantity
 from core.results.bed_answer import settled_text
 from core.results.holds import Beds, Held
@@ -34,33 +35,44 @@ def hold_readout(
     chosen = next((h for _, h in found if str(h.number) == number_text), None)
     if chosen is None and len(found) > 1:
         each = (f"{_degrees(h.bed_c, locale)}: {_value(h.bed_w, HELD_W, locale)}" for _, h in found)
-        return (f"{machine.name}, hold test", *each)
+        return (tr("{machine}, hold test", machine=machine.name), *each)
     held = found[0][1] if chosen is None else chosen
-    lines = [f"{machine.name}, {_degrees(held.bed_c, locale)} in a room of {_degrees(held.room_c, locale)}"]
+    lines = [
+        tr(
+            "{machine}, {bed} in a room of {room}",
+            machine=machine.name,
+            bed=_degrees(held.bed_c, locale),
+            room=_degrees(held.room_c, locale),
+        )
+    ]
     if held.bed_w is None:
-        lines.append("what else the machine draws is not in the log")
+        lines.append(tr("what else the machine draws is not in the log"))
     else:
-        lines.append(f"bed: {_value(held.bed_w, HELD_W, locale)}")
+        lines.append(tr("bed: {watts}", watts=_value(held.bed_w, HELD_W, locale)))
     if held.w_per_dm2 is not None:
-        lines.append(f"per area: {_value(held.w_per_dm2, W_PER_DM2, locale)}")
+        lines.append(tr("per area: {watts}", watts=_value(held.w_per_dm2, W_PER_DM2, locale)))
     if held.times_floor is not None:
-        lines.append(f"{percent(held.times_floor, 0, locale)} of what a plate of its size must lose")
+        lines.append(
+            tr("{share} of what a plate of its size must lose", share=percent(held.times_floor, 0, locale))
+        )
     lines.append(settled_text(held))
     if held.warm_up_wh is not None:
         warm = _value(held.warm_up_wh, WARM_UP_WH, locale)
-        lines.append(f"warm-up: {warm} in {duration(held.hold.warm_up_s)}")
+        lines.append(tr("warm-up: {energy} in {length}", energy=warm, length=duration(held.hold.warm_up_s)))
     if held.heat_capacity is not None:
-        lines.append(f"heat capacity: {_value(held.heat_capacity, HEAT_CAPACITY, locale)}")
+        lines.append(
+            tr("heat capacity: {capacity}", capacity=_value(held.heat_capacity, HEAT_CAPACITY, locale))
+        )
     return tuple(lines)
 
 
 def _degrees(celsius: float | None, locale: NumberLocale) -> str:
-    return "unknown temperature" if celsius is None else f"{number(celsius, 1, locale)} °C"
+    return tr("unknown temperature") if celsius is None else f"{number(celsius, 1, locale)} °C"
 
 
 def _value(measured: Measured | None, quantity: Quantity, locale: NumberLocale) -> str:
     if measured is None:
-        return "not known"
+        return tr("not known")
     return with_unit(with_interval(measured.value, measured.u95, quantity, locale), quantity)
 
 

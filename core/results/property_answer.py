@@ -8,13 +8,14 @@ from core.formatting import (
     POINT,
     UNKNOWN,
     NumberLocale,
-    count,
+    capitalised,
     listed,
     number,
     rounded,
     with_interval,
     with_unit,
 )
+from core.language import WRITTEN_IN, mark, spoken, tr
 from core.properties.table import Column, written
 from core.quantities import Quantity
 from core.results.properties import BED_W_PER_DM2, FEWEST, Against, Group, Point
@@ -28,11 +29,11 @@ _MOST_TOLD = 3
 #: and of so many machines that are left out the names
 _MOST_LEFT = 4
 NO_BREAK = "\N{NO-BREAK SPACE}"
-HOW_TO = (
+HOW_TO = mark(
     "Write into the table below what you know of the machines: in a cell, or paste cells copied from a "
     "spreadsheet. Columns of your own can be added: age, enclosure, motion system, noise."
 )
-CAUTION = (
+CAUTION = mark(
     "Machines differ in many things at once: this shows no cause, "
     "and of many properties tried one fits by chance"
 )
@@ -43,10 +44,19 @@ def headline(found: Against, locale: NumberLocale = POINT) -> str:
     measure, title = found.quantity.name, found.column.title
     n = len(found.points)
     if n == 0:
-        return f"No machine has both a value of {_low(measure)} and of {_low(title)}."
+        return tr(
+            "No machine has both a value of {measure} and of {property}.",
+            measure=_low(measure),
+            property=_low(title),
+        )
     if n < FEWEST:
-        both = f"{_low(measure)} and {_low(title)}"
-        return f"{count(n, 'machine')} {_have(n)} both {both}: too few to show a link."
+        return tr(
+            "{count:machine|machines} {count:~has|have} both {measure} and {property}: "
+            "too few to show a link.",
+            count=n,
+            measure=_low(measure),
+            property=_low(title),
+        )
     if found.column.kind == "number":
         return _of_numbers(found, locale)
     return _of_groups(found, locale)
@@ -56,16 +66,28 @@ def conditions(found: Against, study: Study, locale: NumberLocale = POINT) -> st
     """The line under it: how it was tested, who is left out, and that it shows no cause."""
     parts = [_test(found, locale)] if len(found.points) >= FEWEST else []
     if found.no_property:
-        parts.append(f"{_low(found.column.title)} not noted: {_few(found.no_property)}")
+        parts.append(
+            tr(
+                "{property} not noted: {machines}",
+                property=_low(found.column.title),
+                machines=_few(found.no_property),
+            )
+        )
     if found.no_value:
-        parts.append(f"no value of {_low(found.quantity.name)}: {_few(found.no_value)}")
+        parts.append(
+            tr(
+                "no value of {measure}: {machines}",
+                measure=_low(found.quantity.name),
+                machines=_few(found.no_value),
+            )
+        )
     if found.quantity == BED_W_PER_DM2 and is_bed_area(found.column.name):
-        parts.append("watts per area are divided by the area, which alone makes them fall with it")
+        parts.append(tr("watts per area are divided by the area, which alone makes them fall with it"))
     if study.invented:
-        parts.append("invented data")
+        parts.append(tr("invented data"))
     if found.points:
-        parts.append(CAUTION)
-    said = [_capital(part) for part in parts if part]
+        parts.append(tr(CAUTION))
+    said = [capitalised(part) for part in parts if part]
     return f"{'. '.join(said)}." if said else ""
 
 
@@ -121,7 +143,9 @@ def point_readout(found: Against, run_id: str, locale: NumberLocale = POINT) -> 
         place = found.points.index(point)
         ranks = (found.rank.ranks[place], found.rank.other_ranks[place])
         across, up = (number(r, 1 if r % 1 else 0, locale) for r in ranks)
-        lines.append(f"rank {across} across, {up} up, of {len(found.points)}")
+        lines.append(
+            tr("rank {across} across, {up} up, of {count}", across=across, up=up, count=len(found.points))
+        )
     return tuple(lines)
 
 
@@ -129,7 +153,7 @@ def against_table(found: Against, locale: NumberLocale = POINT) -> Table:
     """One row a machine: its property and its value."""
     unit = f" [{found.quantity.unit}]" if found.quantity.unit else ""
     columns = (
-        TableColumn("machine", "Machine", "left"),
+        TableColumn("machine", tr("Machine"), "left"),
         TableColumn("property", found.column.name, "right" if found.column.kind == "number" else "left"),
         TableColumn("value", f"{found.quantity.name}{unit}"),
     )
@@ -142,7 +166,11 @@ def against_table(found: Against, locale: NumberLocale = POINT) -> Table:
         for p in found.points
     ]
     rows += [(name, UNKNOWN, UNKNOWN) for name in (*found.no_property, *found.no_value)]
-    return Table(f"{found.quantity.name} and {_low(found.column.title)}", columns, tuple(rows))
+    return Table(
+        tr("{measure} and {property}", measure=found.quantity.name, property=_low(found.column.title)),
+        columns,
+        tuple(rows),
+    )
 
 
 def _of_numbers(found: Against, locale: NumberLocale) -> str:
@@ -150,63 +178,128 @@ def _of_numbers(found: Against, locale: NumberLocale) -> str:
     rank = found.rank
     if rank is None:
         if len({p.value for p in found.points}) == 1:
-            return f"All {n} machines have the same {title}: it cannot tell why they differ."
-        return f"All {n} machines have the same {_low(measure)}: there is no difference to explain."
-    told = f"rank correlation {_signed(rank.rho, locale)}, {p_text(rank.p, locale)}, {n} machines"
-    if found.is_shown:
-        way = "rises" if rank.rho > 0 else "falls"
-        return f"{measure} {way} with {title} ({told})."
-    if rank.least_p >= ALPHA:
-        return (
-            f"{n} machines cannot show a link between {_low(measure)} and {title}: "
-            f"even in perfect order p would be {number(rank.least_p, 2, locale)}."
+            return tr(
+                "All {count} machines have the same {property}: it cannot tell why they differ.",
+                count=n,
+                property=title,
+            )
+        return tr(
+            "All {count} machines have the same {measure}: there is no difference to explain.",
+            count=n,
+            measure=_low(measure),
         )
-    return f"No link shown between {_low(measure)} and {title} ({told})."
+    told = tr(
+        "rank correlation {rho}, {p}, {count} machines",
+        rho=_signed(rank.rho, locale),
+        p=p_text(rank.p, locale),
+        count=n,
+    )
+    if found.is_shown:
+        facts = {"measure": measure, "property": title, "told": told}
+        if rank.rho > 0:
+            return tr("{measure} rises with {property} ({told}).", **facts)
+        return tr("{measure} falls with {property} ({told}).", **facts)
+    if rank.least_p >= ALPHA:
+        return tr(
+            "{count} machines cannot show a link between {measure} and {property}: "
+            "even in perfect order p would be {p}.",
+            count=n,
+            measure=_low(measure),
+            property=title,
+            p=number(rank.least_p, 2, locale),
+        )
+    return tr(
+        "No link shown between {measure} and {property} ({told}).",
+        measure=_low(measure),
+        property=title,
+        told=told,
+    )
 
 
 def _of_groups(found: Against, locale: NumberLocale) -> str:
     measure, title, n = found.quantity.name, _low(found.column.title), len(found.points)
     if len(found.groups) == 1:
-        same = f"the same {title} ({found.groups[0].title})"
-        return f"All {n} machines have {same}: it cannot tell why they differ."
+        return tr(
+            "All {count} machines have the same {property} ({value}): it cannot tell why they differ.",
+            count=n,
+            property=title,
+            value=found.groups[0].title,
+        )
     if all(len(g.points) == 1 for g in found.groups):
-        return f"Each of the {n} machines has a {title} of its own: groups need two machines or more."
+        return tr(
+            "Each of the {count} machines has a {property} of its own: groups need two machines or more.",
+            count=n,
+            property=title,
+        )
     if len(found.groups) > _MOST_TOLD:
         low, high = found.groups[0], found.groups[-1]
-        return (
-            f"{measure} by {title}: from {_mean(low, found.quantity, locale)} ({low.title}) "
-            f"to {_mean(high, found.quantity, locale)} ({high.title}), {len(found.groups)} groups."
+        return tr(
+            "{measure} by {property}: from {low} ({low_group}) to {high} ({high_group}), {count} groups.",
+            measure=measure,
+            property=title,
+            low=_mean(low, found.quantity, locale),
+            low_group=low.title,
+            high=_mean(high, found.quantity, locale),
+            high_group=high.title,
+            count=len(found.groups),
         )
     told = listed(
         [
-            f"{g.title} {_mean(g, found.quantity, locale)} ({count(len(g.points), 'machine')})"
+            tr(
+                "{group} {mean} ({count:machine|machines})",
+                group=g.title,
+                mean=_mean(g, found.quantity, locale),
+                count=len(g.points),
+            )
             for g in found.groups
         ]
     )
     test = found.contrast
     if test is None:
-        return f"{measure} by {title}: {told}."
+        return tr("{measure} by {property}: {told}.", measure=measure, property=title, told=told)
     if found.is_shown:
         low, high = found.groups
-        lower = f"{measure} is lower with {title} {low.title} than with {high.title}"
-        return f"{lower}: {told}; {p_text(test.p, locale)}."
-    if test.least_p >= ALPHA:
-        return (
-            f"{measure} by {title}: {told}; with groups so small no difference could be shown "
-            f"(p is {number(test.least_p, 2, locale)} at best)."
+        return tr(
+            "{measure} is lower with {property} {low_group} than with {high_group}: {told}; {p}.",
+            measure=measure,
+            property=title,
+            low_group=low.title,
+            high_group=high.title,
+            told=told,
+            p=p_text(test.p, locale),
         )
-    return f"No difference shown by {title}: {told}; {p_text(test.p, locale)}."
+    if test.least_p >= ALPHA:
+        return tr(
+            "{measure} by {property}: {told}; with groups so small no difference could be shown "
+            "(p is {p} at best).",
+            measure=measure,
+            property=title,
+            told=told,
+            p=number(test.least_p, 2, locale),
+        )
+    return tr(
+        "No difference shown by {property}: {told}; {p}.",
+        property=title,
+        told=told,
+        p=p_text(test.p, locale),
+    )
 
 
 def _test(found: Against, locale: NumberLocale) -> str:
     n = len(found.points)
     if found.rank is not None and found.rank.is_exact:
-        return f"Spearman's rank correlation, p by all orders of {n} machines"
+        return tr("Spearman's rank correlation, p by all orders of {count} machines", count=n)
     if found.rank is not None:
-        return f"Spearman's rank correlation, p by Student's t with {n - 2} degrees of freedom"
+        return tr(
+            "Spearman's rank correlation, p by Student's t with {count} degrees of freedom", count=n - 2
+        )
     if found.contrast is not None:
         ways = number(found.contrast.ways, 0, locale)
-        return f"Difference of the two means, p by all {ways} ways to divide {n} machines so"
+        return tr(
+            "Difference of the two means, p by all {ways} ways to divide {count} machines so",
+            ways=ways,
+            count=n,
+        )
     return ""
 
 
@@ -215,17 +308,11 @@ def _signed(rho: float, locale: NumberLocale) -> str:
 
 
 def _few(names: Sequence[str]) -> str:
-    return listed(list(names)) if len(names) <= _MOST_LEFT else f"{len(names)} machines"
-
-
-def _have(n: int) -> str:
-    return "has" if n == 1 else "have"
+    return listed(list(names)) if len(names) <= _MOST_LEFT else tr("{count} machines", count=len(names))
 
 
 def _low(text: str) -> str:
-    """A title inside a sentence: a word of capitals keeps them."""
+    """A title inside a sentence: a word of capitals keeps them, and so does another language."""
+    if spoken() != WRITTEN_IN:
+        return text
     return text if len(text) > 1 and text[1].isupper() else text[:1].lower() + text[1:]
-
-
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]
