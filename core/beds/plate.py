@@ -18,7 +18,7 @@ from typing import Final
 
 from attrs import frozen
 
-from core.language import mark
+from core.language import later, mark
 
 #: absolute zero [degC]
 ZERO_C: Final = -273.15
@@ -40,7 +40,7 @@ M2_PER_DM2: Final = 0.01
 #: published correlations differ from the one used here by up to this part of the loss of both faces
 CORRELATIONS_DIFFER: Final = 0.13
 #: name of the method, shown with every floor
-METHOD: Final = mark("natural convection after McAdams and radiation, both faces, still air")
+METHOD: Final = later(mark("natural convection after McAdams and radiation, both faces, still air"))
 
 
 @frozen
