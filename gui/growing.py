@@ -150,7 +150,7 @@ def _with_more(
     trace = join(readings) if len(readings) > 1 else readings[0].trace
     if trace is None:
         return None
-    progress(0.0, tr("finding runs in {file_name}", file_name=log.sources[0].file_name))
+    progress(0.0, tr("finding runs in {name}", name=log.sources[0].file_name))
     return LogData(trace, readings, found_in(trace, progress), before.problems)
 
 
@@ -217,7 +217,7 @@ def _continued(
     if not known:
         return found
     for i, (path, shown) in enumerate(places):
-        progress(i / len(places), tr("looking into {shown}", shown=shown))
+        progress(i / len(places), tr("looking into {name}", name=shown))
         try:
             size = path.stat().st_size
             shorter = {digest: length for digest, length in known.items() if length < size}

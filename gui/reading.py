@@ -59,10 +59,10 @@ def read_files(paths: Sequence[Path], file: StudyFile, progress: Progress) -> Fi
         nonlocal done
         count = max(len(places), 1)
         here = part(progress, _READING * done / count, _READING * (done + 1) / count)
-        here(0.0, tr("reading {shown}", shown=shown))
+        here(0.0, tr("reading {name}", name=shown))
         reading = read_path(path, shown_name=shown, progress=part(here, 0.0, _LOOKING))
         done += 1
-        looking = _saying(part(here, _LOOKING, 1.0), tr("finding runs in {shown}", shown=shown))
+        looking = _saying(part(here, _LOOKING, 1.0), tr("finding runs in {name}", name=shown))
         activities = tuple(None if r.trace is None else found_in(r.trace, looking) for r in reading.readings)
         return FileAnalysis(reading, activities)
 
@@ -110,7 +110,7 @@ def read_logs(
     read = []
     for i, log in enumerate(logs):
         here = part(progress, i / len(logs), (i + 1) / len(logs))
-        here(0.0, tr("reading {file_name}", file_name=log.sources[0].file_name))
+        here(0.0, tr("reading {name}", name=log.sources[0].file_name))
         read.append((log, read_kept(log, blob, here)))
     return tuple(read)
 
@@ -119,7 +119,7 @@ def read_with(
     log: Log, index: int, choices: Choices, blob: Callable[[str], bytes | Problem], progress: Progress
 ) -> LogData:
     """Read a log as it would be with other choices for one of its files."""
-    progress(0.0, tr("reading {file_name} again", file_name=log.sources[index].file_name))
+    progress(0.0, tr("reading {name} again", name=log.sources[index].file_name))
     sources = tuple(evolve(s, choices=choices) if i == index else s for i, s in enumerate(log.sources))
     return read_kept(evolve(log, sources=sources), blob, progress)
 
@@ -137,7 +137,7 @@ def read_kept(log: Log, blob: Callable[[str], bytes | Problem], progress: Progre
 
     trace, readings, problems = read_log(log, bytes_of, part(progress, 0.0, _LOOKING))
     looking = _saying(
-        part(progress, _LOOKING, 1.0), tr("finding runs in {file_name}", file_name=log.sources[0].file_name)
+        part(progress, _LOOKING, 1.0), tr("finding runs in {name}", name=log.sources[0].file_name)
     )
     activity = None if trace is None else found_in(trace, looking)
     return LogData(trace, readings, activity, (*refused, *problems))

@@ -11,6 +11,7 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
 from core.lanes import Block
+from core.language import tr
 from core.results.values import StateSpan
 from gui.charts.lane_hits import Edge
 from gui.charts.lane_painting import BAND_PX
@@ -117,7 +118,11 @@ def _paint_handles(painter: QPainter, box: QRectF, edge: Edge | None, look: Look
 def _paint_label(painter: QPainter, box: QRectF, block: Block, look: Look) -> None:
     painter.setFont(look.font())
     metrics = QFontMetricsF(painter.font())
-    text = block.label if block.is_included or block.kind != "run" else f"{block.label}, left out"
+    text = (
+        block.label
+        if block.is_included or block.kind != "run"
+        else tr("{label}, left out", label=block.label)
+    )
     room = box.width() - 2 * S4
     if metrics.horizontalAdvance(text) > room:
         text = block.label

@@ -3,7 +3,7 @@
 from core.costs.weeks import HOURS_PER_WEEK
 from core.figures.calendar_values import CalendarFigure, CalendarRow
 from core.figures.placing import Box
-from core.formatting import count
+from core.language import mark, tr
 from gui.charts.scene import Fill, Hint, Item, Line, Ruler, Scene, Text
 from gui.look import Look
 
@@ -18,7 +18,16 @@ _HEIGHTS = {"off": 0.0, "standby": 0.22, "cooling": 0.45, "warm-up": 0.7, "proce
 _DENSE = {"standby": 0.55, "cooling": 0.55, "warm-up": 0.75, "processing": 0.85}
 #: share of the width that names may take
 _NAMES = 0.2
-_DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+_DAYS = (
+    mark("Monday"),
+    mark("Tuesday"),
+    mark("Wednesday"),
+    mark("Thursday"),
+    mark("Friday"),
+    mark("Saturday"),
+    mark("Sunday"),
+)
+_SHORT = (mark("Mon"), mark("Tue"), mark("Wed"), mark("Thu"), mark("Fri"), mark("Sat"), mark("Sun"))
 _HOURS_PER_DAY = 24.0
 #: the shortest stretch that is drawn [px]
 _SHORTEST = 1.0
@@ -65,7 +74,7 @@ class _Calendar:
             y += _ROW * unit
         self._days(Box(plot.x, plot.y, plot.width, y - plot.y))
         if unshown:
-            text = f"No room here for {count(unshown, 'more week')}; choose fewer machines"
+            text = tr("No room here for {weeks:more week|more weeks}; choose fewer machines", weeks=unshown)
             box = Box(area.x, area.bottom - self._text, area.width, self._text)
             self._front.append(Text(box, self._ruler.fitted(text, box.width), token="muted", full=text))
         is_whole = unshown == self._figure.unshown
@@ -111,11 +120,12 @@ class _Calendar:
     def _days(self, plot: Box) -> None:
         px = self._look.px
         day_px = plot.width / len(_DAYS)
-        widest = max(self._ruler.width(day) for day in _DAYS)
-        for i, day in enumerate((*_DAYS, "")):
+        days, short = [tr(day) for day in _DAYS], [tr(day) for day in _SHORT]
+        widest = max(self._ruler.width(day) for day in days)
+        for i, (day, brief) in enumerate(zip((*days, ""), (*short, ""), strict=True)):
             x = plot.x + i * day_px
             self._items.insert(0, Line(x, plot.y - px(3), x, plot.bottom, "rule", 1.0))
-            words = day if widest < day_px - px(6) else day[:3] if day_px > 2.4 * self._text else day[:2]
+            words = day if widest < day_px - px(6) else brief if day_px > 2.4 * self._text else brief[:2]
             if words:
                 at = Box(x + px(3), plot.y - px(3) - self._text, self._ruler.width(words), self._text)
                 self._front.append(Text(at, words, token="muted", full=day))
@@ -153,7 +163,7 @@ def _units(rows: tuple[CalendarRow, ...]) -> float:
 
 
 def _words(state: str, start_h: float, end_h: float) -> str:
-    return f"{state}, {_clock(start_h)} to {_clock(end_h)}"
+    return tr("{state}, {start} to {end}", state=tr(state), start=_clock(start_h), end=_clock(end_h))
 
 
 def _clock(hours: float) -> str:
@@ -161,4 +171,4 @@ def _clock(hours: float) -> str:
     day, rest = divmod(minutes, round(_HOURS_PER_DAY * 60))
     if day == len(_DAYS):
         day, rest = day - 1, round(_HOURS_PER_DAY * 60)
-    return f"{_DAYS[day][:3]} {rest // 60:02}:{rest % 60:02}"
+    return f"{tr(_SHORT[day])} {rest // 60:02}:{rest % 60:02}"

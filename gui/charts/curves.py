@@ -7,7 +7,7 @@ import numpy as np
 from core.figures.curve_values import Between, CurvesFigure, Spot, Trend
 from core.figures.line_up_values import Scale
 from core.figures.placing import Anchor, Box, place
-from core.formatting import count
+from core.language import tr
 from core.traces import F64
 from gui.charts.margin_names import NEAR_BORDER, CurveEnd, cut_names, lines_beside, margin_width, names_beside
 from gui.charts.scene import Area, Hint, Item, Line, Marker, Ruler, Scene, Stroke, Target, Text
@@ -158,7 +158,7 @@ class _Curves:
         shown = self._ruler.fitted(title, self._area.width, bold=True)
         used = self._ruler.width(shown, bold=True)
         self._front.append(Text(Box(self._area.x, y, used, self._text), shown, bold=True, full=title))
-        parts = [f"no room for {count(unnamed, 'name')}"] if unnamed else []
+        parts = [tr("no room for {names:name|names}", names=unnamed)] if unnamed else []
         parts += [note] if note else []
         room = self._area.width - used - self._look.px(16)
         while parts and self._ruler.width("; ".join(parts)) > room:

@@ -15,6 +15,7 @@ from shiboken6 import VoidPtr
 from core.energy.clock_ticks import moment, time_ticks
 from core.envelope import Envelope
 from core.lanes import LaneContent
+from core.language import tr
 from core.traces import F64, Trace
 from gui.charts.time_view import TimeView
 from gui.look import S4, S8, Look, marker_path
@@ -81,7 +82,7 @@ def paint_head(painter: QPainter, box: QRectF, content: LaneContent, look: Look)
     files = (
         content.files[0]
         if len(content.files) == 1
-        else f"{content.files[0]} and {len(content.files) - 1} more"
+        else tr("{file} and {others} more", file=content.files[0], others=len(content.files) - 1)
     )
     for words in (files, content.summary):
         if y + line <= box.bottom() + S8:

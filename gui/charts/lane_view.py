@@ -19,6 +19,7 @@ from core.energy.clock_ticks import moment
 from core.envelope import Envelope, envelope
 from core.formatting import duration, number
 from core.lanes import Block, LaneContent
+from core.language import tr
 from core.traces import Trace
 from gui import look
 from gui.charts import lane_hits as hits
@@ -58,7 +59,7 @@ class LaneView(QWidget):
         self._hovered: str | None = None
         self._pointer: QPointF | None = None
         self._drag: Drag | None = None
-        self._waiting = "reading the log"
+        self._waiting = tr("reading the log")
         self._shown: tuple[object, ...] | None = None
         self._measured: tuple[tuple[int, int, Look], painting.LaneGeometry] | None = None
 
@@ -71,7 +72,7 @@ class LaneView(QWidget):
         self._shown = content, trace, selected, waiting
         is_other = self._trace is None or trace is None or trace.key != self._trace.key
         self._content, self._trace = content, trace
-        self._waiting = waiting or "reading the log"
+        self._waiting = waiting or tr("reading the log")
         if is_other and trace is not None:
             self._top_w = painting.power_top(trace)
             self._view = self._view.of_length(trace.end_s)
@@ -173,7 +174,8 @@ class LaneView(QWidget):
             return
         if drag is not None and drag.what == "edge":
             at_s = drag.at_s
-            words = f"{drag.edge} {moment(trace.clock, at_s)}"
+            at = moment(trace.clock, at_s)
+            words = tr("start {at}", at=at) if drag.edge == "start" else tr("end {at}", at=at)
             painting.paint_readout(painter, plot, self._view.x(at_s), words, self._look)
         elif drag is not None and drag.what == "draw":
             a, b = sorted((drag.at_s, self._view.at(drag.from_x)))
@@ -185,7 +187,9 @@ class LaneView(QWidget):
         elif drag is None and plot.contains(self._pointer):
             at_s = self._view.at(self._pointer.x())
             power_w = hits.power_at_w(trace, at_s)
-            watts = "no samples" if power_w is None else f"{number(power_w, 0 if power_w >= 100 else 1)} W"
+            watts = (
+                tr("no samples") if power_w is None else f"{number(power_w, 0 if power_w >= 100 else 1)} W"
+            )
             block = self._block_at(at_s)
             words = f"{moment(trace.clock, at_s)}  {watts}" + (f"  {block.label}" if block else "")
             painting.paint_readout(painter, plot, self._pointer.x(), words, self._look)
@@ -267,12 +271,16 @@ class LaneView(QWidget):
         """Keep what a screen reader says up to date."""
         if self._content is None:
             return
-        self.setAccessibleName(f"Log of {self._content.machine}, {self._content.summary}")
+        machine, summary = self._content.machine, self._content.summary
+        self.setAccessibleName(tr("Log of {machine}, {summary}", machine=machine, summary=summary))
         block = self._content.block(self._selected)
-        words = "No stretch selected"
+        words = tr("No stretch selected")
         if block is not None:
-            words = f"{block.label}, {block.kind}, {duration(block.end_s - block.start_s)}"
-            words += ", counted" if block.is_included else ", not counted"
-            words += f", arrow keys move its {self._edge}" if self._edge else ""
+            said = [block.label, tr(block.kind), duration(block.end_s - block.start_s)]
+            said.append(tr("counted") if block.is_included else tr("not counted"))
+            if self._edge is not None:
+                is_start = self._edge == "start"
+                said.append(tr("arrow keys move its start") if is_start else tr("arrow keys move its end"))
+            words = ", ".join(said)
         self.setAccessibleDescription(words)
         QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.DescriptionChanged))

@@ -4,7 +4,8 @@ import math
 
 from core.figures.line_up_values import Curve, Excursion, LineUpFigure, Panel, StateRow
 from core.figures.placing import Box
-from core.formatting import count, number
+from core.formatting import number
+from core.language import tr
 from gui.charts.curve_names import PanelPlace, margin_for, names
 from gui.charts.scene import Area, Fill, Hint, Item, Line, Marker, Plot, Ruler, Scene, Stroke, Text
 from gui.look import Look
@@ -76,8 +77,8 @@ class _LineUp:
         for row in places:
             for at in row:
                 self._panel(at)
-        notes = [f"no room for {count(missing, 'more row')}"] if missing else []
-        notes += [f"no room for {count(self._unnamed, 'name')}"] if self._unnamed else []
+        notes = [tr("no room for {rows:more row|more rows}", rows=missing)] if missing else []
+        notes += [tr("no room for {names:name|names}", names=self._unnamed)] if self._unnamed else []
         self._columns_named(places, "; ".join(notes))
         if places:
             for at in places[-1]:
@@ -162,7 +163,8 @@ class _LineUp:
                 self._front.append(Text(box, shown, bold=True, full=title))
                 if at.panel.beyond is not None:
                     locale = self._figure.x.locale
-                    beyond = f"warm-up goes up to {number(at.panel.beyond, 0, locale)} {at.panel.y.unit}"
+                    most = number(at.panel.beyond, 0, locale)
+                    beyond = tr("warm-up goes up to {most} {unit}", most=most, unit=at.panel.y.unit)
                     place = Box(box.right + px(10), box.y, self._ruler.width(beyond), self._text)
                     # rows that are missing matter more
                     room = at.box.right - (self._ruler.width(note) + px(16) if note else 0.0)
@@ -182,9 +184,9 @@ class _LineUp:
         parts = [note] if note else []
         panels = self._figure.panels
         if any(panel.ribbons for panel in panels):
-            parts.append("band: spread of the repeats")
+            parts.append(tr("band: spread of the repeats"))
         if any(panel.state_rows for panel in panels):
-            parts.append("strip: warm-up hatched")
+            parts.append(tr("strip: warm-up hatched"))
         while parts and self._ruler.width("; ".join(parts)) > box.width:
             parts.pop()
         if parts:
@@ -350,7 +352,8 @@ class _LineUp:
         for state, low, high in row.spans:
             left, right = (at.at(v, 0.0)[0] for v in (low, high))
             box = Box(left, y, right - left, height)
-            told.append(f"{state} until {number(high, 1, self._figure.x.locale)} {self._figure.x.unit}")
+            until, unit = number(high, 1, self._figure.x.locale), self._figure.x.unit
+            told.append(tr("{state} until {end} {unit}", state=tr(state), end=until, unit=unit))
             if state == "processing":
                 inner = Box(left, y + px(1), right - left, height - px(2))
                 self._items.append(Fill(inner, color, 0.85, slot=row.slot))

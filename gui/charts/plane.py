@@ -2,7 +2,7 @@
 
 from core.figures.placing import Anchor, Box, place
 from core.figures.values import EnergyTimeFigure, PlaneMark, Point, WattLine
-from core.formatting import count
+from core.language import tr
 from gui.charts.scene import Hint, Item, Line, Marker, Ruler, Scene, Target, Text
 from gui.look import Look
 
@@ -104,9 +104,9 @@ class _Plane:
 
     def _note(self, unnamed: int, room: float) -> None:
         """What the dashed lines are and how many names are missing, as far as there is room."""
-        parts = ["dashed: equal mean power"] if self._figure.lines else []
+        parts = [tr("dashed: equal mean power")] if self._figure.lines else []
         if unnamed:
-            parts.insert(0, f"no room for {count(unnamed, 'name')}")
+            parts.insert(0, tr("no room for {names:name|names}", names=unnamed))
         while parts and self._ruler.width("; ".join(parts)) > room:
             parts.pop()
         if parts:

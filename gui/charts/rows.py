@@ -9,7 +9,8 @@ from attrs import evolve
 
 from core.figures.placing import Box, swarm
 from core.figures.values import Cell, ComparisonFigure, Measure, Row
-from core.formatting import count, listed
+from core.formatting import listed
+from core.language import tr
 from gui.charts.row_heights import GROUP, overhead
 from gui.charts.scene import Fill, Hint, Item, Line, Marker, Ruler, Scene, Target, Text, ValuePlace
 from gui.look import Look
@@ -85,9 +86,10 @@ class _Rows:
         notes = []
         if self._unshown:
             shown = len(self._figure.rows)
-            notes.append(f"{shown} of {count(shown + self._unshown, 'machine')} shown")
+            every = shown + self._unshown
+            notes.append(tr("{shown} of {machines:machine|machines} shown", shown=shown, machines=every))
         if missing:
-            notes.append(f"no room here for: {listed(missing)}")
+            notes.append(tr("no room here for: {names}", names=listed(missing)))
         bottom = area.bottom
         if notes:
             said = "; ".join(notes)
@@ -179,7 +181,10 @@ class _Rows:
                 self._items.append(Line(x - px(3), y, x, y, "muted", 1.4, slot=slot))
             who = listed([row.name for row in names[first : last + 1]])
             self._hints.append(
-                Hint(Box(x - px(4), upper, px(8), lower - upper), f"{who}: no difference shown")
+                Hint(
+                    Box(x - px(4), upper, px(8), lower - upper),
+                    tr("{machines}: no difference shown", machines=who),
+                )
             )
 
     def _widths(self, measures: tuple[Measure, ...], weights: list[float], room: float) -> list[float]:

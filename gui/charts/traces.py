@@ -7,6 +7,7 @@ from PySide6.QtGui import QContextMenuEvent, QFocusEvent, QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from core.lanes import Block
+from core.language import tr
 from gui.charts import lane_hits as hits
 from gui.charts.lane_hits import Edge
 from gui.charts.lane_view import Drag, LaneView
@@ -45,7 +46,7 @@ class Lane(LaneView):
         if self._name is None:
             self._name = QLineEdit(self)
             self._name.setObjectName("machine_name")
-            self._name.setAccessibleName("Name of the machine")
+            self._name.setAccessibleName(tr("Name of the machine"))
             self._name.editingFinished.connect(self._rename)
         head = self._geometry().head
         self._name.setGeometry(head.toRect().adjusted(-S4, -S4, 0, 0))

@@ -6,6 +6,7 @@ from PySide6.QtCore import QDate, QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from core import edits
+from core.language import tr
 from core.progress import Progress
 from core.publish.choices import Pick
 from gui.session import Session
@@ -69,12 +70,12 @@ class PublishAdding(QObject):
         sources = Sources(drawable, QDate.currentDate().year(), money_locale())
 
         def work(progress: Progress) -> str | None:
-            progress(0.0, "looking the chart up")
+            progress(0.0, tr("looking the chart up"))
             return key_for(view, figure, shelf(sources), sources)
 
         def done(key: str | None) -> None:
             if key is None:
-                menu.told.emit("This chart cannot be published; save its picture instead.")
+                menu.told.emit(tr("This chart cannot be published; save its picture instead."))
             else:
                 self._add(Pick(key), menu)
 
@@ -88,4 +89,4 @@ class PublishAdding(QObject):
             self._session.seal()
         self._newest = pick.key
         self.added.emit(pick.key)
-        menu.told.emit("Added to the Publish page")
+        menu.told.emit(tr("Added to the Publish page"))

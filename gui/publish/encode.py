@@ -22,16 +22,17 @@ from PySide6.QtGui import (
 from PySide6.QtSvg import QSvgGenerator
 
 from core.figures.source import maker
+from core.language import mark, tr
 from gui.publish.picture import DrawnPicture, Words
 
 Ending = Literal["png", "webp", "svg", "pdf"]
 ENDINGS: Final[tuple[Ending, ...]] = ("png", "svg", "pdf", "webp")
 #: how a file dialog offers them
 FILTERS: Final[dict[str, str]] = {
-    "png": "PNG picture (*.png)",
-    "svg": "SVG drawing (*.svg)",
-    "pdf": "PDF page (*.pdf)",
-    "webp": "WebP picture (*.webp)",
+    "png": mark("PNG picture (*.png)"),
+    "svg": mark("SVG drawing (*.svg)"),
+    "pdf": mark("PDF page (*.pdf)"),
+    "webp": mark("WebP picture (*.webp)"),
 }
 #: pixels of CSS are 1/96 of an inch (W3C, CSS Values and Units Level 3, 6.2), points 1/72
 _SVG_DPI: Final = 96
@@ -112,7 +113,8 @@ def _encoded(image: QImage, form: str, quality: int) -> bytes:
     writer = QImageWriter(buffer, QByteArray(form.encode()))
     writer.setQuality(quality)
     if not writer.write(image):
-        raise OSError(f"the picture could not be encoded as {form.upper()}: {writer.errorString()}")
+        why = writer.errorString()
+        raise OSError(tr("the picture could not be encoded as {form}: {why}", form=form.upper(), why=why))
     buffer.close()
     return bytes(data.data())
 

@@ -7,7 +7,7 @@ from attrs import frozen
 from PySide6.QtCore import QObject, QStandardPaths, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
-from core.formatting import count
+from core.language import mark, tr
 from core.progress import Progress
 from core.report.tables import StudyTable
 from core.spreadsheet import spreadsheet_bytes
@@ -18,11 +18,13 @@ from gui.publish.making import TOGETHER, Desk, save_picked, save_sequence
 
 #: key of the job
 SAVE = "save pictures"
+_SAVED_FILES = mark("Saved {count:file|files} in {folder}")
+_SAVED_PICTURES = mark("Saved {count:picture|pictures} in {folder}")
 _TABLES = {
-    "csv": "CSV, full precision (*.csv)",
-    "xlsx": "Spreadsheet (*.xlsx)",
-    "md": "Markdown (*.md)",
-    "html": "HTML (*.html)",
+    "csv": mark("CSV, full precision (*.csv)"),
+    "xlsx": mark("Spreadsheet (*.xlsx)"),
+    "md": mark("Markdown (*.md)"),
+    "html": mark("HTML (*.html)"),
 }
 
 
@@ -81,7 +83,7 @@ class PublishFiles(QObject):
         def save(path: Path) -> None:
             self.start(lambda progress: _one_picture(desk, key, path, ending, ratio, progress))
 
-        self.ask_for_file("Save picture", f"{name}.{ending}", [FILTERS[ending]], ending, save)
+        self.ask_for_file(tr("Save picture"), f"{name}.{ending}", [tr(FILTERS[ending])], ending, save)
 
     def ask_for_table(self, desk: Desk, key: str) -> None:
         """Ask for a name, and save the table that is shown; the name's ending says how."""
@@ -89,7 +91,9 @@ class PublishFiles(QObject):
         def save(path: Path) -> None:
             self.start(lambda progress: _one_table(desk, key, path))
 
-        self.ask_for_file("Save table", f"{key}.csv", list(_TABLES.values()), "csv", save)
+        self.ask_for_file(
+            tr("Save table"), f"{key}.csv", [tr(kind) for kind in _TABLES.values()], "csv", save
+        )
 
     def ask_for_all(self, desk: Desk, ending: Ending, ratio: float) -> None:
         """Ask for a folder, and save every pick into it."""
@@ -97,11 +101,11 @@ class PublishFiles(QObject):
         def save(folder: Path) -> None:
             self.start(
                 lambda progress: _many(
-                    folder, lambda: save_picked(desk, folder, ending, ratio, progress), "file"
+                    folder, lambda: save_picked(desk, folder, ending, ratio, progress), _SAVED_FILES
                 )
             )
 
-        self.ask_for_folder("Save all picked into a folder", save)
+        self.ask_for_folder(tr("Save all picked into a folder"), save)
 
     def ask_for_steps(self, desk: Desk, key: str, ending: Ending, ratio: float) -> None:
         """Ask for a folder, and save into it the pictures that build the chart up."""
@@ -109,11 +113,11 @@ class PublishFiles(QObject):
         def save(folder: Path) -> None:
             self.start(
                 lambda progress: _many(
-                    folder, lambda: save_sequence(desk, key, folder, ending, ratio, progress), "picture"
+                    folder, lambda: save_sequence(desk, key, folder, ending, ratio, progress), _SAVED_PICTURES
                 )
             )
 
-        self.ask_for_folder("Save step by step into a folder", save)
+        self.ask_for_folder(tr("Save step by step into a folder"), save)
 
     def ask_for_file(
         self, title: str, name: str, filters: list[str], suffix: str, save: Callable[[Path], None]
@@ -170,14 +174,14 @@ class PublishFiles(QObject):
         self.saved.emit(saved)
 
     def _on_cancelled(self) -> None:
-        self.saved.emit(Saved("Saving was stopped; what was saved before is there."))
+        self.saved.emit(Saved(tr("Saving was stopped; what was saved before is there.")))
 
 
 def _one_picture(desk: Desk, key: str, path: Path, ending: Ending, ratio: float, progress: Progress) -> Saved:
-    progress(0.0, f"saving {path.name}")
+    progress(0.0, tr("saving {name}", name=path.name))
     picture = desk.picture(key)
     if picture is None:
-        return Saved("There is nothing to save: the study has this figure no more.")
+        return Saved(tr("There is nothing to save: the study has this figure no more."))
     if path.suffix.lower() != f".{ending}":
         path = path.with_name(f"{path.name}.{ending}")
     return _written(path, lambda: file_bytes(picture, ending, ratio))
@@ -186,7 +190,7 @@ def _one_picture(desk: Desk, key: str, path: Path, ending: Ending, ratio: float,
 def _one_table(desk: Desk, key: str, path: Path) -> Saved:
     table = desk.table(key)
     if table is None:
-        return Saved("There is nothing to save: the study has this table no more.")
+        return Saved(tr("There is nothing to save: the study has this table no more."))
     ending = path.suffix.lower().lstrip(".")
     if ending not in _TABLES:
         ending, path = "csv", path.with_name(f"{path.name}.csv")
@@ -198,21 +202,22 @@ def _written(path: Path, made: Callable[[], bytes]) -> Saved:
         path.write_bytes(made())
     except OSError as error:
         return not_saved(path, error)
-    return Saved(f"Saved {path.name}", (path,))
+    return Saved(tr("Saved {name}", name=path.name), (path,))
 
 
-def _many(folder: Path, save: Callable[[], tuple[Path, ...]], what: str) -> Saved:
+def _many(folder: Path, save: Callable[[], tuple[Path, ...]], told: str) -> Saved:
     try:
         folder.mkdir(parents=True, exist_ok=True)
         paths = save()
     except OSError as error:
         return not_saved(folder, error)
     if not paths:
-        return Saved("There was nothing to save.")
-    return Saved(f"Saved {count(len(paths), what)} in {folder.name}", paths)
+        return Saved(tr("There was nothing to save."))
+    return Saved(tr(told, count=len(paths), folder=folder.name), paths)
 
 
 def not_saved(path: Path, error: OSError) -> Saved:
     """What is said where something stood in the way of writing."""
     why = error.strerror or str(error)
-    return Saved(f"{path.name} was not saved ({why}). Choose another folder or free some room.")
+    told = mark("{name} was not saved ({why}). Choose another folder or free some room.")
+    return Saved(tr(told, name=path.name, why=why))

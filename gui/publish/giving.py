@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 from core.bundle.log_bytes import of_study_file
 from core.bundle.writing import without_folders
 from core.command import warnings_of
+from core.language import mark, tr
 from core.personal.search import Personal
 from core.problems import Problem
 from core.report.pictures import Drawable
@@ -21,17 +22,17 @@ from gui.widgets.publish_whole import PublishWhole
 #: key of the job
 PERSONAL = "look for personal data"
 _TITLES: dict[Wanted, str] = {
-    "html": "Save the report as HTML",
-    "pdf": "Save the report as PDF",
-    "tables": "Save all tables",
-    "bundle": "Save the bundle",
-    "everything": "Save everything into a folder",
+    "html": mark("Save the report as HTML"),
+    "pdf": mark("Save the report as PDF"),
+    "tables": mark("Save all tables"),
+    "bundle": mark("Save the bundle"),
+    "everything": mark("Save everything into a folder"),
 }
 _KINDS: dict[Wanted, str] = {
-    "html": "HTML report (*.html)",
-    "pdf": "PDF report (*.pdf)",
-    "tables": "Spreadsheet (*.xlsx)",
-    "bundle": "Bundle (*{suffix})",
+    "html": mark("HTML report (*.html)"),
+    "pdf": mark("PDF report (*.pdf)"),
+    "tables": mark("Spreadsheet (*.xlsx)"),
+    "bundle": mark("Bundle (*{suffix})"),
     "everything": "",
 }
 
@@ -52,7 +53,7 @@ class PublishGiving(QObject):
         session = self._session
         comparison, path = session.comparison, session.path
         if comparison is None or path is None or len(session.traces) < len(session.study.logs):
-            self.refused.emit("The logs are still being read; try again in a moment.")
+            self.refused.emit(tr("The logs are still being read; try again in a moment."))
             return None
         study = without_folders(session.study)
         drawable = Drawable(study, comparison, session.traces, session.activities)
@@ -85,7 +86,7 @@ class PublishGiving(QObject):
 
         stem, suffix = FILES[wanted]
         if not suffix:
-            self._files.ask_for_folder(_TITLES[wanted], save)
+            self._files.ask_for_folder(tr(_TITLES[wanted]), save)
             return
-        kind = _KINDS[wanted].replace("{suffix}", suffix)
-        self._files.ask_for_file(_TITLES[wanted], f"{stem}{suffix}", [kind], suffix[1:], save)
+        kind = tr(_KINDS[wanted], suffix=suffix)
+        self._files.ask_for_file(tr(_TITLES[wanted]), f"{stem}{suffix}", [kind], suffix[1:], save)

@@ -8,6 +8,7 @@ from attrs import evolve, frozen
 
 from core.figures.calendar_values import CalendarFigure
 from core.figures.values import ComparisonFigure, Figure
+from core.language import tr
 from core.progress import Progress
 from core.publish.choices import MOST_ON_ONE, Pick, Publishing
 from core.publish.shelf import Entry, entry_of
@@ -108,7 +109,7 @@ def save_picked(
     entries = desk.picked
     shared = desk.together
     for place, entry in enumerate(entries):
-        progress(place / len(entries), f"saving {entry.title}")
+        progress(place / len(entries), tr("saving {name}", name=tr(entry.title)))
         if entry in shared[1:]:
             continue  # it is on the picture of the first of them
         name = TOGETHER if entry in shared else entry.key
@@ -182,7 +183,8 @@ def save_sequence(
     made = list(frames(picture, slots, own_title=has_own))
     written = []
     for place, frame in enumerate(made):
-        progress(place / len(made), f"saving picture {place + 1} of {len(made)}")
+        saving = tr("saving picture {number} of {of}", number=place + 1, of=len(made))
+        progress(place / len(made), saving)
         path = folder / f"{name}-{place:02}.{ending}"
         path.write_bytes(file_bytes(frame, ending, ratio))
         written.append(path)

@@ -12,6 +12,7 @@ from typing import Final
 
 from attrs import frozen
 
+from core.language import mark
 from core.publish.choices import Place, Publishing, Purpose
 from gui.charts.sheet import SheetSize
 from gui.look import Look
@@ -28,20 +29,20 @@ class Format:
 
 
 FORMATS: Final[dict[Purpose, Format]] = {
-    "wide": Format("Wide, 1920 × 1080", 1920, 1080, "phone"),
-    "square": Format("Square, 1080 × 1080", 1080, 1080, "desk"),
-    "tall": Format("Tall, 1080 × 1920", 1080, 1920, "phone"),
-    "article": Format("Article, 1600 × 900", 1600, 900, "page"),
-    "slide": Format("Slide, 1920 × 1080", 1920, 1080, "room"),
-    "free": Format("Free size", 1600, 900, "desk"),
+    "wide": Format(mark("Wide, 1920 × 1080"), 1920, 1080, "phone"),
+    "square": Format(mark("Square, 1080 × 1080"), 1080, 1080, "desk"),
+    "tall": Format(mark("Tall, 1080 × 1920"), 1080, 1920, "phone"),
+    "article": Format(mark("Article, 1600 × 900"), 1600, 900, "page"),
+    "slide": Format(mark("Slide, 1920 × 1080"), 1920, 1080, "room"),
+    "free": Format(mark("Free size"), 1600, 900, "desk"),
 }
 #: how far away a picture is, in lengths of its shorter side (common practice, no source)
 DISTANCES: Final[dict[Place, float]] = {"page": 2.2, "desk": 2.6, "phone": 3.2, "room": 4.0}
 PLACE_NAMES: Final[dict[Place, str]] = {
-    "page": "on a page",
-    "desk": "at a desk",
-    "phone": "on a phone",
-    "room": "across a room",
+    "page": mark("on a page"),
+    "desk": mark("at a desk"),
+    "phone": mark("on a phone"),
+    "room": mark("across a room"),
 }
 #: text size in parts of the shorter side for each length of distance
 _SHARE: Final = 0.01

@@ -7,6 +7,7 @@ from attrs import fields, frozen
 from PySide6.QtGui import QImage
 
 from core.figures.line_up_values import LineUpFigure
+from core.language import tr
 from core.progress import Progress
 from core.publish.choices import Pick, Publishing
 from core.publish.shelf import AS_ARRANGED, Entry, shelf
@@ -49,7 +50,7 @@ class Finder:
     sources: Sources
 
     def __call__(self, progress: Progress) -> Shelved:
-        progress(0.0, "putting figures on the shelf")
+        progress(0.0, tr("putting figures on the shelf"))
         entries = shelf(self.sources)
         return Shelved(self.study, self.comparison, self.log_ids, self.sources, entries)
 
@@ -62,7 +63,7 @@ class Drawer:
     key: str
 
     def __call__(self, progress: Progress) -> Drawn:
-        progress(0.0, "drawing the picture")
+        progress(0.0, tr("drawing the picture"))
         picture = self.desk.picture(self.key)
         image = QImage() if picture is None else image_of(picture)
         return Drawn(self.desk, self.key, picture, image)

@@ -9,6 +9,7 @@ from attrs import frozen
 
 from core.bundle.manifest import BUNDLE_SUFFIX
 from core.bundle.writing import Contents, LogBytes, write_bundle
+from core.language import tr
 from core.logs.reading import Reading
 from core.outputs import write_files
 from core.personal.pseudonyms import pseudonyms
@@ -77,7 +78,7 @@ class PoolPainter:
         """The pictures of all pages."""
         made = []
         for picture in report_pictures(drawable, style, year):
-            self._progress(0.3, f"drawing {picture.title}")
+            self._progress(0.3, tr("drawing {name}", name=tr(picture.title)))
             made.append(picture)
         return tuple(made)
 
@@ -99,7 +100,7 @@ def save_whole(whole: WholeStudy, wanted: Wanted, path: Path, giving: Giving, pr
     last = f".{suffix.rpartition('.')[2]}"
     if suffix and path.suffix.lower() != last:
         path = path.with_name(f"{path.name}{suffix}")
-    progress(0.0, f"saving {path.name}")
+    progress(0.0, tr("saving {name}", name=path.name))
     given = _given(whole, giving, part(progress, 0.0, 0.2))
     sources = Sources(given.drawable, whole.made.year)
     warnings = [given.change(text) for text in whole.warnings]
@@ -107,7 +108,7 @@ def save_whole(whole: WholeStudy, wanted: Wanted, path: Path, giving: Giving, pr
         told = _write(sources, given, whole.made, wanted, path, giving, warnings, part(progress, 0.2, 1.0))
     except OSError as error:
         return not_saved(path, error)
-    return Saved(" ".join([f"Saved {path.name}.", *told]), (path,))
+    return Saved(" ".join([tr("Saved {name}.", name=path.name), *told]), (path,))
 
 
 def _given(whole: WholeStudy, giving: Giving, progress: Progress) -> Replaced:
