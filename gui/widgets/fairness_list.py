@@ -74,7 +74,10 @@ class FairnessList(QFrame):
         self._name_button()
 
     def _name_button(self) -> None:
-        points = tr("{count:point of fairness|points of fairness}", count=sum(f.is_open for f in self._shown))
+        count = sum(f.is_open for f in self._shown)
+        points = tr("no points of fairness")
+        if count:
+            points = tr("{count:point of fairness|points of fairness}", count=count)
         self.button.setText(f"{points} {'▴' if self.button.isChecked() else '▾'}")
         self.button.setAccessibleName(
             tr("{what}, shown", what=points) if self.button.isChecked() else tr("{what}, show", what=points)

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from core.edits import is_one_load
 from core.formatting import NumberLocale
+from core.language import mark, tr
 from core.results.check_words import as_read, read, told
 from core.study import LoadCheck, Study
 from core.units import SECONDS_PER_MINUTE
@@ -29,14 +30,15 @@ _LIMITS = (0.0, 1_000_000.0)
 #: an energy needs some time
 _LEAST_MINUTES = 1.0
 _ROWS_SHOWN = 2
-_EXPLAINED = (
-    "Read one steady load with both meters, one after the other: what they differ by then no longer stands "
-    "between machines. Write every digit that the display shows."
+_EXPLAINED = mark(
+    "Read one steady load with both meters, one after the other: what they differ by "
+    "then no longer stands between machines. Write every digit that the display "
+    "shows."
 )
-_CAUTION = (
+_CAUTION = mark(
     "Mains: only plug-in meters approved for your sockets, unopened, and a load within the rating of each."
 )
-_ONE_METER = (
+_ONE_METER = mark(
     "The study has one meter. Give another log its own with New, then hold the two against each other."
 )
 
@@ -69,35 +71,35 @@ class LoadChecks(QWidget):
         self._locale = NumberLocale()
         self._list = QListWidget()
         self._list.setObjectName("checks_list")
-        self._list.setAccessibleName("Same-load checks")
+        self._list.setAccessibleName(tr("Same-load checks"))
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.currentRowChanged.connect(self._on_row)
         self._says = _text("check_says", "")
         self._says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self._one_meter = _text("check_one_meter", "muted", _ONE_METER)
-        self._meters = (Choice("check_meter", "First meter"), Choice("check_other", "Second meter"))
+        self._one_meter = _text("check_one_meter", "muted", tr(_ONE_METER))
+        self._meters = (Choice("check_meter", tr("First meter")), Choice("check_other", tr("Second meter")))
         self._readings = (
-            NumberField("check_reading", "What the first meter showed", _LIMITS),
-            NumberField("check_other_reading", "What the second meter showed", _LIMITS),
+            NumberField("check_reading", tr("What the first meter showed"), _LIMITS),
+            NumberField("check_other_reading", tr("What the second meter showed"), _LIMITS),
         )
-        self._unit = Choice("check_unit", "Energies or powers")
+        self._unit = Choice("check_unit", tr("Energies or powers"))
         self._unit.fill([("Wh", "Wh"), ("W", "W")], "Wh")
         self._unit.activated.connect(self._show_unit)
-        self._minutes = NumberField("check_minutes", "Minutes that the energies took", _LIMITS)
+        self._minutes = NumberField("check_minutes", tr("Minutes that the energies took"), _LIMITS)
         self._note = QLineEdit()
         self._note.setObjectName("check_note")
-        self._note.setAccessibleName("What the load was")
-        self._note.setPlaceholderText("What the load was")
-        self._add = QPushButton("Add the check")
+        self._note.setAccessibleName(tr("What the load was"))
+        self._note.setPlaceholderText(tr("What the load was"))
+        self._add = QPushButton(tr("Add the check"))
         self._add.setObjectName("check_add")
         self._add.clicked.connect(self._on_add)
-        self._remove = QPushButton("Remove")
+        self._remove = QPushButton(tr("Remove"))
         self._remove.setObjectName("check_remove")
         self._remove.clicked.connect(self._on_remove)
-        self._new = QPushButton("Another")
+        self._new = QPushButton(tr("Another"))
         self._new.setObjectName("check_new")
         self._new.setProperty("role", "link")
-        self._new.setToolTip("Empty the fields for another check")
+        self._new.setToolTip(tr("Empty the fields for another check"))
         self._new.clicked.connect(self._on_new)
         self._why_not = _text("check_why_not", "problem")
         self._lay_out()
@@ -161,7 +163,7 @@ class LoadChecks(QWidget):
         check = self._chosen
         self._remove.setVisible(check is not None)
         self._new.setVisible(check is not None)
-        self._add.setText("Add the check" if check is None else "Change it")
+        self._add.setText(tr("Add the check") if check is None else tr("Change it"))
         self._says.setVisible(check is not None)
         if check is not None and self._study is not None:
             self._says.setText(" ".join(told(self._study, check, self._locale)))
@@ -186,13 +188,15 @@ class LoadChecks(QWidget):
         is_energy = self._unit.currentData() == "Wh"
         minutes = self._minutes.value
         if meter_id == other_id:
-            self._refuse("A check takes two different meters: choose another one.")
+            self._refuse(tr("A check takes two different meters: choose another one."))
         elif not first or not second:
-            self._refuse("Write what each meter showed, more than 0, such as 412.3.")
+            self._refuse(tr("Write what each meter showed, more than 0, such as 412.3."))
         elif not is_one_load(first, second):
-            self._refuse("These readings are too far apart for one load: check the digits and the unit.")
+            self._refuse(tr("These readings are too far apart for one load: check the digits and the unit."))
         elif is_energy and (minutes is None or minutes < _LEAST_MINUTES):
-            self._refuse("Write how many minutes the energies took: meters are also off by tenths of a watt.")
+            self._refuse(
+                tr("Write how many minutes the energies took: meters are also off by tenths of a watt.")
+            )
         else:
             self._refuse("")
             check = CheckTyped(
@@ -239,7 +243,7 @@ class LoadChecks(QWidget):
         unit = self._unit.currentData()
         for field in self._readings:
             field.setPlaceholderText(str(unit))
-        self._minutes.setPlaceholderText("minutes")
+        self._minutes.setPlaceholderText(tr("minutes"))
         self._minutes.setVisible(unit == "Wh")
 
     def _lay_out(self) -> None:
@@ -266,8 +270,8 @@ class LoadChecks(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S4)
-        layout.addWidget(_text("check_explained", "muted", _EXPLAINED))
-        layout.addWidget(_text("check_caution", "caution", _CAUTION))
+        layout.addWidget(_text("check_explained", "muted", tr(_EXPLAINED)))
+        layout.addWidget(_text("check_caution", "caution", tr(_CAUTION)))
         for widget in (self._one_meter, self._list, self._says, self._form):
             layout.addWidget(widget)
 

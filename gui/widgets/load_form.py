@@ -5,6 +5,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QWidget
 
 from core.formatting import NumberLocale, number
+from core.language import tr
 from core.loads.names import BY_KEY, LOADS
 from core.results.load_answer import step_name, step_watts, watts_text, year_kwh
 from core.results.load_naming import LoadStep
@@ -49,11 +50,11 @@ class LoadForm(QWidget):
                 widget.hide()
                 widget.deleteLater()
         self._steps, self._boxes = {}, {}
-        self._head(0, "Steps", "Power moved", "What was it?")
+        self._head(0, tr("Steps"), tr("Power moved"), tr("What was it?"))
         for row, step in enumerate(machine.steps, start=1):
             self._add_step(row, step)
         row = 1 + len(machine.steps)
-        self._head(row, "Loads", "Takes", "Runs while idle, a year of it")
+        self._head(row, tr("Loads"), tr("Takes"), tr("Runs while idle, a year of it"))
         for place, load in enumerate(machine.loads, start=row + 1):
             self._add_load(place, load)
 
@@ -71,31 +72,36 @@ class LoadForm(QWidget):
 
     def _add_step(self, row: int, step: LoadStep) -> None:
         at_min = number(step.at_s / SECONDS_PER_MINUTE, 1, self._locale)
-        texts = (f"Step {step.number} at {at_min} min", step_watts(step, self._locale))
+        texts = (
+            tr("Step {number} at {minutes} min", number=step.number, minutes=at_min),
+            step_watts(step, self._locale),
+        )
         for column, text in enumerate(texts):
             self._grid.addWidget(QLabel(text), row, column)
-        choice = Choice(f"step_{step.number}", f"Load of step {step.number}")
+        choice = Choice(f"step_{step.number}", tr("Load of step {number}", number=step.number))
         unnamed = evolve(step, load="") if step.is_named else step
-        found = "" if step.is_named or not step.load else f"{BY_KEY[step.load].title} (found)"
+        found = (
+            "" if step.is_named or not step.load else tr("{what} (found)", what=tr(BY_KEY[step.load].title))
+        )
         choice.setMinimumContentsLength(_LONGEST)
         entries: list[tuple[str, object]] = [(found or step_name(unnamed), None)]
-        entries += [(load.title, load.key) for load in LOADS]
+        entries += [(tr(load.title), load.key) for load in LOADS]
         if found or (step.is_named and not step.load):
-            entries.append(("none of these", ""))
+            entries.append((tr("none of these"), ""))
         choice.fill(entries, step.load if step.is_named else None)
         choice.activated.connect(self._on_named)
         self._steps[choice] = step
         self._grid.addWidget(choice, row, 2)
 
     def _add_load(self, row: int, load: LoadWatts) -> None:
-        title = BY_KEY[load.load].title
+        title = tr(BY_KEY[load.load].title)
         for column, text in enumerate((title, watts_text(load.watts, load.u95_w, self._locale))):
             self._grid.addWidget(QLabel(text), row, column)
         if BY_KEY[load.load].in_processing:
             told = f"{number(year_kwh(load), 0, self._locale)} kWh"
-            box = QCheckBox(f"{told}, set by you" if load.is_idle_by_user else told)
+            box = QCheckBox(tr("{energy}, set by you", energy=told) if load.is_idle_by_user else told)
             box.setObjectName(f"idle_{load.load.replace(' ', '_')}")
-            box.setAccessibleName(f"Whether {title} runs while the machine is idle")
+            box.setAccessibleName(tr("Whether {title} runs while the machine is idle", title=title))
             box.setChecked(load.is_idle)
             box.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             box.clicked.connect(self._on_idle)

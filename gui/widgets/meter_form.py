@@ -11,16 +11,17 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from core.formatting import NumberLocale, count
+from core.formatting import NumberLocale
+from core.language import mark, tr
 from core.study import Log, Meter, Study
 from gui.look import S4, S8
 from gui.widgets.choice import Choice
 from gui.widgets.load_checks import LoadChecks
 
-BED_ALONE_TIP = "A second meter, or a channel of its own, measured the heated bed and nothing else"
-NO_WHOLE_TIP = (
-    "A log of the bed alone stands beside one of the whole machine: choose this log's machine first, if it "
-    "was taken for another"
+BED_ALONE_TIP = mark("A second meter, or a channel of its own, measured the heated bed and nothing else")
+NO_WHOLE_TIP = mark(
+    "A log of the bed alone stands beside one of the whole machine: choose this "
+    "log's machine first, if it was taken for another"
 )
 
 
@@ -37,25 +38,25 @@ class MeterForm(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._meter: Meter | None = None
-        self._choice = Choice("reading_meter", "Meter this log was taken with")
+        self._choice = Choice("reading_meter", tr("Meter this log was taken with"))
         self._choice.activated.connect(self._choose)
-        self._add = QPushButton("New")
+        self._add = QPushButton(tr("New"))
         self._add.setObjectName("meter_add")
-        self._add.setToolTip("This log was taken with a meter that is not in the list")
+        self._add.setToolTip(tr("This log was taken with a meter that is not in the list"))
         self._add.clicked.connect(self.meter_added)
         self._name = QLineEdit()
         self._name.setObjectName("meter_name")
-        self._name.setAccessibleName("Name of the meter")
+        self._name.setAccessibleName(tr("Name of the meter"))
         self._name.editingFinished.connect(self._rename)
-        self._gain = _spin("meter_gain", "Accuracy as a share of the reading", " % of reading", 100.0)
-        self._offset = _spin("meter_offset", "Accuracy that does not depend on the reading", " W", 1000.0)
+        self._gain = _spin("meter_gain", tr("Accuracy as a share of the reading"), tr(" % of reading"), 100.0)
+        self._offset = _spin("meter_offset", tr("Accuracy that does not depend on the reading"), " W", 1000.0)
         for spin in (self._gain, self._offset):
             spin.valueChanged.connect(self._state)
             spin.editingFinished.connect(self.field_left)
         self._note = QLabel()
         self._note.setProperty("role", "muted")
         self._note.setWordWrap(True)
-        self._of_bed = QCheckBox("Log of the bed alone")
+        self._of_bed = QCheckBox(tr("Log of the bed alone"))
         self._of_bed.setObjectName("meter_of_bed")
         self._of_bed.clicked.connect(self._turn_of_bed)
         self.checks = LoadChecks()
@@ -92,13 +93,13 @@ class MeterForm(QWidget):
                 spin.blockSignals(True)
                 spin.setValue(value)
                 spin.blockSignals(False)
-        self._note.setText("" if meter.stated else "Assumed: nobody has stated this meter's accuracy yet")
+        self._note.setText("" if meter.stated else tr("Assumed: nobody has stated this meter's accuracy yet"))
         self._note.setVisible(not meter.stated)
 
         beside = [g for g in study.logs_of(log.machine_id) if g.id != log.id and not g.of_bed]
         self._of_bed.setChecked(log.of_bed)
         self._of_bed.setEnabled(log.of_bed or bool(beside))
-        self._of_bed.setToolTip(BED_ALONE_TIP if beside or log.of_bed else NO_WHOLE_TIP)
+        self._of_bed.setToolTip(tr(BED_ALONE_TIP if beside or log.of_bed else NO_WHOLE_TIP))
         self._count = len(study.checks)
         self._name_button()
         self.checks.show_checks(study, NumberLocale(QLocale().decimalPoint()))
@@ -114,9 +115,15 @@ class MeterForm(QWidget):
 
     def _name_button(self) -> None:
         is_open = self._checks_button.isChecked()
-        what = "Same-load check" if not self._count else count(self._count, "same-load check")
+        what = (
+            tr("Same-load check")
+            if not self._count
+            else tr("{count:same-load check|same-load checks}", count=self._count)
+        )
         self._checks_button.setText(f"{what} {'▴' if is_open else '▾'}")
-        self._checks_button.setAccessibleName(f"{what}, {'shown' if is_open else 'show'}")
+        self._checks_button.setAccessibleName(
+            tr("{what}, shown", what=what) if is_open else tr("{what}, show", what=what)
+        )
 
     def _choose(self) -> None:
         if self._meter is not None and self._choice.currentData() != self._meter.id:

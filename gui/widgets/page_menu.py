@@ -6,6 +6,8 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QWidget
 
+from core.language import tr
+
 
 class PageMenu(QMenu):
     """One entry a page, in their order; Ctrl and a number choose one from anywhere."""
@@ -13,7 +15,7 @@ class PageMenu(QMenu):
     chosen = Signal(int)  # place of the page
 
     def __init__(self, titles: Sequence[str], parent: QWidget) -> None:
-        super().__init__("&Page", parent)
+        super().__init__(tr("&Page"), parent)
         for place, title in enumerate(titles):
             action = self.addAction(title)
             action.setShortcut(QKeySequence(f"Ctrl+{place + 1}"))

@@ -9,6 +9,7 @@ from PySide6.QtGui import QAction, QCursor, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from core.figures.values import Figure
+from core.language import mark, tr
 from gui.charts.framing import Frame
 from gui.charts.layout import frame_height
 from gui.charts.view import ChartView
@@ -16,9 +17,9 @@ from gui.images import SIZES, Size, clipboard_data, render, save
 from gui.publish.encode import FILTERS
 
 _PURPOSES = (
-    ("wide", "Wide, 1920 × 1080…"),
-    ("square", "Square, 1080 × 1080…"),
-    ("as shown", "As shown…"),
+    ("wide", mark("Wide, 1920 × 1080…")),
+    ("square", mark("Square, 1080 × 1080…")),
+    ("as shown", mark("As shown…")),
 )
 #: pixels of a copied picture in each of the screen's
 _RATIO = 2.0
@@ -46,27 +47,27 @@ class PictureMenu(QObject):
         self._charts = charts
         self._asked: Picture | None = None
         self._dialog: QFileDialog | None = None
-        self.menu = QMenu("&Picture", parent)
-        copy = self.menu.addAction("&Copy the picture and its numbers")
+        self.menu = QMenu(tr("&Picture"), parent)
+        copy = self.menu.addAction(tr("&Copy the picture and its numbers"))
         copy.setObjectName("copy_picture")
         copy.triggered.connect(self.copying)
         self.menu.addSeparator()
         for title, chart in charts.items():
-            part = self.menu.addMenu(title)
-            add = part.addAction("&Add to Publish")
+            part = self.menu.addMenu(tr(title))
+            add = part.addAction(tr("&Add to Publish"))
             add.setObjectName(f"add_{chart.objectName()}_to_publish")
             add.setData(title)
             add.triggered.connect(self._on_add)
             part.addSeparator()
             for purpose, text in _PURPOSES:
-                action = part.addAction(text)
+                action = part.addAction(tr(text))
                 action.setObjectName(f"save_{chart.objectName()}_{purpose.replace(' ', '_')}")
                 action.setData((title, purpose))
                 action.triggered.connect(self._on_purpose)
         self.menu.addSeparator()
-        self.with_title = self._switch("With the headline")
-        self.with_conditions = self._switch("With conditions and source")
-        self.doubled = self._switch("Twice the pixels (PNG)", is_on=False)
+        self.with_title = self._switch(tr("With the headline"))
+        self.with_conditions = self._switch(tr("With conditions and source"))
+        self.doubled = self._switch(tr("Twice the pixels (PNG)"), is_on=False)
 
     @property
     def frame(self) -> Frame:
@@ -98,13 +99,13 @@ class PictureMenu(QObject):
         view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
         view.customContextMenuRequested.connect(self._open)
 
-    def copy(self, view: ChartView, rows: Sequence[Sequence[str]], what: str = "its numbers") -> None:
+    def copy(self, view: ChartView, rows: Sequence[Sequence[str]]) -> None:
         """Copy a chart's picture as shown, with the rows of its numbers; nothing where the chart is empty."""
         if view.figure is None:
             return
         image = render(view.figure, self.shown_size(view), view.look, self.frame, _RATIO)
         QGuiApplication.clipboard().setMimeData(clipboard_data(image, rows))
-        self.told.emit(f"Copied the picture and {what}")
+        self.told.emit(tr("Copied the picture and its numbers"))
 
     def write(self, picture: Picture, path: Path) -> None:
         """Write a picture; what stands in the way is told, not raised."""
@@ -113,9 +114,15 @@ class PictureMenu(QObject):
             save(path, picture.figure, picture.size, picture.view.look, picture.frame, ratio)
         except OSError as error:
             why = error.strerror or str(error)
-            self.told.emit(f"{path.name} was not saved ({why}). Choose another folder or free some room.")
+            self.told.emit(
+                tr(
+                    "{name} was not saved ({why}). Choose another folder or free some room.",
+                    name=path.name,
+                    why=why,
+                )
+            )
         else:
-            self.told.emit(f"Saved {path.name}")
+            self.told.emit(tr("Saved {name}", name=path.name))
 
     def _switch(self, text: str, *, is_on: bool = True) -> QAction:
         action = self.menu.addAction(text)
@@ -142,7 +149,7 @@ class PictureMenu(QObject):
         home = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.PicturesLocation)
         name = f"{self._asked.view.objectName().replace('_', '-')}.png"
         parent = self.parent()
-        dialog = QFileDialog(parent if isinstance(parent, QWidget) else None, "Save picture")
+        dialog = QFileDialog(parent if isinstance(parent, QWidget) else None, tr("Save picture"))
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setNameFilters(list(FILTERS.values()))
         dialog.setDefaultSuffix("png")

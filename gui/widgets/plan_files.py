@@ -7,7 +7,8 @@ from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
 
 from core import edits
-from core.formatting import NumberLocale, count
+from core.formatting import NumberLocale
+from core.language import tr
 from core.plan.filled import FilledSheet, read_sheet
 from core.plan.sheet import run_sheet, sheet_csv
 from core.progress import Progress
@@ -39,11 +40,11 @@ class PlanFiles(QObject):
 
     def ask_pdf(self) -> None:
         """Ask where to save the sheet for printing."""
-        self._ask_where("Save run sheet (PDF)", "run-sheet.pdf", "PDF (*.pdf)")
+        self._ask_where(tr("Save run sheet (PDF)"), "run-sheet.pdf", "PDF (*.pdf)")
 
     def ask_csv(self) -> None:
         """Ask where to save the sheet for filling in."""
-        self._ask_where("Save run sheet (CSV)", "run-sheet.csv", "Table as text (*.csv)")
+        self._ask_where(tr("Save run sheet (CSV)"), "run-sheet.csv", tr("Table as text (*.csv)"))
 
     def ask_print(self) -> None:
         """Ask for a printer."""
@@ -55,9 +56,9 @@ class PlanFiles(QObject):
 
     def ask_filled(self) -> None:
         """Ask for a filled sheet."""
-        dialog = QFileDialog(self._window, "Read a filled run sheet")
+        dialog = QFileDialog(self._window, tr("Read a filled run sheet"))
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
-        dialog.setNameFilters(["Tables as text (*.csv *.txt *.tsv)", "All files (*)"])
+        dialog.setNameFilters([tr("Tables as text (*.csv *.txt *.tsv)"), tr("All files (*)")])
         dialog.fileSelected.connect(self.read)
         self._open(dialog)
 
@@ -68,13 +69,19 @@ class PlanFiles(QObject):
         try:
             if path.suffix.lower() == ".csv":
                 path.write_text(sheet_csv(sheet), encoding=_CSV_ENCODING, newline="")
-                self.told.emit(f"Saved {path.name}: fill in its blanks and read it here")
+                self.told.emit(tr("Saved {name}: fill in its blanks and read it here", name=path.name))
             else:
                 pages = write_pdf(path, sheet, study.name)
-                self.told.emit(f"Saved {path.name}, {count(pages, 'page')}")
+                self.told.emit(tr("Saved {name}, {pages:page|pages}", name=path.name, pages=pages))
         except OSError as error:
             why = error.strerror or str(error)
-            self.told.emit(f"{path.name} was not saved ({why}). Choose another folder or free some room.")
+            self.told.emit(
+                tr(
+                    "{name} was not saved ({why}). Choose another folder or free some room.",
+                    name=path.name,
+                    why=why,
+                )
+            )
 
     def read(self, name: str) -> None:
         """Read a filled sheet into the study."""
@@ -83,7 +90,7 @@ class PlanFiles(QObject):
             return
 
         def work(progress: Progress) -> FilledSheet:
-            progress(0.0, f"reading {path.name}")
+            progress(0.0, tr("reading {name}", name=path.name))
             return read_sheet(path)
 
         self._session.jobs.start(READ_SHEET, work, self._on_read)
@@ -119,10 +126,13 @@ class PlanFiles(QObject):
             pages = print_sheet(self._printer, run_sheet(study, self._locale), study.name)
         except OSError as error:
             self.told.emit(
-                f"Nothing was printed ({error}). Choose another printer, or save the sheet as PDF."
+                tr(
+                    "Nothing was printed ({error}). Choose another printer, or save the sheet as PDF.",
+                    error=error,
+                )
             )
         else:
-            self.told.emit(f"Sent {count(pages, 'page')} to the printer")
+            self.told.emit(tr("Sent {pages:page|pages} to the printer", pages=pages))
 
     def _on_read(self, sheet: FilledSheet) -> None:
         study = self._session.study
@@ -130,12 +140,30 @@ class PlanFiles(QObject):
         name = Path(sheet.file).name
         self._session.tell(*problems)
         if edit.study == study:
-            self.told.emit(f"{name} had nothing new" if sheet.rows else f"{name} is no run sheet")
+            self.told.emit(
+                tr("{name} had nothing new", name=name)
+                if sheet.rows
+                else tr("{name} is no run sheet", name=name)
+            )
             return
         self._session.apply(edit)
         self._session.seal()
         runs = len(edit.study.typed) - len(study.typed)
         checks = len(edit.study.checks) - len(study.checks)
-        parts = [count(runs, "reading")] if runs else []
-        parts += [count(checks, "same-load check")] if checks else []
-        self.told.emit(f"Read {' and '.join(parts) or 'conditions of logged runs'} from {name}")
+        self.told.emit(_told(runs, checks, name))
+
+
+def _told(runs: int, checks: int, name: str) -> str:
+    """What was read from a filled sheet."""
+    if runs and checks:
+        return tr(
+            "Read {runs:reading|readings} and {checks:same-load check|same-load checks} from {name}",
+            runs=runs,
+            checks=checks,
+            name=name,
+        )
+    if runs:
+        return tr("Read {runs:reading|readings} from {name}", runs=runs, name=name)
+    if checks:
+        return tr("Read {checks:same-load check|same-load checks} from {name}", checks=checks, name=name)
+    return tr("Read conditions of logged runs from {name}", name=name)

@@ -9,7 +9,8 @@ from PySide6.QtWidgets import QCheckBox, QLabel, QLineEdit, QPushButton, QVBoxLa
 from core import edits
 from core.edits import Edit
 from core.edits.plan import MOST_REPEATS, PlanTemperature
-from core.formatting import NumberLocale, count
+from core.formatting import NumberLocale
+from core.language import mark, tr
 from core.plan.order import machines_of, meters_of
 from core.plan.values import DisplayUnit, StartingState
 from core.results.temperatures import degrees
@@ -21,15 +22,23 @@ from gui.widgets.number_field import NumberField
 from gui.widgets.titled_card import muted_words, tell
 
 Maker = Callable[[Study], Edit]
-_STARTS: tuple[tuple[str, StartingState], ...] = (("a cold machine", "cold"), ("a warm machine", "warm"))
+_STARTS: tuple[tuple[str, StartingState], ...] = (
+    (mark("a cold machine"), "cold"),
+    (mark("a warm machine"), "warm"),
+)
 _UNITS: tuple[DisplayUnit, ...] = ("kWh", "Wh")
 #: (field, label, what it is, limits)
 _TEMPERATURES: tuple[tuple[PlanTemperature, str, str, tuple[float, float]], ...] = (
-    ("bed_c", "Bed (°C)", "Temperature of the bed in degrees", (0.0, 200.0)),
-    ("nozzle_c", "Nozzle (°C)", "Temperature of the nozzle in degrees", (0.0, 500.0)),
-    ("first_layer_bed_c", "First layer: bed (°C)", "Bed at the first layer in degrees", (0.0, 200.0)),
-    ("first_layer_nozzle_c", "nozzle (°C)", "Nozzle at the first layer in degrees", (0.0, 500.0)),
-    ("room_c", "Room (°C)", "Temperature of the room in degrees", (-20.0, 50.0)),
+    ("bed_c", mark("Bed (°C)"), mark("Temperature of the bed in degrees"), (0.0, 200.0)),
+    ("nozzle_c", mark("Nozzle (°C)"), mark("Temperature of the nozzle in degrees"), (0.0, 500.0)),
+    (
+        "first_layer_bed_c",
+        mark("First layer: bed (°C)"),
+        mark("Bed at the first layer in degrees"),
+        (0.0, 200.0),
+    ),
+    ("first_layer_nozzle_c", mark("nozzle (°C)"), mark("Nozzle at the first layer in degrees"), (0.0, 500.0)),
+    ("room_c", mark("Room (°C)"), mark("Temperature of the room in degrees"), (-20.0, 50.0)),
 )
 _MOST_SEED = 1e9
 _MOST_AT_ONCE = 8
@@ -51,26 +60,28 @@ class PlanForm(QWidget):
         self._study: Study | None = None
         self._machine_boxes: dict[QCheckBox, str] = {}
         self._meter_boxes: dict[QCheckBox, str] = {}
-        self.new_machine = _name_field("plan_new_machine", "Name of another machine", "another machine")
-        self.new_meter = _name_field("plan_new_meter", "Name of another meter", "another meter")
-        self.repeats = NumberField("plan_repeats", "Blocks: runs of each machine", (1.0, MOST_REPEATS))
-        self.at_once = Choice("plan_at_once", "Machines that work at the same time")
-        self.start = Choice("plan_start", "State from which each run starts")
-        self.wait = NumberField("plan_wait", "Minutes in that state before a run", (0.0, 1440.0))
+        self.new_machine = _name_field(
+            "plan_new_machine", tr("Name of another machine"), tr("another machine")
+        )
+        self.new_meter = _name_field("plan_new_meter", tr("Name of another meter"), tr("another meter"))
+        self.repeats = NumberField("plan_repeats", tr("Blocks: runs of each machine"), (1.0, MOST_REPEATS))
+        self.at_once = Choice("plan_at_once", tr("Machines that work at the same time"))
+        self.start = Choice("plan_start", tr("State from which each run starts"))
+        self.wait = NumberField("plan_wait", tr("Minutes in that state before a run"), (0.0, 1440.0))
         self.material = QLineEdit()
         self.material.setObjectName("plan_material")
-        self.material.setAccessibleName("Material of the part")
-        self.material.setPlaceholderText("not stated")
+        self.material.setAccessibleName(tr("Material of the part"))
+        self.material.setPlaceholderText(tr("not stated"))
         self.temperatures = {
             name: NumberField(f"plan_{name}", told, limits) for name, _, told, limits in _TEMPERATURES
         }
-        self.display = Choice("plan_display", "What the meters' displays show")
-        self.checks = QCheckBox("Hold the meters a&gainst each other on one load, before and after")
+        self.display = Choice("plan_display", tr("What the meters' displays show"))
+        self.checks = QCheckBox(tr("Hold the meters a&gainst each other on one load, before and after"))
         self.checks.setObjectName("plan_checks")
-        self.seed = NumberField("plan_seed", "Seed of the order", (0.0, _MOST_SEED))
-        self.shuffle = QPushButton("Sh&uffle")
+        self.seed = NumberField("plan_seed", tr("Seed of the order"), (0.0, _MOST_SEED))
+        self.shuffle = QPushButton(tr("Sh&uffle"))
         self.shuffle.setObjectName("plan_shuffle")
-        self.shuffle.setToolTip("Take the order of the next seed")
+        self.shuffle.setToolTip(tr("Take the order of the next seed"))
         self._machines, self._meters, self._extras = Flow(), Flow(), Flow()
         self._extra_buttons: dict[QPushButton, str] = {}
         self._more_machines = muted_words()
@@ -81,7 +92,7 @@ class PlanForm(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S8)
-        for flow, words in ((self._machines, "Machines:"), (self._meters, "Meters:")):
+        for flow, words in ((self._machines, tr("Machines:")), (self._meters, tr("Meters:"))):
             flow.addWidget(QLabel(words))
             layout.addLayout(flow)
         layout.insertWidget(1, self._more_machines)
@@ -89,17 +100,17 @@ class PlanForm(QWidget):
         self._meters.addWidget(self.new_meter)
         lines: Sequence[Sequence[tuple[str, QWidget]]] = (
             (
-                ("Bloc&ks (runs of each):", self.repeats),
-                ("At the same t&ime:", self.at_once),
-                ("Star&t from:", self.start),
-                ("for at least (min):", self.wait),
+                (tr("Bloc&ks (runs of each):"), self.repeats),
+                (tr("At the same t&ime:"), self.at_once),
+                (tr("Star&t from:"), self.start),
+                (tr("for at least (min):"), self.wait),
             ),
             (
-                ("&Material:", self.material),
-                *((f"{label}:", self.temperatures[name]) for name, label, _, _ in _TEMPERATURES),
+                (tr("&Material:"), self.material),
+                *((f"{tr(label)}:", self.temperatures[name]) for name, label, _, _ in _TEMPERATURES),
             ),
-            (("Displa&ys in:", self.display), ("", self.checks)),
-            (("Order &of seed:", self.seed), ("", self.shuffle)),
+            ((tr("Displa&ys in:"), self.display), ("", self.checks)),
+            ((tr("Order &of seed:"), self.seed), ("", self.shuffle)),
         )
         for line in lines:
             flow = Flow()
@@ -137,16 +148,22 @@ class PlanForm(QWidget):
             named = [(m.id, m.name) for m in study.meters]
             self._fill_boxes(self._meters, self._meter_boxes, named, {m.id for m in meters_of(study)})
         more = len(study.machines) - _MOST_BOXES
-        words = f"{count(more, 'more machine')} without a box of their own take part." if more > 0 else ""
+        words = (
+            tr("{count:more machine|more machines} without a box of their own take part.", count=more)
+            if more > 0
+            else ""
+        )
         tell(self._more_machines, words)
         if before is None or before.plan.extra != plan.extra or before.machines != study.machines:
             self._show_extras(study)
         self.repeats.show_text(str(plan.repeats), "", of_other=is_other)
         most = max(1, min(len(machines_of(study)), len(meters_of(study)), _MOST_AT_ONCE))
-        names = [(f"{n} machines" if n > 1 else "one machine", n) for n in range(1, most + 1)]
+        names = [
+            (tr("{count} machines", count=n) if n > 1 else tr("one machine"), n) for n in range(1, most + 1)
+        ]
         self.at_once.fill(names, min(plan.at_once, most))
         self.at_once.setEnabled(most > 1)
-        self.start.fill(_STARTS, plan.start)
+        self.start.fill([(tr(text), value) for text, value in _STARTS], plan.start)
         self.wait.show_text(degrees(plan.wait_min, self._locale), "", of_other=is_other)
         if self.material.text() != plan.material and (is_other or not self.material.hasFocus()):
             self.material.setText(plan.material)
@@ -177,9 +194,15 @@ class PlanForm(QWidget):
             gone.deleteLater()
         names = {m.id: m.name for m in study.machines}
         for extra in study.plan.extra:
-            button = QPushButton(f"Take out {count(extra.runs, 'more run')} of {names[extra.machine_id]}")
+            button = QPushButton(
+                tr(
+                    "Take out {runs:more run|more runs} of {machine}",
+                    runs=extra.runs,
+                    machine=names[extra.machine_id],
+                )
+            )
             button.setObjectName(f"plan_extra_{extra.machine_id}")
-            button.setToolTip("They are planned after the blocks")
+            button.setToolTip(tr("They are planned after the blocks"))
             button.clicked.connect(self._on_extra)
             self._extras.addWidget(button)
             self._extra_buttons[button] = extra.machine_id
@@ -213,7 +236,7 @@ class PlanForm(QWidget):
             boxes[box] = item_id
             box.setText(name.replace("&", "&&"))
             box.setObjectName(f"plan_{item_id}")
-            box.setAccessibleName(f"Whether {name} takes part")
+            box.setAccessibleName(tr("Whether {name} takes part", name=name))
             box.setChecked(item_id in taking_part)
 
     # what the user does
@@ -293,7 +316,7 @@ class PlanForm(QWidget):
 def _name_field(name: str, accessible_name: str, behind: str) -> QLineEdit:
     field = QLineEdit()
     field.setObjectName(name)
-    field.setAccessibleName(f"{accessible_name}; Enter adds it")
-    field.setPlaceholderText(f"{behind}, then Enter")
+    field.setAccessibleName(tr("{what}; Enter adds it", what=accessible_name))
+    field.setPlaceholderText(tr("{what}, then Enter", what=behind))
     field.setMinimumWidth(field.fontMetrics().horizontalAdvance(field.placeholderText()) + 24)
     return field

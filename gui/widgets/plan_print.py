@@ -13,6 +13,7 @@ from PySide6.QtCore import QLocale, QMarginsF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPageLayout, QPageSize, QPainter, QPdfWriter
 from PySide6.QtPrintSupport import QPrinter
 
+from core.language import tr
 from core.plan.sheet import RUN, RunSheet, SheetRow, section_of
 
 Device = QPdfWriter | QPrinter
@@ -85,7 +86,7 @@ def print_sheet(device: Device, sheet: RunSheet, study_name: str) -> int:
     """
     painter = QPainter()
     if not painter.begin(device):
-        raise OSError("nothing can be printed there")
+        raise OSError(tr("nothing can be printed there"))
     try:
         return _Sheet(painter, device, sheet, study_name).paint()
     finally:
@@ -119,19 +120,19 @@ class _Sheet:
     def _made_columns(self) -> list[_Column]:
         unit = self._sheet.unit
         columns = [
-            _Column("Run", 11, lambda row: row.label if row.kind == RUN else "check"),
-            _Column("Machine", 28, lambda row: row.machine or "one steady load"),
-            _Column("Meter", 20, lambda row: row.meter),
-            _Column("Start: date, time", 29),
-            _Column("End", 18),
-            _Column(f"Display at start ({unit})", 27),
-            _Column(f"Display at end ({unit})", 27),
-            _Column("Energy (Wh)", 17),
-            _Column("Room (°C)", 13),
-            _Column("Remarks", 52),
+            _Column(tr("Run"), 11, lambda row: row.label if row.kind == RUN else tr("check")),
+            _Column(tr("Machine"), 28, lambda row: row.machine or tr("one steady load")),
+            _Column(tr("Meter"), 20, lambda row: row.meter),
+            _Column(tr("Start: date, time"), 29),
+            _Column(tr("End"), 18),
+            _Column(tr("Display at start ({unit})", unit=unit), 27),
+            _Column(tr("Display at end ({unit})", unit=unit), 27),
+            _Column(tr("Energy (Wh)"), 17),
+            _Column(tr("Room (°C)"), 13),
+            _Column(tr("Remarks"), 52),
         ]
         if self._sheet.has_rounds:
-            columns.insert(1, _Column("Round", 12, lambda row: str(row.round) if row.round else ""))
+            columns.insert(1, _Column(tr("Round"), 12, lambda row: str(row.round) if row.round else ""))
         return columns
 
     # dealing strips out to pages
@@ -252,7 +253,12 @@ class _Sheet:
         self._painter.setFont(self._font(_SMALL_PT))
         self._painter.setPen(_INK)
         box = QRectF(0.0, self._height - _FOOT_MM * self._mm, self._width, _FOOT_MM * self._mm)
-        left = f"{self._sheet.title}, {self._study_name}, order by seed {self._sheet.seed}"
+        left = tr(
+            "{title}, {study}, order by seed {seed}",
+            title=self._sheet.title,
+            study=self._study_name,
+            seed=self._sheet.seed,
+        )
         self._painter.drawText(box, Qt.AlignmentFlag.AlignBottom.value, left)
         right = (Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignRight).value
-        self._painter.drawText(box, right, f"Page {number} of {count}")
+        self._painter.drawText(box, right, tr("Page {number} of {count}", number=number, count=count))

@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QVBoxLay
 from core import edits
 from core.figures.plan import repeats_figure
 from core.figures.source import numbers_of
-from core.formatting import NumberLocale, count
+from core.formatting import NumberLocale
+from core.language import mark, tr
 from core.plan.cautions import CAUTIONS
 from core.plan.repeats import Repeats, repeats
 from core.plan.sheet import RunSheet, order_table, run_sheet
@@ -63,16 +64,20 @@ class PlanView(QWidget):
         self.found: Repeats | None = None
         self.top = SentenceTop()
         self.repeats = ChartView("repeats")
-        self.repeats.setAccessibleName("Smallest difference that is shown, against the runs of each machine")
-        self.difference = NumberField("plan_difference", "Difference to be shown, in percent", _DIFFERENCES)
-        self.spread = NumberField("plan_spread", "Scatter from run to run, in percent", _SPREADS)
-        self.first = Choice("plan_first", "First machine of the pair")
-        self.other = Choice("plan_other", "Other machine of the pair")
-        self.take = QPushButton("Plan so many")
+        self.repeats.setAccessibleName(
+            tr("Smallest difference that is shown, against the runs of each machine")
+        )
+        self.difference = NumberField(
+            "plan_difference", tr("Difference to be shown, in percent"), _DIFFERENCES
+        )
+        self.spread = NumberField("plan_spread", tr("Scatter from run to run, in percent"), _SPREADS)
+        self.first = Choice("plan_first", tr("First machine of the pair"))
+        self.other = Choice("plan_other", tr("Other machine of the pair"))
+        self.take = QPushButton(tr("Plan so many"))
         self.take.setObjectName("plan_take")
         self.form = PlanForm(locale)
         self.files = PlanFiles(session, locale, self)
-        self.order = TableCard("plan_order", "Order of the runs")
+        self.order = TableCard("plan_order", tr("Order of the runs"))
         self.message = muted_words()
         self.why_not = QLabel()
         self._lay_out()
@@ -80,7 +85,7 @@ class PlanView(QWidget):
 
     def views(self) -> dict[str, ChartView]:
         """The charts by the names under which their pictures are saved."""
-        return {"How many repeats": self.repeats}
+        return {mark("How many repeats"): self.repeats}
 
     # building
 
@@ -96,20 +101,20 @@ class PlanView(QWidget):
         asked = QWidget()
         line = Flow(asked)
         for text, field in (
-            ("Sho&w a difference of (%):", self.difference),
-            ("Scatte&r (%):", self.spread),
-            ("between", self.first),
-            ("and", self.other),
+            (tr("Sho&w a difference of (%):"), self.difference),
+            (tr("Scatte&r (%):"), self.spread),
+            (tr("between"), self.first),
+            (tr("and"), self.other),
         ):
             line.addWidget(labelled(text, field))
         line.addWidget(self.take)
-        self._repeats_card = titled_card("How many repeats", asked, self.repeats, self._floors)
-        cautions = QLabel("\n".join(CAUTIONS))
+        self._repeats_card = titled_card(tr("How many repeats"), asked, self.repeats, self._floors)
+        cautions = QLabel("\n".join(tr(each) for each in CAUTIONS))
         cautions.setObjectName("plan_cautions")
         cautions.setProperty("role", "caution")
         cautions.setWordWrap(True)
-        form_card = titled_card("The test", self.form, self.why_not)
-        self._order_card = titled_card("Order and run sheet", cautions, self._buttons(), self.message)
+        form_card = titled_card(tr("The test"), self.form, self.why_not)
+        self._order_card = titled_card(tr("Order and run sheet"), cautions, self._buttons(), self.message)
         inner = QWidget()
         content = QVBoxLayout(inner)
         content.setContentsMargins(S16, S4, S16, S12)
@@ -135,10 +140,10 @@ class PlanView(QWidget):
         row = Flow(bar)
         self._out: list[QPushButton] = []
         for name, text, slot in (
-            ("plan_pdf", "Save run sheet (P&DF)…", self.files.ask_pdf),
-            ("plan_csv", "Save run sheet (&CSV)…", self.files.ask_csv),
-            ("plan_print", "Pri&nt…", self.files.ask_print),
-            ("plan_read", "Read a fi&lled sheet…", self.files.ask_filled),
+            ("plan_pdf", tr("Save run sheet (P&DF)…"), self.files.ask_pdf),
+            ("plan_csv", tr("Save run sheet (&CSV)…"), self.files.ask_csv),
+            ("plan_print", tr("Pri&nt…"), self.files.ask_print),
+            ("plan_read", tr("Read a fi&lled sheet…"), self.files.ask_filled),
         ):
             button = QPushButton(text)
             button.setObjectName(name)
@@ -177,7 +182,7 @@ class PlanView(QWidget):
         self._asked = asked
 
         def work(progress: Progress) -> tuple[_Asked, Repeats]:
-            progress(0.0, "working out repeats")
+            progress(0.0, tr("working out repeats"))
             return asked, repeats(asked.study, asked.comparison, asked.pair_ids)
 
         self._session.jobs.start(REPEATS, work, self._on_found)
@@ -197,7 +202,7 @@ class PlanView(QWidget):
 
     def explain(self) -> None:
         """Say how a plan is made and how the number of repeats is found."""
-        notes.show_note(self, "A fair test", "plan")
+        notes.show_note(self, tr("A fair test"), "plan")
 
     def _on_found(self, found: tuple[_Asked, Repeats]) -> None:
         asked, self.found = found
@@ -210,7 +215,11 @@ class PlanView(QWidget):
         self._repeats_card.setVisible(figure is not None)
         tell(self._floors, floor_words(result, locale))
         behind = share(result.spread, locale).removesuffix(" %")
-        assumed = f"{behind} assumed" if result.is_assumed else f"{behind} so far"
+        assumed = (
+            tr("{percents} assumed", percents=behind)
+            if result.is_assumed
+            else tr("{percents} so far", percents=behind)
+        )
         self.spread.setPlaceholderText("" if result.is_stated else assumed)
         self.spread.updateGeometry()
         if result.pair is not None:
@@ -220,8 +229,8 @@ class PlanView(QWidget):
         more = result.pair.more if result.pair is not None else None
         self.take.setVisible(bool(more))
         if more:
-            self.take.setText(f"Plan {count(more, 'block')}")
-            self.take.setToolTip("Make as many blocks as the difference takes")
+            self.take.setText(tr("Plan {count:block|blocks}", count=more))
+            self.take.setToolTip(tr("Make as many blocks as the difference takes"))
 
     # what the user does
 
@@ -274,7 +283,7 @@ class PlanView(QWidget):
         image = render(view.figure, Size(view.width(), view.height()), view.look, Frame(), ratio=2.0)
         lines = [(clause,) for clause in numbers_of(view.figure).split("; ")]
         QGuiApplication.clipboard().setMimeData(clipboard_data(image, lines))
-        self._say("Copied the picture and its numbers")
+        self._say(tr("Copied the picture and its numbers"))
 
 
 def _order_note(sheet: RunSheet) -> str:
@@ -283,8 +292,10 @@ def _order_note(sheet: RunSheet) -> str:
     if not runs:
         return ""
     more = len(sheet.rows) - MOST_ROWS
-    rest = f" The sheet has {count(more, 'more row')}." if more > 0 else ""
-    return f"{count(runs, 'run')} in the order of seed {sheet.seed}.{rest}"
+    told = tr("{count:run|runs} in the order of seed {seed}.", count=runs, seed=sheet.seed)
+    if more > 0:
+        told += " " + tr("The sheet has {count:more row|more rows}.", count=more)
+    return told
 
 
 def _plain(value: float, locale: NumberLocale) -> str:

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from core import edits
 from core.costs.price_csv import PricesRead, read_prices
+from core.language import tr
 from core.problems import Problem, Severity
 from core.progress import Progress
 from gui.session import Session
@@ -25,10 +26,10 @@ class PriceFile(QObject):
 
     def ask(self) -> None:
         """Ask for a file of prices."""
-        dialog = QFileDialog(self._window, "Read prices by date")
+        dialog = QFileDialog(self._window, tr("Read prices by date"))
         dialog.setObjectName("file_dialog")
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
-        dialog.setNameFilters(["Prices as text (*.csv *.txt *.tsv)", "All files (*)"])
+        dialog.setNameFilters([tr("Prices as text (*.csv *.txt *.tsv)"), tr("All files (*)")])
         dialog.fileSelected.connect(self.read)
         dialog.finished.connect(self._on_finished)
         self._dialog = dialog
@@ -39,7 +40,7 @@ class PriceFile(QObject):
         path, zone = Path(name), self._session.study.costs.tariff.zone
 
         def work(progress: Progress) -> PricesRead:
-            progress(0.0, f"reading {path.name}")
+            progress(0.0, tr("reading {name}", name=path.name))
             try:
                 data = path.read_bytes()
             except OSError as error:

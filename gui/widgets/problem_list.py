@@ -16,12 +16,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from core.formatting import count
+from core.language import mark, tr
 from core.problems import Problem, Severity
 from core.wording import placed, sentence
 from gui.look import S4, S8, S16
 
-_WORDS = {Severity.ERROR: "problem", Severity.CAUTION: "caution", Severity.NOTE: "note"}
+_WORDS = {Severity.ERROR: mark("problem"), Severity.CAUTION: mark("caution"), Severity.NOTE: mark("note")}
 _ROLES = {Severity.ERROR: "problem", Severity.CAUTION: "caution", Severity.NOTE: "muted"}
 _ORDER = {Severity.ERROR: 0, Severity.CAUTION: 1, Severity.NOTE: 2}
 #: rows shown before the list scrolls
@@ -40,9 +40,9 @@ class ProblemList(QWidget):
         self._problems: tuple[Problem, ...] = ()
         self._summary = QLabel()
         self._summary.setObjectName("problem_summary")
-        self._toggle = self._button("Show", "show_problems", self._turn)
-        copy = self._button("Copy", "copy_problems", self._copy)
-        away = self._button("Put away", "put_problems_away", self.put_away.emit)
+        self._toggle = self._button(tr("Show"), "show_problems", self._turn)
+        copy = self._button(tr("Copy"), "copy_problems", self._copy)
+        away = self._button(tr("Put away"), "put_problems_away", self.put_away.emit)
         top = QHBoxLayout()
         top.setSpacing(S8)
         top.addWidget(self._summary, 1)
@@ -50,8 +50,8 @@ class ProblemList(QWidget):
             top.addWidget(button)
         self._list = QTreeWidget()
         self._list.setObjectName("problems")
-        self._list.setAccessibleName("What could not be read")
-        self._list.setHeaderLabels(["", "File", "Row", "What it is, and what would mend it"])
+        self._list.setAccessibleName(tr("What could not be read"))
+        self._list.setHeaderLabels(["", tr("File"), tr("Row"), tr("What it is, and what would mend it")])
         self._list.setRootIsDecorated(False)
         self._list.setUniformRowHeights(False)
         self._list.setWordWrap(True)
@@ -77,8 +77,8 @@ class ProblemList(QWidget):
             return
         errors = sum(p.severity is Severity.ERROR for p in self._problems)
         others = len(self._problems) - errors
-        said = [count(errors, "problem")] if errors else []
-        said += [count(others, "remark")] if others else []
+        said = [tr("{count:problem|problems}", count=errors)] if errors else []
+        said += [tr("{count:remark|remarks}", count=others)] if others else []
         first = "" if len(self._problems) > 1 or self._list.isVisible() else f": {placed(self._problems[0])}"
         self._summary.setText(", ".join(said)[:1].upper() + ", ".join(said)[1:] + first)
         worst = self._problems[0].severity
@@ -91,7 +91,7 @@ class ProblemList(QWidget):
         self._list.clear()
         for problem in self._problems:
             row = "" if problem.row is None else str(problem.row)
-            item = QTreeWidgetItem([_WORDS[problem.severity], problem.file or "", row, sentence(problem)])
+            item = QTreeWidgetItem([tr(_WORDS[problem.severity]), problem.file or "", row, sentence(problem)])
             for column in range(4):
                 item.setToolTip(column, placed(problem))
             self._list.addTopLevelItem(item)
@@ -107,7 +107,7 @@ class ProblemList(QWidget):
 
     def _set_open(self, is_open: bool) -> None:
         self._list.setVisible(is_open)
-        self._toggle.setText("Hide" if is_open else "Show")
+        self._toggle.setText(tr("Hide") if is_open else tr("Show"))
 
     def _copy(self) -> None:
         QGuiApplication.clipboard().setText("\n".join(placed(p) for p in self._problems))

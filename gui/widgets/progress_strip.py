@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
 
+from core.language import tr
 from gui.jobs import Report
 from gui.look import S4, S8, S16
 
@@ -25,10 +26,10 @@ class ProgressStrip(QWidget):
         self._bar = QProgressBar()
         self._bar.setRange(0, _STEPS)
         self._bar.setTextVisible(False)
-        self._bar.setAccessibleName("Progress")
-        self._button = QPushButton("Cancel")
+        self._bar.setAccessibleName(tr("Progress"))
+        self._button = QPushButton(tr("Cancel"))
         self._button.setObjectName("cancel")
-        self._button.setAccessibleDescription("Stop this and leave the study as it was")
+        self._button.setAccessibleDescription(tr("Stop this and leave the study as it was"))
         self._button.clicked.connect(self._cancel)
         layout = QHBoxLayout(self)
         layout.setContentsMargins(S16, S4, S16, S4)
@@ -64,5 +65,5 @@ class ProgressStrip(QWidget):
 
     def _cancel(self) -> None:
         self._button.setEnabled(False)
-        self._text.setText("Stopping…")
+        self._text.setText(tr("Stopping…"))
         self.cancelled.emit(self._key)

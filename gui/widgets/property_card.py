@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPushButton, QSizePolic
 from core import edits
 from core.edits import Edit
 from core.formatting import NumberLocale
+from core.language import tr
 from core.properties.paste import paste
 from core.properties.table import KINDS, Column, full_name, read_cell, why_not_a_column
 from core.results.property_answer import HOW_TO
@@ -37,13 +38,15 @@ class PropertyCard(QFrame):
         self._wanted = ""  # a column that was added, to go to once it is in the table
         self.model = PropertyModel(self)
         self.grid = PropertyGrid(self.model)
-        self.name = _field("property_name", "Name of the new column", "Age", _NAME)
-        self.unit = _field("property_unit", "Unit of the new column, for numbers", "years", _UNIT)
-        self.kind = Choice("property_kind", "Kind of the new column")
-        self.kind.fill([(title, kind) for kind, title in KINDS], "number")
-        self.add = _button("add_property", "&Add column")
-        self.rename = _field("rename_property", "Name of the column that is chosen in the table", "", _NAME)
-        self.remove = _button("remove_property", "Re&move column")
+        self.name = _field("property_name", tr("Name of the new column"), tr("Age"), _NAME)
+        self.unit = _field("property_unit", tr("Unit of the new column, for numbers"), tr("years"), _UNIT)
+        self.kind = Choice("property_kind", tr("Kind of the new column"))
+        self.kind.fill([(tr(title), kind) for kind, title in KINDS], "number")
+        self.add = _button("add_property", tr("&Add column"))
+        self.rename = _field(
+            "rename_property", tr("Name of the column that is chosen in the table"), "", _NAME
+        )
+        self.remove = _button("remove_property", tr("Re&move column"))
         self._lay_out()
         self._connect()
         self._show_column()
@@ -52,21 +55,21 @@ class PropertyCard(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(S12, S8, S12, S8)
         layout.setSpacing(S8)
-        heading = QLabel("What you know of the machines")
+        heading = QLabel(tr("What you know of the machines"))
         heading.setProperty("role", "heading")
         hint = muted_words()
-        hint.setText(HOW_TO)
+        hint.setText(tr(HOW_TO))
         layout.addWidget(heading)
         layout.addWidget(hint)
         layout.addWidget(self.grid)
         columns = QWidget()
         flow = Flow(columns, S8)
-        flow.addWidget(labelled("&New column:", self.name))
-        self._unit = labelled("&in:", self.unit)
+        flow.addWidget(labelled(tr("&New column:"), self.name))
+        self._unit = labelled(tr("&in:"), self.unit)
         flow.addWidget(self._unit)
-        flow.addWidget(labelled("&Kind:", self.kind))
+        flow.addWidget(labelled(tr("&Kind:"), self.kind))
         flow.addWidget(self.add)
-        flow.addWidget(labelled("Chosen co&lumn:", self.rename))
+        flow.addWidget(labelled(tr("Chosen co&lumn:"), self.rename))
         flow.addWidget(self.remove)
         layout.addWidget(columns)
 
@@ -132,7 +135,7 @@ class PropertyCard(QFrame):
         if found.edit is None:
             self.told.emit(found.why_not)
         else:
-            self._apply(found.edit, "Pasted")
+            self._apply(found.edit, tr("Pasted"))
 
     def _on_emptying(self, cells: list[tuple[int, int]]) -> None:
         machines, columns = self.model.machines, self.model.columns
@@ -175,7 +178,7 @@ class PropertyCard(QFrame):
     def _on_remove(self) -> None:
         column = self.column
         if column is not None and column.is_own:
-            told = f"Removed the column {column.name}: Ctrl+Z brings it back"
+            told = tr("Removed the column {name}: Ctrl+Z brings it back", name=column.name)
             self._apply(edits.remove_property_column(self._session.study, column.name), told)
 
     def _show_column(self) -> None:
@@ -186,7 +189,7 @@ class PropertyCard(QFrame):
         self.rename.setModified(False)
         for widget in (self.rename, self.remove):
             widget.setEnabled(is_own)
-            widget.setToolTip("" if is_own else "The Bed page asks for this column: it stays as it is")
+            widget.setToolTip("" if is_own else tr("The Bed page asks for this column: it stays as it is"))
 
 
 def _field(name: str, accessible_name: str, behind: str, width: float) -> QLineEdit:

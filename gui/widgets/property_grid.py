@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from core.language import tr
 from gui.look import current
 from gui.models.properties import PropertyModel
 
@@ -50,9 +51,12 @@ class PropertyGrid(QTableView):
     def __init__(self, model: PropertyModel, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("property_grid")
-        self.setAccessibleName("What is known of the machines")
+        self.setAccessibleName(tr("What is known of the machines"))
         self.setAccessibleDescription(
-            "One row a machine, one column a property. Type to fill a cell, Delete empties, Ctrl+V pastes."
+            tr(
+                "One row a machine, one column a property. Type to fill a cell, Delete empties, "
+                "Ctrl+V pastes."
+            )
         )
         self._model = model
         self.setModel(model)
@@ -131,7 +135,7 @@ class PropertyGrid(QTableView):
         lines = [[model.text(r, c) for c in columns] for r in rows]
         if len(rows) == model.rowCount() and len(columns) == model.columnCount() and len(cells) > 1:
             lines = [
-                ["Machine", *(c.name for c in model.columns)],
+                [tr("Machine"), *(c.name for c in model.columns)],
                 *([machine.name, *line] for machine, line in zip(model.machines, lines, strict=True)),
             ]
         QGuiApplication.clipboard().setText("\n".join("\t".join(line) for line in lines))

@@ -10,6 +10,7 @@ from core.found.held_bed import held_bed
 from core.found.like import like_found
 from core.found.properties import property_found
 from core.found.values import Explanation
+from core.language import tr
 from core.properties.table import columns_of
 from core.quantities import ENERGY, Quantity
 from core.results.like_for_like import Given, given, like_for_like
@@ -63,10 +64,10 @@ class PropertyView(QWidget):
         self._measure = ENERGY.key
         self._property = ""
         self.found: Against | None = None
-        self.measure = Choice("property_measure", "Measure that is held against a property")
-        self.against = Choice("property_column", "Property of the machines")
+        self.measure = Choice("property_measure", tr("Measure that is held against a property"))
+        self.against = Choice("property_column", tr("Property of the machines"))
         self.chart = ChartView("against_property")
-        self.chart.setAccessibleName("A measure of the machines against one of their properties")
+        self.chart.setAccessibleName(tr("A measure of the machines against one of their properties"))
         self.card = PropertyCard(session, locale)
         self._lay_out()
         self.measure.activated.connect(self._on_choice)
@@ -77,7 +78,7 @@ class PropertyView(QWidget):
     def _lay_out(self) -> None:
         choices = QWidget()
         row = Flow(choices, S8)
-        for text, widget in (("Meas&ure:", self.measure), ("Against p&roperty:", self.against)):
+        for text, widget in ((tr("Meas&ure:"), self.measure), (tr("Against p&roperty:"), self.against)):
             widget.setMinimumContentsLength(_LETTERS)
             row.addWidget(labelled(text, widget))
         self._chart_card = bare_card(self.chart)
@@ -151,7 +152,7 @@ class PropertyView(QWidget):
         known = self._read.known or (ENERGY,)
         if self._measure not in {q.key for q in known}:
             self._measure = known[0].key
-        self.measure.fill([(q.name, q.key) for q in known], self._measure)
+        self.measure.fill([(tr(q.name), q.key) for q in known], self._measure)
         self.against.fill([(c.name, c.name) for c in columns], self._property)
         quantity = next(q for q in MEASURES if q.key == self._measure)
         column = next(c for c in columns if c.name == self._property)

@@ -4,6 +4,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
 
+from core.language import tr
 from core.tables import Table
 from gui.look import S4, S8, S12, S16, current
 from gui.widgets.publish_form import PublishForm
@@ -29,7 +30,7 @@ class PublishBody(QWidget):
         super().__init__(parent)
         self.shelf = PublishShelf()
         self.preview = PublishPreview()
-        self.table = TableCard("publish_table", "The table as it is saved")
+        self.table = TableCard("publish_table", tr("The table as it is saved"))
         self.words = QLabel()
         self.whole = PublishWhole()
         self.form = PublishForm()

@@ -4,6 +4,7 @@ from attrs import evolve
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QFormLayout, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
+from core.language import mark, tr
 from core.publish.choices import PLACES, SIDE_PX, THEMES, Publishing, Theme
 from core.study import Study
 from gui.look import S4, S8, S12
@@ -13,11 +14,11 @@ from gui.widgets.number_field import NumberField
 from gui.widgets.publish_machines import PublishMachines
 
 _THEME_NAMES: dict[Theme, str] = {
-    "light": "Light",
-    "dark": "Dark",
-    "print": "Black on white",
+    "light": mark("Light"),
+    "dark": mark("Dark"),
+    "print": mark("Black on white"),
 }
-_NOBODY = "No machine"
+_NOBODY = mark("No machine")
 
 
 class PublishForm(QWidget):
@@ -32,21 +33,21 @@ class PublishForm(QWidget):
         super().__init__(parent)
         self.setObjectName("publish_form")
         self._publishing = Publishing()
-        self.purpose = Choice("publish_purpose", "What the picture is for")
-        self.purpose.fill([(chosen.title, key) for key, chosen in FORMATS.items()], "wide")
+        self.purpose = Choice("publish_purpose", tr("What the picture is for"))
+        self.purpose.fill([(tr(chosen.title), key) for key, chosen in FORMATS.items()], "wide")
         limits = (float(SIDE_PX[0]), float(SIDE_PX[1]))
-        self.width_px = NumberField("publish_width", "Width in pixels", limits)
-        self.height_px = NumberField("publish_height", "Height in pixels", limits)
-        self.place = Choice("publish_place", "From where the picture is looked at")
-        self.theme = Choice("publish_theme", "Colours of the picture")
-        self.theme.fill([(_THEME_NAMES[theme], theme) for theme in THEMES], "light")
-        self.clear_ground = _tick("publish_clear", "&Transparent ground")
-        self.together = _tick("publish_together", "&Up to four figures on one picture")
-        self.has_title = _tick("publish_has_title", "With a tit&le")
-        self.has_conditions = _tick("publish_has_conditions", "With con&ditions and source")
-        self.title_text = _line("publish_title", "Title of this picture")
-        self.note = _line("publish_note", "A line of your own under the charts")
-        self.highlighted = Choice("publish_highlighted", "Machine that stands out")
+        self.width_px = NumberField("publish_width", tr("Width in pixels"), limits)
+        self.height_px = NumberField("publish_height", tr("Height in pixels"), limits)
+        self.place = Choice("publish_place", tr("From where the picture is looked at"))
+        self.theme = Choice("publish_theme", tr("Colours of the picture"))
+        self.theme.fill([(tr(_THEME_NAMES[theme]), theme) for theme in THEMES], "light")
+        self.clear_ground = _tick("publish_clear", tr("&Transparent ground"))
+        self.together = _tick("publish_together", tr("&Up to four figures on one picture"))
+        self.has_title = _tick("publish_has_title", tr("With a tit&le"))
+        self.has_conditions = _tick("publish_has_conditions", tr("With con&ditions and source"))
+        self.title_text = _line("publish_title", tr("Title of this picture"))
+        self.note = _line("publish_note", tr("A line of your own under the charts"))
+        self.highlighted = Choice("publish_highlighted", tr("Machine that stands out"))
         self.machines = PublishMachines()
         self._lay_out()
         self._connect()
@@ -64,20 +65,20 @@ class PublishForm(QWidget):
         form.setSpacing(S8)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
-        form.addRow("&For", self.purpose)
-        form.addRow("Size", self._size)
-        form.addRow("&Read", self.place)
-        form.addRow("Colou&rs", self.theme)
-        form.addRow("T&itle", self.title_text)
-        form.addRow("&Note", self.note)
-        form.addRow("Stands &out", self.highlighted)
+        form.addRow(tr("&For"), self.purpose)
+        form.addRow(tr("Size"), self._size)
+        form.addRow(tr("&Read"), self.place)
+        form.addRow(tr("Colou&rs"), self.theme)
+        form.addRow(tr("T&itle"), self.title_text)
+        form.addRow(tr("&Note"), self.note)
+        form.addRow(tr("Stands &out"), self.highlighted)
         self._form = form
-        shown = QLabel("&Machines shown")
+        shown = QLabel(tr("&Machines shown"))
         shown.setBuddy(self.machines)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(S12, S8, S12, S8)
         layout.setSpacing(S8)
-        heading = QLabel("How it looks")
+        heading = QLabel(tr("How it looks"))
         heading.setProperty("role", "heading")
         layout.addWidget(heading)
         layout.addLayout(form)
@@ -117,7 +118,9 @@ class PublishForm(QWidget):
             self.height_px.show_text(str(publishing.height_px), "")
             usual = FORMATS[publishing.purpose].place
             places = [
-                (f"{PLACE_NAMES[place]} (usual)", None) if place == usual else (PLACE_NAMES[place], place)
+                (tr("{place} (usual)", place=tr(PLACE_NAMES[place])), None)
+                if place == usual
+                else (tr(PLACE_NAMES[place]), place)
                 for place in PLACES
             ]
             self.place.fill(places, None if publishing.place == usual else publishing.place)
@@ -131,7 +134,7 @@ class PublishForm(QWidget):
             self.title_text.setEnabled(publishing.has_title and bool(behind))
             _show(self.note, publishing.note)
             machines = [(machine.id, machine.name) for machine in study.machines]
-            names = [(_NOBODY, ""), *((name, machine_id) for machine_id, name in machines)]
+            names = [(tr(_NOBODY), ""), *((name, machine_id) for machine_id, name in machines)]
             self.highlighted.fill(names, publishing.highlighted)
             self.machines.show_machines(machines, publishing.machine_ids)
 
@@ -143,18 +146,18 @@ class PublishForm(QWidget):
 
     def _on_purpose(self) -> None:
         chosen = self.purpose.currentData()
-        self._ask(evolve(self._publishing, purpose=chosen), "purpose")
+        self._ask(evolve(self._publishing, purpose=chosen), mark("purpose"))
 
     def _on_size(self) -> None:
         width, height = self.width_px.value, self.height_px.value
         if width is not None and height is not None:
-            self._ask(evolve(self._publishing, width_px=round(width), height_px=round(height)), "size")
+            self._ask(evolve(self._publishing, width_px=round(width), height_px=round(height)), mark("size"))
 
     def _on_place(self) -> None:
-        self._ask(evolve(self._publishing, place=self.place.currentData()), "text size")
+        self._ask(evolve(self._publishing, place=self.place.currentData()), mark("text size"))
 
     def _on_theme(self) -> None:
-        self._ask(evolve(self._publishing, theme=self.theme.currentData()), "colours")
+        self._ask(evolve(self._publishing, theme=self.theme.currentData()), mark("colours"))
 
     def _on_ticks(self) -> None:
         changed = evolve(
@@ -167,19 +170,20 @@ class PublishForm(QWidget):
         self._ask(changed, "")
 
     def _on_note(self, text: str) -> None:
-        self._ask(evolve(self._publishing, note=text), "note")
+        self._ask(evolve(self._publishing, note=text), mark("note"))
 
     def _on_highlighted(self) -> None:
         self._ask(
-            evolve(self._publishing, highlighted=self.highlighted.currentData()), "machine that stands out"
+            evolve(self._publishing, highlighted=self.highlighted.currentData()),
+            mark("machine that stands out"),
         )
 
     def _on_machines(self, shown: tuple[str, ...]) -> None:
         rows = range(self.machines.count())
         states = [self.machines.item(row).checkState() for row in rows]
-        self._ask(evolve(self._publishing, machine_ids=shown), "machines")
+        self._ask(evolve(self._publishing, machine_ids=shown), mark("machines"))
         if Qt.CheckState.Checked not in states:
-            self.refused.emit("A picture needs one machine at least; all are shown again.")
+            self.refused.emit(tr("A picture needs one machine at least; all are shown again."))
 
 
 def _show(field: QLineEdit, text: str) -> None:

@@ -6,6 +6,8 @@ from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QDropEvent, QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, QWidget
 
+from core.language import tr
+
 _ID = Qt.ItemDataRole.UserRole
 _MOST_LINES = 8
 
@@ -18,8 +20,10 @@ class PublishMachines(QListWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("publish_machines")
-        self.setAccessibleName("Machines shown and their order")
-        self.setToolTip("Tick the machines to show; drag them, or press Alt with up or down, to order them")
+        self.setAccessibleName(tr("Machines shown and their order"))
+        self.setToolTip(
+            tr("Tick the machines to show; drag them, or press Alt with up or down, to order them")
+        )
         self.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
         self.setDefaultDropAction(Qt.DropAction.MoveAction)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

@@ -4,6 +4,7 @@ from PySide6.QtCore import QPoint, QPointF, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QImage, QKeyEvent, QKeySequence, QMouseEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QApplication, QSizePolicy, QWidget
 
+from core.language import tr
 from gui.look import current
 
 #: squares under a picture whose ground can be seen through [px at scale 1]
@@ -19,7 +20,7 @@ class PublishPreview(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("publish_preview")
-        self.setAccessibleName("The picture as it is saved")
+        self.setAccessibleName(tr("The picture as it is saved"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self._image = QImage()

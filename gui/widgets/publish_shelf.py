@@ -6,10 +6,11 @@ from attrs import frozen
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtWidgets import QSizePolicy, QTreeWidget, QTreeWidgetItem, QWidget
 
+from core.language import mark, tr
 from core.publish.shelf import Entry
 
 _KEY = Qt.ItemDataRole.UserRole
-_TABLES = "Tables"
+_TABLES = mark("Tables")
 
 
 @frozen
@@ -28,8 +29,8 @@ class PublishShelf(QTreeWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("publish_shelf")
-        self.setAccessibleName("Figures and tables to publish")
-        self.setAccessibleDescription("Space picks the row that is chosen, or lets it go")
+        self.setAccessibleName(tr("Figures and tables to publish"))
+        self.setAccessibleDescription(tr("Space picks the row that is chosen, or lets it go"))
         self.setHeaderHidden(True)
         self.setRootIsDecorated(False)
         self.setIndentation(12)
@@ -78,7 +79,7 @@ class PublishShelf(QTreeWidget):
         headings: dict[str, QTreeWidgetItem] = {}
         for row in rows:
             if row.heading not in headings:
-                heading = QTreeWidgetItem([row.heading])
+                heading = QTreeWidgetItem([tr(row.heading)])
                 heading.setFlags(Qt.ItemFlag.ItemIsEnabled)
                 font = heading.font(0)
                 font.setBold(True)

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QFrame, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from core.formatting import count
+from core.language import mark, tr
 from core.personal.search import Personal
 from gui.look import S4, S8, S12
 from gui.publish.whole_study import Giving, Wanted
@@ -14,12 +14,16 @@ from gui.widgets.flow import Flow
 
 #: so many personal things are named one by one
 _MOST_NAMED = 12
-_WITH_LOGS, _HASHES = "Raw logs inside", "Only the SHA-256 of each log"
+_WITH_LOGS, _HASHES = mark("Raw logs inside"), mark("Only the SHA-256 of each log")
 _BUTTONS: tuple[tuple[Wanted, str, str], ...] = (
-    ("html", "Report, &HTML…", "One file with pictures, tables and method, for any browser"),
-    ("pdf", "Report, P&DF…", "The same on pages"),
-    ("tables", "All &tables…", "A spreadsheet with a sheet for each table, and one for the method"),
-    ("everything", "&Everything…", "Report, tables, pictures and bundle in one folder"),
+    ("html", mark("Report, &HTML…"), mark("One file with pictures, tables and method, for any browser")),
+    ("pdf", mark("Report, P&DF…"), mark("The same on pages")),
+    (
+        "tables",
+        mark("All &tables…"),
+        mark("A spreadsheet with a sheet for each table, and one for the method"),
+    ),
+    ("everything", mark("&Everything…"), mark("Report, tables, pictures and bundle in one folder")),
 )
 
 
@@ -35,21 +39,23 @@ class PublishWhole(QFrame):
         self.found = QLabel()
         self.found.setObjectName("publish_personal")
         self.found.setWordWrap(True)
-        self.replaces = QCheckBox("&Replace personal data by names that say nothing")
+        self.replaces = QCheckBox(tr("&Replace personal data by names that say nothing"))
         self.replaces.setObjectName("publish_replace_personal")
-        self.logs = Choice("publish_logs", "Whether raw logs go into the bundle")
-        self.logs.fill([(_WITH_LOGS, True), (_HASHES, False)], True)
-        self.save_bundle = QPushButton("Save &bundle…")
+        self.logs = Choice("publish_logs", tr("Whether raw logs go into the bundle"))
+        self.logs.fill([(tr(_WITH_LOGS), True), (tr(_HASHES), False)], True)
+        self.save_bundle = QPushButton(tr("Save &bundle…"))
         self.save_bundle.setObjectName("publish_save_bundle")
         self._buttons: dict[str, QPushButton] = {}
         layout = QVBoxLayout(self)
         layout.setContentsMargins(S12, S8, S12, S8)
         layout.setSpacing(S4)
-        heading = QLabel("The whole study")
+        heading = QLabel(tr("The whole study"))
         heading.setProperty("role", "heading")
         said = QLabel(
-            "A report that stands on its own, every table, and a bundle from which others can compute every "
-            "figure again."
+            tr(
+                "A report that stands on its own, every table, and a bundle from which others "
+                "can compute every figure again."
+            )
         )
         said.setProperty("role", "muted")
         said.setWordWrap(True)
@@ -58,10 +64,10 @@ class PublishWhole(QFrame):
         row = QWidget()
         line = Flow(row, S8)
         for name, text, tip in _BUTTONS:
-            line.addWidget(self._button(name, text, tip))
-        self.ask_bundle = QPushButton("&Bundle…")
+            line.addWidget(self._button(name, tr(text), tr(tip)))
+        self.ask_bundle = QPushButton(tr("&Bundle…"))
         self.ask_bundle.setObjectName("publish_bundle")
-        self.ask_bundle.setToolTip("A zip with logs, readings, runs and results; opens in Samepart")
+        self.ask_bundle.setToolTip(tr("A zip with logs, readings, runs and results; opens in Samepart"))
         self.ask_bundle.clicked.connect(self._on_bundle)
         line.addWidget(self.ask_bundle)
         layout.addWidget(row)
@@ -90,12 +96,15 @@ class PublishWhole(QFrame):
         self.save_bundle.setEnabled(True)
         self.replaces.setVisible(bool(found))
         if not found:
-            self.found.setText("No personal data was found in the logs or in the study's own words.")
+            self.found.setText(tr("No personal data was found in the logs or in the study's own words."))
             return
-        named = [f"{p.kind} “{p.text}” in {_places(p)}" for p in found[:_MOST_NAMED]]
+        named = [
+            tr("{kind} “{text}” in {places}", kind=tr(p.kind), text=p.text, places=_places(p))
+            for p in found[:_MOST_NAMED]
+        ]
         more = len(found) - len(named)
-        lines = [f"{count(len(found), 'personal thing')} would be given away:", *named]
-        lines += [f"and {more} more"] if more else []
+        lines = [tr("{count:personal thing|personal things} would be given away:", count=len(found)), *named]
+        lines += [tr("and {count} more", count=more)] if more else []
         self.found.setText("\n".join(lines))
 
     def close_bundle(self) -> None:
@@ -122,7 +131,7 @@ class PublishWhole(QFrame):
         if self._bundle.isVisibleTo(self):
             self.close_bundle()
             return
-        self.found.setText("Looking for personal data…")
+        self.found.setText(tr("Looking for personal data…"))
         self.replaces.hide()
         self.save_bundle.setEnabled(False)
         self._bundle.show()
@@ -133,5 +142,8 @@ class PublishWhole(QFrame):
 
 
 def _places(personal: Personal) -> str:
-    told = [f"{place} ({n} times)" if n > 1 else place for place, n in personal.places]
-    return ", ".join(told) or "the names of devices"
+    told = [
+        tr("{place} ({count} times)", place=place, count=n) if n > 1 else place
+        for place, n in personal.places
+    ]
+    return ", ".join(told) or tr("the names of devices")

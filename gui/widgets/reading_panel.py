@@ -7,6 +7,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QComboBox, QFrame, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from core.language import tr
 from core.log_facts import Fact, changes, facts, refused_lines
 from core.logs.reading import Reading
 from core.reading_options import OPTIONS, Option, chosen, with_choice
@@ -32,8 +33,8 @@ class ReadingPanel(QScrollArea):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("reading_panel")
-        self.setAccessibleName("How the log was read")
-        self.setAccessibleDescription("Up and down scroll; Tab goes on to the choices in it")
+        self.setAccessibleName(tr("How the log was read"))
+        self.setAccessibleDescription(tr("Up and down scroll; Tab goes on to the choices in it"))
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -42,19 +43,21 @@ class ReadingPanel(QScrollArea):
         self._study: Study | None = None
         self._index = 0
         self._title = _label("", "heading")
-        self._file = Choice("reading_file", "File of the log")
+        self._file = Choice("reading_file", tr("File of the log"))
         self._file.activated.connect(self._turn_to_file)
-        self._again = QPushButton("Read the file again")
+        self._again = QPushButton(tr("Read the file again"))
         self._again.setObjectName("reading_again")
         self._again.setProperty("role", "link")
-        self._again.setToolTip("Take in what was added to the file, keeping what you decided")
+        self._again.setToolTip(tr("Take in what was added to the file, keeping what you decided"))
         self._again.clicked.connect(self._want_again)
-        self._machine = Choice("reading_machine", "Machine of this log")
+        self._machine = Choice("reading_machine", tr("Machine of this log"))
         self._machine.activated.connect(self._choose_machine)
         self.meter = MeterForm()
-        self._options = {option.name: Choice(f"reading_{option.name}", option.title) for option in OPTIONS}
+        self._options = {
+            option.name: Choice(f"reading_{option.name}", tr(option.title)) for option in OPTIONS
+        }
         self._reasons = {option.name: _label("", "muted") for option in OPTIONS}
-        self._titles = {o.name: _label(o.title, "muted", self._options[o.name]) for o in OPTIONS}
+        self._titles = {o.name: _label(tr(o.title), "muted", self._options[o.name]) for o in OPTIONS}
         self._columns = ColumnTable()
         self._columns.columns_set.connect(self._set_columns)
         self._first_rows = FirstRowsView()
@@ -64,7 +67,7 @@ class ReadingPanel(QScrollArea):
         self._changes.setObjectName("reading_changes")
         self._refused = _label("", "")
         self._refused.setObjectName("reading_refused")
-        self._refused_title = _label("Refused rows", "heading")
+        self._refused_title = _label(tr("Refused rows"), "heading")
         self._refused.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._body = self._lay_out()
         self.setWidget(self._body)
@@ -90,7 +93,7 @@ class ReadingPanel(QScrollArea):
 
     def _fill(self, study: Study, log: Log) -> None:
         machine = study.machine(log.machine_id)
-        self._title.setText(f"How {machine.name}'s log was read")
+        self._title.setText(tr("How {machine}'s log was read", machine=machine.name))
         self._file.fill([(s.file_name, i) for i, s in enumerate(log.sources)], self._index)
         self._file.setEnabled(len(log.sources) > 1)
         self._machine.fill([(m.name, m.id) for m in study.machines], log.machine_id)
@@ -114,19 +117,24 @@ class ReadingPanel(QScrollArea):
         text = ""
         if self._chosen is not None and reading is not None and self._chosen[:2] == (log.id, choices):
             told = changes(self._chosen[2], reading)
-            figures = "; ".join(f"{fact.name}: {fact.text}" for fact in told) or "no figure"
+            figures = "; ".join(f"{fact.name}: {fact.text}" for fact in told) or tr("no figure")
             keys = QKeySequence(QKeySequence.StandardKey.Undo).toString(_NATIVE)
-            text = f"Your choice changed {figures}. {keys} takes it back."
+            text = tr("Your choice changed {figures}. {keys} takes it back.", figures=figures, keys=keys)
         self._changes.setText(text)
         self._changes.setVisible(bool(text))
 
     def _fill_option(self, option: Option, reading: Reading | None, value: str | None) -> None:
         combo, reason = self._options[option.name], self._reasons[option.name]
         found = option.found(reading) if reading is not None else None
-        entries: list[tuple[str, object]] = [(f"{found} (found)" if found else "as found", None)]
-        entries += [(f"{text} (set by you)" if key == value else text, key) for text, key in option.entries]
+        entries: list[tuple[str, object]] = [
+            (tr("{what} (found)", what=tr(found)) if found else tr("as found"), None)
+        ]
+        entries += [
+            (tr("{what} (set by you)", what=tr(text)) if key == value else tr(text), key)
+            for text, key in option.entries
+        ]
         if value is not None and all(key != value for _, key in option.entries):
-            entries.append((f"{value} (set by you)", value))
+            entries.append((tr("{what} (set by you)", what=value), value))
         combo.fill(entries, value)
         why = dict(reading.reasons).get(option.name, "") if reading is not None else ""
         is_shown = not option.is_rare or found is not None or value is not None
@@ -207,7 +215,11 @@ class ReadingPanel(QScrollArea):
         column.setContentsMargins(S16, S8, S16, S16)
         column.setSpacing(S4)
         column.addWidget(self._title)
-        for name, combo in (("File", self._file), ("Machine", self._machine), ("Meter", self.meter)):
+        for name, combo in (
+            (tr("File"), self._file),
+            (tr("Machine"), self._machine),
+            (tr("Meter"), self.meter),
+        ):
             column.addSpacing(S4)
             column.addWidget(_label(name, "muted", combo))
             column.addWidget(combo)
@@ -225,10 +237,10 @@ class ReadingPanel(QScrollArea):
             column.addWidget(combo)
             column.addWidget(self._reasons[option.name])
         column.addSpacing(S8)
-        column.addWidget(_label("Columns", "heading"))
+        column.addWidget(_label(tr("Columns"), "heading"))
         column.addWidget(self._columns)
         column.addSpacing(S8)
-        column.addWidget(_label("First rows", "heading", self._first_rows))
+        column.addWidget(_label(tr("First rows"), "heading", self._first_rows))
         column.addWidget(self._first_rows)
         column.addSpacing(S8)
         column.addWidget(self._refused_title)

@@ -7,6 +7,7 @@ from PySide6.QtGui import QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import QHeaderView, QSizePolicy, QTreeWidget, QTreeWidgetItem, QWidget
 
 from core.figures.compare import shown_runs
+from core.language import tr
 from core.results.values import Comparison, MachineResult, RunResult
 from gui.look import Look, current, marker_path
 
@@ -23,7 +24,7 @@ class RunPicker(QTreeWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("run_picker")
-        self.setAccessibleName("Runs to line up")
+        self.setAccessibleName(tr("Runs to line up"))
         self.setHeaderHidden(True)
         self.setUniformRowHeights(True)
         self.setIndentation(14)
@@ -63,7 +64,7 @@ class RunPicker(QTreeWidget):
             for run_id, item in self._runs.items():
                 remark = remarks.get(run_id, "")
                 name = item.data(0, _RUN_ID + 1)
-                item.setText(0, f"{name}  ◂ leaves" if remark else name)
+                item.setText(0, tr("{name}  ◂ leaves", name=name) if remark else name)
                 item.setToolTip(0, remark or item.data(0, _RUN_ID + 2))
 
     def select(self, run_id: str | None) -> None:
@@ -93,7 +94,9 @@ class RunPicker(QTreeWidget):
                 item = QTreeWidgetItem(parent, [run.name])
                 item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
                 item.setData(0, _RUN_ID, run.run_id)
-                item.setData(0, _RUN_ID + 1, run.name if run.included else f"{run.name} (not counted)")
+                item.setData(
+                    0, _RUN_ID + 1, run.name if run.included else tr("{name} (not counted)", name=run.name)
+                )
                 item.setData(0, _RUN_ID + 2, run.why_excluded or "")
                 self._runs[run.run_id] = item
             parent.setExpanded(opened.get(machine.name, not many))

@@ -12,7 +12,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from core.formatting import NumberLocale, count
+from core.formatting import NumberLocale
+from core.language import mark, tr
 from core.results.temperatures import degrees
 from core.study import Study
 from gui.look import S4, S8, S16
@@ -20,7 +21,7 @@ from gui.widgets.condition_row import LIMITS_C
 from gui.widgets.number_field import NumberField
 
 _WIDTH_IN_LINES = 12
-_UNKNOWN = "not stated"
+_UNKNOWN = mark("not stated")
 _FEWEST_PAGES = 3
 #: stretch of the list of pages beside that of the room below it
 _ALL_IT_WANTS = 1000
@@ -43,16 +44,20 @@ class Side(QWidget):
         self._locale = NumberLocale(QLocale().decimalPoint())
         self._name = QLineEdit()
         self._name.setObjectName("study_name")
-        self._name.setAccessibleName("Name of the study")
-        self._name.setToolTip("Click to rename the study")
+        self._name.setAccessibleName(tr("Name of the study"))
+        self._name.setToolTip(tr("Click to rename the study"))
         self._name.editingFinished.connect(self._rename)
         self._part = QLineEdit()
         self._part.setObjectName("part_name")
-        self._part.setAccessibleName("Name of the test part")
-        self._part.setToolTip("The part that is made on every machine")
+        self._part.setAccessibleName(tr("Name of the test part"))
+        self._part.setToolTip(tr("The part that is made on every machine"))
         self._part.editingFinished.connect(self._rename_part)
-        self._bed = self._temperature("bed_c", "bed", self.bed_set)
-        self._room = self._temperature("room_c", "room", self.room_set)
+        self._bed = self._temperature("bed_c", self.bed_set)
+        self._bed.setAccessibleName(tr("Temperature of the bed in the test, in °C"))
+        self._bed.setToolTip(tr("Temperature of the bed in the test, where a run has none of its own"))
+        self._room = self._temperature("room_c", self.room_set)
+        self._room.setAccessibleName(tr("Temperature of the room in the test, in °C"))
+        self._room.setToolTip(tr("Temperature of the room in the test, where a run has none of its own"))
         self._study_id = ""
         self._why_not = QLabel()
         self._why_not.setObjectName("side_why_not")
@@ -67,12 +72,12 @@ class Side(QWidget):
         self._facts.setIndent(S8)
         self._pages = QListWidget()
         self._pages.setObjectName("pages")
-        self._pages.setAccessibleName("Pages")
-        self._titles = tuple(titles)
-        self._pages.addItems(list(titles))
+        self._pages.setAccessibleName(tr("Pages"))
+        self._titles = tuple(tr(title) for title in titles)
+        self._pages.addItems(self._titles)
         self._pages.currentRowChanged.connect(self.page_chosen)
         self._fit()
-        hint = QLabel("Drop meter logs anywhere in this window")
+        hint = QLabel(tr("Drop meter logs anywhere in this window"))
         hint.setProperty("role", "muted")
         hint.setWordWrap(True)
         hint.setIndent(S8)
@@ -87,9 +92,9 @@ class Side(QWidget):
         form = QFormLayout()
         form.setContentsMargins(S8, 0, 0, S16)
         form.setSpacing(S4)
-        form.addRow(_muted("Part"), self._part)
-        form.addRow(_muted("Bed °C"), self._bed)
-        form.addRow(_muted("Room °C"), self._room)
+        form.addRow(_muted(tr("Part")), self._part)
+        form.addRow(_muted(tr("Bed °C")), self._bed)
+        form.addRow(_muted(tr("Room °C")), self._room)
         layout.addLayout(form)
         layout.addWidget(self._why_not)
         layout.addWidget(hint)
@@ -103,17 +108,19 @@ class Side(QWidget):
             self._part.setText(study.part)
         for field, value_c in ((self._bed, study.bed_c), (self._room, study.room_c)):
             text = "" if value_c is None else degrees(value_c, self._locale)
-            field.show_text(text, _UNKNOWN, of_other=study.id != self._study_id)
+            field.show_text(text, tr(_UNKNOWN), of_other=study.id != self._study_id)
         self._study_id = study.id
         for each in (self._name, self._part, self._bed, self._room):
             each.setReadOnly(is_read_only)
         beds = {log.id for log in study.logs if log.of_bed}
         runs = sum(run.kind == "run" and run.log_id not in beds for run in study.runs) + len(study.typed)
-        facts = f"{count(len(study.machines), 'machine')}, {count(runs, 'run')}"
+        machines = len(study.machines)
+        facts = tr("{count:machine|machines}", count=machines) if machines else tr("no machines")
+        facts += ", " + (tr("{count:run|runs}", count=runs) if runs else tr("no runs"))
         if study.invented:
-            facts += "\nInvented data"
+            facts += "\n" + tr("Invented data")
         if is_read_only:
-            facts += "\nOpen for reading only"
+            facts += "\n" + tr("Open for reading only")
         self._facts.setText(facts[:1].upper() + facts[1:])
         self._facts.setToolTip(saved_as)
 
@@ -154,9 +161,8 @@ class Side(QWidget):
             self._part.setModified(False)
             self.part_renamed.emit(self._part.text())
 
-    def _temperature(self, name: str, place: str, said: SignalInstance) -> NumberField:
-        field = NumberField(name, f"Temperature of the {place} in the test, in °C", LIMITS_C)
-        field.setToolTip(f"Temperature of the {place} in the test, where a run has none of its own")
+    def _temperature(self, name: str, said: SignalInstance) -> NumberField:
+        field = NumberField(name, "", LIMITS_C)
         field.entered.connect(said)
         field.refused.connect(self._refuse)
         field.editingFinished.connect(self.field_left)

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
 
 from core.edits import is_decided, title
 from core.formatting import NumberLocale, duration, with_interval, with_unit
+from core.language import mark, tr
 from core.quantities import ENERGY, MEAN_W
 from core.results.temperatures import Temperature
 from core.results.values import RunResult, StateSpan
@@ -23,18 +24,18 @@ from gui.look import S4, S8, S16
 from gui.widgets.condition_row import ConditionRow
 
 KIND_WORDS = {
-    "run": "run of the part",
-    "other part": "another part",
-    "broken off": "broken off",
-    "cut": "cut by the log's end",
-    "heating": "heating only",
-    "hold test": "hold test",
-    "switch-on test": "switch-on test",
-    "nothing": "nothing",
+    "run": mark("run of the part"),
+    "other part": mark("another part"),
+    "broken off": mark("broken off"),
+    "cut": mark("cut by the log's end"),
+    "heating": mark("heating only"),
+    "hold test": mark("hold test"),
+    "switch-on test": mark("switch-on test"),
+    "nothing": mark("nothing"),
 }
-_HINT = (
-    "Click a stretch, or press ← and → on a lane. Drag its edges; Enter chooses an edge for the arrow keys. "
-    "Shift and drag marks a new stretch."
+_HINT = mark(
+    "Click a stretch, or press ← and → on a lane. Drag its edges; Enter chooses an "
+    "edge for the arrow keys. Shift and drag marks a new stretch."
 )
 
 
@@ -53,37 +54,38 @@ class StretchStrip(QWidget):
         self.setObjectName("strip")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._run: Run | None = None
+        self._counted = False
         self._name = QLineEdit()
         self._name.setObjectName("stretch_name")
-        self._name.setAccessibleName("Name of the stretch")
-        self._name.setToolTip("Name (F2)")
+        self._name.setAccessibleName(tr("Name of the stretch"))
+        self._name.setToolTip(tr("Name (F2)"))
         self._name.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self._name.editingFinished.connect(self._rename)
         self._kind = QComboBox()
         self._kind.setObjectName("stretch_kind")
-        self._kind.setAccessibleName("What the stretch is")
+        self._kind.setAccessibleName(tr("What the stretch is"))
         for kind in KINDS:
-            self._kind.addItem(KIND_WORDS[kind], kind)
+            self._kind.addItem(tr(KIND_WORDS[kind]), kind)
         self._kind.activated.connect(self._choose_kind)
         self._include = QPushButton()
         self._include.setObjectName("stretch_include")
         self._include.clicked.connect(self._turn)
         self._why = QLineEdit()
         self._why.setObjectName("stretch_why")
-        self._why.setAccessibleName("Why it is left out")
-        self._why.setPlaceholderText("Why is it left out?")
+        self._why.setAccessibleName(tr("Why it is left out"))
+        self._why.setPlaceholderText(tr("Why is it left out?"))
         self._why.textEdited.connect(self.left_out)
         self._why.editingFinished.connect(self.field_left)
-        self._back = QPushButton("Hand back")
+        self._back = QPushButton(tr("Hand back"))
         self._back.setObjectName("stretch_hand_back")
         self._back.setProperty("role", "link")
-        self._back.setToolTip("Give edges, kind and counting back to the program")
+        self._back.setToolTip(tr("Give edges, kind and counting back to the program"))
         self._back.clicked.connect(self.handed_back)
         self._what = QLabel()
         self._what.setObjectName("stretch_facts")
         self._what.setWordWrap(True)
         self.conditions = ConditionRow()
-        self._hint = QLabel(_HINT)
+        self._hint = QLabel(tr(_HINT))
         self._hint.setProperty("role", "muted")
         self._hint.setWordWrap(True)
         row = QHBoxLayout()
@@ -121,10 +123,10 @@ class StretchStrip(QWidget):
         self._name.setPlaceholderText(title(study, run))
         _set_text(self._name, run.name)
         self._kind.setCurrentIndex(KINDS.index(run.kind))
-        counted = run.included if result is None else result.included
-        self._include.setText("Leave out" if counted else "Count it")
+        counted = self._counted = run.included if result is None else result.included
+        self._include.setText(tr("Leave out") if counted else tr("Count it"))
         self._include.setToolTip(
-            "Leave it out of the comparison (Delete)" if counted else "Count it as a run of the part"
+            tr("Leave it out of the comparison (Delete)") if counted else tr("Count it as a run of the part")
         )
         self._why.setVisible(run.set_included is False)
         _set_text(self._why, run.why_left_out)
@@ -146,7 +148,7 @@ class StretchStrip(QWidget):
         self.kind_chosen.emit(str(self._kind.currentData()))
 
     def _turn(self) -> None:
-        if self._include.text() == "Leave out":
+        if self._counted:
             self.left_out.emit("")
             self.ask_why()
         else:
@@ -164,7 +166,7 @@ def _facts(run: Run, result: RunResult | None, locale: NumberLocale) -> str:
     if result is not None and result.energy_wh is not None:
         energy = with_interval(result.energy_wh, result.energy_u95_wh, ENERGY, locale)
         mean = with_interval(result.mean_w, None, MEAN_W, locale)
-        said += [with_unit(energy, ENERGY), f"{with_unit(mean, MEAN_W)} on average"]
+        said += [with_unit(energy, ENERGY), tr("{power} on average", power=with_unit(mean, MEAN_W))]
     if result is not None:
         said += [_span_words(span) for span in result.states if span.state in ("warm-up", "processing")]
     text = "  ·  ".join(said)
@@ -173,15 +175,17 @@ def _facts(run: Run, result: RunResult | None, locale: NumberLocale) -> str:
         why = None  # the reason stands in its own field
     elif why is None and not run.included and run.found_why and run.set_kind is None:
         why = reason(run.found_why)
-    if why:
-        text += f"\nNot counted: {why}"
-    if run.is_moved:
-        text += "\nEdges set by hand" if not why else "; edges set by hand"
+    if why and run.is_moved:
+        text += "\n" + tr("Not counted: {why}; edges set by hand", why=why)
+    elif why:
+        text += "\n" + tr("Not counted: {why}", why=why)
+    elif run.is_moved:
+        text += "\n" + tr("Edges set by hand")
     return text
 
 
 def _span_words(span: StateSpan) -> str:
-    return f"{span.state} {duration(span.end_s - span.start_s)}"
+    return f"{tr(span.state)} {duration(span.end_s - span.start_s)}"
 
 
 def _set_text(field: QLineEdit, text: str) -> None:

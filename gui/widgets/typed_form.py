@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from core.formatting import NumberLocale, duration, number
+from core.language import tr
 from core.study import Study, TypedReading
 from core.units import SECONDS_PER_MINUTE, WH_PER_KWH
 from gui.look import S4, S8, S16
@@ -44,7 +45,7 @@ class TypedForm(QWidget):
         self._before = _spin("typed_before", 999_999.0, " kWh", 3)
         self._after = _spin("typed_after", 999_999.0, " kWh", 3)
         self._took = _spin("typed_minutes", 100_000.0, " min", 1)
-        self._took.setSpecialValueText("not noted")
+        self._took.setSpecialValueText(tr("not noted"))
         self._digit = QComboBox()
         self._digit.setObjectName("typed_digit")
         for step_kwh, text in _DIGITS:
@@ -52,7 +53,7 @@ class TypedForm(QWidget):
         self._digit.setCurrentIndex(1)
         self._note = QLineEdit()
         self._note.setObjectName("typed_note")
-        self._add = QPushButton("Add the run")
+        self._add = QPushButton(tr("Add the run"))
         self._add.setObjectName("typed_add")
         self._add.clicked.connect(self._on_add)
         self._why_not = QLabel()
@@ -61,12 +62,12 @@ class TypedForm(QWidget):
         self._why_not.hide()
         self._list = QListWidget()
         self._list.setObjectName("typed_list")
-        self._list.setAccessibleName("Runs typed in")
+        self._list.setAccessibleName(tr("Runs typed in"))
         self._list.currentRowChanged.connect(self._on_row)
-        self._turn = QPushButton("Leave out")
+        self._turn = QPushButton(tr("Leave out"))
         self._turn.setObjectName("typed_turn")
         self._turn.clicked.connect(self._on_turn)
-        self._remove = QPushButton("Remove")
+        self._remove = QPushButton(tr("Remove"))
         self._remove.setObjectName("typed_remove")
         self._remove.clicked.connect(self._on_remove)
         self._lay_out()
@@ -97,9 +98,9 @@ class TypedForm(QWidget):
         name = self._machine.currentText().strip()
         energy_wh = (self._after.value() - self._before.value()) * WH_PER_KWH
         if not name:
-            self._refuse("Say which machine it was.")
+            self._refuse(tr("Say which machine it was."))
         elif energy_wh <= 0:
-            self._refuse("The reading after the run must be higher than the one before it.")
+            self._refuse(tr("The reading after the run must be higher than the one before it."))
         else:
             self._refuse("")
             seconds = self._took.value() * SECONDS_PER_MINUTE or None
@@ -120,7 +121,7 @@ class TypedForm(QWidget):
         chosen = self._chosen()
         self._turn.setEnabled(chosen is not None)
         self._remove.setEnabled(chosen is not None)
-        self._turn.setText("Leave out" if chosen is None or chosen[1] else "Count it")
+        self._turn.setText(tr("Leave out") if chosen is None or chosen[1] else tr("Count it"))
 
     def _on_turn(self) -> None:
         chosen = self._chosen()
@@ -137,12 +138,12 @@ class TypedForm(QWidget):
         grid.setHorizontalSpacing(S8)
         grid.setVerticalSpacing(2)
         fields = (
-            ("Machine", self._machine, 3),
-            ("Display before", self._before, 2),
-            ("Display after", self._after, 2),
-            ("It took", self._took, 2),
-            ("Last digit", self._digit, 1),
-            ("Note", self._note, 3),
+            (tr("Machine"), self._machine, 3),
+            (tr("Display before"), self._before, 2),
+            (tr("Display after"), self._after, 2),
+            (tr("It took"), self._took, 2),
+            (tr("Last digit"), self._digit, 1),
+            (tr("Note"), self._note, 3),
         )
         for column, (text, field, stretch) in enumerate(fields):
             label = QLabel(text)
@@ -170,13 +171,18 @@ class TypedForm(QWidget):
 
 
 def _words(study: Study, reading: TypedReading, locale: NumberLocale) -> str:
-    said = [study.machine(reading.machine_id).name, f"{number(reading.energy_wh, 0, locale)} Wh"]
+    said = [
+        study.machine(reading.machine_id).name,
+        f"{number(reading.energy_wh, 0, locale)} Wh",
+    ]
     if reading.seconds is not None:
         said.append(duration(reading.seconds))
     if reading.note:
         said.append(reading.note)
     if not reading.included:
-        said.append(f"left out: {reading.why_left_out}" if reading.why_left_out else "left out")
+        said.append(
+            tr("left out: {why}", why=reading.why_left_out) if reading.why_left_out else tr("left out")
+        )
     return "  ·  ".join(said)
 
 

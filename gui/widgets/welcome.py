@@ -4,19 +4,23 @@ from PySide6.QtCore import QPoint, QRect, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from core.language import mark, tr
 from gui import look
 from gui.look import S8, S12, S16, S24, S32
 from gui.widgets.flow import Flow
 
 _STEPS = (
-    "Make the same part on each machine, a few times, with a plug-in meter that saves a log.",
-    "Drop the logs here: text tables, spreadsheets, packed files, whole folders.",
-    "Read off what the part costs on each machine, and whether the difference is real.",
+    mark("Make the same part on each machine, a few times, with a plug-in meter that saves a log."),
+    mark("Drop the logs here: text tables, spreadsheets, packed files, whole folders."),
+    mark("Read off what the part costs on each machine, and whether the difference is real."),
 )
 
 
-_INVITED = ("Drop meter logs here", "What does the same part cost in energy on different machines?")
-_READING = ("Reading the logs…", "The comparison opens as soon as it is known.")
+_INVITED = (
+    mark("Drop meter logs here"),
+    mark("What does the same part cost in energy on different machines?"),
+)
+_READING = (mark("Reading the logs…"), mark("The comparison opens as soon as it is known."))
 
 
 class Welcome(QWidget):
@@ -30,25 +34,27 @@ class Welcome(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("welcome")
-        self._title = QLabel(_INVITED[0])
+        self._title = QLabel(tr(_INVITED[0]))
         self._title.setObjectName("welcome_title")
         self._title.setProperty("role", "title")
-        self._lead = QLabel(_INVITED[1])
+        self._lead = QLabel(tr(_INVITED[1]))
         self._lead.setWordWrap(True)
-        add = self._button("Choose logs…", "welcome_add", "main", self.add_wanted)
-        demo = self._button("Open the demo", "welcome_demo", "", self.demo_wanted)
-        demo.setAccessibleDescription("Five invented machines that make a hose clip")
-        typed = self._button("Type readings…", "welcome_typed", "", self.typed_wanted)
-        typed.setAccessibleDescription("Enter runs of which only the meter's display was read")
-        plan = QPushButton("Plan a test…")
+        add = self._button(tr("Choose logs…"), "welcome_add", "main", self.add_wanted)
+        demo = self._button(tr("Open the demo"), "welcome_demo", "", self.demo_wanted)
+        demo.setAccessibleDescription(tr("Five invented machines that make a hose clip"))
+        typed = self._button(tr("Type readings…"), "welcome_typed", "", self.typed_wanted)
+        typed.setAccessibleDescription(tr("Enter runs of which only the meter's display was read"))
+        plan = QPushButton(tr("Plan a test…"))
         plan.setObjectName("welcome_plan")
-        plan.setAccessibleDescription("Order of the runs, a sheet to print, and how many repeats it takes")
+        plan.setAccessibleDescription(
+            tr("Order of the runs, a sheet to print, and how many repeats it takes")
+        )
         plan.clicked.connect(self._on_plan)
         buttons = Flow(spacing=S12)
         for button in (add, demo, typed, plan):
             buttons.addWidget(button)
         foot = QLabel(
-            "Nothing leaves this computer. The logs stay as they are; a copy is kept inside the study."
+            tr("Nothing leaves this computer. The logs stay as they are; a copy is kept inside the study.")
         )
         foot.setProperty("role", "muted")
         foot.setWordWrap(True)
@@ -63,7 +69,7 @@ class Welcome(QWidget):
         invited.setContentsMargins(0, S16, 0, 0)
         invited.setSpacing(S8)
         for number, step in enumerate(_STEPS, start=1):
-            invited.addLayout(_step(number, step))
+            invited.addLayout(_step(number, tr(step)))
         invited.addSpacing(S16)
         invited.addLayout(buttons)
         invited.addSpacing(S24)
@@ -85,7 +91,7 @@ class Welcome(QWidget):
     def set_reading(self, is_reading: bool) -> None:
         """Say that logs are being read, or what to drop."""
         for label, text in zip((self._title, self._lead), _READING if is_reading else _INVITED, strict=True):
-            label.setText(text)
+            label.setText(tr(text))
         self._invitation.setVisible(not is_reading)
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -109,7 +115,7 @@ class DropHint(QLabel):
     """Lies over the window while something that can be read is held over it."""
 
     def __init__(self, parent: QWidget) -> None:
-        super().__init__("Let go to read this", parent)
+        super().__init__(tr("Let go to read this"), parent)
         self.setObjectName("drop_hint")
         self.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
