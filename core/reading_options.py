@@ -5,6 +5,7 @@ from typing import Final, Literal
 
 from attrs import evolve, frozen
 
+from core.language import tr
 from core.logs.reading import Reading
 from core.study import Choices, Negative
 from core.traces import Sampling
@@ -73,7 +74,7 @@ def _sampling_words(reading: Reading) -> str | None:
 
 def _negative_words(reading: Reading) -> str | None:
     why = dict(reading.reasons).get("negative", "")
-    return why.split(":")[0] or None
+    return tr(why).split(":")[0] if why else None
 
 
 OPTIONS: Final = (

@@ -116,7 +116,7 @@ def settle_signs(
 
 def _turned(power: F64, counter: F64 | None, share: float, file: str) -> Signed:
     """All with the opposite sign, and the counter as well if it runs backwards."""
-    told, turned, is_used = later(""), None, True
+    told, turned, is_used = "", None, True
     if counter is not None:
         if not np.diff(counter[np.isfinite(counter)]).any():
             told = later(mark(", and the counter, which stood still meanwhile, is left out"))
