@@ -6,7 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QFrame, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from core.language import mark, tr
-from core.personal.search import Personal
+from core.personal.search import THE_STUDY, Personal
 from gui.look import S4, S8, S12
 from gui.publish.whole_study import Giving, Wanted
 from gui.widgets.choice import Choice
@@ -144,6 +144,7 @@ class PublishWhole(QFrame):
 def _places(personal: Personal) -> str:
     told = [
         tr("{place} ({count} times)", place=place, count=n) if n > 1 else place
-        for place, n in personal.places
+        for where, n in personal.places
+        for place in [tr(where) if where == THE_STUDY else where]
     ]
     return ", ".join(told) or tr("the names of devices")
