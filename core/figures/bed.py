@@ -16,19 +16,19 @@ from core.beds.quantities import (
     WARM_UP_WH,
 )
 from core.figures.compare import source_of
-from core.figures.curve_values import Between, CurvesFigure, Rest, Spot, Trend
+from core.figures.curve_values import CurvesFigure, Rest, Spot, Trend
 from core.figures.line_up_values import Scale
+from core.figures.measures import tests_text
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Dot, Mark, Measure, Row
-from core.formatting import POINT, NumberLocale, count, number, with_interval, with_unit
+from core.formatting import POINT, NumberLocale, number, with_interval, with_unit
+from core.language import mark, tr
 from core.quantities import Quantity
-from core.results.bed_answer import conditions, headline, saving_note, saving_sentence
+from core.results.bed_answer import conditions, headline
 from core.results.bed_compared import by_area
-from core.results.cooler_beds import Saving, Savings, course
 from core.results.holds import Beds, Held, MachineBed
 from core.results.values import Measured
 from core.study import Study
-from core.units import SECONDS_PER_HOUR, SECONDS_PER_MINUTE
 
 #: points of a curve: enough for any screen
 _POINTS = 41
@@ -36,9 +36,7 @@ _POINTS = 41
 _MOST_BANDS = 5
 #: holds beyond this part of the axis leave its first part away, but for this part of theirs
 _FAR_PART, _BEFORE_PART = 0.45, 0.3
-#: prints shorter than this are drawn in minutes [s]
-_IN_MINUTES_S = 2.5 * SECONDS_PER_HOUR
-_NO_TEST = "no hold test"
+_NO_TEST = mark("no hold test")
 
 
 def beds_figure(beds: Beds, study: Study, locale: NumberLocale = POINT) -> ComparisonFigure:
@@ -48,7 +46,7 @@ def beds_figure(beds: Beds, study: Study, locale: NumberLocale = POINT) -> Compa
     rest.sort(key=lambda m: -(m.reference.power_w if m.reference else -1.0))
     machines = (*first, *(m for m in rest if m.held), *(m for m in rest if not m.held))
     given = (
-        (W_PER_DM2, 0, _per_area, "dashed: what a plate must lose", "dashed: floor"),
+        (W_PER_DM2, 0, _per_area, tr("dashed: what a plate must lose"), tr("dashed: floor")),
         (HELD_W, 1, _held_w, "", ""),
         (TIMES_FLOOR, 2, _times_floor, "", ""),
         (WARM_UP_WH, 3, _warm_up_wh, "", ""),
@@ -74,7 +72,7 @@ def beds_figure(beds: Beds, study: Study, locale: NumberLocale = POINT) -> Compa
 
 
 def _row_text(machine: MachineBed) -> str:
-    return machine.supply or count(machine.tests, "test")
+    return machine.supply or tests_text(machine.tests)
 
 
 def _measure(
@@ -106,7 +104,7 @@ def _measure(
         cells.append(Cell(mark=Mark(value.value * quantity.factor, u95, text), dots=dots, against=floor))
     return Measure(
         quantity.key,
-        Axis(quantity.name, quantity.unit, top, locale),
+        Axis(tr(quantity.name), quantity.unit, top, locale),
         tuple(cells),
         bars=quantity is W_PER_DM2,
         rank=rank,
@@ -118,17 +116,23 @@ def _measure(
 def _lacking(machine: MachineBed, quantity: Quantity, is_first: bool) -> tuple[str, str]:
     """Why a machine has no value, in short and at length."""
     if not machine.tests:
-        short = _NO_TEST if is_first else ""
-        return short, f"{machine.name}: no hold test was found or marked."
+        short = tr(_NO_TEST) if is_first else ""
+        return short, tr("{name}: no hold test was found or marked.", name=machine.name)
     if machine.area_dm2 is None and quantity in (W_PER_DM2, TIMES_FLOOR):
-        return "area?", f"{machine.name}: type the area of its bed below."
+        return tr("area?"), tr("{name}: type the area of its bed below.", name=machine.name)
     if machine.model is None:
-        return "not known", f"{machine.name}: note the bed's temperature during the test, below."
+        return tr("not known"), tr(
+            "{name}: note the bed's temperature during the test, below.", name=machine.name
+        )
     if quantity is EFFICIENCY:
-        return "", f"{machine.name}: no log of the bed alone covers a hold test."
+        return "", tr("{name}: no log of the bed alone covers a hold test.", name=machine.name)
     if quantity is HALF_HOUR:
-        return "too short", f"{machine.name}: no temperature was held for an hour from cold."
-    return "not seen", f"{machine.name}: the test began warm, or its warm-up is not in the log."
+        return tr("too short"), tr(
+            "{name}: no temperature was held for an hour from cold.", name=machine.name
+        )
+    return tr("not seen"), tr(
+        "{name}: the test began warm, or its warm-up is not in the log.", name=machine.name
+    )
 
 
 def _of_hold(held: Held, quantity: Quantity) -> float | None:
@@ -224,8 +228,8 @@ def watts_figure(
         headline=_fit_text(chosen, locale),
         conditions=conditions(beds, study, locale),
         source=source_of(study),
-        x=Scale("Bed above room", "K", _near_k(min(s.x for s in spots), far), far, locale),
-        y=Scale("Watts of the bed", "W", 0.0, axis_end(tuple(tops), margin=0.08), locale),
+        x=Scale(tr("Bed above room"), "K", _near_k(min(s.x for s in spots), far), far, locale),
+        y=Scale(tr("Watts of the bed"), "W", 0.0, axis_end(tuple(tops), margin=0.08), locale),
         trends=tuple(trends),
         spots=spots,
         rest=next((r for m in (chosen, *known) for r in [_rest(m, locale)] if r is not None), None),
@@ -235,7 +239,11 @@ def watts_figure(
 
 
 def _band_note(chosen: MachineBed, is_crowded: bool) -> str:
-    return f"band: 95 % of the line of {chosen.name}" if is_crowded else "band: 95 % of the line"
+    return (
+        tr("band: 95 % of the line of {name}", name=chosen.name)
+        if is_crowded
+        else tr("band: 95 % of the line")
+    )
 
 
 def _near_k(least_k: float, far_k: float) -> float:
@@ -299,7 +307,7 @@ def _floor(machine: MachineBed, beds: Beds, far_k: float) -> Trend | None:
         loss(plate, beds.room_c + k, beds.room_c, emissivity=beds.emissivity).total_w if k > 0 else 0.0
         for k in x
     ]
-    return Trend(tuple(x), tuple(y), None, f"floor of {machine.name}", is_dashed=True)
+    return Trend(tuple(x), tuple(y), None, tr("floor of {name}", name=machine.name), is_dashed=True)
 
 
 def _rest(machine: MachineBed, locale: NumberLocale) -> Rest | None:
@@ -312,84 +320,39 @@ def _rest(machine: MachineBed, locale: NumberLocale) -> Rest | None:
         over_w = spot.y - fit.at(spot.x).power_w
         spots.append(Spot(spot.x, over_w, spot.u95, spot.slot, spot.run_id, spot.machine_id, spot.key))
     reach = 1.15 * max(abs(s.y) + (s.u95 or 0.0) for s in spots)
-    return Rest(Scale(f"Watts over the line, {machine.name}", "W", -reach, reach, locale), tuple(spots))
+    return Rest(
+        Scale(tr("Watts over the line, {name}", name=machine.name), "W", -reach, reach, locale), tuple(spots)
+    )
 
 
 def _fit_text(machine: MachineBed, locale: NumberLocale) -> str:
     """A machine's line in words, with what it says of its slope."""
     model = machine.model
     if model is None:
-        return f"{machine.name}: not known"
+        return tr("{name}: not known", name=machine.name)
     if model.fit is None:
         points = model.points
         k, w = number(points[0].difference_k, 1, locale), number(points[0].power_w, 1, locale)
-        return f"{machine.name}: one temperature held, {w} W at {k} K above the room; a line needs two."
+        return tr(
+            "{name}: one temperature held, {watts} W at {kelvin} K above the room; a line needs two.",
+            name=machine.name,
+            watts=w,
+            kelvin=k,
+        )
     fit = model.fit
     middle_k = (fit.lowest_k + fit.highest_k) / 2
     slope = fit.coefficients[1] + (2 * fit.coefficients[2] * middle_k if fit.is_curve else 0.0)
     u95 = None if fit.is_curve else fit.u95(1)
-    each = with_unit(with_interval(slope, u95, SLOPE, locale), SLOPE)
-    span = f"{number(fit.lowest_k, 0, locale)} to {number(fit.highest_k, 0, locale)} K above the room"
-    kind = "a curve: in its middle" if fit.is_curve else "a line of"
-    lies = "" if fit.is_consistent or fit.df == 0 else "; the points lie off it, so the band was widened"
-    return f"{machine.name}: {kind} {each} from {span}{lies}."
-
-
-def cooler_figure(
-    savings: Savings, study: Study, machine_id: str, locale: NumberLocale = POINT
-) -> CurvesFigure | None:
-    """Watts of one machine's bed over a print, held and made cooler; None where its bed is not known."""
-    saving, plan = savings.of(machine_id), savings.plan
-    if saving is None:
-        return None
-    times_s, watts = course(saving.first.power_w, saving.later.power_w, plan, saving.tau_s)
-    in_minutes = plan.print_s < _IN_MINUTES_S
-    unit_s = SECONDS_PER_MINUTE if in_minutes else SECONDS_PER_HOUR
-    x = tuple(t / unit_s for t in times_s)
-    held = (saving.first.power_w,) * len(x)
-    top = axis_end((saving.first.power_w, saving.later.power_w), margin=0.22)
-    price, currency = study.costs.tariff.price_per_kwh, study.costs.tariff.currency
-    return CurvesFigure(
-        headline=saving_sentence(savings, machine_id, locale, price, currency),
-        conditions=_cooler_conditions(savings, saving, locale),
-        source=source_of(study),
-        x=Scale("Time from the end of warm-up", "min" if in_minutes else "h", 0.0, x[-1] or 1.0, locale),
-        y=Scale("Watts of the bed", "W", 0.0, top, locale),
-        trends=(
-            Trend(
-                (x[0], x[-1]),
-                (held[0], held[0]),
-                saving.slot,
-                _held_text(savings, True, locale),
-                is_dashed=True,
-            ),
-            Trend(x, watts, saving.slot, _held_text(savings, False, locale)),
-        ),
-        between=Between(x, held, watts, saving.slot, _saved_text(saving, locale)),
-        facts=(saving_sentence(savings, machine_id, locale, price, currency),),
-    )
-
-
-def _held_text(savings: Savings, is_first: bool, locale: NumberLocale) -> str:
-    celsius = savings.plan.first_c if is_first else savings.plan.later_c
-    return f"{number(celsius, 0, locale)} °C"
-
-
-def _saved_text(saving: Saving, locale: NumberLocale) -> str:
-    from core.beds.quantities import SAVED_WH
-
-    if saving.saved_wh.value <= 0:
-        return ""
-    text = with_interval(saving.saved_wh.value, saving.saved_wh.u95, SAVED_WH, locale)
-    return f"saved: {with_unit(text, SAVED_WH)}"
-
-
-def _cooler_conditions(savings: Savings, saving: Saving, locale: NumberLocale) -> str:
-    """Room, cooling time, and how far the watts rest on holds."""
-    parts = [
-        f"room {number(savings.plan.room_c, 1, locale)} °C",
-        f"{number(saving.bed.cooling_s / SECONDS_PER_MINUTE, 1, locale)} min of cooling without heat",
-        "warm-up not counted",
-    ]
-    note = saving_note(savings, saving.machine_id)
-    return f"{saving.name}: {'; '.join(parts)}.{' ' + note if note else ''}"
+    told = {
+        "name": machine.name,
+        "slope": with_unit(with_interval(slope, u95, SLOPE, locale), SLOPE),
+        "low": number(fit.lowest_k, 0, locale),
+        "high": number(fit.highest_k, 0, locale),
+    }
+    if fit.is_curve:
+        said = tr("{name}: a curve: in its middle {slope} from {low} to {high} K above the room", **told)
+    else:
+        said = tr("{name}: a line of {slope} from {low} to {high} K above the room", **told)
+    if fit.is_consistent or fit.df == 0:
+        return f"{said}."
+    return tr("{said}; the points lie off it, so the band was widened.", said=said)

@@ -1,8 +1,26 @@
 """A calendar of operating states: one row a week, Monday to Sunday on the local clock."""
 
+from datetime import date
+
 from attrs import frozen
 
 from core.costs.weeks import Block
+from core.language import mark, tr
+
+_MONTHS = (
+    mark("Jan"),
+    mark("Feb"),
+    mark("Mar"),
+    mark("Apr"),
+    mark("May"),
+    mark("Jun"),
+    mark("Jul"),
+    mark("Aug"),
+    mark("Sep"),
+    mark("Oct"),
+    mark("Nov"),
+    mark("Dec"),
+)
 
 
 @frozen
@@ -38,3 +56,8 @@ class CalendarFigure:
     legend: tuple[tuple[str, str], ...]
     facts: tuple[str, ...]
     unshown: int = 0
+
+
+def week_text(monday: date) -> str:
+    """A week by the day on which it begins."""
+    return tr("{day} {month}", day=str(monday.day), month=tr(_MONTHS[monday.month - 1]))

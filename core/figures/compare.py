@@ -1,9 +1,10 @@
 """The comparison as a figure: one row a machine, one column a measure."""
 
-from core.figures.measures import BY_RANK, MEASURES, of_machine, of_run
+from core.figures.measures import BY_RANK, MEASURES, of_machine, of_run, runs_text
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Bound, Cell, ComparisonFigure, Dot, Mark, Measure, Row
-from core.formatting import POINT, NumberLocale, count, listed, number, with_interval
+from core.formatting import POINT, NumberLocale, listed, number, with_interval
+from core.language import tr
 from core.quantities import BED_SHARE, ENERGY, MEAN_W, Quantity
 from core.results.values import Comparison, MachineResult, RunResult
 from core.study import Study
@@ -72,7 +73,7 @@ def ties(comparison: Comparison) -> tuple[tuple[int, int], ...]:
 
 def source_of(study: Study) -> str:
     """Whose numbers a picture shows, and whether they were invented."""
-    return f"{study.name} (invented data)" if study.invented else study.name
+    return tr("{name} (invented data)", name=study.name) if study.invented else study.name
 
 
 def shown_runs(machine: MachineResult) -> tuple[RunResult, ...]:
@@ -92,23 +93,26 @@ def shown_runs(machine: MachineResult) -> tuple[RunResult, ...]:
 def signs_note(comparison: Comparison) -> str:
     """What the signs mean, and every run of the part that is left out."""
     out = [
-        f"{machine.name}, {run.name} ({run.why_excluded})"
+        tr("{machine}, {run} ({why})", machine=machine.name, run=run.name, why=run.why_excluded)
         for machine in comparison.machines
         for run in shown_runs(machine)
         if not run.included
     ]
-    signs = "± is half the 95 % interval."
+    signs = tr("± is half the 95 % interval.")
     if any(len(machine.included) == 1 for machine in comparison.machines):
-        signs = "± is half the 95 % interval; of one run it holds what the meter leaves open, not the spread."
+        signs = tr(
+            "± is half the 95 % interval; of one run it holds what the meter leaves open, not the spread."
+        )
     if len(out) > _MOST_NAMED:
-        out = [*out[:_MOST_NAMED], f"{len(out) - _MOST_NAMED} more"]
+        out = [*out[:_MOST_NAMED], tr("{count} more", count=len(out) - _MOST_NAMED)]
     if any(machine.standby_way == "lowest level" for machine in comparison.machines):
-        signs += " “Lowest”: the low end of standby, where no rest lasts a quarter of an hour."
-    return f"{signs} Not counted (hollow): {listed(out)}." if out else signs
+        lowest = tr("“Lowest”: the low end of standby, where no rest lasts a quarter of an hour.")
+        signs = f"{signs} {lowest}"
+    return f"{signs} {tr('Not counted (hollow): {runs}.', runs=listed(out))}" if out else signs
 
 
 def _row(machine: MachineResult) -> Row:
-    return Row(machine.machine_id, machine.name, machine.slot, count(len(machine.included), "run"))
+    return Row(machine.machine_id, machine.name, machine.slot, runs_text(len(machine.included)))
 
 
 def _measure(quantity: Quantity, comparison: Comparison, locale: NumberLocale) -> Measure:
@@ -132,7 +136,7 @@ def _measure(quantity: Quantity, comparison: Comparison, locale: NumberLocale) -
     top = axis_end((*counted, *(v for v in left_out if v <= limit)))
     if quantity is BED_SHARE:
         top = 100.0  # a share is read against the whole
-    axis = Axis(quantity.name, quantity.unit, top, locale)
+    axis = Axis(tr(quantity.name), quantity.unit, top, locale)
     cells = tuple(_cell(m, quantity, axis) for m in machines)
     legend, legend_short = _legend(quantity, comparison, cells)
     return Measure(
@@ -149,9 +153,9 @@ def _measure(quantity: Quantity, comparison: Comparison, locale: NumberLocale) -
 def _legend(quantity: Quantity, comparison: Comparison, cells: tuple[Cell, ...]) -> tuple[str, str]:
     """What the signs of a column mean, at length and in short."""
     if quantity is ENERGY and ties(comparison):
-        return "bracket: no difference shown", "] not told apart"
+        return tr("bracket: no difference shown"), tr("] not told apart")
     if any(c.inner or c.inner_least for c in cells):
-        return "filled: the bed", "bed filled"
+        return tr("filled: the bed"), tr("bed filled")
     return "", ""
 
 
@@ -176,18 +180,28 @@ def _cell(machine: MachineResult, quantity: Quantity, axis: Axis) -> Cell:
 
 def _unknown(machine: MachineResult, quantity: Quantity, dots: tuple[Dot, ...], locale: NumberLocale) -> Cell:
     if not machine.included:
-        note = "no run counts" if quantity is ENERGY else ""  # once a row is enough
-        return Cell(dots=dots, note=note, reason=f"{machine.name} has no run that counts.")
+        note = tr("no run counts") if quantity is ENERGY else ""  # once a row is enough
+        return Cell(dots=dots, note=note, reason=tr("{name} has no run that counts.", name=machine.name))
     if quantity is not BED_SHARE:
-        return Cell(dots=dots, note="not known", reason=f"{quantity.name} is not known for {machine.name}.")
+        return Cell(
+            dots=dots,
+            note=tr("not known"),
+            reason=tr(
+                "{quantity} is not known for {machine}.", quantity=tr(quantity.name), machine=machine.name
+            ),
+        )
     beds = [r.bed for r in machine.included if r.bed is not None]
     reason = next((sentence(b.why_not) for b in beds if b.why_not is not None), "")
     bound = _bed_bound(machine)
     if bound is None:
-        return Cell(dots=dots, note="cannot be seen", reason=reason or "The bed's part cannot be seen here.")
+        return Cell(
+            dots=dots, note=tr("cannot be seen"), reason=reason or tr("The bed's part cannot be seen here.")
+        )
     low, high = bound[0] * quantity.factor, bound[1] * quantity.factor
-    note = f"at least {number(low, 0, locale)} {quantity.unit}"
-    return Cell(dots=dots, bound=Bound(low, high), note=note, reason=reason or f"The bed takes {note}.")
+    note = tr("at least {value} {unit}", value=number(low, 0, locale), unit=quantity.unit)
+    return Cell(
+        dots=dots, bound=Bound(low, high), note=note, reason=reason or tr("The bed takes {note}.", note=note)
+    )
 
 
 def _bed_bound(machine: MachineResult) -> tuple[float, float] | None:

@@ -7,7 +7,8 @@ from attrs import evolve
 from core.costs.money import decimals_of, money
 from core.figures.curve_values import Reading
 from core.figures.values import Cell, Measure, Row
-from core.formatting import POINT, NumberLocale, count, number, percent
+from core.formatting import POINT, NumberLocale, number, percent
+from core.language import tr
 from core.results.cost_values import MachineCost
 
 #: of a longer curve not every place is read out
@@ -37,14 +38,22 @@ def saving_readings(
     machine: MachineCost, xs: Sequence[float], ys: Sequence[float], locale: NumberLocale = POINT
 ) -> tuple[Reading, ...]:
     """Places of the curve of what switching off would have saved. [min], [%]"""
-    rests = f"of {number(machine.rests.idle_wh, 0, locale)} Wh in {count(machine.rests.count, 'rest')}"
+    rests = tr(
+        "of {energy} Wh in {count:rest|rests}",
+        energy=number(machine.rests.idle_wh, 0, locale),
+        count=machine.rests.count,
+    )
     return tuple(
         Reading(
             x,
             y,
             (
                 machine.name,
-                f"off after {number(x, 0, locale)} min: {percent(y / 100, 0, locale)} saved",
+                tr(
+                    "off after {minutes} min: {share} saved",
+                    minutes=number(x, 0, locale),
+                    share=percent(y / 100, 0, locale),
+                ),
                 rests,
             ),
         )
@@ -69,8 +78,8 @@ def start_readings(machine: MachineCost, currency: str, locale: NumberLocale = P
             value,
             (
                 machine.name,
-                f"start at {clock(hour)}: {amount(value)}",
-                f"least at {clock(cheapest)}: {amount(least)}",
+                tr("start at {time}: {cost}", time=clock(hour), cost=amount(value)),
+                tr("least at {time}: {cost}", time=clock(cheapest), cost=amount(least)),
             ),
         )
         for hour, value in places

@@ -12,6 +12,7 @@ from core.figures.values import (
     WattLine,
 )
 from core.formatting import POINT, NumberLocale, number
+from core.language import tr
 from core.quantities import DURATION, ENERGY, MEAN_W
 from core.results.values import Comparison, MachineResult
 from core.study import Study
@@ -44,8 +45,8 @@ def energy_time_figure(
     marks = tuple(mark for m in comparison.machines for mark in [_mark(m)] if mark is not None)
     xs = [m.at.x + (m.x_u95 or 0.0) for m in marks] + [d.at.x for m in marks for d in m.dots if d.included]
     ys = [m.at.y + (m.y_u95 or 0.0) for m in marks] + [d.at.y for m in marks for d in m.dots if d.included]
-    x = Axis("Time", DURATION.unit, axis_end(tuple(xs), margin=0.10), locale)
-    y = Axis(ENERGY.name, ENERGY.unit, axis_end(tuple(ys), margin=0.14), locale)
+    x = Axis(tr("Time"), DURATION.unit, axis_end(tuple(xs), margin=0.10), locale)
+    y = Axis(tr(ENERGY.name), ENERGY.unit, axis_end(tuple(ys), margin=0.14), locale)
     return EnergyTimeFigure(
         headline=comparison.headline,
         conditions=comparison.conditions,

@@ -3,7 +3,8 @@
 from core.figures.compare import source_of
 from core.figures.ticks import axis_end
 from core.figures.values import NO_MACHINE, Axis, Cell, ComparisonFigure, Mark, Measure, RefLine, Row
-from core.formatting import POINT, NumberLocale, count, listed, number
+from core.formatting import POINT, NumberLocale, listed, number
+from core.language import tr
 from core.results.fairness_answer import conditions, headline, matters_text, of_whom
 from core.results.fairness_points import point_of
 from core.results.fairness_weight import differences, smallest_shown
@@ -42,26 +43,30 @@ def fairness_figure(
     lines = []
     if smallest is not None:
         who = listed([names[smallest.machine_id], names[smallest.other_id]])
-        words = f"Smallest difference shown: {number(smallest.wh, 1, locale)} Wh, {who}"
+        words = tr(
+            "Smallest difference shown: {energy} Wh, {machines}",
+            energy=number(smallest.wh, 1, locale),
+            machines=who,
+        )
         lines.append(RefLine(smallest.wh, words))
     ends = [max(f.matters_wh or 0.0, f.against_wh or 0.0) for f in shown] + [line.value for line in lines]
-    legend = "short dashes: what it is held against"
+    legend = tr("short dashes: what it is held against")
     if lines:
-        legend = f"dashed: the smallest difference shown between machines; {legend}"
+        legend = f"{tr('dashed: the smallest difference shown between machines')}; {legend}"
     more = len(known) - len(shown)
     return ComparisonFigure(
         headline=headline(comparison, locale),
         conditions=conditions(comparison, locale)
-        + (f" {count(more, 'more point')} {'is' if more == 1 else 'are'} not drawn." if more else ""),
+        + (f" {tr('{count:more point|more points} {count:~is|are} not drawn.', count=more)}" if more else ""),
         source=source_of(study),
         rows=tuple(
-            Row(f.key, point_of(f).name, _slot(f, slots), f"{f.level}: {of_whom(f, comparison)}")
+            Row(f.key, tr(point_of(f).name), _slot(f, slots), f"{tr(f.level)}: {of_whom(f, comparison)}")
             for f in shown
         ),
         measures=(
             Measure(
                 MATTERS,
-                Axis("Could matter, each part", "Wh", axis_end(tuple(ends)), locale),
+                Axis(tr("Could matter, each part"), "Wh", axis_end(tuple(ends)), locale),
                 tuple(
                     Cell(
                         mark=Mark(f.matters_wh or 0.0, None, matters_text(f.matters_wh, locale), f.key),
@@ -71,7 +76,7 @@ def fairness_figure(
                 ),
                 bars=True,
                 legend=legend,
-                legend_short="dashed: smallest difference" if lines else "",
+                legend_short=tr("dashed: smallest difference") if lines else "",
                 lines=tuple(lines),
             ),
         ),

@@ -17,7 +17,8 @@ from core.figures.line_up_values import (
     StateRow,
 )
 from core.figures.ticks import axis_end
-from core.formatting import POINT, NumberLocale, count
+from core.formatting import POINT, NumberLocale
+from core.language import mark, tr
 from core.line_up.answer import Answer, leave_told, more_told
 from core.line_up.bands import Band, energy_band, power_band
 from core.line_up.choices import LineUp, Shown
@@ -47,10 +48,10 @@ _NOTHING = 1e-9
 #: room above the processing where the height is given to it
 _AIR = 1.25
 _TITLES = {
-    "start": "Time from the start",
-    "end of warm-up": "Time from the end of warm-up",
-    "end": "Time to the end",
-    "share of duration": "Share of the run's duration",
+    "start": mark("Time from the start"),
+    "end of warm-up": mark("Time from the end of warm-up"),
+    "end": mark("Time to the end"),
+    "share of duration": mark("Share of the run's duration"),
 }
 
 
@@ -79,7 +80,7 @@ def line_up_figure(
     if choices.view is not None:
         low, high = max(low, choices.view[0]), min(high, choices.view[1])
     unit, factor = _unit(choices.anchor, high - low)
-    x = Scale(_TITLES[choices.anchor], unit, low * factor, high * factor, locale)
+    x = Scale(tr(_TITLES[choices.anchor]), unit, low * factor, high * factor, locale)
     rows = _Maker(tuple(given), choices, answer, low, high, factor, locale).rows() if given else ()
     span = choices.span
     return LineUpFigure(
@@ -139,7 +140,10 @@ class _Maker:
     def rows(self) -> tuple[tuple[Panel, ...], ...]:
         if self.choices.arrangement == "machine under machine":
             groups = [(m, m[0].machine, m[0].slot) for m in by_machine(self.strands).values()]
-            groups = [(m, f"{name}: {count(len(m), 'run')}", slot) for m, name, slot in groups]
+            groups = [
+                (m, tr("{machine}: {count:run|runs}", machine=name, count=len(m)), slot)
+                for m, name, slot in groups
+            ]
             rows = [[self._panel(m, q, title, slot) for q in self.quantities] for m, title, slot in groups]
         elif self.choices.arrangement == "run under run":
             rows = [[self._panel((s,), q, s.label, s.slot) for q in self.quantities] for s in self.strands]
@@ -162,9 +166,9 @@ class _Maker:
         curves = [self._curve(s, quantity, reference) for s in drawn if s is not reference]
         medians = [] if len(shown) == 1 else [self._median(b) for b in bands]
         unit = "W" if quantity == "power" else "Wh"
-        name = "Power" if quantity == "power" else "Energy used"
+        name = tr("Power") if quantity == "power" else tr("Energy used")
         if reference is not None:
-            name = f"{name}, more than {reference.label}"
+            name = tr("{quantity}, more than {run}", quantity=name, run=reference.label)
         return Panel(
             title=title,
             slot=slot,

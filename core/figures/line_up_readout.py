@@ -4,6 +4,7 @@ import numpy as np
 
 from core.figures.line_up_values import LineUpFigure
 from core.formatting import POINT, NumberLocale, number
+from core.language import tr
 
 
 def at_place(figure: LineUpFigure, run_id: str, x: float, locale: NumberLocale = POINT) -> tuple[str, ...]:
@@ -29,17 +30,18 @@ def at_place(figure: LineUpFigure, run_id: str, x: float, locale: NumberLocale =
     anchor = figure.choices.anchor
     moment_s = float(strand.moment_s(np.array([x / figure.factor]), anchor)[0])
     decimals = 0 if figure.x.unit in ("%", "s") else 1
-    lines = [strand.label, f"at {number(x, decimals, locale)} {figure.x.unit}"]
+    at = {"place": number(x, decimals, locale), "unit": figure.x.unit}
     if not strand.start_s <= moment_s <= strand.end_s:
-        return (lines[0], f"{lines[1]}: not running")
+        return (strand.label, tr("at {place} {unit}: not running", **at))
+    lines = [strand.label, tr("at {place} {unit}", **at)]
     state = next((s.state for s in strand.states if s.start_s <= moment_s <= s.end_s), "")
     used_wh = float(strand.course.used_wh(np.array([moment_s - strand.start_s]))[0]) * strand.closing
     for panel in figure.panels:
         for curve in panel.curves:
             if curve.run_id == run_id and panel.y.unit == "W" and curve.x.size:
                 value = number(float(np.interp(x, curve.x, curve.y)), 1, locale)
-                less = panel.y.low < 0
-                lines.append(f"{value} W{' more' if less else ''}{f', {state}' if state else ''}")
+                told = tr("{watts} W more", watts=value) if panel.y.low < 0 else f"{value} W"
+                lines.append(f"{told}, {tr(state)}" if state else told)
                 break
-    lines.append(f"{number(used_wh, 2, locale)} Wh so far")
+    lines.append(tr("{energy} Wh so far", energy=number(used_wh, 2, locale)))
     return tuple(lines)

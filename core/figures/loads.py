@@ -3,10 +3,12 @@
 from collections.abc import Mapping
 
 from core.figures.compare import source_of
+from core.figures.measures import tests_text
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Dot, Mark, Measure, Row
-from core.formatting import POINT, NumberLocale, count, listed, number, with_interval
+from core.formatting import POINT, NumberLocale, capitalised, listed, number, with_interval
 from core.found.loads import PROCESSING, REST, SUM
+from core.language import tr
 from core.loads.names import BY_KEY, LOADS
 from core.results.load_answer import LOAD_W, conditions, headline, watts_text
 from core.results.loads import Loads, MachineLoads
@@ -30,11 +32,11 @@ def loads_figure(
     for load in LOADS:
         found = [m.of(load.key) for m in machines]
         values = [None if w is None else Measured(w.watts, w.u95_w) for w in found]
-        title = load.title[0].upper() + load.title[1:]
+        title = capitalised(tr(load.title))
         columns.append((load.key, title, values, 3 + largest.index(load)))
-    columns.append((SUM, "Sum", [m.sum_w for m in machines], 2))
-    columns.append((PROCESSING, "Processing", [m.processing_w for m in machines], 1))
-    columns.append((REST, "Unexplained", [m.unexplained_w for m in machines], 0))
+    columns.append((SUM, tr("Sum"), [m.sum_w for m in machines], 2))
+    columns.append((PROCESSING, tr("Processing"), [m.processing_w for m in machines], 1))
+    columns.append((REST, tr("Unexplained"), [m.unexplained_w for m in machines], 0))
     measures: list[Measure] = []
     for key, title, values, rank in columns:
         if any(v is not None for v in values):
@@ -43,7 +45,7 @@ def loads_figure(
         headline=headline(loads, machine_id, locale),
         conditions=conditions(loads, study, locale),
         source=source_of(study),
-        rows=tuple(Row(m.machine_id, m.name, m.slot, count(m.tests, "test")) for m in machines),
+        rows=tuple(Row(m.machine_id, m.name, m.slot, tests_text(m.tests)) for m in machines),
         measures=tuple(measures),
     )
 
@@ -81,19 +83,25 @@ def value_readout(
             if run_id == dot_id:
                 name = names.get(run_id, "")
                 who = f"{machine.name}, {name}" if name else machine.name
-                return who, f"mean of processing: {number(watts, LOAD_W.decimals, locale)} W"
+                return who, tr("mean of processing: {watts} W", watts=number(watts, LOAD_W.decimals, locale))
         for load in machine.loads:
             for place, single in enumerate(load.each):
                 if value_id(machine.machine_id, load.load, place) == dot_id:
-                    steps = listed([str(n) for n in single.steps])
-                    word = "steps" if len(single.steps) > 1 else "step"
                     told = watts_text(single.watts, NORMAL_95 * single.u_w, locale)
                     return (
-                        f"{machine.name}, {BY_KEY[load.load].title}",
-                        f"{told} without the meter's gain",
-                        f"by {word} {steps}" if steps else "by the level before the first step",
+                        f"{machine.name}, {tr(BY_KEY[load.load].title)}",
+                        tr("{watts} without the meter's gain", watts=told),
+                        _by_steps(single.steps),
                     )
     return ()
+
+
+def _by_steps(numbers: tuple[int, ...]) -> str:
+    if not numbers:
+        return tr("by the level before the first step")
+    if len(numbers) == 1:
+        return tr("by step {number}", number=numbers[0])
+    return tr("by steps {numbers}", numbers=listed([str(n) for n in numbers]))
 
 
 def _most_w(machines: tuple[MachineLoads, ...], load: str) -> float:
@@ -113,8 +121,8 @@ def _measure(
     cells = []
     for machine, value in zip(machines, values, strict=True):
         if value is None:
-            short = "no test" if is_first and not machine.tests else ""
-            cells.append(Cell(note=short, reason=f"{machine.name}: no step is called so."))
+            short = tr("no test") if is_first and not machine.tests else ""
+            cells.append(Cell(note=short, reason=tr("{name}: no step is called so.", name=machine.name)))
             continue
         text = with_interval(value.value, value.u95, LOAD_W, locale)
         mark = Mark(max(0.0, value.value), value.u95, text)

@@ -1,5 +1,6 @@
 """One measure of a machine or of a run, in the unit shown."""
 
+from core.language import tr
 from core.quantities import (
     BED_SHARE,
     DURATION,
@@ -43,3 +44,13 @@ def of_run(run: RunResult, quantity: Quantity) -> Measured | None:
     if quantity is DURATION or run.energy_wh is None or run.energy_u95_wh is None or run.energy_wh <= 0:
         return Measured(shown, None)
     return Measured(shown, abs(shown) * run.energy_u95_wh / run.energy_wh)
+
+
+def runs_text(runs: int) -> str:
+    """How many runs a row stands for."""
+    return tr("{count:run|runs}", count=runs) if runs else tr("no runs")
+
+
+def tests_text(tests: int) -> str:
+    """How many hold or switch-on tests a row stands for."""
+    return tr("{count:test|tests}", count=tests) if tests else tr("no tests")

@@ -5,6 +5,7 @@ from core.figures.curve_values import CurvesFigure, NamedScale, Spot, Trend
 from core.figures.line_up_values import Scale
 from core.figures.ticks import axis_end
 from core.formatting import POINT, NumberLocale
+from core.language import tr
 from core.results.properties import Against, Group, Point
 from core.results.property_answer import conditions, headline, mean_text, measured_text, value_text
 from core.study import Study
@@ -44,13 +45,13 @@ def properties_figure(found: Against, study: Study, locale: NumberLocale = POINT
         x: Scale = _numbers(found, locale)
         spots = tuple(_spot(p, float(p.value), found) for p in found.points)
         trends: tuple[Trend, ...] = ()
-        note = "bars: 95 %" if any(s.u95 for s in spots) else ""
+        note = tr("bars: 95 %") if any(s.u95 for s in spots) else ""
     else:
         names = tuple(g.title for g in found.groups)
         x = NamedScale(found.column.title, "", -0.6, len(names) - 0.4, locale, names)
         spots = tuple(s for i, g in enumerate(found.groups) for s in _group_spots(i, g, found))
         trends = tuple(t for i, g in enumerate(found.groups) for t in _mean(i, g, found, locale))
-        note = "dashed: mean; band: its 95 %" if any(t.low for t in trends) else "dashed: mean"
+        note = tr("dashed: mean; band: its 95 %") if any(t.low for t in trends) else tr("dashed: mean")
     tops = [s.y + (s.u95 or 0.0) for s in spots]
     most = _STRETCH * max(tops)
     tops += [min(v, most) for t in trends for v in t.high]
@@ -62,7 +63,7 @@ def properties_figure(found: Against, study: Study, locale: NumberLocale = POINT
         source=source_of(study),
         x=x,
         y=Scale(
-            found.quantity.name, found.quantity.unit, low, axis_end((*tops, 1e-9), margin=_MARGIN), locale
+            tr(found.quantity.name), found.quantity.unit, low, axis_end((*tops, 1e-9), margin=_MARGIN), locale
         ),
         trends=trends,
         spots=spots,
@@ -112,7 +113,7 @@ def _mean(place: int, group: Group, found: Against, locale: NumberLocale) -> tup
     if group.u95 is None:
         return (Trend(x, (mean, mean), is_dashed=True),)
     low, high = mean - group.u95 * factor, mean + group.u95 * factor
-    name = f"mean {mean_text(group, found.quantity, locale)}"
+    name = tr("mean {value}", value=mean_text(group, found.quantity, locale))
     return (
         Trend(x, (mean, mean), None, "", (low, low), (high, high), is_dashed=True),
         Trend((float(place),), (mean,), None, name),

@@ -5,6 +5,7 @@ import textwrap
 from core.beds.bound import bound_words
 from core.figures.measures import of_run
 from core.formatting import POINT, NumberLocale, with_interval, with_unit
+from core.language import mark, tr
 from core.quantities import BED_SHARE, DURATION, ENERGY, MEAN_W, PARTS_PER_KWH, Quantity
 from core.results.values import BedShare, Comparison, MachineResult, RunResult
 from core.wording import sentence
@@ -13,10 +14,10 @@ from core.wording import sentence
 _LINE = 64
 
 _HOW = {
-    "power": "from the power",
-    "counter": "from the energy counter",
-    "counter with power at the edges": "from the energy counter, edges from the power",
-    "typed": "from typed readings",
+    "power": mark("from the power"),
+    "counter": mark("from the energy counter"),
+    "counter with power at the edges": mark("from the energy counter, edges from the power"),
+    "typed": mark("from typed readings"),
 }
 
 
@@ -54,27 +55,29 @@ def readout(
     if value is None and quantity is BED_SHARE and run.bed is not None:
         lines += _unseen(run, run.bed, locale)
     elif value is None:
-        lines.append(f"{quantity.name}: not known")
+        lines.append(tr("{quantity}: not known", quantity=tr(quantity.name)))
     else:
         raw = value.value / quantity.factor
         u95 = None if value.u95 is None else value.u95 / quantity.factor
-        lines.append(f"{quantity.name}: {with_unit(with_interval(raw, u95, quantity, locale), quantity)}")
+        lines.append(f"{tr(quantity.name)}: {with_unit(with_interval(raw, u95, quantity, locale), quantity)}")
     how = _how(run, quantity)
     if how and value is not None:
         lines.append(how)
     if quantity is BED_SHARE and value is not None and run.bed is not None:
         lines += _other_ways(run, run.bed, locale)
     if not run.included:
-        lines += _broken(f"not counted: {run.why_excluded}" if run.why_excluded else "not counted")
+        lines += _broken(
+            tr("not counted: {why}", why=run.why_excluded) if run.why_excluded else tr("not counted")
+        )
     return tuple(lines)
 
 
 def _unseen(run: RunResult, bed: BedShare, locale: NumberLocale) -> list[str]:
     """What is sure of a bed's part that cannot be seen, and why it cannot."""
-    told = bound_words(bed.at_least, bed.at_most, locale) or "not known"
+    told = bound_words(bed.at_least, bed.at_most, locale) or tr("not known")
     reasons = [bed.why_not, *(p for p in run.problems if p.code == "bed.no_temperature")]
     why = [line for reason in reasons if reason is not None for line in _broken(sentence(reason))]
-    return [f"{BED_SHARE.name}: {told}", *why]
+    return [f"{tr(BED_SHARE.name)}: {told}", *why]
 
 
 def _other_ways(run: RunResult, bed: BedShare, locale: NumberLocale) -> list[str]:
@@ -83,7 +86,7 @@ def _other_ways(run: RunResult, bed: BedShare, locale: NumberLocale) -> list[str
     for way in bed.others:
         if way.share is not None:
             told = with_unit(with_interval(way.share, way.share_u95, BED_SHARE, locale), BED_SHARE)
-            lines.append(f"also by {way.method}: {told}")
+            lines.append(tr("also by {method}: {share}", method=tr(way.method), share=told))
     disagree = next((p for p in run.problems if p.code == "bed.ways_disagree"), None)
     return lines if disagree is None else [*lines, *_broken(sentence(disagree))]
 
@@ -94,9 +97,9 @@ def _broken(text: str) -> list[str]:
 
 def _how(run: RunResult, quantity: Quantity) -> str:
     if quantity is BED_SHARE:
-        return "" if run.bed is None else f"found by: {run.bed.method}"
+        return "" if run.bed is None else tr("found by: {method}", method=tr(run.bed.method))
     if quantity is DURATION:
-        return "edges set by hand" if run.decided_by_user else ""
+        return tr("edges set by hand") if run.decided_by_user else ""
     if quantity in (ENERGY, MEAN_W, PARTS_PER_KWH) and run.energy is not None:
         return energy_method(run.energy.method)
     return ""
@@ -104,4 +107,4 @@ def _how(run: RunResult, quantity: Quantity) -> str:
 
 def energy_method(method: str) -> str:
     """A method of `core.results.values.Energy` in words."""
-    return _HOW.get(method, method)
+    return tr(_HOW[method]) if method in _HOW else method

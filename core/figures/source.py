@@ -6,6 +6,7 @@ from core.figures.curve_values import CurvesFigure
 from core.figures.line_up_values import LineUpFigure
 from core.figures.values import ComparisonFigure, EnergyTimeFigure, Figure
 from core.formatting import listed, number
+from core.language import tr
 
 
 def maker() -> str:
@@ -21,7 +22,7 @@ def with_maker(source: str) -> str:
     >>> with_maker("Hose clip study").startswith("Hose clip study; made with Samepart ")
     True
     """
-    made = f"made with {maker()}"
+    made = tr("made with {program}", program=maker())
     return f"{source}; {made}" if source else made
 
 

@@ -10,6 +10,7 @@ from core.figures.curve_values import CurvesFigure, Spot, Trend
 from core.figures.line_up_values import Scale
 from core.figures.ticks import axis_end
 from core.formatting import POINT, NumberLocale, number, value_alone, with_unit
+from core.language import tr
 from core.loads.names import BY_KEY
 from core.results.load_answer import LOAD_W, conditions, headline, step_name, step_watts
 from core.results.load_naming import LoadStep
@@ -75,25 +76,33 @@ def staircase_figure(
         _spot(step, after.mean_w, top, machine, locale)
         for step, after in zip(steps, test.plateaus[1:], strict=True)
     )
-    note = "dashed: levels"
+    note = tr("dashed: levels")
     if is_cut:
-        note += f"; heating goes up to {number(most, 0, locale)} W"
+        note = tr("{note}; heating goes up to {watts} W", note=note, watts=number(most, 0, locale))
     return CurvesFigure(
         headline=headline(loads, machine.machine_id, locale),
         conditions=conditions(loads, study, locale),
         source=source_of(study),
         x=Scale(
-            "Time in the log",
+            tr("Time in the log"),
             "min",
             test.start_s / SECONDS_PER_MINUTE,
             test.end_s / SECONDS_PER_MINUTE,
             locale,
         ),
-        y=Scale(f"Power, {machine.name}", "W", 0.0, top, locale),
+        y=Scale(tr("Power, {machine}", machine=machine.name), "W", 0.0, top, locale),
         trends=(*lines, *levels),
         spots=spots,
         note=note,
-        facts=tuple(f"Step {s.number}: {step_name(s)} {step_watts(s, locale)}" for s in steps),
+        facts=tuple(
+            tr(
+                "Step {number}: {load} {watts}",
+                number=s.number,
+                load=step_name(s),
+                watts=step_watts(s, locale),
+            )
+            for s in steps
+        ),
     )
 
 

@@ -1,16 +1,16 @@
 """Standby, switching off, the calendar, and what a print costs, as figures."""
 
-from datetime import date
-
 from core.costs.money import decimals_of, money
-from core.figures.calendar_values import CalendarFigure, CalendarRow
+from core.figures.calendar_values import CalendarFigure, CalendarRow, week_text
 from core.figures.compare import source_of
 from core.figures.cost_readouts import clock, saving_readings, start_readings, with_lines
 from core.figures.curve_values import CurvesFigure, Reading, Spot, Trend
 from core.figures.line_up_values import Scale
+from core.figures.measures import runs_text
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Mark, Measure, RefLine, Row
-from core.formatting import POINT, NumberLocale, count, number, percent, with_interval
+from core.formatting import POINT, NumberLocale, number, percent, with_interval
+from core.language import mark, tr
 from core.quantities import (
     PART_COST,
     PRINT_COST,
@@ -32,11 +32,11 @@ MOST_WEEKS = 16
 #: minutes that the chart of switching off shows at least, and how many times those chosen [min]
 _LEAST_MIN, _ROOM = 60.0, 2.5
 _STATES: tuple[tuple[State, str], ...] = (
-    ("off", "off"),
-    ("standby", "standby"),
-    ("cooling", "cooling"),
-    ("warm-up", "warm-up"),
-    ("processing", "processing"),
+    ("off", mark("off")),
+    ("standby", mark("standby")),
+    ("cooling", mark("cooling")),
+    ("warm-up", mark("warm-up")),
+    ("processing", mark("processing")),
 )
 
 
@@ -47,11 +47,11 @@ def standby_figure(result: StandbyCost, study: Study, locale: NumberLocale = POI
     shown = [limit for limit in result.limits if limit.power_w <= top]
     power = Measure(
         key=STANDBY_MEAN_W.key,
-        axis=Axis(STANDBY_MEAN_W.name, "W", top, locale),
+        axis=Axis(tr(STANDBY_MEAN_W.name), "W", top, locale),
         cells=tuple(_standby_cell(m, locale) for m in result.machines),
         rank=0,
-        legend="dashed: published limits" if shown else "",
-        legend_short="dashed: limits" if shown else "",
+        legend=tr("dashed: published limits") if shown else "",
+        legend_short=tr("dashed: limits") if shown else "",
         lines=tuple(RefLine(limit.power_w, f"{limit.power_w:g} W: {limit.words}") for limit in shown),
     )
     kwh = _measured(STANDBY_KWH, "kWh", [m.year_kwh for m in result.machines], locale, rank=1)
@@ -104,12 +104,17 @@ def print_sentence(result: StandbyCost, locale: NumberLocale = POINT) -> str:
     )
     hours = f"{number(result.costs.print_hours, _decimals(result.costs.print_hours), locale)} h"
     if not known:
-        return f"No run tells what a print of {hours} takes."
+        return tr("No run tells what a print of {hours} takes.", hours=hours)
     least, most = known[0], known[-1]
-    said = f"A print of {hours} takes {_print_words(least, result, locale)} on {least.name}"
-    if len(known) > 1:
-        said += f" and {_print_words(most, result, locale)} on {most.name}"
-    return f"{said}, warm-up included."
+    told = {"hours": hours, "energy": _print_words(least, result, locale), "machine": least.name}
+    if len(known) == 1:
+        return tr("A print of {hours} takes {energy} on {machine}, warm-up included.", **told)
+    return tr(
+        "A print of {hours} takes {energy} on {machine} and {other_energy} on {other}, warm-up included.",
+        other_energy=_print_words(most, result, locale),
+        other=most.name,
+        **told,
+    )
 
 
 def saving_figure(result: StandbyCost, study: Study, locale: NumberLocale = POINT) -> CurvesFigure | None:
@@ -131,24 +136,36 @@ def saving_figure(result: StandbyCost, study: Study, locale: NumberLocale = POIN
         trends.append(Trend(xs, ys, m.slot, m.name))
         readings += saving_readings(m, xs, ys, locale)
         share = m.rests.share_after(minutes)
-        rests = f"{m.name}: {count(m.rests.count, 'rest')} of {number(m.rests.idle_wh, 0, locale)} Wh"
+        rests = tr(
+            "{name}: {count:rest|rests} of {energy} Wh",
+            name=m.name,
+            count=m.rests.count,
+            energy=number(m.rests.idle_wh, 0, locale),
+        )
         if share is None or minutes > last:
-            facts.append(f"{rests}, none so long")
+            facts.append(tr("{rests}, none so long", rests=rests))
             continue
         (here,) = saving_readings(m, (minutes,), (100 * share,), locale)
         spots.append(Spot(minutes, 100 * share, None, m.slot, "", m.machine_id, "saved", lines=here.lines))
-        facts.append(f"{rests}, {percent(share, 0, locale)} saved after {number(minutes, 0, locale)} min")
+        facts.append(
+            tr(
+                "{rests}, {share} saved after {minutes} min",
+                rests=rests,
+                share=percent(share, 0, locale),
+                minutes=number(minutes, 0, locale),
+            )
+        )
     floor = max(-100.0, 25.0 * (low // 25.0)) if low < 0 else 0.0
     chosen = Trend((minutes, minutes), (floor, 100.0), None, "", is_dashed=True)
     return CurvesFigure(
         headline=result.headline,
         conditions=result.conditions,
         source=source_of(study),
-        x=Scale("Switched off after so long idle", "min", 0.0, end, locale),
-        y=Scale("Saved of what the rests took", "%", floor, 100.0, locale),
+        x=Scale(tr("Switched off after so long idle"), "min", 0.0, end, locale),
+        y=Scale(tr("Saved of what the rests took"), "%", floor, 100.0, locale),
         trends=(chosen, *trends),
         spots=tuple(spots),
-        note=f"dashed: {number(minutes, 0, locale)} min",
+        note=tr("dashed: {minutes} min", minutes=number(minutes, 0, locale)),
         facts=tuple(facts),
         readings=tuple(readings),
     )
@@ -172,11 +189,11 @@ def starts_figure(result: StandbyCost, study: Study, locale: NumberLocale = POIN
         headline=starts_sentence(result, locale),
         conditions=result.conditions,
         source=source_of(study),
-        x=Scale("Start of the print, local time", "h", 0.0, 24.0, locale),
-        y=Scale("Electricity of the print", result.currency or "amount", low, top, locale),
+        x=Scale(tr("Start of the print, local time"), "h", 0.0, 24.0, locale),
+        y=Scale(tr("Electricity of the print"), result.currency or tr("amount"), low, top, locale),
         trends=tuple(trends),
         spots=tuple(spots),
-        note="marks: the cheapest start",
+        note=tr("marks: the cheapest start"),
         facts=tuple(_start_words(m, result, locale) for m in machines),
         readings=tuple(r for m in machines for r in start_readings(m, result.currency, locale)),
     )
@@ -206,7 +223,7 @@ def calendar_figure(
     """
     machines = [m for m in result.machines if machine_id in (None, m.machine_id)]
     rows = [
-        CalendarRow(m.machine_id, m.name if i == 0 else "", m.slot, _week(week.monday), week.blocks)
+        CalendarRow(m.machine_id, m.name if i == 0 else "", m.slot, week_text(week.monday), week.blocks)
         for m in machines
         for i, week in enumerate(m.weeks)
     ]
@@ -218,18 +235,16 @@ def calendar_figure(
         conditions=result.conditions,
         source=source_of(study),
         rows=tuple(shown),
-        legend=_STATES,
+        legend=tuple((state, tr(name)) for state, name in _STATES),
         facts=tuple(f"{m.name}: {_hours_words(m, locale)}" for m in machines if m.logged_hours > 0),
         unshown=len(rows) - len(shown),
     )
 
 
-def _week(monday: date) -> str:
-    return f"{monday.day} {monday:%b}"
-
-
 def _hours_words(machine: MachineCost, locale: NumberLocale) -> str:
-    return ", ".join(f"{state} {number(hours, 1, locale)} h" for state, hours in machine.hours if hours > 0)
+    return ", ".join(
+        f"{tr(state)} {number(hours, 1, locale)} h" for state, hours in machine.hours if hours > 0
+    )
 
 
 def _start_words(machine: MachineCost, result: StandbyCost, locale: NumberLocale) -> str:
@@ -240,9 +255,15 @@ def _start_words(machine: MachineCost, result: StandbyCost, locale: NumberLocale
     least_text, most_text = (
         money(amount, result.currency, locale, decimals=decimals) for amount in (least, most)
     )
-    return (
-        f"A print of {hours} h on {machine.name} costs least when it starts at {clock(early)}: "
-        f"{least_text}, against {most_text} at {clock(late)}"
+    return tr(
+        "A print of {hours} h on {machine} costs least when it starts at {time}: "
+        "{least}, against {most} at {other_time}",
+        hours=hours,
+        machine=machine.name,
+        time=clock(early),
+        least=least_text,
+        most=most_text,
+        other_time=clock(late),
     )
 
 
@@ -270,33 +291,44 @@ def _row(machine: MachineCost, words: str) -> Row:
 
 def _idle_words(machine: MachineCost, result: StandbyCost, locale: NumberLocale) -> str:
     if machine.idle_hours >= result.year_hours:
-        return "all year"
-    return f"{number(machine.idle_hours, 0, locale)} h a year"
+        return tr("all year")
+    return tr("{hours} h a year", hours=number(machine.idle_hours, 0, locale))
 
 
 def _runs_words(machine: MachineCost) -> str:
-    return count(machine.printed.runs, "run") if machine.printed is not None else "no run"
+    if machine.printed is None:
+        return tr("no run")
+    return runs_text(machine.printed.runs)
 
 
 def _standby_cell(machine: MachineCost, locale: NumberLocale) -> Cell:
     found = machine.standby
     if found is None:
         return Cell(
-            note="not known",
-            reason=f"No log of {machine.name} shows it doing nothing.",
+            note=tr("not known"),
+            reason=tr("No log of {name} shows it doing nothing.", name=machine.name),
         )
     if found.u95_w is None:
         return Cell(
             mark=Mark(found.power_w, None, with_interval(found.power_w, None, STANDBY_W, locale)),
-            reason=f"{machine.name}: the lowest level of its rests; none lasts a quarter of an hour.",
+            reason=tr(
+                "{name}: the lowest level of its rests; none lasts a quarter of an hour.", name=machine.name
+            ),
         )
     text = with_interval(found.power_w, found.u95_w, STANDBY_MEAN_W, locale)
-    steady = "steady" if found.is_steady else "not steady"
-    windows = f"{number(found.lowest_w, 2, locale)} to {number(found.highest_w, 2, locale)} W"
-    hours = number(found.seconds / SECONDS_PER_HOUR, 1, locale)
+    told = {
+        "name": machine.name,
+        "hours": number(found.seconds / SECONDS_PER_HOUR, 1, locale),
+        "low": number(found.lowest_w, 2, locale),
+        "high": number(found.highest_w, 2, locale),
+    }
+    if found.is_steady:
+        reason = tr("{name}: steady over {hours} h; means of the windows {low} to {high} W.", **told)
+    else:
+        reason = tr("{name}: not steady over {hours} h; means of the windows {low} to {high} W.", **told)
     return Cell(
         mark=Mark(found.power_w, found.u95_w, text),
-        reason=f"{machine.name}: {steady} over {hours} h; means of the windows {windows}.",
+        reason=reason,
     )
 
 
@@ -305,12 +337,12 @@ def _measured(
 ) -> Measure:
     top = axis_end(tuple(v.value + (v.u95 or 0.0) for v in values if v is not None))
     cells = tuple(
-        Cell(note="not known")
+        Cell(note=tr("not known"))
         if v is None
         else Cell(Mark(v.value, v.u95, with_interval(v.value, v.u95, quantity, locale)))
         for v in values
     )
-    return Measure(quantity.key, Axis(quantity.name, unit, top, locale), cells, bars=True, rank=rank)
+    return Measure(quantity.key, Axis(tr(quantity.name), unit, top, locale), cells, bars=True, rank=rank)
 
 
 def _money(
@@ -318,12 +350,12 @@ def _money(
 ) -> Measure:
     top = axis_end(tuple(v.value + (v.u95 or 0.0) for v in values if v is not None))
     cells = tuple(
-        Cell(note="no price", reason="The price at that time is not known.")
+        Cell(note=tr("no price"), reason=tr("The price at that time is not known."))
         if v is None
         else Cell(Mark(v.value, v.u95, money(v.value, "", locale, v.u95)))
         for v in values
     )
-    return Measure(quantity.key, Axis(quantity.name, currency, top, locale), cells, bars=True, rank=rank)
+    return Measure(quantity.key, Axis(tr(quantity.name), currency, top, locale), cells, bars=True, rank=rank)
 
 
 def _price_measure(result: StandbyCost, locale: NumberLocale) -> Measure:
@@ -332,17 +364,17 @@ def _price_measure(result: StandbyCost, locale: NumberLocale) -> Measure:
     for m in result.machines:
         total, share = m.price.total, m.price.electricity_share
         if total is None or share is None:
-            cells.append(Cell(note="no price"))
+            cells.append(Cell(note=tr("no price")))
             continue
         text = f"{money(total, '', locale)}, {percent(share, 0 if share >= 0.1 else 1, locale)}"
         reason = ", ".join(
             f"{name} {money(part, result.currency, locale)}"
             for name, part in (
-                ("electricity", m.price.electricity),
-                ("material", m.price.material),
-                ("wear", m.price.wear),
-                ("purchase", m.price.purchase),
-                ("prints that fail", m.price.failed),
+                (tr("electricity"), m.price.electricity),
+                (tr("material"), m.price.material),
+                (tr("wear"), m.price.wear),
+                (tr("purchase"), m.price.purchase),
+                (tr("prints that fail"), m.price.failed),
             )
             if part is not None
         )
@@ -350,10 +382,10 @@ def _price_measure(result: StandbyCost, locale: NumberLocale) -> Measure:
     top = axis_end(tuple(c.mark.value for c in cells if c.mark is not None))
     return Measure(
         PRINT_PRICE.key,
-        Axis(PRINT_PRICE.name, result.currency, top, locale),
+        Axis(tr(PRINT_PRICE.name), result.currency, top, locale),
         tuple(cells),
         bars=True,
         rank=2,
-        legend="filled and %: electricity",
-        legend_short="%: electricity",
+        legend=tr("filled and %: electricity"),
+        legend_short=tr("%: electricity"),
     )

@@ -6,6 +6,7 @@ from core.figures.line_up_values import Scale
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Mark, Measure, Row
 from core.formatting import POINT, NumberLocale, with_interval
+from core.language import tr
 from core.quantities import ENERGY
 from core.results.like_answer import STEP_NAMES, conditions, headline, step_text
 from core.results.like_for_like import Adjusted, LikeForLike
@@ -34,18 +35,18 @@ def like_figure(found: LikeForLike, study: Study, locale: NumberLocale = POINT) 
         headline=headline(found, locale),
         conditions=conditions(found, locale),
         source=source_of(study),
-        rows=tuple(Row(m.machine_id, m.name, m.slot, m.how or "as measured") for m in machines),
+        rows=tuple(Row(m.machine_id, m.name, m.slot, m.how or tr("as measured")) for m in machines),
         measures=(
             # no rank is the first: columns of one width, in which lengths can be held against each other
-            Measure(MEASURED, Axis("Measured", "Wh", top, locale), measured, bars=True, rank=1),
-            Measure(ADJUSTED, Axis("Like for like", "Wh", top, locale), adjusted, bars=True, rank=2),
+            Measure(MEASURED, Axis(tr("Measured"), "Wh", top, locale), measured, bars=True, rank=1),
+            Measure(ADJUSTED, Axis(tr("Like for like"), "Wh", top, locale), adjusted, bars=True, rank=2),
         ),
     )
 
 
 def _cell(value: Measured | None, machine: Adjusted, locale: NumberLocale) -> Cell:
     if value is None:
-        return Cell(note="not adjusted", reason=f"{machine.name}: {machine.why_not}.")
+        return Cell(note=tr("not adjusted"), reason=f"{machine.name}: {machine.why_not}.")
     return Cell(mark=Mark(value.value, value.u95, with_interval(value.value, value.u95, ENERGY, locale)))
 
 
@@ -74,13 +75,13 @@ def waterfall_figure(
         *(m.value + (m.u95 or 0.0) for _, m, _ in ends),
     ]
     low, high = _room(min(values), max(values))
-    names = ("Measured", *(STEP_NAMES[s.condition] for s in machine.steps), "Like for like")
+    names = (tr("Measured"), *(tr(STEP_NAMES[s.condition]) for s in machine.steps), tr("Like for like"))
     return CurvesFigure(
-        headline=f"{machine.name}: from measured to like for like",
+        headline=tr("{name}: from measured to like for like", name=machine.name),
         conditions=conditions(found, locale),
         source=source_of(study),
-        x=NamedScale("From measured to like for like", "", -0.6, last + 0.6, locale, names),
-        y=Scale(f"Energy per part, {machine.name}", "Wh", low, high, locale),
+        x=NamedScale(tr("From measured to like for like"), "", -0.6, last + 0.6, locale, names),
+        y=Scale(tr("Energy per part, {machine}", machine=machine.name), "Wh", low, high, locale),
         trends=tuple(trends),
         spots=tuple(
             Spot(
@@ -95,7 +96,14 @@ def waterfall_figure(
             )
             for place, value, key in ends
         ),
-        facts=tuple(f"{STEP_NAMES[s.condition]}: {step_text(s, locale)} Wh" for s in machine.steps),
+        facts=tuple(
+            tr(
+                "{condition}: {energy} Wh",
+                condition=tr(STEP_NAMES[s.condition]),
+                energy=step_text(s, locale),
+            )
+            for s in machine.steps
+        ),
     )
 
 

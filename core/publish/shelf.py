@@ -6,8 +6,9 @@ from typing import Final
 
 from attrs import evolve, field, frozen
 
-from core.figures.bed import beds_figure, cooler_figure, watts_figure
+from core.figures.bed import beds_figure, watts_figure
 from core.figures.compare import comparison_figure
+from core.figures.cooler_bed import cooler_figure
 from core.figures.energy_time import energy_time_figure
 from core.figures.fairness import fairness_figure
 from core.figures.line_up import line_up_figure

@@ -4,7 +4,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from core.figures.bed import cooler_figure
+from core.figures.cooler_bed import cooler_figure
 from core.formatting import NumberLocale, number
 from core.language import tr
 from core.results.bed_answer import LOOSE, saving_note, saving_sentence

@@ -11,7 +11,8 @@ from attrs import evolve
 from core import edits
 from core.beds.plate import Plate, loss
 from core.beds.quantities import HALF_HOUR, HEAT_CAPACITY, TIMES_FLOOR, W_PER_DM2
-from core.figures.bed import beds_figure, cooler_figure, lines_told, watts_figure
+from core.figures.bed import beds_figure, lines_told, watts_figure
+from core.figures.cooler_bed import cooler_figure
 from core.figures.curve_values import CurvesFigure
 from core.figures.source import numbers_of
 from core.figures.values import Measure
