@@ -5,27 +5,27 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
 
-from core.language import tr
+from core.language import mark, tr
 from core.logs.reading import Column
 from core.study import Choices
 from gui.look import S4, S8
 from gui.widgets.choice import Choice
 
 _MEANINGS = (
-    ("time", ""),
-    ("power", "W"),
-    ("power", "kW"),
-    ("power", "mW"),
-    ("energy", "Wh"),
-    ("energy", "kWh"),
-    ("energy", "mWh"),
-    ("energy", "kJ"),
-    ("energy", "MJ"),
-    ("voltage", "V"),
-    ("current", "A"),
-    ("temperature", "degC"),
-    ("device", ""),
-    ("other", ""),
+    (mark("time"), ""),
+    (mark("power"), "W"),
+    (mark("power"), "kW"),
+    (mark("power"), "mW"),
+    (mark("energy"), "Wh"),
+    (mark("energy"), "kWh"),
+    (mark("energy"), "mWh"),
+    (mark("energy"), "kJ"),
+    (mark("energy"), "MJ"),
+    (mark("voltage"), "V"),
+    (mark("current"), "A"),
+    (mark("temperature"), "degC"),
+    (mark("device"), ""),
+    (mark("other"), ""),
 )
 #: more columns than this are of no use here, and would take long to build
 _MOST = 24
@@ -73,11 +73,11 @@ class ColumnTable(QWidget):
         label = QLabel(name if len(name) <= _NAME_SHOWN else f"{name[: _NAME_SHOWN - 1]}…")
         label.setToolTip(name)
         combo = Choice(f"column_{position}", tr("Meaning of column {name}", name=name))
-        found = " ".join(w for w in (column.quantity, column.unit) if w)
+        found = " ".join(w for w in (tr(column.quantity), column.unit) if w)
         told = tr("{what} (set by you)", what=found) if is_by_hand else tr("{what} (found)", what=found)
         combo.addItem(told, None)
         for quantity, unit in _MEANINGS:
-            combo.addItem(f"{quantity}, {unit}" if unit else quantity, (quantity, unit))
+            combo.addItem(f"{tr(quantity)}, {unit}" if unit else tr(quantity), (quantity, unit))
         if is_by_hand:
             combo.addItem(tr("as the program finds it"), "")
         combo.activated.connect(self._choose)
