@@ -140,7 +140,7 @@ class ReadingPanel(QScrollArea):
         is_shown = not option.is_rare or found is not None or value is not None
         for widget in (self._titles[option.name], combo):
             widget.setVisible(is_shown)
-        reason.setText(why)
+        reason.setText(tr(why) if why else "")
         reason.setVisible(bool(why) and is_shown)
 
     def _fill_facts(self, shown: tuple[Fact, ...]) -> None:
