@@ -61,15 +61,14 @@ class MainWindow(QMainWindow):
         self._is_typing = False
         self._welcome = Welcome()
         self._stack = PageStack(entries, self._welcome)
-        titles = [tr(title) for title in self._stack.titles]
-        self._side = Side(titles)
+        self._side = Side(self._stack.titles)
         self._problems = ProblemList()
         self._progress = ProgressStrip()
         self._drop_hint = DropHint(self)
         self._files = StudyFiles(session, settings, self)
         self._view = ViewSettings(settings, appearance, self)
         self._actions = make_actions(self, self._does())
-        self._page_menu = PageMenu(titles, self)
+        self._page_menu = PageMenu(self._stack.titles, self)
         self._build_menus()
         self._lay_out()
         self._connect()

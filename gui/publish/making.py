@@ -109,7 +109,7 @@ def save_picked(
     entries = desk.picked
     shared = desk.together
     for place, entry in enumerate(entries):
-        progress(place / len(entries), tr("saving {name}", name=tr(entry.title)))
+        progress(place / len(entries), tr("saving {name}", name=entry.title))
         if entry in shared[1:]:
             continue  # it is on the picture of the first of them
         name = TOGETHER if entry in shared else entry.key

@@ -78,7 +78,7 @@ class PoolPainter:
         """The pictures of all pages."""
         made = []
         for picture in report_pictures(drawable, style, year):
-            self._progress(0.3, tr("drawing {name}", name=tr(picture.title)))
+            self._progress(0.3, tr("drawing {name}", name=picture.title))
             made.append(picture)
         return tuple(made)
 

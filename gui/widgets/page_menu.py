@@ -17,7 +17,7 @@ class PageMenu(QMenu):
     def __init__(self, titles: Sequence[str], parent: QWidget) -> None:
         super().__init__(tr("&Page"), parent)
         for place, title in enumerate(titles):
-            action = self.addAction(title)
+            action = self.addAction(tr(title))
             action.setShortcut(QKeySequence(f"Ctrl+{place + 1}"))
             action.setData(place)
         self.triggered.connect(self._on_triggered)

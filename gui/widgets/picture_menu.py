@@ -151,7 +151,7 @@ class PictureMenu(QObject):
         parent = self.parent()
         dialog = QFileDialog(parent if isinstance(parent, QWidget) else None, tr("Save picture"))
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setNameFilters(list(FILTERS.values()))
+        dialog.setNameFilters([tr(kind) for kind in FILTERS.values()])
         dialog.setDefaultSuffix("png")
         dialog.setDirectory(home)
         dialog.selectFile(name)
@@ -163,7 +163,7 @@ class PictureMenu(QObject):
 
     def _on_filter(self, chosen: str) -> None:
         if self._dialog is not None:
-            ending = next((each for each, words in FILTERS.items() if words == chosen), "png")
+            ending = next((each for each, kind in FILTERS.items() if tr(kind) == chosen), "png")
             self._dialog.setDefaultSuffix(ending)
 
     def _on_file(self, name: str) -> None:
