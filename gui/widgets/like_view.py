@@ -113,7 +113,7 @@ class LikeView(QWidget):
         if self._given is None:
             return
         self.found = found = like_for_like(self._given, self.bed.value, self.room.value, self._processing_s())
-        self.length.setPlaceholderText("own")
+        self.length.setPlaceholderText(tr("own"))
         self.bed.setPlaceholderText(degrees(self._given.beds.bed_c, self._locale))
         self.room.setPlaceholderText(degrees(self._given.beds.room_c, self._locale))
         known = found.known

@@ -92,6 +92,7 @@ class Side(QWidget):
         form = QFormLayout()
         form.setContentsMargins(S8, 0, 0, S16)
         form.setSpacing(S4)
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         form.addRow(_muted(tr("Part")), self._part)
         form.addRow(_muted(tr("Bed °C")), self._bed)
         form.addRow(_muted(tr("Room °C")), self._room)
@@ -147,7 +148,9 @@ class Side(QWidget):
         super().changeEvent(event)
 
     def _fit(self) -> None:
-        self.setFixedWidth(_WIDTH_IN_LINES * self.fontMetrics().height())
+        # Titles in another language may be longer than the usual width has room for.
+        longest = max((self.fontMetrics().horizontalAdvance(title) for title in self._titles), default=0)
+        self.setFixedWidth(max(_WIDTH_IN_LINES * self.fontMetrics().height(), longest + 4 * S8 + 2 * S4))
         # A padding in the style sheet is left out of the rows' height by Qt.
         height = self.fontMetrics().height() + 2 * S8
         for row in range(self._pages.count()):
