@@ -20,6 +20,9 @@ from core.traces import Trace
 
 #: fewest rows that a log needs before anything can be learnt from it
 FEWEST_ROWS = 12
+#: movement has to be this many times as much as the noise to be seen through it: the root of the squares of
+#: both is then `processing.MOVING_TIMES` the noise
+NOISE_TIMES = 1.25
 #: what is being done, for whoever watches
 FINDING = mark("finding runs")
 
@@ -77,7 +80,7 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
         elif loads_s is not None:
             stretch = evolve(stretch, start_s=loads_s, kind="switch-on test", why="run.loads_one_by_one")
         found.append(stretch)
-    least_w = sight_w(trace)
+    least_w = max(sight_w(trace), NOISE_TIMES * rest_w)
     moves, at_base = processing(found, rest_w, levels.standby_w or 0.0, levels.idle_w or 0.0, least_w)
     return Activity(
         standby_w=levels.standby_w,

@@ -27,6 +27,12 @@ FAINT = "run.like_the_others"
 #: heating without processing that lasts this long is a hold test [s]
 HOLD_S = 900.0
 
+#: movement of a run that rested lower, in a long pause, over that of the others
+AS_MUCH = 0.8
+
+#: as many stretches alike are runs, though nothing is seen to move; judgement, no source
+MADE_TIMES = 3
+
 Groups = Sequence[Sequence[Stretch]]
 
 
@@ -49,6 +55,7 @@ def judged(
         return _unmade(stretch, is_blind=sight_w > BLIND_W and not stretch.motion > sight_w)
 
     whole = [s for s, is_moving in zip(stretches, moves, strict=True) if is_moving and s.kind == "run"]
+    whole += _made_alike(stretches, moves, at_base)
     if not whole:
         return tuple(
             evolve(s, kind="run", part="A", sure=False) if s.why in BEGUN_UNSEEN and is_moving else unmade(s)
@@ -64,13 +71,36 @@ def judged(
         for s, is_moving, is_at_base in zip(stretches, moves, at_base, strict=True)
         if not is_moving
         and s.kind == "run"
+        and not any(s.start_s == other.start_s for other in whole)
         and (
-            (is_at_base and any(agree(s, other) for other in main))
+            any(agree(s, other) and (is_at_base or s.motion > AS_MUCH * other.motion) for other in main)
             or any(agree(s, other) and alike(s, other, sight_w) for other in whole)
         )
     ]
     placed = {(s.start_s, s.end_s): s for s in with_parts(grouped(whole))}
     return tuple(placed.get((s.start_s, s.end_s)) or unmade(s) for s in stretches)
+
+
+def _made_alike(
+    stretches: Sequence[Stretch], moves: Sequence[bool], at_base: Sequence[bool]
+) -> list[Stretch]:
+    """Stretches in which nothing is seen to move, too many of one length to be anything but runs.
+
+    Nobody holds a bed three times over as long as makes parts, to within the spread of runs, and makes none
+    that lasts longer.
+    """
+    still = [
+        s
+        for s, is_moving, is_at_base in zip(stretches, moves, at_base, strict=True)
+        if is_at_base and not is_moving and s.kind == "run" and s.seconds >= HOLD_S
+    ]
+    alike_ = grouped(still)[0] if still else ()
+    longest_s = max(
+        (s.seconds for s, is_moving in zip(stretches, moves, strict=True) if is_moving), default=0.0
+    )
+    if len(alike_) < MADE_TIMES or longest_s > min(s.seconds for s in alike_):
+        return []
+    return [evolve(s, why=FAINT, sure=False) for s in alike_]
 
 
 def _is_outlasted(run: Stretch, stretches: Sequence[Stretch], moves: Sequence[bool]) -> bool:

@@ -9,7 +9,7 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
-from core.activity.rows import F32, Rows, chunks, highest, lowest, quantile, widened
+from core.activity.rows import F32, Rows, chunks, highest, lowest, quantile, spans, widened
 from core.progress import Progress, part, silent
 from core.traces import F64
 
@@ -37,6 +37,9 @@ HOT_END_W = 15.0
 LONG_PART = 0.4
 #: ... and what follows them within this time is idle [s]
 AFTER_S = 90.0
+
+#: a bed's heater lets go for less than this long, so what rests longer is the machine [s]
+LONG_REST_S = 300.0
 
 
 @frozen(eq=False)
@@ -97,9 +100,12 @@ def noise_at_rest_w(rows: Rows) -> float:
     if not others.any() or rows.weight_s[resting].sum() < LOWEST_TIME * rows.weight_s.sum():
         return 0.0
     # held motors and fans after the end are no processing, and may be a part of the others
-    if quantile(low_w[others], rows.weight_s[others], 0.25) < APART_TIMES * max(level_w, MOST_NOISE_W):
+    longest_s = max((float(rows.weight_s[a : b + 1].sum()) for a, b in spans(resting).tolist()), default=0.0)
+    is_apart = quantile(low_w[others], rows.weight_s[others], 0.25) > APART_TIMES * max(level_w, MOST_NOISE_W)
+    if not is_apart and longest_s < LONG_REST_S:
         return 0.0
-    return float(np.percentile((high_w - low_w)[resting], 95))
+    # a window that wanders just so far still rests
+    return float(np.percentile((high_w - low_w)[resting], 95)) + rows.step_w / 2
 
 
 def learn(rows: Rows, progress: Progress = silent) -> Levels:

@@ -38,6 +38,24 @@ def test_a_hot_end_that_pulses_is_not_missing_between_its_pulses() -> None:
     assert end_s(time, power, 1829) == pytest.approx(1800, abs=3)
 
 
+def test_minutes_of_rest_as_high_as_between_pulses_are_left_out() -> None:
+    time, power = stretch(58.0, 400, pulsing_w=40.0)
+    assert end_s(time, power, 2199) == pytest.approx(1800, abs=3)
+
+
+def test_pulses_that_samples_miss_for_a_while_are_met_within_a_longer_one() -> None:
+    time, power = stretch(58.0, 400, interval_s=5)
+    # a cycle of 6.6 s read each 5 s: off in up to three rows in a row
+    power = power + np.where((time < 1800) & (time % 6.6 < 2.0), 40.0, 0.0)
+    assert end_s(time, power, 2195) == pytest.approx(1800, abs=15)
+
+
+def test_rest_that_falls_in_steps_is_left_out_whole() -> None:
+    time, power = stretch(40.0, 200)
+    power[(time >= 1900) & (time < 2000)] = 25.0
+    assert end_s(time, power, 1999) == 1799
+
+
 def test_a_bed_that_rests_before_the_end_is_still_processing() -> None:
     time, power = stretch(8.0, 0, bed_to_s=1700.0)
     assert end_s(time, power, 1799) == 1799

@@ -29,6 +29,13 @@ def test_every_run_is_found_under_noise(bed: str, interval_s: float, sd_w: float
 
 
 @pytest.mark.parametrize("bed", BEDS)
+def test_runs_are_found_that_draw_little_more_than_a_high_standby_under_noise(bed: str) -> None:
+    machine = evolve(BEDS[bed], supply_w=16.0, motors_moving_w=4.0, hot_end_w=30.0)
+    made = simulate(machine, MeterModel(2.0), DAY, seed=11)
+    assert_found(evolve(made, trace=noisy(made.trace, 0.35, 12)), 15.0)
+
+
+@pytest.mark.parametrize("bed", BEDS)
 def test_processing_alone_is_no_rest(bed: str) -> None:
     made = simulate(BEDS[bed], MeterModel(2.0), (Task("part", 5000),), seed=7)
     rows = rows_of(noisy(made.trace, 0.3, 8))
