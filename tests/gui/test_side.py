@@ -1,9 +1,10 @@
 """The left edge of the window keeps its parts apart, however large the text and low the window."""
 
 import pytest
-from PySide6.QtWidgets import QLineEdit, QListWidget
+from PySide6.QtWidgets import QLabel, QLineEdit, QListWidget
 from pytestqt.qtbot import QtBot
 
+from gui.widgets.number_field import NumberField
 from gui.widgets.side import Side
 
 PAGES = ["Logs", "Line-up", "Compare", "Bed", "Loads", "Standby and cost", "Fairness", "Publish"]
@@ -33,3 +34,19 @@ def test_all_pages_are_seen_where_there_is_room(qtbot: QtBot) -> None:
         side.show()
     pages = side.findChild(QListWidget, "pages")
     assert pages.visualItemRect(pages.item(len(PAGES) - 1)).bottom() <= pages.viewport().height()
+
+
+def test_longer_words_of_another_language_are_not_cut(qtbot: QtBot) -> None:
+    title = "A page with a title much longer than usual"
+    side = Side([*PAGES, title])
+    qtbot.addWidget(side)
+    side.resize(side.width(), 800)
+    field = side.findChild(NumberField, "bed_c")
+    field.show_text("", "not told so far")
+    with qtbot.waitExposed(side):
+        side.show()
+    pages = side.findChild(QListWidget, "pages")
+    assert pages.viewport().width() > pages.fontMetrics().horizontalAdvance(title)
+    label = next(each for each in side.findChildren(QLabel) if each.text() == "Bed °C")
+    assert label.width() >= label.sizeHint().width()
+    assert field.width() >= field.minimumSizeHint().width()
