@@ -19,8 +19,8 @@ UNKNOWN = "\u2013"
 _MINUS = "\u2212"
 _MAX_DECIMALS = 6
 _NUMBERS = (
-    mark("no"), mark("one"), mark("two"), mark("three"), mark("four"), mark("five"), mark("six"),
-    mark("seven"), mark("eight"), mark("nine"), mark("ten"),
+    mark("one"), mark("two"), mark("three"), mark("four"), mark("five"), mark("six"), mark("seven"),
+    mark("eight"), mark("nine"), mark("ten"),
 )  # fmt: skip
 _MONTHS = (
     mark("January"), mark("February"), mark("March"), mark("April"), mark("May"), mark("June"), mark("July"),
@@ -189,7 +189,7 @@ def in_words(n: int) -> str:
     >>> in_words(4), in_words(11)
     ('four', '11')
     """
-    return tr(_NUMBERS[n]) if n < len(_NUMBERS) else str(n)
+    return tr(_NUMBERS[n - 1]) if 0 < n <= len(_NUMBERS) else str(n)
 
 
 def day(of: date) -> str:

@@ -11,6 +11,7 @@ from pathlib import Path
 import numpy as np
 from attrs import frozen
 
+from core.language import tr
 from core.logs import continuing, text
 from core.logs.containers import is_text
 from core.logs.reading import Reading
@@ -63,7 +64,7 @@ def added(path: Path, digest: str, size: int, progress: Progress = silent) -> Ad
             begun.update(chunk)
             lines += int(np.count_nonzero(np.frombuffer(chunk, np.uint8) == _LINE_FEED))  # quicker than bytes
             at += len(chunk)
-            progress(at / size, "looking for what was added")
+            progress(at / size, tr("looking for what was added"))
         if begun.hexdigest() != digest:
             return None
         fresh = file.read()

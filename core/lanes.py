@@ -5,7 +5,8 @@ from collections.abc import Mapping
 from attrs import frozen
 
 from core.edits import is_decided
-from core.formatting import count
+from core.formatting import capitalised
+from core.language import tr
 from core.results.values import RunResult, StateSpan
 from core.study import Kind, Log, Run, Study
 from core.tables import harmless
@@ -42,10 +43,16 @@ class LaneContent:
     def summary(self) -> str:
         """How many runs and other stretches, in words."""
         if self.of_bed:
-            return "the bed alone"
+            return tr("the bed alone")
         runs = sum(b.kind == "run" for b in self.blocks)
         others = len(self.blocks) - runs
-        return count(runs, "run") + (f", {count(others, 'other')}" if others else "")
+        if others:
+            return tr(
+                "{runs}, {others:other|others}",
+                runs=tr("{count:run|runs}", count=runs) if runs else tr("no runs"),
+                others=others,
+            )
+        return tr("{count:run|runs}", count=runs) if runs else tr("no runs")
 
     def block(self, run_id: str | None) -> Block | None:
         """The block of a stretch, if it lies on this lane."""
@@ -128,35 +135,40 @@ def headline(study: Study) -> str:
     'No logs yet.'
     """
     if not study.logs and not study.typed:
-        return "No logs yet."
+        return tr("No logs yet.")
     beds = {log.id for log in study.logs if log.of_bed}
     stretches = [run for run in study.runs if run.log_id not in beds]
     runs = [run for run in stretches if run.kind == "run"]
     out = sum(not run.included for run in runs)
     others = sum(run.kind not in ("run", "nothing") for run in stretches)
     if not study.logs:
-        text = f"{count(len(study.typed), 'run')} of the {study.part} typed in"
+        text = tr("{count:run|runs} of the {part} typed in", count=len(study.typed), part=study.part)
     else:
-        text = f"{count(len(runs), 'run')} of the {study.part} found in {count(len(study.logs), 'log')}"
-        text += f", {len(study.typed)} typed in" if study.typed else ""
+        facts = {
+            "runs": tr("{count:run|runs}", count=len(runs)) if runs else tr("no runs"),
+            "part": study.part,
+            "logs": tr("{count:log|logs}", count=len(study.logs)),
+        }
+        text = (
+            tr("{runs} of the {part} found in {logs}, {count} typed in", count=len(study.typed), **facts)
+            if study.typed
+            else tr("{runs} of the {part} found in {logs}", **facts)
+        )
     said = []
     if out:
-        said.append(f"{out} of them left out")
+        said.append(tr("{count} of them left out", count=out))
     if beds:
-        said.append("1 log is of a bed alone" if len(beds) == 1 else f"{len(beds)} logs are of a bed alone")
+        said.append(tr("{count:log is|logs are} of a bed alone", count=len(beds)))
     if others:
-        said.append(
-            "1 stretch is something else" if others == 1 else f"{others} stretches are something else"
-        )
-    text = "; ".join([text, *said]) + "."
-    return text[0].upper() + text[1:]
+        said.append(tr("{count:stretch is|stretches are} something else", count=others))
+    return capitalised("; ".join([text, *said])) + "."
 
 
 def _block(run: Run, place: int, result: RunResult | None) -> Block:
     if run.name:
         label = run.name
     else:
-        label = f"run {place}" if run.kind == "run" else run.kind
+        label = tr("run {place}", place=str(place)) if run.kind == "run" else tr(run.kind)
     return Block(
         run_id=run.id,
         start_s=run.start_s,

@@ -9,7 +9,8 @@ from attrs import frozen
 
 from core.bundle.manifest import BUNDLE_SUFFIX
 from core.bundle.writing import Contents, write_bundle
-from core.formatting import count, listed
+from core.formatting import listed
+from core.language import tr
 from core.problems import Problem
 from core.progress import Progress, part, silent
 from core.publish.sources import Sources
@@ -44,8 +45,8 @@ class Written:
         pictures = [p for p in self.paths if p.suffix in _PICTURES]
         tables = [p for p in self.paths if p.parent.name == _TABLES]
         named = [p.name for p in self.paths if p not in pictures and p not in tables]
-        rest = [count(len(tables), "table")] if tables else []
-        rest += [count(len(pictures), "picture")] if pictures else []
+        rest = [tr("{count:table|tables}", count=len(tables))] if tables else []
+        rest += [tr("{count:picture|pictures}", count=len(pictures))] if pictures else []
         return listed([*named, *rest])
 
 
@@ -84,9 +85,9 @@ def write_files(
     """
     folder.mkdir(parents=True, exist_ok=True)
     told: list[str] = []
-    progress(0.0, "writing tables")
+    progress(0.0, tr("writing tables"))
     paths = write_tables(sources, folder, made)
-    progress(0.2, "drawing pictures")
+    progress(0.2, tr("drawing pictures"))
     drawn = painter.pictures(sources.drawable, style, sources.year)
     pictures: Sequence[Picture] = ()
     if isinstance(drawn, str):

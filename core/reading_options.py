@@ -5,30 +5,36 @@ from typing import Final, Literal
 
 from attrs import evolve, frozen
 
-from core.language import tr
+from core.language import mark, tr
 from core.logs.reading import Reading
 from core.study import Choices, Negative
 from core.traces import Sampling
 
 DateOrder = Literal["dmy", "mdy", "ymd"]
 
-_DELIMITERS: Final = {",": "comma", ";": "semicolon", "\t": "tab", "|": "bar", " ": "spaces"}
-_DECIMALS: Final = {".": "point, as in 12.5", ",": "comma, as in 12,5"}
+_DELIMITERS: Final = {
+    ",": mark("comma"),
+    ";": mark("semicolon"),
+    "\t": mark("tab"),
+    "|": mark("bar"),
+    " ": mark("spaces"),
+}
+_DECIMALS: Final = {".": mark("point, as in 12.5"), ",": mark("comma, as in 12,5")}
 _ORDERS: Final[dict[DateOrder, str]] = {
-    "dmy": "day, month, year",
-    "mdy": "month, day, year",
-    "ymd": "year, month, day",
+    "dmy": mark("day, month, year"),
+    "mdy": mark("month, day, year"),
+    "ymd": mark("year, month, day"),
 }
 _SAMPLING: Final[dict[Sampling, str]] = {
-    "sampled": "the instant",
-    "averaged": "the mean before it",
-    "on_change": "until the next one",
+    "sampled": mark("the instant"),
+    "averaged": mark("the mean before it"),
+    "on_change": mark("until the next one"),
 }
 _NEGATIVE: Final[dict[Negative, str]] = {
-    "keep": "left as written",
-    "turn": "all signs turned round",
-    "size": "taken without their signs",
-    "zero": "taken as 0 W",
+    "keep": mark("left as written"),
+    "turn": mark("all signs turned round"),
+    "size": mark("taken without their signs"),
+    "zero": mark("taken as 0 W"),
 }
 _ENCODINGS: Final = ("utf-8", "utf-16", "cp1252", "cp1250", "cp1251", "latin-1", "shift_jis")
 #: zones offered; any other IANA name can be typed in a study by another program
@@ -60,16 +66,16 @@ def _clock_words(reading: Reading) -> str | None:
         return None
     clock = reading.trace.clock
     if clock.kind == "relative":
-        return "elapsed time only"
+        return tr("elapsed time only")
     if clock.kind == "local":
-        return "local, no zone stated"
+        return tr("local, no zone stated")
     hours, minutes = divmod(abs(round(clock.offset_s / 60)), 60)
     sign = "-" if clock.offset_s < 0 else "+"
     return clock.zone or f"UTC{sign}{hours:02d}:{minutes:02d}"
 
 
 def _sampling_words(reading: Reading) -> str | None:
-    return None if reading.trace is None else _SAMPLING[reading.trace.kind]
+    return None if reading.trace is None else tr(_SAMPLING[reading.trace.kind])
 
 
 def _negative_words(reading: Reading) -> str | None:
@@ -78,29 +84,31 @@ def _negative_words(reading: Reading) -> str | None:
 
 
 OPTIONS: Final = (
-    Option("sampling", "A value stands for", tuple((t, k) for k, t in _SAMPLING.items()), _sampling_words),
+    Option(
+        "sampling", mark("A value stands for"), tuple((t, k) for k, t in _SAMPLING.items()), _sampling_words
+    ),
     Option(
         "negative",
-        "Power below zero",
+        mark("Power below zero"),
         tuple((t, k) for k, t in _NEGATIVE.items()),
         _negative_words,
         is_rare=True,
     ),
-    Option("zone", "Time zone", tuple((z, z) for z in _ZONES), _clock_words),
-    Option("date_order", "Order of a date", tuple((t, k) for k, t in _ORDERS.items()), lambda _: None),
+    Option("zone", mark("Time zone"), tuple((z, z) for z in _ZONES), _clock_words),
+    Option("date_order", mark("Order of a date"), tuple((t, k) for k, t in _ORDERS.items()), lambda _: None),
     Option(
         "decimal",
-        "Decimal sign",
+        mark("Decimal sign"),
         tuple((t, k) for k, t in _DECIMALS.items()),
-        lambda r: None if r.decimal is None else _DECIMALS.get(r.decimal, r.decimal),
+        lambda r: None if r.decimal is None else tr(_DECIMALS.get(r.decimal, r.decimal)),
     ),
     Option(
         "delimiter",
-        "Between columns",
+        mark("Between columns"),
         tuple((t, k) for k, t in _DELIMITERS.items()),
-        lambda r: None if r.delimiter is None else _DELIMITERS.get(r.delimiter, repr(r.delimiter)),
+        lambda r: None if r.delimiter is None else tr(_DELIMITERS.get(r.delimiter, repr(r.delimiter))),
     ),
-    Option("encoding", "Encoding", tuple((e, e) for e in _ENCODINGS), lambda r: r.encoding),
+    Option("encoding", mark("Encoding"), tuple((e, e) for e in _ENCODINGS), lambda r: r.encoding),
 )
 
 

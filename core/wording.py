@@ -7,7 +7,7 @@ bring the sentences for its codes, and here they are joined into one table.
 from functools import cache
 from importlib import import_module
 
-from core.language import tr
+from core.language import mark, tr
 from core.problems import Problem
 
 #: modules that bring a table ``SENTENCES`` of code -> sentence with {facts}
@@ -22,6 +22,17 @@ _TABLES = (
     "core.costs.sentences",
     "core.bundle.sentences",
     "core.personal.sentences",
+)
+
+#: words that studies and results keep in English, and that `tr` is given where they are shown
+KEPT = (
+    *(mark("run"), mark("other part"), mark("broken off"), mark("cut"), mark("heating")),
+    *(mark("hold test"), mark("switch-on test"), mark("nothing"), mark("stretch")),
+    *(mark("off"), mark("standby"), mark("warm-up"), mark("processing"), mark("cooling")),
+    *(mark("steady rest"), mark("unsteady rest"), mark("lowest level")),
+    *(mark("warm-up and processing"), mark("processing only"), mark("until cooled")),
+    *(mark("note"), mark("caution"), mark("unfair"), mark("plate law"), mark("typed")),
+    *(mark("bed"), mark("room"), mark("nozzle"), mark("mains"), mark("low voltage")),
 )
 
 

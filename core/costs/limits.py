@@ -10,6 +10,8 @@ from typing import Final
 
 from attrs import frozen
 
+from core.formatting import day
+from core.language import mark, tr
 from core.units import HOURS_PER_YEAR, WH_PER_KWH
 
 
@@ -42,9 +44,17 @@ class Limit:
     @property
     def words(self) -> str:
         """What to write beside the line."""
-        return f"{self.mode}, {self.document}, from {self.applies_from:%d %B %Y}".replace("from 0", "from ")
+        return tr(
+            "{mode}, {document}, from {date}",
+            mode=tr(self.mode),
+            document=self.document,
+            date=day(self.applies_from),
+        )
 
 
+_OFF, _STANDBY = mark("off mode"), mark("standby")
+_DISPLAY = mark("standby with information or status display")
+_NETWORKED = mark("networked standby")
 _EU_2023: Final = "Regulation (EU) 2023/826, Annex III"
 _EU_2008: Final = "Regulation (EC) 1275/2008, Annex II"
 _MAY_2025, _MAY_2027 = date(2025, 5, 9), date(2027, 5, 9)
@@ -52,20 +62,20 @@ _LAST_OF_2008 = date(2025, 5, 8)
 
 #: the limits of the European Union; those for equipment that others are reached through are left out
 STANDBY_LIMITS: Final = (
-    Limit(0.50, "off mode", _EU_2023, _MAY_2025, date(2027, 5, 8)),
-    Limit(0.30, "off mode", _EU_2023, _MAY_2027),
-    Limit(0.50, "standby", _EU_2023, _MAY_2025),
-    Limit(0.80, "standby with information or status display", _EU_2023, _MAY_2025),
-    Limit(2.00, "networked standby", _EU_2023, _MAY_2025),
-    Limit(1.00, "off mode", _EU_2008, date(2010, 1, 7), date(2013, 1, 6)),
-    Limit(0.50, "off mode", _EU_2008, date(2013, 1, 7), _LAST_OF_2008),
-    Limit(1.00, "standby", _EU_2008, date(2010, 1, 7), date(2013, 1, 6)),
-    Limit(0.50, "standby", _EU_2008, date(2013, 1, 7), _LAST_OF_2008),
-    Limit(2.00, "standby with information or status display", _EU_2008, date(2010, 1, 7), date(2013, 1, 6)),
-    Limit(1.00, "standby with information or status display", _EU_2008, date(2013, 1, 7), _LAST_OF_2008),
-    Limit(6.00, "networked standby", _EU_2008, date(2015, 1, 1), date(2016, 12, 31)),
-    Limit(3.00, "networked standby", _EU_2008, date(2017, 1, 1), date(2018, 12, 31)),
-    Limit(2.00, "networked standby", _EU_2008, date(2019, 1, 1), _LAST_OF_2008),
+    Limit(0.50, _OFF, _EU_2023, _MAY_2025, date(2027, 5, 8)),
+    Limit(0.30, _OFF, _EU_2023, _MAY_2027),
+    Limit(0.50, _STANDBY, _EU_2023, _MAY_2025),
+    Limit(0.80, _DISPLAY, _EU_2023, _MAY_2025),
+    Limit(2.00, _NETWORKED, _EU_2023, _MAY_2025),
+    Limit(1.00, _OFF, _EU_2008, date(2010, 1, 7), date(2013, 1, 6)),
+    Limit(0.50, _OFF, _EU_2008, date(2013, 1, 7), _LAST_OF_2008),
+    Limit(1.00, _STANDBY, _EU_2008, date(2010, 1, 7), date(2013, 1, 6)),
+    Limit(0.50, _STANDBY, _EU_2008, date(2013, 1, 7), _LAST_OF_2008),
+    Limit(2.00, _DISPLAY, _EU_2008, date(2010, 1, 7), date(2013, 1, 6)),
+    Limit(1.00, _DISPLAY, _EU_2008, date(2013, 1, 7), _LAST_OF_2008),
+    Limit(6.00, _NETWORKED, _EU_2008, date(2015, 1, 1), date(2016, 12, 31)),
+    Limit(3.00, _NETWORKED, _EU_2008, date(2017, 1, 1), date(2018, 12, 31)),
+    Limit(2.00, _NETWORKED, _EU_2008, date(2019, 1, 1), _LAST_OF_2008),
 )
 
 

@@ -14,6 +14,7 @@ from attrs import frozen
 from core.edits.edit import Edit
 from core.edits.properties import NewCell, fill_properties
 from core.formatting import POINT, NumberLocale
+from core.language import mark, tr
 from core.properties.table import Column, columns_of, read_cell, why_not_a_column
 from core.study import PropertyColumn, PropertyKind, Study
 
@@ -45,15 +46,15 @@ def paste(study: Study, text: str, row: int, column: int, locale: NumberLocale =
     Pasted
     """
     if len(text) > MOST_LETTERS:
-        return Pasted(None, "This is too much text for a table of machines: nothing was pasted.")
+        return Pasted(None, tr("This is too much text for a table of machines: nothing was pasted."))
     try:
         rows = [
             line for line in csv.reader(io.StringIO(text), delimiter="\t") if any(c.strip() for c in line)
         ]
     except csv.Error as error:
-        return Pasted(None, f"This is no block of cells ({error}): nothing was pasted.")
+        return Pasted(None, tr("This is no block of cells ({why}): nothing was pasted.", why=error))
     if not rows:
-        return Pasted(None, "There are no cells to paste: copy some in a spreadsheet first.")
+        return Pasted(None, tr("There are no cells to paste: copy some in a spreadsheet first."))
     if _goes_by_names(study, rows):
         return _by_names(study, rows, locale)
     return _from(study, rows, row, column, locale)
@@ -72,8 +73,12 @@ def _by_names(study: Study, rows: Sequence[Sequence[str]], locale: NumberLocale)
     for line in rows[1:]:
         found = ids.get(_plain(line[0]), [])
         if len(found) != 1:
-            why = "two machines are called so" if found else "no machine is called so"
-            return Pasted(None, f"“{line[0].strip()}”: {why}, so nothing was pasted.")
+            why = (
+                mark("“{name}”: two machines are called so, so nothing was pasted.")
+                if found
+                else mark("“{name}”: no machine is called so, so nothing was pasted.")
+            )
+            return Pasted(None, tr(why, name=line[0].strip()))
         lines.append((found[0], line))
     known = {c.name.casefold(): c for c in columns_of(study)}
     columns: list[Column] = []
@@ -85,7 +90,8 @@ def _by_names(study: Study, rows: Sequence[Sequence[str]], locale: NumberLocale)
             kind = _kind([line[place] for _, line in lines if place < len(line)], name, locale)
             why_not = why_not_a_column(study, name)
             if why_not or name.casefold() in {c.name.casefold() for c in new}:
-                return Pasted(None, f"{why_not or f'“{name}” is there twice.'} Nothing was pasted.")
+                why = why_not or tr("“{name}” is there twice.", name=name)
+                return Pasted(None, tr("{why} Nothing was pasted.", why=why))
             column = Column(name, kind)
             new.append(PropertyColumn(name, kind))
         columns.append(column)
@@ -103,8 +109,14 @@ def _from(study: Study, rows: Sequence[Sequence[str]], row: int, column: int, lo
     if len(rows) > len(machines) or widest > len(columns):
         return Pasted(
             None,
-            f"The block has {len(rows)} × {widest} cells, and from here on the table has "
-            f"{len(machines)} × {len(columns)}: begin further up or left, or copy names and headings too.",
+            tr(
+                "The block has {rows} × {columns} cells, and from here on the table has "
+                "{free_rows} × {free_columns}: begin further up or left, or copy names and headings too.",
+                rows=len(rows),
+                columns=widest,
+                free_rows=len(machines),
+                free_columns=len(columns),
+            ),
         )
     cells = [
         (machine.id, c, text)
@@ -125,7 +137,15 @@ def _taken(
         read = read_cell(text, column, locale)
         if read.why_not:
             name = study.machine(machine_id).name
-            return Pasted(None, f"{name}, {column.name}: {read.why_not} Nothing was pasted.")
+            return Pasted(
+                None,
+                tr(
+                    "{machine}, {column}: {why} Nothing was pasted.",
+                    machine=name,
+                    column=column.name,
+                    why=read.why_not,
+                ),
+            )
         made.append(NewCell(machine_id, column.name, read.value))
     return Pasted(fill_properties(study, made, new))
 

@@ -14,17 +14,18 @@ from attrs import frozen
 
 from core.beds.area import BED_AREA, bed_area_dm2, is_bed_area
 from core.beds.supply import BED_SUPPLY, SUPPLIES, bed_supply, is_bed_supply
-from core.formatting import POINT, NumberLocale, listed, number
+from core.formatting import POINT, NumberLocale, number, one_of
+from core.language import mark, tr
 from core.study import Machine, PropertyKind, Study
 
 Value = str | float | bool
 #: kinds as they are offered: what is kept, and what it is called
 KINDS: Final[tuple[tuple[PropertyKind, str], ...]] = (
-    ("number", "Number"),
-    ("words", "Words"),
-    ("yes/no", "Yes or no"),
+    ("number", mark("Number")),
+    ("words", mark("Words")),
+    ("yes/no", mark("Yes or no")),
 )
-YES, NO = "yes", "no"
+YES, NO = mark("yes"), mark("no")
 _YES: Final = frozenset({"yes", "y", "true", "x", "✓"})
 _NO: Final = frozenset({"no", "n", "false"})
 _UNIT: Final = re.compile(r"^(.*\S)\s*\(([^()]+)\)$")
@@ -138,7 +139,7 @@ def written(value: Value | None, locale: NumberLocale = POINT) -> str:
     if value is None:
         return ""
     if isinstance(value, bool):
-        return YES if value else NO
+        return tr(YES) if value else tr(NO)
     if isinstance(value, str):
         return value
     text = number(value, 9, locale)
@@ -164,9 +165,12 @@ def read_cell(text: str, column: Column, locale: NumberLocale = POINT) -> Cell:
         return _number(text, column, locale)
     if column.kind == "yes/no":
         known = text.casefold()
+        told = {tr(YES): True, tr(NO): False}.get(known)
+        if told is not None:
+            return Cell(told)
         if known in _YES | _NO:
             return Cell(known in _YES)
-        return Cell(why_not=f"“{text}” is neither yes nor no: write yes, no, or nothing.")
+        return Cell(why_not=tr("“{text}” is neither yes nor no: write yes, no, or nothing.", text=text))
     return _words(text, column)
 
 
@@ -182,15 +186,21 @@ def why_not_a_column(study: Study, name: str, but: str = "") -> str:
     """
     name = " ".join(name.split())
     if not name:
-        return "A column needs a name."
+        return tr("A column needs a name.")
     if len(name) > MOST_LETTERS:
-        return f"A column's name has at most {MOST_LETTERS} letters; this one has {len(name)}."
+        return tr(
+            "A column's name has at most {most} letters; this one has {count}.",
+            most=MOST_LETTERS,
+            count=len(name),
+        )
     others = {c.name.casefold(): c.name for c in columns_of(study) if c.name != but}
     if name.casefold() in others:
-        return f"There is a column “{others[name.casefold()]}” already: choose another name."
+        return tr("There is a column “{name}” already: choose another name.", name=others[name.casefold()])
     if is_of_bed(name):
         said = BED_AREA if is_bed_area(name) else BED_SUPPLY
-        return f"“{name}” would say the same as the column “{said}”: write into that one."
+        return tr(
+            "“{name}” would say the same as the column “{other}”: write into that one.", name=name, other=said
+        )
     return ""
 
 
@@ -202,7 +212,7 @@ def _of_bed(name: str, study: Study) -> Column:
 
 def _words_of(name: str, kind: PropertyKind, study: Study) -> tuple[str, ...]:
     if kind == "yes/no":
-        return (YES, NO)
+        return (tr(YES), tr(NO))
     return _others(name, study, ()) if kind == "words" else ()
 
 
@@ -223,16 +233,30 @@ def _number(text: str, column: Column, locale: NumberLocale) -> Cell:
         value = math.nan
     if not math.isfinite(value):
         like = f"2{locale.decimal}5"
-        return Cell(why_not=f"“{text}” is no number: write one such as {like}, or nothing.")
+        return Cell(
+            why_not=tr("“{text}” is no number: write one such as {like}, or nothing.", text=text, like=like)
+        )
     if is_bed_area(column.name) and bed_area_dm2(Machine("", "", 0, ((column.name, value),))) is None:
-        return Cell(why_not=f"“{text}” is no area of a bed: write a number above 0, or nothing.")
+        return Cell(
+            why_not=tr("“{text}” is no area of a bed: write a number above 0, or nothing.", text=text)
+        )
     return Cell(value)
 
 
 def _words(text: str, column: Column) -> Cell:
     if len(text) > MOST_LETTERS:
-        return Cell(why_not=f"A cell holds at most {MOST_LETTERS} letters; this text has {len(text)}.")
+        return Cell(
+            why_not=tr(
+                "A cell holds at most {most} letters; this text has {count}.",
+                most=MOST_LETTERS,
+                count=len(text),
+            )
+        )
     if is_bed_supply(column.name) and bed_supply(Machine("", "", 0, ((column.name, text),))) is None:
-        said = listed([f"“{s}”" for s in SUPPLIES]).replace(" and ", " or ")
-        return Cell(why_not=f"“{text}” does not say what feeds the bed: write {said}, or nothing.")
+        said = one_of([f"“{s}”" for s in SUPPLIES])
+        return Cell(
+            why_not=tr(
+                "“{text}” does not say what feeds the bed: write {words}, or nothing.", text=text, words=said
+            )
+        )
     return Cell(text)

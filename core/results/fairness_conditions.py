@@ -12,7 +12,8 @@ from attrs import frozen
 
 from core.beds.plate import loss_ratio
 from core.energy.integral import by_power_wh
-from core.formatting import count, listed, number
+from core.formatting import listed, number
+from core.language import tr
 from core.results.fairness_points import found
 from core.results.fairness_runs import odd, others, processing_s
 from core.results.fairness_temperatures import (
@@ -91,7 +92,7 @@ def conditions_within(given: MachineInput) -> Iterable[Finding]:
                 continue  # of two runs the second is told
             usual_c = others(temperatures, i)
             if abs(temperatures[i] - usual_c) > far_k:
-                facts = {"place": place, "own": temperatures[i], "usual": usual_c}
+                facts = {"place": tr(place), "own": temperatures[i], "usual": usual_c}
                 yield odd("fair.run_temperature", result, runs, i, about=(runs[i].run_id, place), facts=facts)
 
 
@@ -103,11 +104,11 @@ def _bed_wh(result: MachineResult) -> tuple[float, str]:
     assert result.energy_wh is not None
     energy_wh = result.energy_wh.value
     if result.bed_share is not None:
-        return energy_wh * result.bed_share.value, "by its share"
+        return energy_wh * result.bed_share.value, tr("by its share")
     bounds = [r.bed.at_most for r in result.included if r.bed is not None and r.bed.at_most is not None]
     if bounds and len(bounds) == len(result.included):
-        return energy_wh * max(bounds), "at most"
-    return energy_wh, "at most: all energy, because its share is not known"
+        return energy_wh * max(bounds), tr("at most")
+    return energy_wh, tr("at most: all energy, because its share is not known")
 
 
 def _of_bed(made: _Made, usual_c: float) -> tuple[float | None, tuple[str, ...]]:
@@ -117,9 +118,14 @@ def _of_bed(made: _Made, usual_c: float) -> tuple[float | None, tuple[str, ...]]
     bed_wh, how = _bed_wh(made.result)
     ratio = loss_ratio(made.own_c, usual_c, room_c)
     working = (
-        f"{made.result.name}: bed {number(bed_wh, 2)} Wh ({how})",
-        f"at {usual_c:.0f} instead of {made.own_c:.0f} °C in a room of {room_c:.0f} °C: "
-        f"{number(ratio, 3)} times that",
+        tr("{machine}: bed {energy} Wh ({how})", machine=made.result.name, energy=number(bed_wh, 2), how=how),
+        tr(
+            "at {usual} instead of {own} °C in a room of {room} °C: {ratio} times that",
+            usual=number(usual_c, 0),
+            own=number(made.own_c, 0),
+            room=number(room_c, 0),
+            ratio=number(ratio, 3),
+        ),
     )
     return bed_wh * abs(ratio - 1), working
 
@@ -132,9 +138,14 @@ def _of_room(made: _Made, usual_c: float) -> tuple[float | None, tuple[str, ...]
     # the air's own temperature hardly matters: how far the bed stands above it does
     ratio = loss_ratio(bed_c, bed_c - (usual_c - made.own_c), made.own_c)
     working = (
-        f"{made.result.name}: bed {number(bed_wh, 2)} Wh ({how})",
-        f"at {bed_c:.0f} °C in a room of {usual_c:.0f} instead of {made.own_c:.0f} °C: "
-        f"{number(ratio, 3)} times that",
+        tr("{machine}: bed {energy} Wh ({how})", machine=made.result.name, energy=number(bed_wh, 2), how=how),
+        tr(
+            "at {bed} °C in a room of {usual} instead of {own} °C: {ratio} times that",
+            bed=number(bed_c, 0),
+            usual=number(usual_c, 0),
+            own=number(made.own_c, 0),
+            ratio=number(ratio, 3),
+        ),
     )
     return bed_wh * abs(ratio - 1), working
 
@@ -146,8 +157,19 @@ def _of_start(made: _Made, usual_c: float) -> tuple[float | None, tuple[str, ...
         return None, ()
     per_k = warming / (bed_c - made.own_c)
     working = (
-        f"{made.result.name}: warm-up {number(warming, 2)} Wh from {made.own_c:.0f} to {bed_c:.0f} °C",
-        f"from {usual_c:.0f} °C: {abs(usual_c - made.own_c):.0f} degrees at {number(per_k, 3)} Wh each",
+        tr(
+            "{machine}: warm-up {energy} Wh from {own} to {bed} °C",
+            machine=made.result.name,
+            energy=number(warming, 2),
+            own=number(made.own_c, 0),
+            bed=number(bed_c, 0),
+        ),
+        tr(
+            "from {usual} °C: {degrees} degrees at {energy} Wh each",
+            usual=number(usual_c, 0),
+            degrees=number(abs(usual_c - made.own_c), 0),
+            energy=number(per_k, 3),
+        ),
     )
     return per_k * abs(usual_c - made.own_c), working
 
@@ -160,8 +182,16 @@ def _of_nozzle(made: _Made, usual_c: float) -> tuple[float | None, tuple[str, ..
     rest_wh = result.energy_wh.value - bed_wh
     share = abs(usual_c - made.own_c) / (made.own_c - room_c)
     working = (
-        f"{result.name}: {number(rest_wh, 2)} Wh are not known to be the bed's",
-        f"{number(abs(usual_c - made.own_c), 0)} of {number(made.own_c - room_c, 0)} degrees above the room",
+        tr(
+            "{machine}: {energy} Wh are not known to be the bed's",
+            machine=result.name,
+            energy=number(rest_wh, 2),
+        ),
+        tr(
+            "{degrees} of {all} degrees above the room",
+            degrees=number(abs(usual_c - made.own_c), 0),
+            all=number(made.own_c - room_c, 0),
+        ),
     )
     return rest_wh * share, working
 
@@ -178,7 +208,10 @@ def _early(
         if whole_wh is None or longest_s <= 0:
             return None, ()
         share = min(1.0, FIRST_LAYER_S / longest_s)
-        return whole_wh * share, (*working, f"for {number(100 * share, 0)} % of the time at most")
+        return whole_wh * share, (
+            *working,
+            tr("for {percents} % of the time at most", percents=number(100 * share, 0)),
+        )
 
     return of_first_layer
 
@@ -256,7 +289,7 @@ def _groups(known: list[_Made], far_k: float) -> list[list[_Made]]:
 
 def _names(group: Sequence[_Made]) -> str:
     names = [made.given.machine.name for made in group]
-    return listed(names) if len(names) <= _NAMED else f"{len(names)} machines"
+    return listed(names) if len(names) <= _NAMED else tr("{count} machines", count=len(names))
 
 
 def _not_noted(compared: Sequence[MachineInput], test: StatedConditions) -> Iterable[Finding]:
@@ -272,8 +305,10 @@ def _not_noted(compared: Sequence[MachineInput], test: StatedConditions) -> Iter
             tuple(given.machine.id for given in without),
             about=(place, *sorted(given.machine.id for given in without)),
             facts={
-                "place": place,
-                "machines": listed(names) if len(names) <= _NAMED else f"{len(names)} machines",
+                "place": tr(place),
+                "machines": listed(names)
+                if len(names) <= _NAMED
+                else tr("{count} machines", count=len(names)),
             },
         )
 
@@ -299,7 +334,7 @@ def _starting_states(compared: Sequence[MachineInput]) -> Iterable[Finding]:
             tuple(machines),
             run_ids=tuple(typed.id for _, typed in apart),
             facts={
-                "runs": count(len(apart), "run"),
+                "runs": tr("{count:run|runs}", count=len(apart)),
                 "machines": listed(list(machines.values())),
                 "state": state,
                 "usual": usual,

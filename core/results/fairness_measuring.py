@@ -4,7 +4,8 @@ import math
 import statistics
 from collections.abc import Iterable, Sequence
 
-from core.formatting import count, number, percent
+from core.formatting import number, percent
+from core.language import tr
 from core.results.fairness_points import found
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.values import Finding, MachineResult
@@ -55,10 +56,19 @@ def unrepeated(compared: Sequence[MachineInput]) -> Iterable[Finding]:
         if df:
             spread = math.sqrt(squares / df)
             matters_wh = coverage_factor(df) * spread * energies[0]
-            others = count(df + len(repeated), "run")
+            others = df + len(repeated)
             working = (
-                f"spread of the other machines' runs: {percent(spread, 2)}, by {others}",
-                f"{result.name}: {number(coverage_factor(df), 2)} times that of {number(energies[0], 2)} Wh",
+                tr(
+                    "spread of the other machines' runs: {spread}, by {runs:run|runs}",
+                    spread=percent(spread, 2),
+                    runs=others,
+                ),
+                tr(
+                    "{machine}: {factor} times that of {energy} Wh",
+                    machine=result.name,
+                    factor=number(coverage_factor(df), 2),
+                    energy=number(energies[0], 2),
+                ),
             )
         ids = (result.machine_id,)
         yield found(
@@ -93,8 +103,14 @@ def _by_hand(given: MachineInput, result: MachineResult) -> Iterable[Finding]:
         (result.machine_id,),
         moved_wh / len(counted) if moved_wh > 0 else None,
         run_ids=tuple(r.run_id for r in moved),
-        working=(f"moved edges: {number(moved_wh, 2)} Wh in the sum of {count(len(counted), 'run')}",),
-        facts={"machine": result.name, "runs": count(len(moved), "run")},
+        working=(
+            tr(
+                "moved edges: {energy} Wh in the sum of {runs:run|runs}",
+                energy=number(moved_wh, 2),
+                runs=len(counted),
+            ),
+        ),
+        facts={"machine": result.name, "runs": tr("{count:run|runs}", count=len(moved))},
     )
 
 
@@ -121,8 +137,8 @@ def _left_out(given: MachineInput, result: MachineResult) -> Iterable[Finding]:
         with_wh, without_wh = statistics.fmean([*counted, *again]), statistics.fmean(counted)
         matters_wh = abs(with_wh - without_wh)
         working = (
-            f"mean with them: {number(with_wh, 2)} Wh",
-            f"mean without: {number(without_wh, 2)} Wh",
+            tr("mean with them: {energy} Wh", energy=number(with_wh, 2)),
+            tr("mean without: {energy} Wh", energy=number(without_wh, 2)),
         )
     yield found(
         "note",
@@ -131,7 +147,7 @@ def _left_out(given: MachineInput, result: MachineResult) -> Iterable[Finding]:
         matters_wh,
         run_ids=tuple(r.run_id for r in out),
         working=working,
-        facts={"machine": result.name, "runs": count(len(out), "run")},
+        facts={"machine": result.name, "runs": tr("{count:run|runs}", count=len(out))},
     )
 
 
@@ -150,7 +166,13 @@ def _resolution(given: MachineInput, result: MachineResult) -> Iterable[Finding]
                 "fair.resolution",
                 (result.machine_id,),
                 bound_wh,
-                working=(f"half a step: {number(step_w / 2, 2)} W over {number(hours, 2)} h",),
+                working=(
+                    tr(
+                        "half a step: {watts} W over {hours} h",
+                        watts=number(step_w / 2, 2),
+                        hours=number(hours, 2),
+                    ),
+                ),
                 facts={"machine": result.name, "step": step_w, "share": percent(share, 1)},
             )
             return

@@ -5,7 +5,8 @@ import statistics
 from collections.abc import Iterable, Sequence
 from itertools import combinations
 
-from core.formatting import count, listed, number, percent
+from core.formatting import listed, number, percent
+from core.language import mark, tr
 from core.results.fairness_measuring import counted_logs
 from core.results.fairness_points import found
 from core.results.machine import MachineInput, machine_result
@@ -39,9 +40,17 @@ def meters_between(compared: Sequence[MachineInput]) -> Iterable[Finding]:
     yield from _read_off(compared)
 
 
-def named(names: Sequence[str], what: str) -> str:
-    """A few names, or how many there are."""
-    return listed(list(names)) if len(names) <= _NAMED else count(len(names), what)
+#: how a log was taken, by what its values stand for
+_WAYS = {
+    "sampled": mark("sampled every {seconds} s"),
+    "averaged": mark("averaged every {seconds} s"),
+    "on_change": mark("on change"),
+}
+
+
+def named(names: Sequence[str], counted: str) -> str:
+    """A few names, or how many there are by a text that takes ``{count}``."""
+    return listed(list(names)) if len(names) <= _NAMED else tr(counted, count=len(names))
 
 
 def _meters_of(given: MachineInput) -> tuple[Meter, ...]:
@@ -65,7 +74,15 @@ def _several(compared: Sequence[MachineInput], used: dict[str, Meter]) -> Findin
         for meter in _meters_of(given)
     ]
     most_wh, name, meter = max(errors, key=lambda e: e[0])
-    working = (f"{name}: {meter.gain_percent:g} % of its energy by {meter.name}: {number(most_wh, 2)} Wh",)
+    working = (
+        tr(
+            "{machine}: {percents:g} % of its energy by {meter}: {energy} Wh",
+            machine=name,
+            percents=meter.gain_percent,
+            meter=meter.name,
+            energy=number(most_wh, 2),
+        ),
+    )
     return found(
         "note",
         "fair.meters",
@@ -95,11 +112,17 @@ def _beyond(compared: Sequence[MachineInput], used: dict[str, Meter]) -> Iterabl
             _ids(measured),
             abs(error) * most_wh,
             about=(meter.id,),
-            working=(f"{percent(abs(error), 1)} of {number(most_wh, 1)} Wh, the largest energy it measured",),
+            working=(
+                tr(
+                    "{share} of {energy} Wh, the largest energy it measured",
+                    share=percent(abs(error), 1),
+                    energy=number(most_wh, 1),
+                ),
+            ),
             facts={
                 "meter": meter.name,
                 "error": percent(abs(error), 1),
-                "way": "much" if error > 0 else "little",
+                "way": tr("much") if error > 0 else tr("little"),
                 "limit": f"{meter.gain_percent:g}",
             },
         )
@@ -123,8 +146,12 @@ def _differing(compared: Sequence[MachineInput]) -> Iterable[Finding]:
             continue
         high, low = (one, other) if seen.difference > 0 else (other, one)
         working = tuple(
-            f"{meter.name}: {number(statistics.fmean(groups[meter]), 2)} Wh, the mean of "
-            f"{count(len(groups[meter]), 'run')}"
+            tr(
+                "{meter}: {energy} Wh, the mean of {runs:run|runs}",
+                meter=meter.name,
+                energy=number(statistics.fmean(groups[meter]), 2),
+                runs=len(groups[meter]),
+            )
             for meter in (high, low)
         )
         facts = {
@@ -159,7 +186,7 @@ def _unstated(compared: Sequence[MachineInput], used: dict[str, Meter]) -> Itera
     unstated = {meter.id: meter.name for meter in used.values() if not meter.stated}
     if unstated:
         touched = [g for g in compared if any(not m.stated for m in _meters_of(g))]
-        told = named(sorted(unstated.values()), "meter")
+        told = named(sorted(unstated.values()), mark("{count:meter|meters}"))
         yield found(
             "note", "fair.accuracy", _ids(touched), about=tuple(sorted(unstated)), facts={"meters": told}
         )
@@ -177,13 +204,23 @@ def _sampling(compared: Sequence[MachineInput]) -> Iterable[Finding]:
     told: dict[str, list[str]] = {}
     for machine_id, (kind, step) in ways.items():
         digits = 0 if step == round(step) else 1
-        text = "on change" if kind == "on_change" else f"{kind} every {number(step, digits)} s"
+        text = tr(_WAYS[kind], seconds=number(step, digits))
         told.setdefault(text, []).append(names[machine_id])
-    text = "; ".join(f"{named(who, 'machine')} {way}" for way, who in told.items())
+    text = "; ".join(f"{named(who, mark('{count:machine|machines}'))} {way}" for way, who in told.items())
     open_wh = {given.machine.name: _sampling_wh(given) for given in logged}
     most = max(open_wh, key=lambda name: open_wh[name])
     matters_wh = open_wh[most] or None
-    working = (f"{most}: half-width of {number(open_wh[most], 2)} Wh by its samples",) if matters_wh else ()
+    working = (
+        (
+            tr(
+                "{machine}: half-width of {energy} Wh by its samples",
+                machine=most,
+                energy=number(open_wh[most], 2),
+            ),
+        )
+        if matters_wh
+        else ()
+    )
     yield found("note", "fair.sampling", tuple(ways), matters_wh, working=working, facts={"ways": text})
 
 
@@ -221,6 +258,9 @@ def _read_off(compared: Sequence[MachineInput]) -> Iterable[Finding]:
         tuple(dict.fromkeys(given.machine.id for given, _ in read)),
         step_wh,
         run_ids=tuple(typed.id for _, typed in read),
-        working=(f"last digit of the display: {number(step_wh, 2)} Wh",),
-        facts={"runs": count(len(read), "run"), "machines": named(names, "machine")},
+        working=(tr("last digit of the display: {energy} Wh", energy=number(step_wh, 2)),),
+        facts={
+            "runs": tr("{count:run|runs}", count=len(read)),
+            "machines": named(names, mark("{count:machine|machines}")),
+        },
     )

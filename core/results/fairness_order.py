@@ -13,7 +13,8 @@ from itertools import pairwise
 
 from attrs import frozen
 
-from core.formatting import count, duration, listed, number, percent
+from core.formatting import duration, listed, number, percent
+from core.language import tr
 from core.results.fairness_conditions import warming_wh
 from core.results.fairness_points import found
 from core.results.fairness_temperatures import StatedConditions, temperature_c
@@ -131,8 +132,15 @@ def _drifts(series: _Series) -> Iterable[Finding]:
         if rise_wh <= max(_noise_wh(runs), DRIFT_TOLD * mean_wh):
             continue
         working = (
-            f"line through {count(len(runs), 'run')}: {number(line.slope, 3)} Wh from run to run",
-            f"half its rise of {number(rise_wh, 2)} Wh: how far the first and the last run lie from the mean",
+            tr(
+                "line through {runs:run|runs}: {energy} Wh from run to run",
+                runs=len(runs),
+                energy=number(line.slope, 3),
+            ),
+            tr(
+                "half its rise of {energy} Wh: how far the first and the last run lie from the mean",
+                energy=number(rise_wh, 2),
+            ),
         )
         yield found(
             "caution",
@@ -144,7 +152,7 @@ def _drifts(series: _Series) -> Iterable[Finding]:
             working=working,
             facts={
                 "machine": given.machine.name,
-                "way": "more" if line.slope > 0 else "less",
+                "way": tr("more") if line.slope > 0 else tr("less"),
                 "rise": percent(rise_wh / mean_wh, 1),
                 "p": line.p,
             },
@@ -176,7 +184,7 @@ def _common_drift(series: _Series) -> Iterable[Finding]:
     line = line_through(groups)
     if line is None or line.p >= DRIFT_LEVEL / 2:
         return
-    lined = count(sum(len(g) for g in groups), "run")
+    lined = sum(len(g) for g in groups)
     longest = max(len(g) for g in groups)
     rise = abs(line.slope) * (longest - 1)
     used = [given for given, runs in series if len(runs) > 1]
@@ -189,10 +197,18 @@ def _common_drift(series: _Series) -> Iterable[Finding]:
         rise / 2 * max(means_wh),
         about=("all",),
         working=(
-            f"one line through {lined}: {percent(line.slope, 2)} from run to run",
-            f"half its rise of {percent(rise, 1)}, of the largest mean of {number(max(means_wh), 1)} Wh",
+            tr(
+                "one line through {runs:run|runs}: {share} from run to run",
+                runs=lined,
+                share=percent(line.slope, 2),
+            ),
+            tr(
+                "half its rise of {share}, of the largest mean of {energy} Wh",
+                share=percent(rise, 1),
+                energy=number(max(means_wh), 1),
+            ),
         ),
-        facts={"way": "more" if line.slope > 0 else "less", "rise": percent(rise, 1), "p": line.p},
+        facts={"way": tr("more") if line.slope > 0 else tr("less"), "rise": percent(rise, 1), "p": line.p},
     )
 
 
@@ -217,9 +233,14 @@ def _rests(compared: Sequence[MachineInput]) -> Iterable[Finding]:
         (short[0].machine.id, long[0].machine.id),
         bound_wh,
         working=(
-            f"{short[0].machine.name}: warm-up {number(warming, 2)} Wh",
-            f"of a bed's heat {percent(kept[short[0]])} are left there and {percent(kept[long[0]])} on "
-            f"{long[0].machine.name}, in {percent(part)} of the runs",
+            tr("{machine}: warm-up {energy} Wh", machine=short[0].machine.name, energy=number(warming, 2)),
+            tr(
+                "of a bed's heat {share} are left there and {other_share} on {other}, in {part} of the runs",
+                share=percent(kept[short[0]]),
+                other_share=percent(kept[long[0]]),
+                other=long[0].machine.name,
+                part=percent(part),
+            ),
         ),
         facts={
             "short": duration(statistics.median(short[1])),

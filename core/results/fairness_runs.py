@@ -11,6 +11,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from attrs import frozen
 
 from core.formatting import duration, number, percent
+from core.language import tr
 from core.results.fairness_points import found
 from core.results.values import Finding, MachineResult, RunResult
 from core.uncertainty import NORMAL_95, coverage_factor
@@ -61,9 +62,9 @@ def odd(
     run = runs[i]
     with_wh, without_wh = _means(runs, i)
     working = (
-        f"mean of {len(runs)} runs: {number(with_wh, 2)} Wh",
-        f"mean without {run.name}: {number(without_wh, 2)} Wh",
-        f"difference: {number(abs(with_wh - without_wh), 2)} Wh",
+        tr("mean of {count} runs: {energy} Wh", count=len(runs), energy=number(with_wh, 2)),
+        tr("mean without {run}: {energy} Wh", run=run.name, energy=number(without_wh, 2)),
+        tr("difference: {energy} Wh", energy=number(abs(with_wh - without_wh), 2)),
     )
     return found(
         "caution",
@@ -156,8 +157,8 @@ def _durations(result: MachineResult, explained: set[str], edge_s: float) -> Ite
         (result.machine_id,),
         watts * half_s / SECONDS_PER_HOUR,
         working=(
-            f"mean duration known to {duration(half_s)} by {len(times)} runs",
-            f"times mean watts of {number(watts, 1)} W",
+            tr("mean duration known to {half} by {count} runs", half=duration(half_s), count=len(times)),
+            tr("times mean watts of {watts} W", watts=number(watts, 1)),
         ),
         facts={
             "machine": result.name,
@@ -244,7 +245,11 @@ def _gaps(result: MachineResult) -> Iterable[Finding]:
             NORMAL_95 * u_wh / len(result.included) if u_wh else None,
             run_ids=(run.run_id,),
             working=(
-                f"half-width of what the gaps leave open in {run.name}: {number(NORMAL_95 * u_wh, 2)} Wh",
+                tr(
+                    "half-width of what the gaps leave open in {run}: {energy} Wh",
+                    run=run.name,
+                    energy=number(NORMAL_95 * u_wh, 2),
+                ),
             ),
             facts={"machine": result.name, "run": run.name, "share": percent(run.energy.gap_share, 1)},
         )

@@ -13,6 +13,7 @@ from attrs import frozen
 
 from core.beds.hold import logged_c
 from core.formatting import POINT, NumberLocale
+from core.language import tr
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.temperatures import degrees
 from core.results.values import RunResult
@@ -148,13 +149,13 @@ def told(given: MachineInput, place: Place, test: StatedConditions, locale: Numb
         return Told(known[0], "")
     if known:
         low, high = (degrees(c, locale) for c in (min(known), max(known)))
-        return Told(None, low if low == high else f"{low} to {high}")
+        return Told(None, low if low == high else tr("{low} to {high}", low=low, high=high))
     logged_c = temperature_c(given, place)
     if logged_c is not None:
-        return Told(None, f"{degrees(logged_c, locale)} (log)")
+        return Told(None, tr("{degrees} (log)", degrees=degrees(logged_c, locale)))
     if test.of(place) is not None:
-        return Told(None, f"{degrees(test.of(place) or 0.0, locale)} (test)")
-    return Told(None, "as the rest" if place in OTHERWISE else "not noted")
+        return Told(None, tr("{degrees} (test)", degrees=degrees(test.of(place) or 0.0, locale)))
+    return Told(None, tr("as the rest") if place in OTHERWISE else tr("not noted"))
 
 
 def unseen(compared: Sequence[MachineInput], test: StatedConditions) -> tuple[str, ...]:

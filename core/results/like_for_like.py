@@ -27,6 +27,7 @@ from core.beds.like_for_like import (
     mean_steps,
 )
 from core.energy.integral import mean_w
+from core.language import tr
 from core.results.holds import Beds, MachineBed, beds
 from core.results.temperatures import degrees
 from core.results.values import Comparison, MachineResult, Measured, RunResult
@@ -208,14 +209,14 @@ def _adjusted(result: MachineResult, bed: MachineBed | None, from_: Given, commo
     how: How | None = None
     why_not = short_of = ""
     if len(known) < len(runs):
-        why_not = "note the bed's temperature of its runs"
+        why_not = tr("note the bed's temperature of its runs")
     else:
         each, how = _steps(known, bed, common, has_warm_up=from_.comparison.boundary != "processing only")
         if how is not None and common.processing_s is not None:
             each, lacking = _with_duration(each, [r for r, _, _ in known], from_, common.processing_s)
-            short_of = "duration not adjusted: no log shows its processing" if lacking else ""
+            short_of = tr("duration not adjusted: no log shows its processing") if lacking else ""
         if how is None:
-            why_not = "its bed's watts are not known: a hold test from cold would tell them"
+            why_not = tr("its bed's watts are not known: a hold test from cold would tell them")
         else:
             steps = mean_steps(each)
     notes = tuple(dict.fromkeys(note for _, _, told in known for note in told))
@@ -232,7 +233,7 @@ def _adjusted(result: MachineResult, bed: MachineBed | None, from_: Given, commo
         own=tuple((run.run_id, own) for run, own, _ in known),
         notes=(
             *notes,
-            *(("start not adjusted: no hold test from cold",) if how == "plate law" else ()),
+            *((tr("start not adjusted: no hold test from cold"),) if how == "plate law" else ()),
             *((short_of,) if short_of else ()),
         ),
     )
@@ -298,7 +299,11 @@ def _own(
     span = next(((s.start_s, s.end_s) for s in result.states if s.state == "processing"), None)
     bed_c = _first(None if run is None else run.bed_c, _logged(trace, "bed", span), study.bed_c)
     room_c = _first(None if run is None else run.room_c, _logged(trace, "room", span), study.room_c)
-    notes = () if room_c is not None else (f"room not noted: taken for {degrees(from_.beds.room_c)} °C",)
+    notes = (
+        ()
+        if room_c is not None
+        else (tr("room not noted: taken for {celsius} °C", celsius=degrees(from_.beds.room_c)),)
+    )
     room_c = from_.beds.room_c if room_c is None else room_c
     if bed_c is None or bed_c < room_c + LEAST_ABOVE_ROOM_K:
         return None, ()
@@ -308,7 +313,7 @@ def _own(
         if start_c is None:
             start_c = _cooled_c(run, result.start_s, bed, study, bed_c, room_c)
             if start_c is not None:
-                notes = (*notes, "start worked out from the rest before each run")
+                notes = (*notes, tr("start worked out from the rest before each run"))
     return Conditions(bed_c, room_c, room_c if start_c is None else start_c), notes
 
 

@@ -9,6 +9,7 @@ from attrs import evolve, frozen
 
 from core.costs.standby import Standby
 from core.faults import facts_of
+from core.language import tr
 from core.loads.same_load import Calibration
 from core.problems import Problem, Severity
 from core.results import bed_shares, standby
@@ -96,7 +97,7 @@ def _logged(given: MachineInput) -> list[RunResult]:
         for run in log.runs:
             called = called_by_kind(run.kind)
             numbers[called] += 1
-            name = f"{called} {numbers[called]}"
+            name = f"{tr(called)} {numbers[called]}"
             result = run_result(
                 run, given.machine.id, name, log.seen, given.boundary, log.meter, given.calibration
             )

@@ -25,8 +25,8 @@ from core.stats import ALPHA, t_interval
 FEWEST: Final = 4
 LIKE_WH: Final = Quantity("like_wh", mark("Like-for-like energy"), "Wh", decimals=1, higher_is_better=False)
 #: away from the Bed page its measures say whose watts they are
-BED_W: Final = evolve(HELD_W, name="Watts of the held bed")
-BED_W_PER_DM2: Final = evolve(W_PER_DM2, name="Bed watts per area")
+BED_W: Final = evolve(HELD_W, name=mark("Watts of the held bed"))
+BED_W_PER_DM2: Final = evolve(W_PER_DM2, name=mark("Bed watts per area"))
 #: what can be held against a property, in the order in which it is offered
 MEASURES: Final[tuple[Quantity, ...]] = (*QUANTITIES, LIKE_WH, BED_W, BED_W_PER_DM2)
 

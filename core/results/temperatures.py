@@ -5,19 +5,23 @@ the whole test. A hold test whose log shows several bed temperatures is told by 
 """
 
 import statistics
-from typing import Literal
+from typing import Final, Literal
 
 from attrs import frozen
 
 from core.beds.hold import logged_c
 from core.formatting import POINT, NumberLocale, listed, number
+from core.language import mark, tr
 from core.results.bed_shares import Conditions, held_in
 from core.results.runs import Seen
 from core.results.values import RunResult
 from core.study import Run, Study
 
 Teller = Literal["noted", "log", "test", "nobody"]
-_AFTER = {"noted": "", "log": " by the log", "test": " of the test", "nobody": ""}
+_AFTER: Final[dict[Teller, str]] = {
+    "log": mark("{degrees} by the log"),
+    "test": mark("{degrees} of the test"),
+}
 
 
 @frozen
@@ -52,8 +56,9 @@ class Temperature:
         'not known'
         """
         if not self.found_c:
-            return "not known"
-        return listed([degrees(c, locale) for c in self.found_c]) + _AFTER[self.by]
+            return tr("not known")
+        told = listed([degrees(c, locale) for c in self.found_c])
+        return tr(_AFTER[self.by], degrees=told) if self.by in _AFTER else told
 
 
 def degrees(value_c: float, locale: NumberLocale = POINT) -> str:

@@ -2,6 +2,7 @@
 
 from typing import TYPE_CHECKING
 
+from core.language import tr
 from core.problems import Problem, Severity
 from core.results.runs import as_checked
 from core.results.values import Energy, Influence, RunResult
@@ -36,7 +37,7 @@ def typed_result(
     return RunResult(
         run_id=typed.id,
         machine_id=typed.machine_id,
-        name=typed.note or f"reading {number}",
+        name=typed.note or tr("reading {place}", place=str(number)),
         start_s=None,
         end_s=None,
         start=typed.started or None,
