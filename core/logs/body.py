@@ -156,11 +156,18 @@ class _Gathered:
         self.broken_count = 0
         self.repeated = 0
         self.is_over = False
+        #: whether all stamps so far were of whole seconds, which are read without dividing them
+        self.is_whole_s = not {"stamp", "local stamp"}.isdisjoint(kinds)
 
     def parsed(self, block: bytes | memoryview) -> Any:
         """The block as an Arrow table, None where its rows have to be looked at one by one."""
         if self.form.delimiter == " " or self.form.is_wrapped:
             return None
+        if self.is_whole_s:
+            table = self._arrow(block, self.kinds, unit="s")
+            if table is not None:
+                return table
+            self.is_whole_s = False
         return self._arrow(block, self.kinds)
 
     def take(self, block: bytes | memoryview, table: Any) -> None:
@@ -177,7 +184,9 @@ class _Gathered:
             raise NotPlain
         self._carefully(raw)
 
-    def _arrow(self, block: Any, kinds: Sequence[Kind], delimiter: str | None = None) -> Any:
+    def _arrow(
+        self, block: Any, kinds: Sequence[Kind], delimiter: str | None = None, unit: Literal["s", "us"] = "us"
+    ) -> Any:
         """The block as an Arrow table, None where it does not fit the column types."""
         import pyarrow as pa
         from pyarrow import csv
@@ -185,7 +194,7 @@ class _Gathered:
         types = {
             "number": pa.float64(), "text": pa.string(), "dated text": pa.string(), "skip": pa.string(),
             "swapped number": pa.string(),
-            "stamp": pa.timestamp("us", "UTC"), "local stamp": pa.timestamp("us"),
+            "stamp": pa.timestamp(unit, "UTC"), "local stamp": pa.timestamp(unit),
         }  # fmt: skip
         names = [f"c{i}" for i in range(len(kinds))]
         try:
@@ -338,13 +347,16 @@ def _copy(column: Any, out: F64) -> None:
 
 
 def _seconds(column: Any, out: F64) -> None:
-    """Copy an Arrow column of microsecond stamps as seconds, missing ones as NaN."""
+    """Copy an Arrow column of stamps in seconds or microseconds as seconds, missing ones as NaN."""
     import pyarrow as pa
 
     at = 0
     for chunk in column.chunks:
         values = chunk.view(pa.int64()).to_numpy(zero_copy_only=False)
-        np.divide(values, 1e6, out=out[at : at + len(chunk)])
+        if column.type.unit == "s":
+            out[at : at + len(chunk)] = values
+        else:
+            np.divide(values, 1e6, out=out[at : at + len(chunk)])
         at += len(chunk)
 
 

@@ -11,8 +11,8 @@ from concurrent.futures import Future, ThreadPoolExecutor
 from pathlib import Path
 from typing import Protocol
 
-#: bytes that are read and worked on at a time
-BLOCK = 1 << 21
+#: bytes that are read and worked on at a time: a block, its columns and their room fit into its own memory
+BLOCK = 1 << 20
 #: blocks that may be worked on at once
 PARSERS = min(8, os.cpu_count() or 1)
 
