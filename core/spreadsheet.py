@@ -95,7 +95,7 @@ def _write_cell(sheet: "Worksheet", row: int, at: int, cell: Cell, column: Colum
     if cell is None:
         return
     if isinstance(cell, bool):
-        sheet.write_string(row, at, "yes" if cell else "no", formats.text)
+        sheet.write_string(row, at, shown(cell, column), formats.text)
     elif isinstance(cell, str):
         sheet.write_string(row, at, cell, formats.quoted if is_formula(cell) else formats.text)
     else:

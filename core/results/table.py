@@ -6,6 +6,8 @@ Rules: in tables in full, which other programs read, a word that tells a kind st
 import math
 from datetime import datetime
 
+from attrs import evolve
+
 from core.formatting import POINT, UNKNOWN, NumberLocale, number, with_interval
 from core.language import tr
 from core.quantities import (
@@ -188,6 +190,12 @@ def fairness_table(comparison: Comparison) -> Table:
     )
     found = tr("{count:finding|findings}.", count=len(rows)) if rows else tr("no findings.")
     return Table(tr("Fairness"), columns, rows, (found,))
+
+
+def readable_fairness(comparison: Comparison) -> Table:
+    """The same as people read it, the levels in the language of the window."""
+    table = fairness_table(comparison)
+    return evolve(table, rows=tuple((tr(str(level)), *rest) for level, *rest in table.rows))
 
 
 def _key(q: Quantity) -> str:

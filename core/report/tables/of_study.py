@@ -6,7 +6,14 @@ from attrs import frozen
 
 from core.publish.sources import Sources
 from core.report.tables import beds, budgets, costs, like, line_up, loads, logs, pairs, properties
-from core.results.table import comparison_table, fairness_table, readable_runs, readable_table, runs_table
+from core.results.table import (
+    comparison_table,
+    fairness_table,
+    readable_fairness,
+    readable_runs,
+    readable_table,
+    runs_table,
+)
 from core.tables import Table
 
 
@@ -65,7 +72,7 @@ _TABLES: tuple[tuple[str, str, _Make, _Make], ...] = (
         "fairness",
         "Fairness",
         lambda s: fairness_table(s.comparison),
-        lambda s: fairness_table(s.comparison),
+        lambda s: readable_fairness(s.comparison),
     ),
 )
 
