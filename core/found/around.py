@@ -1,7 +1,6 @@
 """What stands around every number: the runs it was made of, and what to know before relying on it."""
 
 from core.figures.compare import shown_runs
-from core.formatting import count
 from core.found.question import Question, value_of
 from core.found.values import SourceLine
 from core.found.writing import shown, when
@@ -22,10 +21,10 @@ def sources(asked: Question, quantity: Quantity) -> tuple[SourceLine, ...]:
     said = [_source(asked, run, quantity) for run in runs]
     others = len(asked.machine.runs) - len(runs)
     if others:
-        words = count(others, "other stretch", "other stretches")
-        said.append(
-            SourceLine(tr("{words} of the logs found to be no run of the part", words=words), counts=False)
+        told = tr(
+            "{count:other stretch|other stretches} of the logs found to be no run of the part", count=others
         )
+        said.append(SourceLine(told, counts=False))
     return tuple(said)
 
 
@@ -37,7 +36,7 @@ def _source(asked: Question, run: RunResult, quantity: Quantity) -> SourceLine:
     if run.decided_by_user:
         told.append(tr("by your decision"))
     if not run.included:
-        told.append(tr("not counted: {why_excluded}", why_excluded=run.why_excluded))
+        told.append(tr("not counted: {why}", why=run.why_excluded))
     return SourceLine(", ".join(told), run.run_id, run.included)
 
 
@@ -58,9 +57,7 @@ def cautions(asked: Question) -> tuple[str, ...]:
     """Problems of the runs, and what the fairness list says of this machine."""
     said = []
     if asked.run is not None and not asked.run.included:
-        said.append(
-            tr("It does not count in the comparison: {why_excluded}.", why_excluded=asked.run.why_excluded)
-        )
+        said.append(tr("It does not count in the comparison: {why}.", why=asked.run.why_excluded))
     for run in asked.runs:
         name = "" if asked.run is not None else f"{run.name}: "
         said += [f"{name}{sentence(problem)}" for problem in run.problems]

@@ -7,13 +7,13 @@ from collections.abc import Sequence
 from core.formatting import NumberLocale
 from core.found import budgets
 from core.found.values import BudgetLine
-from core.language import tr
+from core.language import mark, tr
 from core.results.values import BedShare, RunResult
 from core.study import Study
 
 #: the share is shown in percent
 PERCENT = 100.0
-ALL_RUNS = "all runs of this machine"
+ALL_RUNS = mark("all runs of this machine")
 
 
 def of_run(bed: BedShare, used_wh: float, study: Study, locale: NumberLocale) -> tuple[BudgetLine, ...]:
@@ -55,7 +55,9 @@ def of_runs(runs: Sequence[RunResult], study: Study, locale: NumberLocale) -> tu
         variances: dict[tuple[str, str], float] = defaultdict(float)
         for line in (line for lines in told for line in lines):
             variances[line.name, line.why] += line.share_of_variance / len(told)
-        parts += [(name, own * math.sqrt(share), ALL_RUNS, why) for (name, why), share in variances.items()]
+        parts += [
+            (name, own * math.sqrt(share), tr(ALL_RUNS), why) for (name, why), share in variances.items()
+        ]
     if len(shares) > 1:
         mean = math.fsum(shares) / len(shares)
         squares = math.fsum((share - mean) ** 2 for share in shares)

@@ -9,7 +9,7 @@ from core.found import around, bed_budget, budgets, energy, sensitivity
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
-from core.language import tr
+from core.language import mark, tr
 from core.quantities import BED_SHARE
 from core.results.values import BedShare, Measured, RunResult
 from core.units import SECONDS_PER_HOUR
@@ -17,32 +17,43 @@ from core.wording import sentence
 
 #: the ways, each in words; keys are methods of `core.results.values.BedShare`
 _METHOD: dict[str, str] = {
-    "own meter": "A second meter measured the bed alone.",
-    "run with the bed off": ("The same part was made once with the bed off; what it took less is the bed's."),
+    "own meter": mark("A second meter measured the bed alone."),
+    "run with the bed off": (
+        mark("The same part was made once with the bed off; what it took less is the bed's.")
+    ),
     "hold test": (
-        "A hold test of this machine says what the bed draws at its temperature; that times the duration, "
-        "and the warm-up, is the bed's."
+        mark(
+            "A hold test of this machine says what the bed draws at its temperature; that times the "
+            "duration, "
+            "and the warm-up, is the bed's."
+        )
     ),
     "heater switching": (
-        "The bed's heater switches on and off. What was drawn between its pulses is not the bed; "
-        "that level, followed through the run, is taken from the run's energy, and the rest is the bed's."
+        mark(
+            "The bed's heater switches on and off. What was drawn between its pulses is not the bed; "
+            "that level, followed through the run, is taken from the run's energy, and the rest is the bed's."
+        )
     ),
 }
 #: what one watt more stands for in each way, and which way it moves the share
 _ONE_WATT: dict[str, tuple[str, int]] = {
-    "run with the bed off": ("If the run with the bed off had drawn 1 W more", -1),
-    "hold test": ("If the bed had held with 1 W more", 1),
-    "heater switching": ("If what is not the bed drew 1 W more", -1),
+    "run with the bed off": (mark("If the run with the bed off had drawn 1 W more"), -1),
+    "hold test": (mark("If the bed had held with 1 W more"), 1),
+    "heater switching": (mark("If what is not the bed drew 1 W more"), -1),
 }
 #: reasons for refusing that a faster log may lift
 _TOO_SLOW = {"bed.few_rows", "bed.averaged", "bed.too_fast", "bed.mixed", "bed.in_step"}
 #: what would let the bed be seen, or seen better, by the way that it makes possible
 _SURER: dict[str, str] = {
     "hold test": (
-        "A hold test: keep the bed at its temperature for an hour with nothing else running, and log it."
+        mark(
+            "A hold test: keep the bed at its temperature for an hour with nothing else running, and log it."
+        )
     ),
     "run with the bed off": (
-        "A run of the same part with the bed off, where the part allows it: the difference is the bed's."
+        mark(
+            "A run of the same part with the bed off, where the part allows it: the difference is the bed's."
+        )
     ),
 }
 
@@ -63,7 +74,7 @@ def share(asked: Question) -> Explanation:
         sources=_sources(asked),
         budget=budget,
         sensitivity=(*sensitivity.lines(asked, BED_SHARE), *_one_watt(asked)),
-        surer=tuple(words for way, words in _SURER.items() if way not in _ways(asked)),
+        surer=tuple(tr(words) for way, words in _SURER.items() if way not in _ways(asked)),
         cautions=around.cautions(asked),
     )
 
@@ -79,7 +90,7 @@ def _of_run(
 ) -> tuple[tuple[str, ...], tuple[str, ...], tuple[BudgetLine, ...]]:
     bed, used_wh = run.bed, run.energy_wh
     assert bed is not None
-    method = (_METHOD[bed.method], energy.COUNTED[asked.comparison.boundary])
+    method = (tr(_METHOD[bed.method]), energy.counted_from(asked.comparison.boundary))
     if bed.energy_wh is None or used_wh is None or bed.share is None:
         return method, (), ()
     locale = asked.locale
@@ -107,7 +118,7 @@ def _of_run(
     if bed.method == "heater switching":
         formula += _pulses(asked, run)
     if bed.others:
-        ways = (f"{way.method} {shown(_measured(way), BED_SHARE, locale)}" for way in bed.others)
+        ways = (f"{tr(way.method)} {shown(_measured(way), BED_SHARE, locale)}" for way in bed.others)
         formula.append(tr("other ways: {ways}", ways=", ".join(ways)))
     lines = bed_budget.of_run(bed, used_wh, asked.study, locale)
     u95 = None if bed.share_u95 is None else bed_budget.PERCENT * bed.share_u95
@@ -183,11 +194,11 @@ def _of_machine(asked: Question) -> tuple[tuple[str, ...], tuple[str, ...], tupl
     beds = [run.bed for run in asked.runs if run.bed is not None and run.bed.share is not None]
     shares = [100 * bed.share for bed in beds if bed.share is not None]
     unseen = len(asked.runs) - len(beds)
-    ways = dict.fromkeys(_METHOD[bed.method] for bed in beds)
+    ways = dict.fromkeys(tr(_METHOD[bed.method]) for bed in beds)
     method = [
         tr("Mean of the runs whose bed share is seen."),
         *ways,
-        energy.COUNTED[asked.comparison.boundary],
+        energy.counted_from(asked.comparison.boundary),
     ]
     if unseen:
         method.append(
@@ -206,10 +217,10 @@ def _of_machine(asked: Question) -> tuple[tuple[str, ...], tuple[str, ...], tupl
         whole = figures(math.hypot(*halves), 2, locale)
         formula.append(
             tr(
-                "± √({halves}² + {halves_2}²) = ± {whole} % (halves of 95 % intervals: each "
+                "± √({own}² + {spread}²) = ± {whole} % (halves of 95 % intervals: each "
                 "run's own, and Student's t of the spread)",
-                halves=figures(halves[0], 2, locale),
-                halves_2=figures(halves[1], 2, locale),
+                own=figures(halves[0], 2, locale),
+                spread=figures(halves[1], 2, locale),
                 whole=whole,
             )
         )
@@ -275,10 +286,9 @@ def _one_watt(asked: Question) -> tuple[str, ...]:
             plus = "+" if points > 0 else ""
             said.append(
                 tr(
-                    "{words}: {plus}{points} percentage points",
-                    words=words,
-                    plus=plus,
-                    points=number(points, 2, asked.locale),
+                    "{words}: {points} percentage points",
+                    words=tr(words),
+                    points=plus + number(points, 2, asked.locale),
                 )
             )
     return tuple(said)
@@ -300,7 +310,7 @@ def _unseen(asked: Question, title: str) -> Explanation:
         method=(*reasons, *bound_words),
         formula=_facts(asked, beds),
         sources=around.sources(asked, BED_SHARE),
-        surer=(*_faster(beds), *_SURER.values()),
+        surer=(*_faster(beds), *(tr(words) for words in _SURER.values())),
         cautions=around.cautions(asked),
     )
 

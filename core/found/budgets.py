@@ -6,34 +6,50 @@ from collections.abc import Sequence
 from core.formatting import NumberLocale, number, percent
 from core.found.values import BudgetLine
 from core.found.writing import figures
-from core.language import tr
+from core.language import mark, tr
 from core.results.values import Influence
 from core.study import Study
 
 #: what each influence is, in plain words
 WHY: dict[str, str] = {
-    "meter gain": "the meter reads a little high or low, by the same percentage always",
-    "meter offset": "the meter reads a few tenths of a watt too much or too little at any load",
-    "sampling": "between two readings nobody looked: a heater may have been on for longer or shorter",
-    "unseen heater": "a heater may switch in step with the readings, so that all miss it or all meet it",
-    "boundary": "the run begins and ends somewhere between two readings",
-    "resolution": "the meter shows power in steps",
-    "gaps": "stretches with no readings were bridged",
-    "counter step": "the energy counter moves in steps",
-    "display step": "the display shows energy in steps",
-    "level with the heater off": "how well the level between the heater's pulses is followed",
-    "between the pulses": "the machine may draw more or less while the bed heats than between its pulses",
-    "pulsing hot end": "the hot end pulses too, and its rows are told from pieces of the bed's pulses",
-    "warm-up": "in the warm-up the heater is never seen off, so what else was drawn then is made up",
-    "heat of the hot end": "what the hot end took to heat up is not seen apart from the bed",
-    "energy of the run": "the energy of the whole run is itself unsure",
-    "two levels": "no share by the heater's switching is known better than this",
-    "bed held": "how the bed in a run differs from a bed held alone, and what its meter leaves open",
-    "baseline of the hold": "what the machine drew beside the held bed",
-    "warm-up of the bed": "what the bed took while it warmed up is carried over from the hold test",
-    "unlike length": "a run with the bed off does not wait for the bed, so its length is made alike",
-    "unlike run": "how a run with the bed off differs from the others in all else",
-    "repeats": "the runs differ from one another by more than their own measurement explains",
+    mark("meter gain"): mark("the meter reads a little high or low, by the same percentage always"),
+    mark("meter offset"): mark("the meter reads a few tenths of a watt too much or too little at any load"),
+    mark("sampling"): mark(
+        "between two readings nobody looked: a heater may have been on for longer or shorter"
+    ),
+    mark("unseen heater"): mark(
+        "a heater may switch in step with the readings, so that all miss it or all meet it"
+    ),
+    mark("boundary"): mark("the run begins and ends somewhere between two readings"),
+    mark("resolution"): mark("the meter shows power in steps"),
+    mark("gaps"): mark("stretches with no readings were bridged"),
+    mark("counter step"): mark("the energy counter moves in steps"),
+    mark("display step"): mark("the display shows energy in steps"),
+    mark("level with the heater off"): mark("how well the level between the heater's pulses is followed"),
+    mark("between the pulses"): mark(
+        "the machine may draw more or less while the bed heats than between its pulses"
+    ),
+    mark("pulsing hot end"): mark(
+        "the hot end pulses too, and its rows are told from pieces of the bed's pulses"
+    ),
+    mark("warm-up"): mark(
+        "in the warm-up the heater is never seen off, so what else was drawn then is made up"
+    ),
+    mark("heat of the hot end"): mark("what the hot end took to heat up is not seen apart from the bed"),
+    mark("energy of the run"): mark("the energy of the whole run is itself unsure"),
+    mark("two levels"): mark("no share by the heater's switching is known better than this"),
+    mark("bed held"): mark(
+        "how the bed in a run differs from a bed held alone, and what its meter leaves open"
+    ),
+    mark("baseline of the hold"): mark("what the machine drew beside the held bed"),
+    mark("warm-up of the bed"): mark(
+        "what the bed took while it warmed up is carried over from the hold test"
+    ),
+    mark("unlike length"): mark(
+        "a run with the bed off does not wait for the bed, so its length is made alike"
+    ),
+    mark("unlike run"): mark("how a run with the bed off differs from the others in all else"),
+    mark("repeats"): mark("the runs differ from one another by more than their own measurement explains"),
 }
 #: lines smaller than this part of the variance are not worth a bar
 LEAST_SHARE = 0.0005
@@ -99,7 +115,7 @@ def meter_name(key: str | None, study: Study) -> str:
 
 def why(name: str, key: str | None, study: Study) -> str:
     """What an influence is; for a meter's also how large it is taken, and whether anybody stated that."""
-    text = WHY.get(name, "")
+    text = tr(WHY[name]) if name in WHY else ""
     meter_id = (key or "").partition(":")[2]
     meter = next((m for m in study.meters if m.id == meter_id), None)
     if meter is None or name not in ("meter gain", "meter offset"):
@@ -109,7 +125,9 @@ def why(name: str, key: str | None, study: Study) -> str:
         if name == "meter gain"
         else tr("±{offset_w:g} W", offset_w=meter.offset_w)
     )
-    return f"{text} ({size}{'' if meter.stated else ', assumed: nobody stated it'})"
+    if meter.stated:
+        return f"{text} ({size})"
+    return tr("{text} ({size}, assumed: nobody stated it)", text=text, size=size)
 
 
 def combined(
@@ -143,11 +161,12 @@ def combined(
 
 def described(line: BudgetLine, locale: NumberLocale) -> str:
     """One line of a budget as text."""
-    shared = tr("; the same for {shared_with}", shared_with=line.shared_with) if line.shared_with else ""
-    return tr(
-        "{name}: {u_text}, {share_of_variance} of the variance{shared}",
-        name=line.name,
-        u_text=line.u_text,
-        share_of_variance=percent(line.share_of_variance, 0, locale),
-        shared=shared,
+    said = tr(
+        "{name}: {uncertainty}, {share} of the variance",
+        name=line.title,
+        uncertainty=line.u_text,
+        share=percent(line.share_of_variance, 0, locale),
     )
+    if not line.shared_with:
+        return said
+    return tr("{said}; the same for {others}", said=said, others=line.shared_with)

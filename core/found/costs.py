@@ -59,7 +59,7 @@ def explain_cost(
 def _standby(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocale) -> Explanation:
     title = tr("{name}: standby power", name=m.name)
     if m.standby is None:
-        return _unknown(title, m, standby.LONGER_LOG)
+        return _unknown(title, m, tr(standby.LONGER_LOG))
     found, meter_id = m.standby, m.meter_id
     return Explanation(
         title,

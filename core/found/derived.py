@@ -94,7 +94,7 @@ def unknown(asked: Question, quantity: Quantity) -> Explanation:
     if quantity in (MEAN_W, DURATION) and any(run.energy_wh is not None for run in asked.runs):
         why = tr("The duration was not noted with the readings of the display.")
     return Explanation(
-        f"{asked.who}: {quantity.name.lower() if quantity is not PARTS_PER_KWH else 'parts per kWh'}",
+        f"{asked.who}: {_called(quantity)}",
         tr("not known"),
         topic,
         method=(why,),
@@ -168,5 +168,13 @@ def _bed_watts(asked: Question) -> tuple[str, ...]:
 
 def _how_the_energy(asked: Question) -> tuple[str, ...]:
     if asked.run is None or asked.run.energy is None:
-        return (energy.COUNTED[asked.comparison.boundary],)
+        return (energy.counted_from(asked.comparison.boundary),)
     return energy.method(asked, asked.run, asked.run.energy)
+
+
+def _called(quantity: Quantity) -> str:
+    return {
+        PARTS_PER_KWH.key: tr("parts per kWh"),
+        MEAN_W.key: tr("mean power"),
+        DURATION.key: tr("duration"),
+    }[quantity.key]

@@ -8,7 +8,7 @@ from core.found import around, budgets, sensitivity, surer
 from core.found.question import Question
 from core.found.values import Explanation
 from core.found.writing import figures, shown
-from core.language import tr
+from core.language import mark, tr
 from core.quantities import ENERGY
 from core.results.runs import MAKING, Measurement
 from core.results.values import Energy, RunResult
@@ -22,23 +22,30 @@ UNCHANGED = 1e-9
 
 _KIND: dict[str, tuple[str, str]] = {
     "sampled": (
-        "Each value of the log is the power at that instant; between two values a straight line is taken.",
+        mark(
+            "Each value of the log is the power at that instant; between two values a straight line is taken."
+        ),
         "Σ ½ (Pᵢ + Pᵢ₊₁) (tᵢ₊₁ − tᵢ)",
     ),
     "averaged": (
-        "Each value of the log is the mean power of the interval before it.",
+        mark("Each value of the log is the mean power of the interval before it."),
         "Σ Pᵢ (tᵢ − tᵢ₋₁)",
     ),
     "on_change": (
-        "The log holds a value only when the power changed; each holds until the next.",
+        mark("The log holds a value only when the power changed; each holds until the next."),
         "Σ Pᵢ (tᵢ₊₁ − tᵢ)",
     ),
 }
-COUNTED: dict[Boundary, str] = {
-    "warm-up and processing": "Counted from the first heating to the end of processing.",
-    "processing only": "Counted from the end of warm-up to the end of processing.",
-    "until cooled": "Counted from the first heating until the machine is back at standby.",
+_COUNTED: dict[Boundary, str] = {
+    "warm-up and processing": mark("Counted from the first heating to the end of processing."),
+    "processing only": mark("Counted from the end of warm-up to the end of processing."),
+    "until cooled": mark("Counted from the first heating until the machine is back at standby."),
 }
+
+
+def counted_from(boundary: Boundary) -> str:
+    """From when to when a run is counted."""
+    return tr(_COUNTED[boundary])
 
 
 def of_run(asked: Question, run: RunResult) -> Explanation:
@@ -99,7 +106,11 @@ def of_machine(asked: Question) -> Explanation:
         title=title,
         value_text=shown(mean, ENERGY, asked.locale),
         topic="energy",
-        method=(_made_of(len(asked.runs)), COUNTED[asked.comparison.boundary], _interval_of(len(asked.runs))),
+        method=(
+            _made_of(len(asked.runs)),
+            counted_from(asked.comparison.boundary),
+            _interval_of(len(asked.runs)),
+        ),
         formula=(
             mean_formula([run.energy_wh or 0.0 for run in asked.runs], tr("Wh"), asked),
             *_spread(asked),
@@ -120,7 +131,7 @@ def counted(asked: Question, run: RunResult) -> str:
         return tr(
             "It is no run of a part ({kind}), and is measured with the edges of one.", kind=stretch.kind
         )
-    return COUNTED[asked.comparison.boundary]
+    return counted_from(asked.comparison.boundary)
 
 
 def method(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
@@ -131,7 +142,7 @@ def method(asked: Question, run: RunResult, used: Energy) -> tuple[str, ...]:
         return (tr("Read from the meter's display before and after the run, and typed in."),)
     said.append(tr("The power column of the log was added up over the time of the run."))
     if trace is not None:
-        said.append(_KIND[trace.kind][0])
+        said.append(tr(_KIND[trace.kind][0]))
     if used.by_counter_wh is not None:
         said.append(
             tr(
@@ -196,21 +207,23 @@ def _by_power(asked: Question, trace: Trace, measured: Measurement, used: Energy
     first, last = inside
     sum_wh = by_power_wh(trace, float(trace.time_s[first]), float(trace.time_s[last]))
     rest_wh = used.by_power_wh - sum_wh
-    what = tr("edges and gaps") if used.gap_share > 0 else "edges"
-    whole = figures(used.by_power_wh, 5, asked.locale)
+    told = {"rest": figures(rest_wh, 2, asked.locale), "whole": figures(used.by_power_wh, 5, asked.locale)}
+    if used.gap_share > 0:
+        with_edges = tr(
+            "with what lies between these rows and the run's edges and gaps ({rest} Wh): {whole} Wh", **told
+        )
+    else:
+        with_edges = tr(
+            "with what lies between these rows and the run's edges ({rest} Wh): {whole} Wh", **told
+        )
     said = [
         tr(
-            "{kind} ÷ 3600 over {last} rows inside the run = {sum_wh} Wh",
-            kind=_KIND[trace.kind][1],
-            last=last - first + 1,
-            sum_wh=figures(sum_wh, 5, asked.locale),
+            "{sum} ÷ 3600 over {count} rows inside the run = {energy} Wh",
+            sum=_KIND[trace.kind][1],
+            count=last - first + 1,
+            energy=figures(sum_wh, 5, asked.locale),
         ),
-        tr(
-            "with what lies between these rows and the run's {what} ({rest_wh} Wh): {whole} Wh",
-            what=what,
-            rest_wh=figures(rest_wh, 2, asked.locale),
-            whole=whole,
-        ),
+        with_edges,
     ]
     if used.gap_share > 0:
         said.append(tr("gaps: {gap_share} of the time", gap_share=percent(used.gap_share, 2, asked.locale)))

@@ -2,15 +2,15 @@
 
 from core.formatting import POINT, NumberLocale, duration, number
 from core.found.values import Explanation, SourceLine
-from core.language import tr
+from core.language import mark, tr
 from core.results.fairness_answer import ACTION_NAMES, LEVEL_NAMES, held_against, matters_text, of_whom
 from core.results.fairness_points import point_of
 from core.results.values import Comparison, Finding
 from core.wording import sentence
 
 TOPIC = "fairness"
-_BOUND = "A bound says how much it could be at most; it is most likely less."
-_NOT_IN = "The point changes no number of the comparison by itself."
+_BOUND = mark("A bound says how much it could be at most; it is most likely less.")
+_NOT_IN = mark("The point changes no number of the comparison by itself.")
 
 
 def explain_finding(finding: Finding, comparison: Comparison, locale: NumberLocale = POINT) -> Explanation:
@@ -27,25 +27,23 @@ def explain_finding(finding: Finding, comparison: Comparison, locale: NumberLoca
     matters = (
         tr("not known in Wh")
         if finding.matters_wh is None
-        else tr(
-            "could matter {matters_text} Wh a part", matters_text=matters_text(finding.matters_wh, locale)
-        )
+        else tr("could matter {energy} Wh a part", energy=matters_text(finding.matters_wh, locale))
     )
-    cautions = [_NOT_IN]
+    cautions = [tr(_NOT_IN)]
     if "bound" in point.model:
-        cautions.append(_BOUND)
+        cautions.append(tr(_BOUND))
     if finding.lapsed:
         cautions.append(tr("It was accepted when it was less grave: {lapsed}", lapsed=finding.lapsed))
     elif finding.accepted:
         cautions.append(tr("It was accepted: {accepted}", accepted=finding.accepted))
     return Explanation(
-        title=f"{point.name}: {of_whom(finding, comparison)}",
-        value_text=f"{LEVEL_NAMES[finding.level]}, {matters}",
+        title=f"{tr(point.name)}: {of_whom(finding, comparison)}",
+        value_text=f"{tr(LEVEL_NAMES[finding.level])}, {matters}",
         topic=TOPIC,
         method=(sentence(finding.problem), held_against(finding, comparison, locale)),
         formula=finding.working,
         sources=_sources(finding, comparison, locale),
-        surer=(ACTION_NAMES[point.action],),
+        surer=(tr(ACTION_NAMES[point.action]),),
         cautions=tuple(cautions),
     )
 
@@ -67,7 +65,7 @@ def _sources(finding: Finding, comparison: Comparison, locale: NumberLocale) -> 
                 )
             ]
             words += [
-                f"{span.state} {duration(span.end_s - span.start_s)}"
+                f"{tr(span.state)} {duration(span.end_s - span.start_s)}"
                 for span in run.states
                 if span.state in ("warm-up", "processing")
             ]

@@ -15,7 +15,7 @@ from core.formatting import POINT, NumberLocale, number, percent
 from core.found import budgets
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
-from core.language import tr
+from core.language import mark, tr
 from core.quantities import Quantity
 from core.results.bed_answer import settled_text
 from core.results.holds import Beds, Held, MachineBed
@@ -24,18 +24,31 @@ from core.study import Study
 from core.uncertainty import NORMAL_95
 
 _TOPIC = "bed"
-_RULE = (
+_RULE = mark(
     "The time after the warm-up is cut into windows; the watts are steady from the first window on from "
     "which no window stands out and the halves of the rest have one mean. What is not the bed is taken off."
 )
+#: what is explained, by the quantity
+_AT = {
+    HELD_W.key: mark("{name}: watts held at {celsius} °C"),
+    W_PER_DM2.key: mark("{name}: per area at {celsius} °C"),
+    TIMES_FLOOR.key: mark("{name}: of the floor at {celsius} °C"),
+}
 _HOW = {
     "held": (
-        "The temperature asked for was held to half a kelvin: its watts are taken, brought there by a hot "
-        "plate's law."
+        mark(
+            "The temperature asked for was held to half a kelvin: its watts are taken, brought there by "
+            "a hot "
+            "plate's law."
+        )
     ),
-    "fit": "A weighted line through the held temperatures tells the watts at the temperature asked for.",
+    "fit": mark(
+        "A weighted line through the held temperatures tells the watts at the temperature asked for."
+    ),
     "scaled": (
-        "The temperature asked for was not held: the nearest known watts are scaled by a hot plate's law."
+        mark(
+            "The temperature asked for was not held: the nearest known watts are scaled by a hot plate's law."
+        )
     ),
 }
 
@@ -68,10 +81,9 @@ def held_bed(
         return _supply(bed, locale)
     quantity = {q.key: q for q in (W_PER_DM2, TIMES_FLOOR)}.get(key, HELD_W)
     title = tr(
-        "{name}: {lower} at {bed_c} °C",
+        _AT[quantity.key],
         name=bed.name,
-        lower=quantity.name.lower(),
-        bed_c=number(beds.bed_c, 0, locale),
+        celsius=number(beds.bed_c, 0, locale),
     )
     if bed.model is None or bed.reference is None:
         return Explanation(
@@ -86,7 +98,7 @@ def held_bed(
         title=title,
         value_text=shown(value, quantity, locale),
         topic=_TOPIC,
-        method=(_RULE, _HOW[bed.reference.how], *((divided,) if divided else ())),
+        method=(tr(_RULE), tr(_HOW[bed.reference.how]), *((divided,) if divided else ())),
         formula=(*_formula(bed, beds, quantity, locale), *budgets.combined(lines, u95, locale, unit)),
         sources=_sources(bed, locale),
         budget=lines,
@@ -121,11 +133,11 @@ def _formula(bed: MachineBed, beds: Beds, quantity: Quantity, locale: NumberLoca
 
     lines = [
         tr(
-            "at {f} °C: {f_2} W − {f_3} W beside the bed = {f_4} W",
-            f=f(h.bed_c or 0.0),
-            f_2=f(h.hold.steady.mean_w),
-            f_3=f(h.hold.base_w),
-            f_4=f(h.hold.bed_w or 0.0),
+            "at {celsius} °C: {all} W − {beside} W beside the bed = {bed} W",
+            celsius=f(h.bed_c or 0.0),
+            all=f(h.hold.steady.mean_w),
+            beside=f(h.hold.base_w),
+            bed=f(h.hold.bed_w or 0.0),
         )
         for h in bed.held
         if h.hold.base_w is not None and bed.counts(h)
@@ -136,44 +148,37 @@ def _formula(bed: MachineBed, beds: Beds, quantity: Quantity, locale: NumberLoca
     difference_k = beds.bed_c - beds.room_c
     if bed.model.fit is not None:
         terms = [
-            tr("{f} d{value}", f=f(c), value="²" if i == 2 else "") if i else f(c)
+            f"{f(c)} d{'²' if i == 2 else ''}" if i else f(c)
             for i, c in enumerate(bed.model.fit.coefficients)
         ]
         lines.append(tr("P = {terms}, d in K above the room", terms=" + ".join(terms)))
     lines.append(
         tr(
-            "at {f} °C in {f_2} °C, d = {f_3} K: {f_4} W",
-            f=f(beds.bed_c),
-            f_2=f(beds.room_c),
-            f_3=f(difference_k),
-            f_4=f(reference.power_w),
+            "at {bed} °C in {room} °C, d = {kelvin} K: {watts} W",
+            bed=f(beds.bed_c),
+            room=f(beds.room_c),
+            kelvin=f(difference_k),
+            watts=f(reference.power_w),
         )
     )
     if quantity is W_PER_DM2 and bed.area_dm2:
         lines.append(
-            tr(
-                "{f} W / {f_2} dm² = {f_3} W/dm²",
-                f=f(reference.power_w),
-                f_2=f(bed.area_dm2),
-                f_3=f(reference.power_w / bed.area_dm2),
-            )
+            f"{f(reference.power_w)} W / {f(bed.area_dm2)} dm² = {f(reference.power_w / bed.area_dm2)} W/dm²"
         )
     if quantity in (W_PER_DM2, TIMES_FLOOR) and bed.floor_w and bed.area_dm2:
         least = loss(Plate.square(bed.area_dm2), beds.bed_c, beds.room_c, emissivity=beds.emissivity)
         lines.append(
             tr(
-                "floor = {f} W up + {f_2} W down + 2 × {f_3} W radiation = {f_4} W",
-                f=f(least.up_w),
-                f_2=f(least.down_w),
-                f_3=f(least.radiation_w),
-                f_4=f(bed.floor_w),
+                "floor = {up} W up + {down} W down + 2 × {radiation} W radiation = {floor} W",
+                up=f(least.up_w),
+                down=f(least.down_w),
+                radiation=f(least.radiation_w),
+                floor=f(bed.floor_w),
             )
         )
     if quantity is TIMES_FLOOR and bed.floor_w:
         percent = f(100 * reference.power_w / bed.floor_w)
-        lines.append(
-            tr("{f} W / {f_2} W = {percent} %", f=f(reference.power_w), f_2=f(bed.floor_w), percent=percent)
-        )
+        lines.append(f"{f(reference.power_w)} W / {f(bed.floor_w)} W = {percent} %")
     return tuple(lines)
 
 
@@ -207,10 +212,10 @@ def _budget(
     ]
     shared = budgets.shared_with(key, study).replace("run", "hold test")
     names += [
-        (tr("meter gain"), shared, budgets.why(tr("meter gain"), key, study)),
-        (tr("meter offset"), "", budgets.WHY["meter offset"]),
+        ("meter gain", shared, budgets.why("meter gain", key, study)),
+        ("meter offset", "", tr(budgets.WHY["meter offset"])),
         (
-            tr("plate law"),
+            mark("plate law"),
             "",
             tr("how far the loss of a real bed follows that of a plate beyond what was held"),
         ),
@@ -231,22 +236,14 @@ def _sensitivity(
     now_w = bed.model.at(beds.bed_c - beds.room_c).power_w
     lines = []
     for text, change_k in (
-        (tr("the room had been 1 K warmer"), -1.0),
-        (tr("the bed were held 10 K warmer"), 10.0),
+        (tr("If the room had been 1 K warmer"), -1.0),
+        (tr("If the bed were held 10 K warmer"), 10.0),
     ):
         difference_k = beds.bed_c - beds.room_c + change_k
         if difference_k > 0:
             by = (bed.model.at(difference_k).power_w - now_w) * factor * quantity.factor
             sign = "+" if by > 0 else ""
-            lines.append(
-                tr(
-                    "If {text}: {sign}{by} {unit}",
-                    text=text,
-                    sign=sign,
-                    by=figures(by, 2, locale),
-                    unit=quantity.unit,
-                )
-            )
+            lines.append(f"{text}: {sign}{figures(by, 2, locale)} {quantity.unit}")
     return tuple(lines)
 
 
@@ -289,7 +286,7 @@ def _warm_up(bed: MachineBed, locale: NumberLocale) -> Explanation:
             warm_up_s=figures(h.hold.warm_up_s, 3, locale),
         )
         + (
-            tr("; heat capacity {shown}", shown=shown(h.heat_capacity, HEAT_CAPACITY, locale))
+            f"; {tr('heat capacity {shown}', shown=shown(h.heat_capacity, HEAT_CAPACITY, locale))}"
             if h.heat_capacity
             else ""
         )

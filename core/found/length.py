@@ -49,19 +49,19 @@ def _of_run(
     began, ended = (_moment(trace, at_s) for at_s in (measured.start_s, measured.end_s))
     formula = [
         tr(
-            "{ended} − {began} = {value} s",
+            "{ended} − {began} = {seconds} s",
             ended=ended,
             began=began,
-            value=figures(value.value, 5, asked.locale),
+            seconds=figures(value.value, 5, asked.locale),
         )
     ]
     method = (
-        energy.COUNTED[asked.comparison.boundary],
+        energy.counted_from(asked.comparison.boundary),
         tr("You set its edges.") if stretch.is_moved else tr("The program found its edges in the log."),
         tr("A change between two rows of the log may lie anywhere between them."),
     )
     parts = [
-        (name, edge(trace, at_s, is_start=is_start, is_step=True).u_s, "", budgets.WHY["boundary"])
+        (name, edge(trace, at_s, is_start=is_start, is_step=True).u_s, "", tr(budgets.WHY["boundary"]))
         for name, at_s, is_start in (("start", measured.start_s, True), ("end", measured.end_s, False))
     ]
     budget = budgets.made(parts, asked.locale, "s")
@@ -91,7 +91,7 @@ def _of_machine(
     seconds = [run.seconds for run in asked.runs if run.seconds is not None]
     minutes = [s / SECONDS_PER_MINUTE for s in seconds]
     formula = [energy.mean_formula(minutes, "min", asked)]
-    method = [tr("Mean of the runs that count."), energy.COUNTED[asked.comparison.boundary]]
+    method = [tr("Mean of the runs that count."), energy.counted_from(asked.comparison.boundary)]
     if value.u95 is not None:
         method.append(tr("The interval is Student's t on the spread of the runs."))
         half = figures(value.u95 / SECONDS_PER_MINUTE, 2, asked.locale)

@@ -5,7 +5,7 @@ from core.formatting import POINT, NumberLocale, duration, number, with_interval
 from core.found import budgets
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
-from core.language import tr
+from core.language import mark, tr
 from core.quantities import ENERGY
 from core.results.like_answer import step_text
 from core.results.like_for_like import Adjusted, LikeForLike
@@ -16,20 +16,26 @@ from core.uncertainty import NORMAL_95
 _TOPIC = "like-for-like"
 _HOW = {
     "hold test": (
-        "The watts that hold the bed at the common temperatures less those at its own, both by the "
-        "machine's hold tests, over the time of processing; and the heat that the other rise takes, by the "
-        "heat capacity of its warm-up."
+        mark(
+            "The watts that hold the bed at the common temperatures less those at its own, both by the "
+            "machine's hold tests, over the time of processing; and the heat that the other rise takes, "
+            "by the "
+            "heat capacity of its warm-up."
+        )
     ),
     "plate law": (
-        "The bed's energy in each run, scaled as the loss of a hot plate changes with the temperatures. No "
-        "hold test from cold tells this machine's own."
+        mark(
+            "The bed's energy in each run, scaled as the loss of a hot plate changes with the "
+            "temperatures. No "
+            "hold test from cold tells this machine's own."
+        )
     ),
 }
 _WHY: dict[Condition, str] = {
-    "bed": "another temperature of the bed",
-    "room": "another temperature of the room",
-    "start": "heat that was left in the bed from the run before",
-    "duration": "watts of processing over the time that it is longer or shorter",
+    "bed": mark("another temperature of the bed"),
+    "room": mark("another temperature of the room"),
+    "start": mark("heat that was left in the bed from the run before"),
+    "duration": mark("watts of processing over the time that it is longer or shorter"),
 }
 
 
@@ -72,12 +78,12 @@ def like_found(found: LikeForLike, machine_id: str, locale: NumberLocale = POINT
                 conditions=_conditions(found.common, locale),
                 length=_length(found.common),
             ),
-            _HOW[machine.how],
+            tr(_HOW[machine.how]),
             *(f"{note[0].upper()}{note[1:]}." for note in machine.notes),
         ),
         formula=(
             tr("measured: {energy}", energy=_energy(machine.measured_wh, locale)),
-            *(f"{_WHY[s.condition]}: {step_text(s, locale)} {ENERGY.unit}" for s in machine.steps),
+            *(f"{tr(_WHY[s.condition])}: {step_text(s, locale)} {ENERGY.unit}" for s in machine.steps),
             tr("together: {value} {unit}", value=figures(value.value, locale=locale), unit=ENERGY.unit),
             *budgets.combined(budget, value.u95, locale, ENERGY.unit),
         ),
@@ -93,8 +99,13 @@ def _parts(machine: Adjusted) -> list[tuple[str, float, str, str]]:
     measured = (machine.measured_wh.u95 or 0.0) / NORMAL_95
     steps = sum(s.u_wh for s in machine.steps)
     told = (
-        (tr("measured value"), measured, "", tr("what the runs and their meter leave open")),
-        ("steps", steps, "", tr("the model's: one source may move several steps, so they are added in full")),
+        (mark("measured value"), measured, "", tr("what the runs and their meter leave open")),
+        (
+            mark("steps"),
+            steps,
+            "",
+            tr("the model's: one source may move several steps, so they are added in full"),
+        ),
     )
     return [part for part in told if part[1] > 0]
 

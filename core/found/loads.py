@@ -6,7 +6,7 @@ from core.formatting import POINT, NumberLocale, number
 from core.found import budgets
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures
-from core.language import tr
+from core.language import mark, tr
 from core.loads.names import BY_KEY, ELECTRONICS
 from core.results.holds import gain_u
 from core.results.load_answer import step_name, step_watts, watts_text, year_kwh
@@ -51,28 +51,26 @@ def load_found(
 
 
 def _load(machine: MachineLoads, load: LoadWatts, study: Study, locale: NumberLocale) -> Explanation:
-    title = BY_KEY[load.load].title
-    method = [_METHOD.get(load.load, tr("Each step is the difference of the levels before and after it."))]
+    title = tr(BY_KEY[load.load].title)
+    method = [tr(_METHOD.get(load.load, _STEPS))]
     if load.load.endswith("holding") and load.load != "motors holding":
         method.append(tr("A held heater takes what is left of its step once it lets go."))
     if len(load.each) > 1:
         method.append(tr("Its values are joined, each weighted by how sure it is."))
     idle = ""
     if load.is_idle:
-        said = (
-            tr("You said that it")
-            if load.is_idle_by_user
-            else tr("The level at the test's end shows that it")
-        )
-        idle = tr(
-            "{said} runs on while the machine is idle: {load} kWh a year.",
-            said=said,
-            load=number(year_kwh(load), 0, locale),
-        )
+        energy = number(year_kwh(load), 0, locale)
         if load.load == ELECTRONICS:
+            idle = tr("It runs as long as the machine is on: {energy} kWh a year.", energy=energy)
+        elif load.is_idle_by_user:
             idle = tr(
-                "It runs as long as the machine is on: {load} kWh a year.",
-                load=number(year_kwh(load), 0, locale),
+                "You said that it runs on while the machine is idle: {energy} kWh a year.", energy=energy
+            )
+        else:
+            idle = tr(
+                "The level at the test's end shows that it runs on while the machine is idle: "
+                "{energy} kWh a year.",
+                energy=energy,
             )
     budget = _budget(machine, load, study, locale)
     return Explanation(
@@ -86,20 +84,25 @@ def _load(machine: MachineLoads, load: LoadWatts, study: Study, locale: NumberLo
         ),
         sources=_sources(machine, locale),
         budget=budget,
-        surer=_SURER,
-        cautions=_CAUTIONS,
+        surer=_surer(),
+        cautions=tuple(tr(words) for words in _CAUTIONS),
     )
 
 
-_METHOD = {ELECTRONICS: "What is on before the first step: the level that the test begins with."}
+_METHOD = {ELECTRONICS: mark("What is on before the first step: the level that the test begins with.")}
+_STEPS = mark("Each step is the difference of the levels before and after it.")
 _SURER = (
-    "Leave each load on for three minutes or more, and log every second or two.",
-    "Turn the same load off and on again: each time gives another value.",
+    mark("Leave each load on for three minutes or more, and log every second or two."),
+    mark("Turn the same load off and on again: each time gives another value."),
 )
 _CAUTIONS = (
-    "The watts are those at the plug, with the losses of the machine's supply in them.",
-    "A load measured alone may take other watts while the machine works.",
+    mark("The watts are those at the plug, with the losses of the machine's supply in them."),
+    mark("A load measured alone may take other watts while the machine works."),
 )
+
+
+def _surer() -> tuple[str, ...]:
+    return tuple(tr(words) for words in _SURER)
 
 
 def _single(machine: MachineLoads, single: Single, locale: NumberLocale) -> list[str]:
@@ -109,7 +112,7 @@ def _single(machine: MachineLoads, single: Single, locale: NumberLocale) -> list
         return figures(value, locale=locale)
 
     if not single.steps:
-        return [tr("level before the first step = {f} W", f=f(single.watts))]
+        return [tr("level before the first step = {watts} W", watts=f(single.watts))]
     lines = []
     for at in single.steps:
         levels = _levels(machine, at)
@@ -118,15 +121,15 @@ def _single(machine: MachineLoads, single: Single, locale: NumberLocale) -> list
             before, after = levels
             lines.append(
                 tr(
-                    "step {at}: {f} W − {f_2} W = {step_watts}",
-                    at=at,
-                    f=f(after),
-                    f_2=f(before),
-                    step_watts=step_watts(step, locale),
+                    "step {number}: {after} W − {before} W = {watts}",
+                    number=at,
+                    after=f(after),
+                    before=f(before),
+                    watts=step_watts(step, locale),
                 )
             )
     if len(single.steps) > 1:
-        lines.append(tr("together: {f} W", f=f(single.watts)))
+        lines.append(tr("together: {watts} W", watts=f(single.watts)))
     return lines
 
 
@@ -151,10 +154,10 @@ def _budget(
     parts = [
         ("levels", load.u_w, "", tr("how the power scatters on either side, and the display's step")),
         (
-            tr("meter gain"),
+            "meter gain",
             gain,
             budgets.shared_with(key, study).replace("run", "test"),
-            budgets.why(tr("meter gain"), key, study),
+            budgets.why("meter gain", key, study),
         ),
     ]
     return budgets.made([part for part in parts if part[1] > 0], locale, "W")
@@ -181,7 +184,7 @@ def _sum(machine: MachineLoads, locale: NumberLocale) -> Explanation | None:
     if machine.sum_w is None:
         return None
     counted = [w for w in machine.loads if BY_KEY[w.load].in_processing]
-    lines = [f"{BY_KEY[w.load].title}: {watts_text(w.watts, w.u95_w, locale)}" for w in counted]
+    lines = [f"{tr(BY_KEY[w.load].title)}: {watts_text(w.watts, w.u95_w, locale)}" for w in counted]
     total = figures(math.fsum(w.watts for w in counted), locale=locale)
     return Explanation(
         title=tr("{name}: sum of the loads", name=machine.name),
@@ -195,8 +198,8 @@ def _sum(machine: MachineLoads, locale: NumberLocale) -> Explanation | None:
         ),
         formula=(*lines, tr("together: {total} W", total=total)),
         sources=_sources(machine, locale),
-        surer=_SURER,
-        cautions=_CAUTIONS,
+        surer=_surer(),
+        cautions=tuple(tr(words) for words in _CAUTIONS),
     )
 
 
@@ -207,8 +210,8 @@ def _processing(machine: MachineLoads, study: Study, locale: NumberLocale) -> Ex
     runs = [
         SourceLine(
             tr(
-                "{value}: {watts} W",
-                value=names.get(run_id) or f"run {i}",
+                "{run}: {watts} W",
+                run=names.get(run_id) or tr("run {number}", number=i),
                 watts=figures(watts, locale=locale),
             ),
             run_id,
@@ -259,9 +262,9 @@ def _rest(machine: MachineLoads, locale: NumberLocale) -> Explanation | None:
                 "that work harder in a print."
             ),
         ),
-        formula=(tr("{f} W − {f_2} W = {f_3} W", f=f[0], f_2=f[1], f_3=f[2]),),
+        formula=(f"{f[0]} W − {f[1]} W = {f[2]} W",),
         sources=_sources(machine, locale),
-        surer=(tr("Name every step; add a step with the motors moving."), *_SURER),
+        surer=(tr("Name every step; add a step with the motors moving."), *_surer()),
         cautions=(
             tr(
                 "A negative rest means that the loads were measured warmer, or held hotter, than in the part."

@@ -33,16 +33,16 @@ def as_markdown(explanation: Explanation, level: int = 2) -> str:
     part = "#" * (level + 1)
     if explanation.method:
         said += [
-            tr("{part} How it was found", part=part),
+            f"{part} {tr('How it was found')}",
             "",
             " ".join(escaped(line) for line in explanation.method),
             "",
         ]
     if explanation.formula:
-        said += [tr("{part} In numbers", part=part), ""]
+        said += [f"{part} {tr('In numbers')}", ""]
         said += [f"- {escaped(line)}" for line in explanation.formula] + [""]
     if explanation.budget:
-        said += [tr("{part} What makes it unsure", part=part), ""]
+        said += [f"{part} {tr('What makes it unsure')}", ""]
         said += [
             tr("| What | Standard uncertainty | Share of the variance | Shared with |"),
             "| --- | --- | --- | --- |",
@@ -60,6 +60,6 @@ def as_markdown(explanation: Explanation, level: int = 2) -> str:
 
 
 def _row(line: BudgetLine) -> str:
-    name = f"{line.name}: {line.why}" if line.why else line.name
+    name = f"{line.title}: {line.why}" if line.why else line.title
     share = percent(line.share_of_variance)
     return f"| {escaped(name)} | {escaped(line.u_text)} | {share} | {escaped(line.shared_with)} |"

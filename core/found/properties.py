@@ -125,10 +125,10 @@ def _of_ranks(found: Against, rank: RankCorrelation, locale: NumberLocale) -> li
         orders = math.factorial(n)
         lines.append(
             tr(
-                "{p} of {orders} orders go as far: {p_2}",
-                p=round(rank.p * orders),
+                "{count} of {orders} orders go as far: {p}",
+                count=round(rank.p * orders),
                 orders=orders,
-                p_2=p_text(rank.p, locale),
+                p=p_text(rank.p, locale),
             )
         )
     return lines
@@ -138,8 +138,10 @@ def _surer(found: Against) -> tuple[str, ...]:
     test = found.rank or found.contrast
     wishes = []
     if test is not None and test.least_p >= ALPHA:
-        what = "order" if found.rank is not None else tr("division into groups")
-        wishes.append(tr("More machines: with these no {what} at all could show a link.", what=what))
+        if found.rank is not None:
+            wishes.append(tr("More machines: with these no order at all could show a link."))
+        else:
+            wishes.append(tr("More machines: with these no division into groups at all could show a link."))
     lacking = len(found.no_property) + len(found.no_value)
     if lacking:
         wishes.append(

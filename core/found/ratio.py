@@ -57,8 +57,8 @@ def ratio(asked: Question, other: MachineResult) -> Explanation:
     half = (found.high - found.low) / 2
     decimals = rounded(found.value, half, DECIMALS).decimals
     middle, low, high = (number(v, decimals, locale) for v in (found.value, found.low, found.high))
-    less = f"{percent(abs(1 - found.value), 0 if half > FINE else 1, locale)}"
-    less += " less" if found.value < 1 else " more"
+    share = percent(abs(1 - found.value), 0 if half > FINE else 1, locale)
+    less = tr("{share} less", share=share) if found.value < 1 else tr("{share} more", share=share)
     return Explanation(
         title=title,
         value_text=tr(
@@ -111,7 +111,7 @@ def budget_of(
             relative = influence.u_wh / energy_wh
             if influence.shared is None:
                 name = f"{influence.name}, {result.name}"
-                parts.append((name, value * relative, "", budgets.WHY.get(influence.name, "")))
+                parts.append((name, value * relative, "", tr(budgets.WHY.get(influence.name, ""))))
             else:
                 shared.setdefault(influence.shared, [0.0, 0.0])[side] += relative
                 names[influence.shared] = influence.name
@@ -124,7 +124,7 @@ def budget_of(
         meter = budgets.meter_name(key, study) or key
         if u <= CANCELLED * value * max(max(map(abs, pair)) for pair in sides):
             cancelled.append(
-                tr("The {name} of {meter} moves both machines alike and cancels.", name=name, meter=meter)
+                tr("The {name} of {meter} moves both machines alike and cancels.", name=tr(name), meter=meter)
             )
         else:
             both = (
@@ -168,7 +168,7 @@ def _chance(p: float, asked: Question) -> str:
     return (
         number(p, 3, asked.locale)
         if p >= 0.001
-        else tr("below {locale}", locale=number(0.001, 3, asked.locale))
+        else tr("below {value}", value=number(0.001, 3, asked.locale))
     )
 
 

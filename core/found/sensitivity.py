@@ -12,7 +12,7 @@ from core.figures.compare import shown_runs
 from core.formatting import duration
 from core.found.question import Question, value_of
 from core.found.writing import change, shown
-from core.language import tr
+from core.language import mark, tr
 from core.quantities import Quantity
 from core.results.compare import machine_inputs
 from core.results.machine import machine_result
@@ -28,9 +28,9 @@ MOST_WITHOUT = 3
 _TOO_HIGH = 1.01
 _BY_METER = {"energy_wh": 1 / _TOO_HIGH, "mean_w": 1 / _TOO_HIGH, "parts_per_kwh": _TOO_HIGH}
 _HELD: dict[Sampling, str] = {
-    "sampled": "instants",
-    "averaged": "means of intervals",
-    "on_change": "changes only",
+    "sampled": mark("instants"),
+    "averaged": mark("means of intervals"),
+    "on_change": mark("changes only"),
 }
 
 
@@ -68,7 +68,9 @@ def lines(asked: Question, quantity: Quantity) -> tuple[str, ...]:
     said += _boundaries(asked, quantity)
     if asked.run is not None and quantity.key != "seconds":
         kind, traces = _read_otherwise(asked)
-        said += told(tr("If the log held {held}", held=_HELD[kind]), asked.study if traces else None, traces)
+        said += told(
+            tr("If the log held {held}", held=tr(_HELD[kind])), asked.study if traces else None, traces
+        )
     if quantity.key in _BY_METER:
         by = base * (_BY_METER[quantity.key] - 1)
         said.append(tr("If the meter read 1 % too high: {change}", change=change(by, quantity, asked.locale)))
@@ -152,7 +154,7 @@ def _boundaries(asked: Question, quantity: Quantity) -> list[str]:
             then = _again(asked, quantity, evolve(asked.study, boundary=boundary))
             if then is not None:
                 value = shown(Measured(then, None), quantity, asked.locale)
-                said.append(tr("Counting {boundary}: {value}", boundary=boundary, value=value))
+                said.append(tr("Counting {boundary}: {value}", boundary=tr(boundary), value=value))
     return said
 
 

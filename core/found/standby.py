@@ -9,7 +9,7 @@ from core.found import around, budgets
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
-from core.language import tr
+from core.language import mark, tr
 from core.quantities import STANDBY_W
 from core.results.runs import Seen, seen
 from core.results.standby import best_standby
@@ -18,8 +18,10 @@ from core.study import Log, Meter, Study
 from core.units import HOURS_PER_YEAR, SECONDS_PER_MINUTE, WH_PER_KWH
 
 #: what would let it be measured at all, or better
-LONGER_LOG = "Let the meter log for half an hour before and after the runs, with the machine switched on."
-BETTER_METER = "A meter of better stated accuracy at a few watts; many are made for kilowatts."
+LONGER_LOG = mark(
+    "Let the meter log for half an hour before and after the runs, with the machine switched on."
+)
+BETTER_METER = mark("A meter of better stated accuracy at a few watts; many are made for kilowatts.")
 
 
 def standby(asked: Question) -> Explanation:
@@ -33,7 +35,7 @@ def standby(asked: Question) -> Explanation:
             tr("not known"),
             "standby",
             method=(tr("No log of this machine shows it doing nothing."),),
-            surer=(LONGER_LOG,),
+            surer=(tr(LONGER_LOG),),
             sources=_sources(logs, None),
         )
     best = best_standby(_inputs(asked, logs))
@@ -86,20 +88,28 @@ def method(found: Standby, locale: NumberLocale) -> tuple[str, ...]:
                 "higher, and no interval is given."
             ),
         )
-    steady = tr("is steady") if found.is_steady else tr("never became steady, so the whole stretch is meant")
+    told = {
+        "time": duration(found.seconds),
+        "low": figures(found.lowest_w, 3, locale),
+        "high": figures(found.highest_w, 3, locale),
+    }
+    if found.is_steady:
+        stretch = tr(
+            "The stretch, {time} long, is steady; the means of its windows lie between {low} and {high} W.",
+            **told,
+        )
+    else:
+        stretch = tr(
+            "The stretch, {time} long, never became steady, so the whole stretch is meant; the means of its "
+            "windows lie between {low} and {high} W.",
+            **told,
+        )
     return (
         tr(
             "Mean power of the longest stretch of standby, cut into windows of five minutes; it counts from "
             "the first window on from which no window stands out and both halves agree."
         ),
-        tr(
-            "The stretch, {seconds} long, {steady}; the means of its windows lie between "
-            "{lowest_w} and {highest_w} W.",
-            seconds=duration(found.seconds),
-            steady=steady,
-            lowest_w=figures(found.lowest_w, 3, locale),
-            highest_w=figures(found.highest_w, 3, locale),
-        ),
+        stretch,
     )
 
 
@@ -109,7 +119,7 @@ def budget(found: Standby, meter: Meter, study: Study, locale: NumberLocale) -> 
         return ()
     gain_w = found.power_w * meter.gain_percent / 100 / math.sqrt(3)
     parts = [("repeats", found.own_w, "", tr("how far the means of the windows scatter"))]
-    for name, u in ((tr("meter gain"), gain_w), (tr("meter offset"), meter.offset_w / math.sqrt(3))):
+    for name, u in (("meter gain", gain_w), ("meter offset", meter.offset_w / math.sqrt(3))):
         key = f"{name.removeprefix('meter ')}:{meter.id}"
         parts.append((name, u, budgets.shared_with(key, study), budgets.why(name, key, study)))
     return budgets.made([part for part in parts if part[1] > 0], locale, "W")
@@ -117,7 +127,7 @@ def budget(found: Standby, meter: Meter, study: Study, locale: NumberLocale) -> 
 
 def surer(found: Standby) -> tuple[str, ...]:
     """What would make it surer."""
-    return (BETTER_METER,) if found.is_steady else (LONGER_LOG, BETTER_METER)
+    return (tr(BETTER_METER),) if found.is_steady else (tr(LONGER_LOG), tr(BETTER_METER))
 
 
 def _inputs(asked: Question, logs: Sequence[Log]) -> Iterator[tuple[Seen | None, Meter]]:

@@ -8,21 +8,23 @@ from attrs import evolve
 from core.found.question import Question
 from core.found.values import BudgetLine
 from core.found.writing import figures
-from core.language import tr
+from core.language import mark, tr
 from core.results.values import Influence
 from core.uncertainty import REPEATS, coverage_factor
 
 #: what helps against each line of a budget
 _ADVICE: dict[str, str] = {
-    "meter gain": "a meter of better stated accuracy; between machines, one meter for all: then it cancels",
-    "meter offset": "a meter of better stated accuracy at small loads",
-    "sampling": "a log with shorter intervals, of averages, or with an energy counter",
-    "unseen heater": "a log with shorter intervals, of averages, or with an energy counter",
-    "boundary": "a log with shorter intervals, so that the run's edges are seen",
-    "resolution": "a meter that shows finer steps of power",
-    "gaps": "a log without gaps, or a meter with an energy counter to bridge them",
-    "counter step": "a meter whose energy counter has finer steps",
-    "display step": "a display with finer steps, a log, or several parts made between two readings",
+    "meter gain": mark(
+        "a meter of better stated accuracy; between machines, one meter for all: then it cancels"
+    ),
+    "meter offset": mark("a meter of better stated accuracy at small loads"),
+    "sampling": mark("a log with shorter intervals, of averages, or with an energy counter"),
+    "unseen heater": mark("a log with shorter intervals, of averages, or with an energy counter"),
+    "boundary": mark("a log with shorter intervals, so that the run's edges are seen"),
+    "resolution": mark("a meter that shows finer steps of power"),
+    "gaps": mark("a log without gaps, or a meter with an energy counter to bridge them"),
+    "counter step": mark("a meter whose energy counter has finer steps"),
+    "display step": mark("a display with finer steps, a log, or several parts made between two readings"),
 }
 #: lines that make less of the variance than this are not worth an effort
 WORTH = 0.1
@@ -52,9 +54,15 @@ def lines(
         if line.name == REPEATS:
             said.append(_more_runs(asked, unit, factor))
         elif line.name in _ADVICE:
+            advice = tr(_ADVICE[line.name])
             gain = "" if u95 is None else _without(line, u95, unit, asked)
             said.append(
-                tr("Against “{name}”: {advice}{gain}.", name=line.name, advice=_ADVICE[line.name], gain=gain)
+                tr(
+                    "Against “{name}”: {advice}{gain}.",
+                    name=line.title,
+                    advice=advice,
+                    gain=gain,
+                )
             )
     if any(line.name in ("meter gain", "meter offset") for line in budget[:MOST_LINES]):
         said += _not_stated(asked)
@@ -63,10 +71,8 @@ def lines(
 
 def _without(line: BudgetLine, u95: float, unit: str, asked: Question) -> str:
     left = u95 * math.sqrt(max(0.0, 1 - line.share_of_variance))
-    return (
-        tr(" (without it about ± {left} {unit}", left=figures(left, 2, asked.locale), unit=unit).rstrip()
-        + ")"
-    )
+    without = f"{figures(left, 2, asked.locale)} {unit}".rstrip()
+    return f" ({tr('without it about ± {interval}', interval=without)})"
 
 
 def _more_runs(asked: Question, unit: str, factor: float) -> str:
@@ -75,9 +81,9 @@ def _more_runs(asked: Question, unit: str, factor: float) -> str:
     u95 = with_runs(asked.machine.influences, runs, 2 * runs) * factor
     half = f"{figures(u95, 2, asked.locale)} {unit}".rstrip()
     return tr(
-        "More runs: {runs} instead of {runs_2} would give about ± {half}, if they differ as these do.",
-        runs=2 * runs,
-        runs_2=runs,
+        "More runs: {more} instead of {runs} would give about ± {half}, if they differ as these do.",
+        more=2 * runs,
+        runs=runs,
         half=half,
     )
 

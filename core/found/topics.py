@@ -2,6 +2,7 @@
 
 from attrs import frozen
 
+from core.language import mark
 from core.places import explanation
 
 
@@ -14,22 +15,22 @@ class Topic:
 
 
 TOPICS: dict[str, Topic] = {
-    "energy": Topic("Energy per part", ("interval", "runs", "gaps")),
-    "parts-per-kwh": Topic("Parts per kWh", ("energy", "interval")),
-    "mean-watts": Topic("Mean power", ("energy", "bed-share", "loads", "interval")),
-    "duration": Topic("Duration", ("runs", "interval")),
-    "bed-share": Topic("Bed share", ("energy", "bed", "interval")),
-    "bed": Topic("Held beds", ("bed-share", "interval")),
-    "like-for-like": Topic("Like for like", ("bed", "energy", "interval", "properties")),
-    "loads": Topic("Loads", ("mean-watts", "standby", "interval")),
-    "properties": Topic("Properties", ("like-for-like", "interval", "bed")),
-    "standby": Topic("Standby power", ("interval", "standby-cost")),
-    "standby-cost": Topic("Standby and cost", ("standby", "interval")),
-    "interval": Topic("Intervals and differences", ("energy", "fairness")),
-    "runs": Topic("How runs are found", ("energy", "gaps")),
-    "gaps": Topic("Gaps and slow logs", ("energy", "runs")),
-    "fairness": Topic("Fairness", ("interval", "like-for-like", "bundle")),
-    "bundle": Topic("Bundle", ("fairness", "runs")),
+    "energy": Topic(mark("Energy per part"), ("interval", "runs", "gaps")),
+    "parts-per-kwh": Topic(mark("Parts per kWh"), ("energy", "interval")),
+    "mean-watts": Topic(mark("Mean power"), ("energy", "bed-share", "loads", "interval")),
+    "duration": Topic(mark("Duration"), ("runs", "interval")),
+    "bed-share": Topic(mark("Bed share"), ("energy", "bed", "interval")),
+    "bed": Topic(mark("Held beds"), ("bed-share", "interval")),
+    "like-for-like": Topic(mark("Like for like"), ("bed", "energy", "interval", "properties")),
+    "loads": Topic(mark("Loads"), ("mean-watts", "standby", "interval")),
+    "properties": Topic(mark("Properties"), ("like-for-like", "interval", "bed")),
+    "standby": Topic(mark("Standby power"), ("interval", "standby-cost")),
+    "standby-cost": Topic(mark("Standby and cost"), ("standby", "interval")),
+    "interval": Topic(mark("Intervals and differences"), ("energy", "fairness")),
+    "runs": Topic(mark("How runs are found"), ("energy", "gaps")),
+    "gaps": Topic(mark("Gaps and slow logs"), ("energy", "runs")),
+    "fairness": Topic(mark("Fairness"), ("interval", "like-for-like", "bundle")),
+    "bundle": Topic(mark("Bundle"), ("fairness", "runs")),
 }
 
 

@@ -2,6 +2,8 @@
 
 from attrs import frozen
 
+from core.language import tr
+
 #: key of the ratio of two machines, beside the keys of `core.quantities`
 RATIO = "ratio"
 
@@ -32,6 +34,11 @@ class BudgetLine:
     share_of_variance: float
     shared_with: str = ""
     why: str = ""
+
+    @property
+    def title(self) -> str:
+        """Its name as people read it."""
+        return tr(self.name)
 
 
 @frozen

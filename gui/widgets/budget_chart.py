@@ -54,7 +54,9 @@ class BudgetChart(QWidget):
         super().__init__(parent)
         self.setObjectName("budget")
         self.setAccessibleName(tr("Uncertainty budget"))
-        said = [f"{line.name} {line.u_text}, {percent(line.share_of_variance, 0, locale)}" for line in budget]
+        said = [
+            f"{line.title} {line.u_text}, {percent(line.share_of_variance, 0, locale)}" for line in budget
+        ]
         self.setAccessibleDescription("; ".join(said))
         layout = QGridLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -67,14 +69,14 @@ class BudgetChart(QWidget):
         notes = []
         if any(line.shared_with for line in drawn):
             notes.append(tr("A pale bar is shared: more runs do not lessen it."))
-        small = [line.name for line in budget if line.share_of_variance < LEAST_DRAWN]
+        small = [line.title for line in budget if line.share_of_variance < LEAST_DRAWN]
         if small:
             notes.append(tr("Too small to draw: {causes}.", causes=listed(small)))
         if notes:
             layout.addWidget(_muted(" ".join(notes)), 3 * len(drawn), 0, 1, 2)
 
     def _add(self, layout: QGridLayout, row: int, line: BudgetLine, locale: NumberLocale) -> None:
-        name = QLabel(capitalised(line.name))
+        name = QLabel(capitalised(line.title))
         name.setTextFormat(Qt.TextFormat.PlainText)
         name.setWordWrap(True)
         size = QLabel(f"{line.u_text}, {percent(line.share_of_variance, 0, locale)}")
