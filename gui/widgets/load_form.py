@@ -80,12 +80,10 @@ class LoadForm(QWidget):
             self._grid.addWidget(QLabel(text), row, column)
         choice = Choice(f"step_{step.number}", tr("Load of step {number}", number=step.number))
         unnamed = evolve(step, load="") if step.is_named else step
-        found = (
-            "" if step.is_named or not step.load else tr("{what} (found)", what=tr(BY_KEY[step.load].title))
-        )
+        found = "" if step.is_named or not step.load else tr("{what} (found)", what=BY_KEY[step.load].title)
         choice.setMinimumContentsLength(_LONGEST)
         entries: list[tuple[str, object]] = [(found or step_name(unnamed), None)]
-        entries += [(tr(load.title), load.key) for load in LOADS]
+        entries += [(load.title, load.key) for load in LOADS]
         if found or (step.is_named and not step.load):
             entries.append((tr("none of these"), ""))
         choice.fill(entries, step.load if step.is_named else None)
@@ -94,7 +92,7 @@ class LoadForm(QWidget):
         self._grid.addWidget(choice, row, 2)
 
     def _add_load(self, row: int, load: LoadWatts) -> None:
-        title = tr(BY_KEY[load.load].title)
+        title = BY_KEY[load.load].title
         for column, text in enumerate((title, watts_text(load.watts, load.u95_w, self._locale))):
             self._grid.addWidget(QLabel(text), row, column)
         if BY_KEY[load.load].in_processing:
