@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator
 
-from core.found.energy import COUNTED
+from core.found.energy import counted_from
 from core.language import mark, tr
 from core.places import explanation
 from core.publish.sources import Sources
@@ -73,7 +73,7 @@ def method(sources: Sources) -> Iterator[Block]:
     comparison = sources.comparison
     yield Heading(tr("Method"))
     yield Paragraph(
-        tr("{counted} The same for all machines.", counted=tr(COUNTED[comparison.boundary])),
+        tr("{counted} The same for all machines.", counted=counted_from(comparison.boundary)),
         lead=tr("What counts."),
     )
     for lead, text in STEPS:

@@ -3,7 +3,7 @@
 from datetime import date
 
 from core import __version__
-from core.found.energy import COUNTED
+from core.found.energy import counted_from
 from core.language import mark, tr
 from core.publish.sources import Sources
 from core.report.method import SOURCES, STEPS
@@ -41,7 +41,7 @@ def method_table(sources: Sources, made: date) -> Table:
         (tr("Study"), tr("{study} (invented data)", study=study.name) if study.invented else study.name),
         (tr("Answer"), comparison.headline),
         (tr("Conditions"), comparison.conditions),
-        (tr("Boundary"), f"{tr(comparison.boundary)}. {tr(COUNTED[comparison.boundary])}"),
+        (tr("Boundary"), f"{tr(comparison.boundary)}. {counted_from(comparison.boundary)}"),
         *((tr(what), tr(how)) for what, how in _MEASURES),
         *(
             (
