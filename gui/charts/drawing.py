@@ -10,6 +10,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPaintEngine, QPainter, QPainterPath, QPen
 
 from core.figures.placing import Box
+from core.traces import F64
 from gui.charts.clipping import area_inside, inside
 from gui.charts.scene import Area, Fill, Item, Line, Marker, Scene, Stroke, Text, font_of
 from gui.look import Look, MachineStyle, Size, marker_path
@@ -146,8 +147,9 @@ class _Brush:
         if self._is_drawing or item.dash or item.xs.size <= _PIECE:
             yield stroke_path(item)
             return
-        for piece in _cut(item.xs.size):
-            yield stroke_path(evolve(item, xs=item.xs[piece], ys=item.ys[piece]))
+        xs, ys = _seen_of(item)  # once for all pieces: most of what that costs is a cost of each call
+        for piece in _cut(xs.size):
+            yield stroke_path(evolve(item, xs=xs[piece], ys=ys[piece], clip=None))
 
     def _area(self, item: Area) -> None:
         # so faint an edge needs no smoothing, which would take ten times as long
@@ -156,9 +158,9 @@ class _Brush:
         if self._is_drawing:
             self._painter.fillPath(area_path(item), color)
         else:
-            for piece in _cut(item.xs.size):
-                tops, bottoms = item.tops[piece], item.bottoms[piece]
-                part = evolve(item, xs=item.xs[piece], tops=tops, bottoms=bottoms)
+            xs, tops, bottoms = _seen_area_of(item)
+            for piece in _cut(xs.size):
+                part = evolve(item, xs=xs[piece], tops=tops[piece], bottoms=bottoms[piece], clip=None)
                 self._painter.fillPath(area_path(part), color)
         self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
@@ -180,11 +182,23 @@ def _cut(points: int) -> Iterator[slice]:
         yield slice(first, first + _PIECE + 1)
 
 
+def _seen_of(item: Stroke) -> tuple[F64, F64]:
+    """The points of a curve within its clip."""
+    return (item.xs, item.ys) if item.clip is None else inside(item.xs, item.ys, item.clip)
+
+
+def _seen_area_of(item: Area) -> tuple[F64, F64, F64]:
+    """The two edges of an area within its clip."""
+    if item.clip is None:
+        return item.xs, item.tops, item.bottoms
+    return area_inside(item.xs, item.tops, item.bottoms, item.clip)
+
+
 def stroke_path(item: Stroke) -> QPainterPath:
     """The curve as a path."""
     from pyqtgraph.functions import arrayToQPath
 
-    xs, ys = (item.xs, item.ys) if item.clip is None else inside(item.xs, item.ys, item.clip)
+    xs, ys = _seen_of(item)
     if xs.size < 2:
         return QPainterPath()
     path: QPainterPath = arrayToQPath(xs, ys, connect="finite")
@@ -195,9 +209,7 @@ def area_path(item: Area) -> QPainterPath:
     """What lies between two curves as a closed path."""
     from pyqtgraph.functions import arrayToQPath
 
-    xs, tops, bottoms = item.xs, item.tops, item.bottoms
-    if item.clip is not None:
-        xs, tops, bottoms = area_inside(xs, tops, bottoms, item.clip)
+    xs, tops, bottoms = _seen_area_of(item)
     if xs.size < 2:
         return QPainterPath()
     around = np.concatenate((xs, xs[::-1]))

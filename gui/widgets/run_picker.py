@@ -33,6 +33,7 @@ class RunPicker(QTreeWidget):
         self.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
         self._runs: dict[str, QTreeWidgetItem] = {}
+        self._remarked: frozenset[str] = frozenset()
         self._counted: frozenset[str] = frozenset()
         self._shown: tuple[object, ...] = ()
         self.itemChanged.connect(self._on_changed)
@@ -59,13 +60,9 @@ class RunPicker(QTreeWidget):
         self._shown = state
         with QSignalBlocker(self):
             if not is_same_list:
-                self._fill(comparison, look)
+                self._fill(comparison, look, chosen)
             self._tick(chosen)
-            for run_id, item in self._runs.items():
-                remark = remarks.get(run_id, "")
-                name = item.data(0, _RUN_ID + 1)
-                item.setText(0, tr("{name}  ◂ leaves", name=name) if remark else name)
-                item.setToolTip(0, remark or item.data(0, _RUN_ID + 2))
+            self._remark(remarks)
 
     def select(self, run_id: str | None) -> None:
         """Show a run as chosen on every page, without telling anybody."""
@@ -77,35 +74,55 @@ class RunPicker(QTreeWidget):
                 else:
                     self.setCurrentItem(item)
 
-    def _fill(self, comparison: Comparison, look: Look) -> None:
+    def _remark(self, remarks: Mapping[str, str]) -> None:
+        """Mark the runs that something is to be said of; of thousands only those that change are touched."""
+        told = {run_id: text for run_id, text in remarks.items() if text and run_id in self._runs}
+        for run_id in self._remarked.union(told).intersection(self._runs):
+            item, remark = self._runs[run_id], told.get(run_id, "")
+            name = item.data(0, _RUN_ID + 1)
+            item.setText(0, tr("{name}  ◂ leaves", name=name) if remark else name)
+            item.setToolTip(0, remark or item.data(0, _RUN_ID + 2))
+        self._remarked = frozenset(told)
+
+    def _fill(self, comparison: Comparison, look: Look, chosen: Collection[str] | None) -> None:
         tops = [self.topLevelItem(i) for i in range(self.topLevelItemCount())]
         opened = {item.text(0): item.isExpanded() for item in tops if item is not None}
         self.clear()
-        self._runs = {}
+        self._runs, self._remarked = {}, frozenset()
         many = sum(len(_listed(m)) for m in comparison.machines) > 40
         for machine in comparison.machines:
             runs = _listed(machine)
             if not runs:
                 continue
-            parent = QTreeWidgetItem(self, [machine.name])
+            parent = QTreeWidgetItem([machine.name])
             parent.setIcon(0, _icon(machine.slot, look))
             parent.setFlags(parent.flags() | Qt.ItemFlag.ItemIsAutoTristate | Qt.ItemFlag.ItemIsUserCheckable)
+            # what is complete before it is put in tells nobody of each of its parts
+            items = []
             for run in runs:
-                item = QTreeWidgetItem(parent, [run.name])
+                name = run.name if run.included else tr("{name} (not counted)", name=run.name)
+                item = QTreeWidgetItem([name])
                 item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
                 item.setData(0, _RUN_ID, run.run_id)
-                item.setData(
-                    0, _RUN_ID + 1, run.name if run.included else tr("{name} (not counted)", name=run.name)
-                )
-                item.setData(0, _RUN_ID + 2, run.why_excluded or "")
+                item.setData(0, _RUN_ID + 1, name)
+                if run.why_excluded:
+                    item.setData(0, _RUN_ID + 2, run.why_excluded)
+                    item.setToolTip(0, run.why_excluded)
+                is_ticked = run.included if chosen is None else run.run_id in chosen
+                item.setCheckState(0, _ON if is_ticked else _OFF)
+                items.append(item)
                 self._runs[run.run_id] = item
+            parent.addChildren(items)
+            self.addTopLevelItem(parent)
             parent.setExpanded(opened.get(machine.name, not many))
         self._counted = frozenset(r.run_id for m in comparison.machines for r in _listed(m) if r.included)
 
     def _tick(self, chosen: Collection[str] | None) -> None:
         wanted = self._counted if chosen is None else chosen
         for run_id, item in self._runs.items():
-            item.setCheckState(0, _ON if run_id in wanted else _OFF)
+            state = _ON if run_id in wanted else _OFF
+            if item.checkState(0) != state:
+                item.setCheckState(0, state)
 
     def _on_changed(self, item: QTreeWidgetItem) -> None:
         # a machine's box is told after those of its runs; one message is enough
