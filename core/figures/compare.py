@@ -34,12 +34,13 @@ def comparison_figure(comparison: Comparison, study: Study, locale: NumberLocale
         Values in the units of `core.quantities`: Wh, 1/kWh, W, min, %.
     """
     machines = comparison.machines
+    runs = tuple(shown_runs(m) for m in machines)
     return ComparisonFigure(
         headline=comparison.headline,
         conditions=comparison.conditions,
         source=source_of(study),
         rows=tuple(_row(m) for m in machines),
-        measures=tuple(_measure(q, comparison, locale) for q in MEASURES),
+        measures=tuple(_measure(q, comparison, runs, locale) for q in MEASURES),
         ties=ties(comparison),
     )
 
@@ -115,7 +116,13 @@ def _row(machine: MachineResult) -> Row:
     return Row(machine.machine_id, machine.name, machine.slot, runs_text(len(machine.included)))
 
 
-def _measure(quantity: Quantity, comparison: Comparison, locale: NumberLocale) -> Measure:
+def _measure(
+    quantity: Quantity,
+    comparison: Comparison,
+    shown: tuple[tuple[RunResult, ...], ...],
+    locale: NumberLocale,
+) -> Measure:
+    """One column, from the runs that are shown of each machine."""
     machines = comparison.machines
     ends = [
         value.value + (value.u95 or 0.0)
@@ -124,20 +131,17 @@ def _measure(quantity: Quantity, comparison: Comparison, locale: NumberLocale) -
         if value is not None
     ]
     runs = [
-        (value.value, r.included)
-        for m in machines
-        for r in shown_runs(m)
-        for value in [of_run(r, quantity)]
-        if value is not None
+        [(r, value.value) for r in each for value in [of_run(r, quantity)] if value is not None]
+        for each in shown
     ]
-    counted = ends + [value for value, included in runs if included]
-    left_out = [value for value, included in runs if not included]
+    counted = ends + [value for each in runs for r, value in each if r.included]
+    left_out = [value for each in runs for r, value in each if not r.included]
     limit = _LEFT_OUT_STRETCH * max(counted, default=float("inf"))
     top = axis_end((*counted, *(v for v in left_out if v <= limit)))
     if quantity is BED_SHARE:
         top = 100.0  # a share is read against the whole
     axis = Axis(tr(quantity.name), quantity.unit, top, locale)
-    cells = tuple(_cell(m, quantity, axis) for m in machines)
+    cells = tuple(_cell(m, each, quantity, axis) for m, each in zip(machines, runs, strict=True))
     legend, legend_short = _legend(quantity, comparison, cells)
     return Measure(
         key=quantity.key,
@@ -159,13 +163,10 @@ def _legend(quantity: Quantity, comparison: Comparison, cells: tuple[Cell, ...])
     return "", ""
 
 
-def _cell(machine: MachineResult, quantity: Quantity, axis: Axis) -> Cell:
-    dots = tuple(
-        Dot(r.run_id, v.value, r.included, beyond=v.value > axis.top)
-        for r in shown_runs(machine)
-        for v in [of_run(r, quantity)]
-        if v is not None
-    )
+def _cell(
+    machine: MachineResult, runs: list[tuple[RunResult, float]], quantity: Quantity, axis: Axis
+) -> Cell:
+    dots = tuple(Dot(r.run_id, value, r.included, beyond=value > axis.top) for r, value in runs)
     measured = of_machine(machine, quantity)
     if measured is None:
         return _unknown(machine, quantity, dots, axis.locale)
