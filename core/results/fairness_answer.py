@@ -218,7 +218,9 @@ def _named(found: Sequence[Finding], comparison: Comparison) -> str:
         kinds.setdefault(finding.problem.code, []).append(finding)
     told = [_kind(group, comparison) for group in list(kinds.values())[:_NAMED]]
     more = sum(len(group) for group in list(kinds.values())[_NAMED:])
-    return listed([*told, tr("{count} more", count=in_words(more))] if more else told)
+    if more:
+        told.append(tr("one more") if more == 1 else tr("{count} more", count=in_words(more)))
+    return listed(told)
 
 
 def _kind(group: Sequence[Finding], comparison: Comparison) -> str:
