@@ -113,7 +113,7 @@ def _year(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLocal
         surer=(tr("State the hours for which it is really left on, in the form beside the charts."),)
         if m.idle_hours == result.year_hours
         else (),
-        cautions=(ESTIMATE,),
+        cautions=(tr(ESTIMATE),),
     )
 
 
@@ -154,7 +154,7 @@ def _saved(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLoca
         ),
         sources=_logs(m),
         surer=(tr("A log of a week of ordinary use, so that the rests are those of your work."),),
-        cautions=(HOT, ESTIMATE),
+        cautions=(tr(HOT), tr(ESTIMATE)),
     )
 
 
@@ -247,7 +247,7 @@ def _price(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLoca
             tr("What nobody stated is left out, not taken as free: no work, no rent, no profit."),
         ),
         formula=(*said, tr("together: {money}", money=money(total, result.currency, locale))),
-        cautions=(ESTIMATE,),
+        cautions=(tr(ESTIMATE),),
     )
 
 

@@ -41,7 +41,7 @@ def property_found(found: Against, locale: NumberLocale = POINT) -> Explanation:
             for p in found.points
         ),
         surer=_surer(found),
-        cautions=(f"{CAUTION}.", *_left(found)),
+        cautions=(f"{tr(CAUTION)}.", *_left(found)),
     )
 
 

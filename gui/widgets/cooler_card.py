@@ -40,7 +40,7 @@ class CoolerCard(QFrame):
         self.note.setObjectName("saving_note")
         self.note.setProperty("role", "muted")
         self.note.setWordWrap(True)
-        self.caution = QLabel(LOOSE)
+        self.caution = QLabel(tr(LOOSE))
         self.caution.setObjectName("cooler_caution")
         self.caution.setProperty("role", "caution")
         self.caution.setWordWrap(True)
