@@ -55,7 +55,11 @@ def processing(
     moving = [s for s, limit_w in zip(stretches, limits_w, strict=True) if s.motion >= limit_w]
     blind = not moving and sight_w > BLIND_W
     reference_w = _typical_base_w(moving or stretches) - standby_w
-    held = [s.base_w > idle_w and s.base_w - standby_w >= BASE_PART * reference_w for s in stretches]
+    # fans after the end may draw as much as lies between the pulses of a hot end that moves things
+    held = [
+        (s.base_w > idle_w or s.motion >= limit_w) and s.base_w - standby_w >= BASE_PART * reference_w
+        for s, limit_w in zip(stretches, limits_w, strict=True)
+    ]
     moves = [
         at_base and (s.motion >= limit_w or (s.seconds >= UNSEEN_S and (blind or math.isnan(s.motion))))
         for s, at_base, limit_w in zip(stretches, held, limits_w, strict=True)

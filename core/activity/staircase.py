@@ -19,6 +19,8 @@ STEP_STEPS = 3.0
 HELD_STEPS = 12.0
 #: length of the means that are compared [s]
 MEAN_S = 20.0
+#: means of which a level is made; `STEP_S` is as long
+LEVEL_MEANS = 5
 
 
 def first_load_s(rows: Rows, levels: Levels, first: int, not_before_s: float) -> float | None:
@@ -46,6 +48,10 @@ def first_load_s(rows: Rows, levels: Levels, first: int, not_before_s: float) ->
     rises_s = at_s[rises + 1]
     lasting = np.diff(np.r_[rises_s, rows.time_s[first]]) >= STEP_S
     if lasting.size < LOADS or not lasting.all():
+        return None
+    # a standby that flickers rises now and then, too, but gets nowhere
+    before_w = float(np.median(mean_w[: rises[0] + 1][-LEVEL_MEANS:]))
+    if float(np.median(mean_w[-LEVEL_MEANS:])) - before_w < LOADS * least_w:
         return None
     return float(rises_s[0])
 

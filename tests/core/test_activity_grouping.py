@@ -5,6 +5,7 @@ from attrs import evolve
 
 from core.activity import Stretch
 from core.activity.grouping import FAINT, judged
+from core.activity.processing import processing
 
 
 def stretch(
@@ -49,3 +50,10 @@ def test_a_run_that_rested_low_in_a_long_pause_counts_if_it_moves_as_much() -> N
     assert kinds(many, [True, True, False], [True, True, False]) == ["run"] * 3
     still = evolve(many[2], motion=0.5, levels_w=())
     assert kinds([*many[:2], still], [True, True, False], [True, True, False])[2] != "run"
+
+
+def test_what_moves_is_processing_though_fans_after_it_draw_more_than_its_base() -> None:
+    moving = [stretch(0.0), stretch(5000.0)]
+    assert processing(moving, 0.02, 8.0, 60.0, 0.01) == ([True, True], [True, True])
+    held = [stretch(0.0, motion=0.02), stretch(5000.0, motion=0.02)]
+    assert processing(held, 0.02, 8.0, 60.0, 0.01) == ([False, False], [False, False])

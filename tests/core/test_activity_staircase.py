@@ -35,3 +35,10 @@ def test_idle_that_falls_before_a_run_is_no_switch_on_test() -> None:
 
 def test_switching_on_at_the_plug_is_no_load() -> None:
     assert [s.kind for s in find(leading_up(0.0, 9.2, 18.0)).stretches] == ["run"]
+
+
+def test_a_standby_that_rises_in_steps_and_sinks_again_is_no_staircase() -> None:
+    trace = leading_up(9.2, 9.2, 9.2, 9.2)
+    saw_w = np.where(trace.time_s < 960, 1.5 * (1 - trace.time_s % 240 / 240), 0.0)
+    stretches = find(Trace.of(trace.time_s, np.round(trace.power_w + saw_w, 1))).stretches
+    assert [s.kind for s in stretches] == ["run"]
