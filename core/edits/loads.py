@@ -32,9 +32,7 @@ def name_step(study: Study, log_id: str, at_s: float, load: str | None) -> Edit:
     kept = tuple(n for n in study.step_names if n.log_id != log_id or abs(n.at_s - at_s) > NEAR_S)
     if load is not None:
         kept = (*kept, StepName(log_id, at_s, load))
-    label = (
-        tr("Call a step {load}", load=tr(BY_KEY[load].title)) if load else tr("Take the name of a step away")
-    )
+    label = tr("Call a step {load}", load=BY_KEY[load].title) if load else tr("Take the name of a step away")
     return Edit(evolve(study, step_names=kept), label)
 
 
@@ -54,7 +52,7 @@ def set_load_idle(study: Study, machine_id: str, load: str, is_idle: bool | None
         kept = (*kept, IdleLoad(machine_id, load, is_idle))
     label = tr(
         "Say whether the {load} of {machine} runs while idle",
-        load=tr(BY_KEY[load].title),
+        load=BY_KEY[load].title,
         machine=machine.name,
     )
     return Edit(evolve(study, idle_loads=kept), label)

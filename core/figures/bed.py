@@ -104,7 +104,7 @@ def _measure(
         cells.append(Cell(mark=Mark(value.value * quantity.factor, u95, text), dots=dots, against=floor))
     return Measure(
         quantity.key,
-        Axis(tr(quantity.name), quantity.unit, top, locale),
+        Axis(quantity.name, quantity.unit, top, locale),
         tuple(cells),
         bars=quantity is W_PER_DM2,
         rank=rank,

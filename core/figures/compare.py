@@ -140,7 +140,7 @@ def _measure(
     top = axis_end((*counted, *(v for v in left_out if v <= limit)))
     if quantity is BED_SHARE:
         top = 100.0  # a share is read against the whole
-    axis = Axis(tr(quantity.name), quantity.unit, top, locale)
+    axis = Axis(quantity.name, quantity.unit, top, locale)
     cells = tuple(_cell(m, each, quantity, axis) for m, each in zip(machines, runs, strict=True))
     legend, legend_short = _legend(quantity, comparison, cells)
     return Measure(
@@ -187,9 +187,7 @@ def _unknown(machine: MachineResult, quantity: Quantity, dots: tuple[Dot, ...], 
         return Cell(
             dots=dots,
             note=tr("not known"),
-            reason=tr(
-                "{quantity} is not known for {machine}.", quantity=tr(quantity.name), machine=machine.name
-            ),
+            reason=tr("{quantity} is not known for {machine}.", quantity=quantity.name, machine=machine.name),
         )
     beds = [r.bed for r in machine.included if r.bed is not None]
     reason = next((sentence(b.why_not) for b in beds if b.why_not is not None), "")

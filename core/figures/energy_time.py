@@ -46,7 +46,7 @@ def energy_time_figure(
     xs = [m.at.x + (m.x_u95 or 0.0) for m in marks] + [d.at.x for m in marks for d in m.dots if d.included]
     ys = [m.at.y + (m.y_u95 or 0.0) for m in marks] + [d.at.y for m in marks for d in m.dots if d.included]
     x = Axis(tr("Time"), DURATION.unit, axis_end(tuple(xs), margin=0.10), locale)
-    y = Axis(tr(ENERGY.name), ENERGY.unit, axis_end(tuple(ys), margin=0.14), locale)
+    y = Axis(ENERGY.name, ENERGY.unit, axis_end(tuple(ys), margin=0.14), locale)
     return EnergyTimeFigure(
         headline=comparison.headline,
         conditions=comparison.conditions,

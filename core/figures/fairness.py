@@ -60,7 +60,7 @@ def fairness_figure(
         + (f" {tr('{count:more point|more points} {count:~is|are} not drawn.', count=more)}" if more else ""),
         source=source_of(study),
         rows=tuple(
-            Row(f.key, tr(point_of(f).name), _slot(f, slots), f"{tr(f.level)}: {of_whom(f, comparison)}")
+            Row(f.key, point_of(f).name, _slot(f, slots), f"{tr(f.level)}: {of_whom(f, comparison)}")
             for f in shown
         ),
         measures=(

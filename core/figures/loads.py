@@ -32,7 +32,7 @@ def loads_figure(
     for load in LOADS:
         found = [m.of(load.key) for m in machines]
         values = [None if w is None else Measured(w.watts, w.u95_w) for w in found]
-        title = capitalised(tr(load.title))
+        title = capitalised(load.title)
         columns.append((load.key, title, values, 3 + largest.index(load)))
     columns.append((SUM, tr("Sum"), [m.sum_w for m in machines], 2))
     columns.append((PROCESSING, tr("Processing"), [m.processing_w for m in machines], 1))
@@ -89,7 +89,7 @@ def value_readout(
                 if value_id(machine.machine_id, load.load, place) == dot_id:
                     told = watts_text(single.watts, NORMAL_95 * single.u_w, locale)
                     return (
-                        f"{machine.name}, {tr(BY_KEY[load.load].title)}",
+                        f"{machine.name}, {BY_KEY[load.load].title}",
                         tr("{watts} without the meter's gain", watts=told),
                         _by_steps(single.steps),
                     )

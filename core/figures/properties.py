@@ -63,7 +63,7 @@ def properties_figure(found: Against, study: Study, locale: NumberLocale = POINT
         source=source_of(study),
         x=x,
         y=Scale(
-            tr(found.quantity.name), found.quantity.unit, low, axis_end((*tops, 1e-9), margin=_MARGIN), locale
+            found.quantity.name, found.quantity.unit, low, axis_end((*tops, 1e-9), margin=_MARGIN), locale
         ),
         trends=trends,
         spots=spots,

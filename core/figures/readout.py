@@ -55,11 +55,11 @@ def readout(
     if value is None and quantity is BED_SHARE and run.bed is not None:
         lines += _unseen(run, run.bed, locale)
     elif value is None:
-        lines.append(tr("{quantity}: not known", quantity=tr(quantity.name)))
+        lines.append(tr("{quantity}: not known", quantity=quantity.name))
     else:
         raw = value.value / quantity.factor
         u95 = None if value.u95 is None else value.u95 / quantity.factor
-        lines.append(f"{tr(quantity.name)}: {with_unit(with_interval(raw, u95, quantity, locale), quantity)}")
+        lines.append(f"{quantity.name}: {with_unit(with_interval(raw, u95, quantity, locale), quantity)}")
     how = _how(run, quantity)
     if how and value is not None:
         lines.append(how)
@@ -77,7 +77,7 @@ def _unseen(run: RunResult, bed: BedShare, locale: NumberLocale) -> list[str]:
     told = bound_words(bed.at_least, bed.at_most, locale) or tr("not known")
     reasons = [bed.why_not, *(p for p in run.problems if p.code == "bed.no_temperature")]
     why = [line for reason in reasons if reason is not None for line in _broken(sentence(reason))]
-    return [f"{tr(BED_SHARE.name)}: {told}", *why]
+    return [f"{BED_SHARE.name}: {told}", *why]
 
 
 def _other_ways(run: RunResult, bed: BedShare, locale: NumberLocale) -> list[str]:

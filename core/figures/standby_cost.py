@@ -47,7 +47,7 @@ def standby_figure(result: StandbyCost, study: Study, locale: NumberLocale = POI
     shown = [limit for limit in result.limits if limit.power_w <= top]
     power = Measure(
         key=STANDBY_MEAN_W.key,
-        axis=Axis(tr(STANDBY_MEAN_W.name), "W", top, locale),
+        axis=Axis(STANDBY_MEAN_W.name, "W", top, locale),
         cells=tuple(_standby_cell(m, locale) for m in result.machines),
         rank=0,
         legend=tr("dashed: published limits") if shown else "",
@@ -342,7 +342,7 @@ def _measured(
         else Cell(Mark(v.value, v.u95, with_interval(v.value, v.u95, quantity, locale)))
         for v in values
     )
-    return Measure(quantity.key, Axis(tr(quantity.name), unit, top, locale), cells, bars=True, rank=rank)
+    return Measure(quantity.key, Axis(quantity.name, unit, top, locale), cells, bars=True, rank=rank)
 
 
 def _money(
@@ -355,7 +355,7 @@ def _money(
         else Cell(Mark(v.value, v.u95, money(v.value, "", locale, v.u95)))
         for v in values
     )
-    return Measure(quantity.key, Axis(tr(quantity.name), currency, top, locale), cells, bars=True, rank=rank)
+    return Measure(quantity.key, Axis(quantity.name, currency, top, locale), cells, bars=True, rank=rank)
 
 
 def _price_measure(result: StandbyCost, locale: NumberLocale) -> Measure:
@@ -382,7 +382,7 @@ def _price_measure(result: StandbyCost, locale: NumberLocale) -> Measure:
     top = axis_end(tuple(c.mark.value for c in cells if c.mark is not None))
     return Measure(
         PRINT_PRICE.key,
-        Axis(tr(PRINT_PRICE.name), result.currency, top, locale),
+        Axis(PRINT_PRICE.name, result.currency, top, locale),
         tuple(cells),
         bars=True,
         rank=2,

@@ -37,7 +37,7 @@ def explain_finding(finding: Finding, comparison: Comparison, locale: NumberLoca
     elif finding.accepted:
         cautions.append(tr("It was accepted: {accepted}", accepted=finding.accepted))
     return Explanation(
-        title=f"{tr(point.name)}: {of_whom(finding, comparison)}",
+        title=f"{point.name}: {of_whom(finding, comparison)}",
         value_text=f"{tr(LEVEL_NAMES[finding.level])}, {matters}",
         topic=TOPIC,
         method=(sentence(finding.problem), held_against(finding, comparison, locale)),

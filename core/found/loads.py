@@ -51,7 +51,7 @@ def load_found(
 
 
 def _load(machine: MachineLoads, load: LoadWatts, study: Study, locale: NumberLocale) -> Explanation:
-    title = tr(BY_KEY[load.load].title)
+    title = BY_KEY[load.load].title
     method = [tr(_METHOD.get(load.load, _STEPS))]
     if load.load.endswith("holding") and load.load != "motors holding":
         method.append(tr("A held heater takes what is left of its step once it lets go."))
@@ -184,7 +184,7 @@ def _sum(machine: MachineLoads, locale: NumberLocale) -> Explanation | None:
     if machine.sum_w is None:
         return None
     counted = [w for w in machine.loads if BY_KEY[w.load].in_processing]
-    lines = [f"{tr(BY_KEY[w.load].title)}: {watts_text(w.watts, w.u95_w, locale)}" for w in counted]
+    lines = [f"{BY_KEY[w.load].title}: {watts_text(w.watts, w.u95_w, locale)}" for w in counted]
     total = figures(math.fsum(w.watts for w in counted), locale=locale)
     return Explanation(
         title=tr("{name}: sum of the loads", name=machine.name),
