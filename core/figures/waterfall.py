@@ -35,7 +35,9 @@ def like_figure(found: LikeForLike, study: Study, locale: NumberLocale = POINT) 
         headline=headline(found, locale),
         conditions=conditions(found, locale),
         source=source_of(study),
-        rows=tuple(Row(m.machine_id, m.name, m.slot, m.how or tr("as measured")) for m in machines),
+        rows=tuple(
+            Row(m.machine_id, m.name, m.slot, tr(m.how) if m.how else tr("as measured")) for m in machines
+        ),
         measures=(
             # no rank is the first: columns of one width, in which lengths can be held against each other
             Measure(MEASURED, Axis(tr("Measured"), "Wh", top, locale), measured, bars=True, rank=1),
@@ -46,7 +48,7 @@ def like_figure(found: LikeForLike, study: Study, locale: NumberLocale = POINT) 
 
 def _cell(value: Measured | None, machine: Adjusted, locale: NumberLocale) -> Cell:
     if value is None:
-        return Cell(note=tr("not adjusted"), reason=f"{machine.name}: {machine.why_not}.")
+        return Cell(note=tr("not adjusted"), reason=f"{machine.name}: {tr(machine.why_not)}.")
     return Cell(mark=Mark(value.value, value.u95, with_interval(value.value, value.u95, ENERGY, locale)))
 
 

@@ -27,7 +27,7 @@ def budgets_table(sources: Sources) -> Table:
         Column("what", tr("What it is"), "left"),
     )
     rows: list[tuple[Cell, ...]] = [
-        (machine.name, line.name, line.u, 100.0 * line.share_of_variance, line.shared_with, line.why)
+        (machine.name, line.title, line.u, 100.0 * line.share_of_variance, line.shared_with, line.why)
         for machine, line in _lines(sources)
     ]
     return Table(tr(_TITLE), columns, tuple(rows), (tr(_RULE),))
@@ -43,7 +43,7 @@ def readable_budgets(sources: Sources) -> Table:
         Column("shared_with", tr("Shared with"), "left"),
     )
     rows: list[tuple[Cell, ...]] = [
-        (machine.name, line.name, line.u_text, percent(line.share_of_variance), line.shared_with)
+        (machine.name, line.title, line.u_text, percent(line.share_of_variance), line.shared_with)
         for machine, line in _lines(sources)
         if line.share_of_variance >= LEAST_SHARE
     ]
