@@ -33,6 +33,8 @@ KEPT = (
     *(mark("warm-up and processing"), mark("processing only"), mark("until cooled")),
     *(mark("note"), mark("caution"), mark("unfair"), mark("plate law"), mark("typed")),
     *(mark("bed"), mark("room"), mark("nozzle"), mark("mains"), mark("low voltage")),
+    *(mark("own meter"), mark("run with the bed off"), mark("heater switching"), mark("mean")),
+    *(mark("power"), mark("counter"), mark("counter with power at the edges")),
 )
 
 

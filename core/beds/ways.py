@@ -9,7 +9,7 @@ from collections.abc import Sequence
 
 from attrs import evolve, frozen
 
-from core.language import mark
+from core.language import later, mark
 from core.problems import Problem
 from core.results.values import BedShare, Energy, Influence, Measured
 from core.uncertainty import NORMAL_95, Inputs, coverage_factor, standard_of
@@ -153,8 +153,8 @@ def agreement(first: BedShare, second: BedShare) -> Agreement | None:
     problem = None
     if abs(difference) > u95:
         facts = {
-            "first": first.method,
-            "second": second.method,
+            "first": later(first.method),
+            "second": later(second.method),
             "first_percent": 100 * first.share,
             "second_percent": 100 * second.share,
             "u_percent": 100 * u95,
