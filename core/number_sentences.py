@@ -25,6 +25,11 @@ SENTENCES: dict[str, str] = {
         " on. It may keep step with the meter and be missed, or met, each time: the interval is "
         "+-{percent:.0f} %. Log faster, average, or use a meter with an energy counter."
     ),
+    "energy.in_step": (
+        "The heater seems to run in step with the values each {interval_s:.0f} s: they meet it at the same "
+        "few moments of its cycle, so what each misses does not even out: +-{percent:.1f} % of the energy. A "
+        "meter that logs at another interval, averages, or has a counter would tell."
+    ),
     "bed.no_energy": "The bed's part of a run without energy cannot be told.",
     "bed.few_rows": (
         "The bed's part cannot be seen: processing has only {rows} values. Log at least every 30 s, or make"

@@ -30,6 +30,8 @@ from core.units import J_PER_WH
 SAMPLING, RESOLUTION, BOUNDARY, GAPS = mark("sampling"), mark("resolution"), mark("boundary"), mark("gaps")
 #: of a heater that may keep step with the samples
 UNSEEN = mark("unseen heater")
+#: of a heater that keeps step with the samples and is met at the same few moments of its cycle
+IN_STEP = mark("readings in step")
 #: rows beside a run that tell how quiet it is there
 OUTSIDE_ROWS = 20
 
@@ -252,7 +254,7 @@ def _as_told(run: _Run, first_row: int, last_row: int, path: Increment, known: S
     """Between two rows of the run, as its ticks tell what the samples there are worth."""
     seconds = float(run.trace.time_s[last_row] - run.trace.time_s[first_row])
     told = known.used(seconds, path.energy_wh)
-    others = tuple(d for d in path.doubts if d.name not in (SAMPLING, UNSEEN))
+    others = tuple(d for d in path.doubts if d.name not in (SAMPLING, UNSEEN, IN_STEP))
     return Increment(told.energy_wh, (Influence(SAMPLING, told.u_wh), *others))
 
 
@@ -313,8 +315,12 @@ def _inside(run: _Run, first_row: int, last_row: int) -> Increment:
     missed = run.missed.of_part(last_row - first_row)
     # over a gap the doubt is that of the gap
     sampling_wh = path_u_wh(trace, first_row, last_row, evolve(run.inner, gap_w=0.0))
+    sampling_wh = max(sampling_wh, missed.sampling_u_wh)
+    # both ways doubt the same edges: the larger is the doubt
+    in_step_wh = math.sqrt(max(missed.in_step_u_wh**2 - sampling_wh**2, 0.0))
     doubts = (
-        Influence(SAMPLING, max(sampling_wh, missed.u_wh)),
+        Influence(SAMPLING, sampling_wh),
+        Influence(IN_STEP, in_step_wh),
         Influence(UNSEEN, missed.hidden_u_wh),
         Influence(RESOLUTION, resolution_u_wh(trace, first_row, last_row)),
         Influence(GAPS, gap_u_wh),

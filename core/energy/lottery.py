@@ -12,9 +12,10 @@ length bounds what holding can take, and its level tells what a heater that neve
 import math
 
 import numpy as np
-from attrs import frozen
+from attrs import evolve, frozen
 from numpy.typing import NDArray
 
+from core.energy.beats import FEWEST_BEATS, by_chance_rows, few_beats_rows, in_step_rows
 from core.traces import F64, Trace
 from core.units import J_PER_WH
 
@@ -35,8 +36,13 @@ LONGEST_CYCLE_S = (600.0, 150.0)
 SLOW_S = 12.0
 #: samples closer than this resolve any thermostat; common practice, no source [s]
 CLOSE_S = 4.0
+#: samples closer than this meet no cycle that the meter itself, which takes its values over a second or so,
+#: would not even out; common practice, no source [s]
+BEATS_S = 1.5
 #: this many cycles of a heater that is seldom on are no accident
 SEEN_CYCLES = 8
+#: cycles that tell by themselves what their sum is unsure by
+MANY_BEATS = 20
 #: an on-share below this is too little to hold a bed
 HARDLY_ON = 0.10
 #: hot ends have no more than this; common practice, no source [W]
@@ -76,26 +82,42 @@ class Lottery:
     rows, alike_rows : float
         Rows that this is for, and how many neighbours on average show the heater alike: an alias is wrong in
         the same way for so long.
+    beats_u_wh : float
+        By how unlike the beats of on and off are, if they are an alias. [Wh]
+    in_step_u_wh : float
+        Of a strictly regular cycle whose edges all the samples round alike. [Wh]
+    row_wh : float
+        What one row is unsure by, whether the heater was on. [Wh]
     """
 
     u_wh: float = 0.0
     hidden_u_wh: float = 0.0
     rows: float = 1.0
     alike_rows: float = 1.0
+    beats_u_wh: float = 0.0
+    in_step_u_wh: float = 0.0
+    row_wh: float = math.inf
+
+    @property
+    def sampling_u_wh(self) -> float:
+        """What chance leaves open. [Wh]"""
+        return max(self.u_wh, self.beats_u_wh)
 
     def of_part(self, rows: int) -> "Lottery":
         """The same for so many neighbouring rows of them.
 
         Over fewer rows than are alike all err together; over more, what is too much and what is too little
-        take turns.
+        take turns. What keeps step errs the same way throughout.
         """
         err_as = max(rows, min(rows, self.alike_rows) ** 2)
         part = min(rows / self.rows, 1.0)
-        return Lottery(
-            self.u_wh * min(math.sqrt(err_as / self.rows), 1.0),
-            self.hidden_u_wh * part,
-            rows,
-            self.alike_rows,
+        return evolve(
+            self,
+            u_wh=self.u_wh * min(math.sqrt(err_as / self.rows), 1.0),
+            hidden_u_wh=self.hidden_u_wh * part,
+            rows=rows,
+            beats_u_wh=min(self.beats_u_wh * math.sqrt(part), rows * self.row_wh),
+            in_step_u_wh=self.in_step_u_wh * part,
         )
 
 
@@ -121,34 +143,45 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
     h_s = trace.median_s
     if trace.kind != "sampled" or h_s <= 0 or power.size < FEWEST_ROWS:
         return Lottery()
-    locked_wh = _locked_u_wh(trace, first_row, last_row)
-    rows = float(power.size - 1)
-    if h_s < CLOSE_S:
-        return Lottery(locked_wh, rows=rows)
-    met_wh = _always_met_u_wh(trace, first_row, last_row)
-    low, high = np.percentile(power, 3), float(power.max())
+    low, high = float(np.percentile(power, 3)), float(power.max())
     is_on = power > (low + high) / 2
     plateau = int(np.argmin(is_on)) if is_on[0] and not is_on.all() else 0
     rest, rest_on = power[plateau:], is_on[plateau:]
-    if rest.size < FEWEST_ROWS / 2 or high - low < BED_STEP * max(low, 1.0):
-        return Lottery(locked_wh, met_wh, rows)
+    step_wh = (high - low) * h_s / J_PER_WH
+    in_step_wh = max(_locked_u_wh(trace, first_row, last_row), step_wh * in_step_rows(rest_on))
+    found = Lottery(rows=float(power.size - 1), in_step_u_wh=in_step_wh)
+    is_large = rest.size >= FEWEST_ROWS / 2 and high - low >= BED_STEP * max(low, 1.0)
+    if h_s < CLOSE_S:
+        rows = by_chance_rows(rest_on) if is_large and h_s >= BEATS_S else 0.0
+        return evolve(found, beats_u_wh=step_wh * rows)
+    met_wh = _always_met_u_wh(trace, first_row, last_row)
+    if not is_large:
+        return evolve(found, hidden_u_wh=met_wh)
     seconds = h_s * rest.size
     share = (float(np.count_nonzero(rest_on)) + 1) / (rest.size + 2)
-    u_wh = 0.0
-    if not _is_resolved(rest_on, h_s):
-        deviation_w = max(float(np.std(rest)), (high - low) * math.sqrt(share * (1 - share)))
-        u_wh = deviation_w * h_s * math.sqrt(rest.size) / J_PER_WH
+    deviation_w = max(float(np.std(rest)), (high - low) * math.sqrt(share * (1 - share)))
+    row_wh = deviation_w * h_s / J_PER_WH
+    is_resolved = _is_resolved(rest_on, h_s)
+    cycles = int(np.count_nonzero(np.diff(rest_on.astype(np.int8)) > 0))
     hidden_u_wh = 0.0
     warm_up_s = plateau * h_s
     most = min(warm_up_s / (FASTEST_BED_S + warm_up_s / 2), 1.0)
     idle_w = _idle_w(trace, first_row, last_row)
     # a large heater that is seldom on is seen all the same where its cycle is resolved
-    cycles = int(np.count_nonzero(np.diff(rest_on.astype(np.int8)) > 0))
-    is_seen = h_s <= SLOW_S and cycles >= SEEN_CYCLES and _is_resolved(rest_on, h_s)
+    is_seen = h_s <= SLOW_S and cycles >= SEEN_CYCLES and is_resolved
     if plateau >= 1 and not is_seen and _is_hidden(rest, low, high, idle_w, h_s):
         hidden_u_wh = (high - low) * max(most - share, 0.0) * seconds / math.sqrt(3) / J_PER_WH
-    alike_rows = rest_on.size / (1 + np.count_nonzero(rest_on[1:] != rest_on[:-1]))
-    return Lottery(max(u_wh, locked_wh), max(hidden_u_wh, met_wh), rows, alike_rows)
+    beats_rows = by_chance_rows(rest_on)
+    if not is_resolved and cycles <= FEWEST_BEATS and not hidden_u_wh:
+        beats_rows = few_beats_rows(rest_on)
+    return evolve(
+        found,
+        u_wh=0.0 if is_resolved or cycles >= MANY_BEATS else row_wh * math.sqrt(rest.size),
+        hidden_u_wh=max(hidden_u_wh, met_wh),
+        alike_rows=rest_on.size / (1 + np.count_nonzero(rest_on[1:] != rest_on[:-1])),
+        beats_u_wh=step_wh * beats_rows,
+        row_wh=row_wh,
+    )
 
 
 def _is_hidden(rest: F64, low: float, high: float, idle_w: float, h_s: float) -> bool:

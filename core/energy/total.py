@@ -11,7 +11,7 @@ import math
 
 from attrs import frozen
 
-from core.energy.chain import SAMPLING, UNSEEN, blind, chain
+from core.energy.chain import IN_STEP, SAMPLING, UNSEEN, blind, chain
 from core.energy.edges import Edge, edge
 from core.energy.fusion import COUNTER_STEP, Fused, fuse
 from core.energy.integral import by_power_wh
@@ -31,6 +31,8 @@ GAP_CAUTION = 0.01
 GAP_LIMIT = 0.05
 #: half-width of the sampling part alone that is worth a caution [%]
 LOTTERY_PERCENT = 2.0
+#: the same of a heater that keeps step with the samples, which looks well resolved
+IN_STEP_PERCENT = 0.5
 #: the two ways disagree when they differ by more than this many combined standard uncertainties
 DISAGREE = 3.0
 
@@ -180,6 +182,10 @@ def _problems(trace: Trace, found: _Ways, gap_share: float) -> tuple[Problem, ..
         if percents.get(UNSEEN, 0.0) > 0:
             facts = {"percent": percents[UNSEEN], "interval_s": trace.median_s}
             problems.append(Problem("energy.heater_unseen", facts=facts))
+        elif percents.get(IN_STEP, 0.0) > max(IN_STEP_PERCENT, percents.get(SAMPLING, 0.0) / 2):
+            percent = math.hypot(percents[IN_STEP], percents.get(SAMPLING, 0.0))
+            facts = {"percent": percent, "interval_s": trace.median_s}
+            problems.append(Problem("energy.in_step", facts=facts))
         elif percents.get(SAMPLING, 0.0) > LOTTERY_PERCENT:
             facts = {"percent": percents[SAMPLING], "interval_s": trace.median_s}
             problems.append(Problem("energy.sampling_lottery", facts=facts))

@@ -20,6 +20,9 @@ WHY: dict[str, str] = {
     mark("unseen heater"): mark(
         "a heater may switch in step with the readings, so that all miss it or all meet it"
     ),
+    mark("readings in step"): mark(
+        "the readings keep step with the heater and meet it at the same few moments of its cycle"
+    ),
     mark("boundary"): mark("the run begins and ends somewhere between two readings"),
     mark("resolution"): mark("the meter shows power in steps"),
     mark("gaps"): mark("stretches with no readings were bridged"),

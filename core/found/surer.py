@@ -20,6 +20,7 @@ _ADVICE: dict[str, str] = {
     "meter offset": mark("a meter of better stated accuracy at small loads"),
     "sampling": mark("a log with shorter intervals, of averages, or with an energy counter"),
     "unseen heater": mark("a log with shorter intervals, of averages, or with an energy counter"),
+    "readings in step": mark("a log with another interval, of averages, or with an energy counter"),
     "boundary": mark("a log with shorter intervals, so that the run's edges are seen"),
     "resolution": mark("a meter that shows finer steps of power"),
     "gaps": mark("a log without gaps, or a meter with an energy counter to bridge them"),
