@@ -33,7 +33,7 @@ from core.publish.against import AGAINST, VIEW, figure_for, key_for_figure, titl
 from core.publish.choices import Pick
 from core.publish.ordering import in_order
 from core.publish.sources import MOST_LINED_UP, Sources
-from core.report.tables import StudyTable, study_tables
+from core.report.tables import StudyTable, study_table, tables_there
 from core.results.bed_compared import by_area
 
 #: keys of line-ups that a person arranged begin so
@@ -342,9 +342,5 @@ def _repeats(sources: Sources) -> Figure | None:
 
 
 def _tables(sources: Sources) -> Iterator[Entry]:
-    for table in study_tables(sources):
-        yield Entry(f"table-{table.key}", table.page, table.title, make_table=partial(_table, key=table.key))
-
-
-def _table(sources: Sources, key: str) -> StudyTable | None:
-    return next((table for table in study_tables(sources) if table.key == key), None)
+    for key, page, title in tables_there(sources):
+        yield Entry(f"table-{key}", page, title, make_table=partial(study_table, key=key))

@@ -10,6 +10,7 @@ from functools import cached_property
 from attrs import evolve, frozen
 
 from core.formatting import POINT, NumberLocale
+from core.line_up.spans import SpanReading, read_span
 from core.line_up.strands import Strand, strands
 from core.report.pictures import Drawable
 from core.results import answer, cost_answer
@@ -24,6 +25,9 @@ from core.study import Study
 
 #: so many runs are lined up unless a person chose them
 MOST_LINED_UP = 120
+#: further than any run reaches on either side of the end of its warm-up [s]
+_FAR_S = 1e9
+_STATES = (("warm-up", -_FAR_S, 0.0), ("processing", 0.0, _FAR_S))
 
 
 @frozen(eq=False)
@@ -130,3 +134,8 @@ class Sources:
     def strands(self) -> tuple[Strand, ...]:
         """The runs that count and have a trace."""
         return strands(self.study, self.comparison, self.drawable.traces)
+
+    @cached_property
+    def warm_up_and_processing(self) -> tuple[tuple[str, tuple[SpanReading, ...]], ...]:
+        """What runs and machines used in either state, by the state's name."""
+        return tuple((state, read_span(self.strands, "end of warm-up", a, b)) for state, a, b in _STATES)

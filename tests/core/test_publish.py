@@ -17,6 +17,7 @@ from core.publish.rows import rows_of
 from core.publish.shelf import AS_ARRANGED, entry_of, key_for, shelf
 from core.publish.sources import Sources
 from core.report.pictures import Drawable
+from core.report.tables import study_table, study_tables, tables_there
 from core.store.values import decode, encode
 from core.study import Study
 from tests.comparisons import make
@@ -48,6 +49,18 @@ def test_the_shelf_holds_figures_of_every_page_and_every_table(demo: Sources) ->
         else:
             assert entry.figure(demo) is not None
             assert entry.view
+
+
+def test_tables_are_told_of_without_being_made(demo: Sources) -> None:
+    made = study_tables(demo)
+    assert list(tables_there(demo)) == [(t.key, t.page, t.title) for t in made]
+    assert [study_table(demo, t.key) for t in made] == list(made)
+    assert study_table(demo, "nothing") is None
+    empty = Sources(
+        Drawable(Study(id="s"), evolve(demo.comparison, machines=(), pairs=(), fairness=()), {}, {}),
+        demo.year,
+    )
+    assert [key for key, _, _ in tables_there(empty)] == [t.key for t in study_tables(empty)]
 
 
 def test_nothing_is_on_the_shelf_before_anything_was_compared() -> None:

@@ -4,17 +4,19 @@ from collections.abc import Iterator
 
 from core.formatting import UNKNOWN, duration, percent
 from core.language import mark, tr
-from core.line_up.spans import SpanReading, read_span
+from core.line_up.spans import SpanReading
 from core.publish.sources import Sources
 from core.quantities import ENERGY, MEAN_W
 from core.report.tables.cells import machine_column, pair, pair_columns, told
 from core.tables import Cell, Column, Table
 
 _TITLE = mark("Warm-up and processing")
-#: further than any run reaches on either side of the end of its warm-up [s]
-_FAR_S = 1e9
-_SPANS = (("warm-up", -_FAR_S, 0.0), ("processing", 0.0, _FAR_S))
 _NOTE = mark("Lined up at the end of warm-up. A machine's mean is of its runs that count.")
+
+
+def title(sources: Sources) -> str | None:
+    """The table's title; None where it has no row: every run that counts has a warm-up or a processing."""
+    return tr(_TITLE) if sources.strands else None
 
 
 def spans_table(sources: Sources) -> Table:
@@ -72,7 +74,7 @@ def readable_spans(sources: Sources) -> Table:
 
 def _readings(sources: Sources) -> Iterator[tuple[str, SpanReading]]:
     """Machine by machine: its mean, then its runs, each in both states; a state that is not there is not."""
-    by_state = [(state, read_span(sources.strands, "end of warm-up", a, b)) for state, a, b in _SPANS]
+    by_state = sources.warm_up_and_processing
     order = {m.machine_id: i for i, m in enumerate(sources.comparison.machines)}
     found = [(state, reading) for state, readings in by_state for reading in readings if reading.seconds > 0]
     rank = {s.run_id: i for i, s in enumerate(sources.strands, start=1)}

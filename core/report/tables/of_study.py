@@ -1,6 +1,6 @@
 """Which tables a study has, in the order of its pages."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 from attrs import frozen
 
@@ -75,6 +75,29 @@ _TABLES: tuple[tuple[str, str, _Make, _Make], ...] = (
         lambda s: readable_fairness(s.comparison),
     ),
 )
+
+
+#: tables of which every row costs: their title, or None where they have no row, is found without making them
+_TITLES: dict[str, Callable[[Sources], str | None]] = {"line-up": line_up.title}
+
+
+def tables_there(sources: Sources) -> Iterator[tuple[str, str, str]]:
+    """Key, page and title of every table that has rows."""
+    for key, page, data, shown in _TABLES:
+        if key in _TITLES:
+            title = _TITLES[key](sources)
+        else:
+            title = shown(sources).title if data(sources).rows else None
+        if title is not None:
+            yield key, page, title
+
+
+def study_table(sources: Sources, key: str) -> StudyTable | None:
+    """One table; None where it has no rows, or nobody knows its key."""
+    made = (
+        StudyTable(k, page, data(sources), shown(sources)) for k, page, data, shown in _TABLES if k == key
+    )
+    return next((table for table in made if table.data.rows), None)
 
 
 def study_tables(sources: Sources) -> tuple[StudyTable, ...]:
