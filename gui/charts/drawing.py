@@ -182,6 +182,11 @@ def _cut(points: int) -> Iterator[slice]:
         yield slice(first, first + _PIECE + 1)
 
 
+def load_paths() -> None:
+    """Load what makes paths of curves, which takes longer than most pictures, before one is waited for."""
+    import pyqtgraph.functions  # noqa: F401
+
+
 def _seen_of(item: Stroke) -> tuple[F64, F64]:
     """The points of a curve within its clip."""
     return (item.xs, item.ys) if item.clip is None else inside(item.xs, item.ys, item.clip)

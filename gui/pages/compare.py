@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QBoxLayout, QMenu, QVBoxLayout, QWidget
 
 from core import edits
 from core.edits import Edit
-from core.figures.compare import comparison_figure, signs_note
+from core.figures.compare import comparison_figure, signs_note, source_of
 from core.figures.energy_time import energy_time_figure
 from core.figures.readout import find_run, readout
 from core.figures.waterfall import MEASURED as MEASURED_WH
@@ -62,6 +62,7 @@ class ComparePage(Page):
         self.setObjectName("compare_page")
         self._session = session
         self._comparison: Comparison | None = None
+        self._drawn: tuple[Comparison, str] | None = None  # what the charts and the table are of
         self._locale = screen_locale()
         self.top = SentenceTop()
         self.rows = ChartView("comparison")
@@ -166,13 +167,17 @@ class ComparePage(Page):
         self._show_parts(True)
         self._show_view()
         say = partial(_say, comparison, self._locale)
-        self.rows.show_figure(comparison_figure(comparison, study, self._locale), say)
-        plane = energy_time_figure(comparison, study, self._locale)
-        self.plane.show_figure(plane, say)
-        self._plane_card.setVisible(bool(plane.marks))
-        self.table.show_table(
-            readable_table(comparison, self._locale), signs_note(comparison), self._locale.decimal
-        )
+        # an edit is told twice: at once, with the numbers as they were, and when those are worked out again
+        source = source_of(study)
+        if self._drawn is None or self._drawn[0] is not comparison or self._drawn[1] != source:
+            self._drawn = (comparison, source)
+            self.rows.show_figure(comparison_figure(comparison, study, self._locale), say)
+            plane = energy_time_figure(comparison, study, self._locale)
+            self.plane.show_figure(plane, say)
+            self._plane_card.setVisible(bool(plane.marks))
+            self.table.show_table(
+                readable_table(comparison, self._locale), signs_note(comparison), self._locale.decimal
+            )
         self.fairness.show_findings(comparison.fairness, self._locale)
         self._on_selection(self._session.selected)
         self._arrange()

@@ -17,6 +17,7 @@ from core.line_up.strands import Strand, strands
 from core.progress import Progress
 from core.results.values import Comparison
 from core.study import Study
+from gui.charts.drawing import load_paths
 from gui.charts.line_up_view import LineUpView
 from gui.dialogs import notes
 from gui.look import S4, S8, S12, S16
@@ -83,6 +84,7 @@ class LineUpPage(Page):
         self._typed = 0
         self._more = 0
         self._said: _Said | None = None
+        load_paths()
         self.top = SentenceTop()
         self.bar = LineUpBar(self._locale)
         self.chart = LineUpView("line_up", self._locale)
