@@ -102,7 +102,10 @@ MENUS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
         ),
     ),
     (mark("&Edit"), ("undo", "redo")),
-    (mark("&View"), ("<pages>", SEPARATOR, "<theme>", SEPARATOR, "larger", "smaller", "normal")),
+    (
+        mark("&View"),
+        ("<pages>", SEPARATOR, "<theme>", "<language>", SEPARATOR, "larger", "smaller", "normal"),
+    ),
     (mark("&Help"), ("explain", "page_help", SEPARATOR, "keys", "cautions", "diagnostics", "about")),
 )
 

@@ -16,6 +16,7 @@ from core.progress import Progress
 from gui.appearance import Appearance
 from gui.icons import application_icon
 from gui.jobs import Failure, Jobs
+from gui.languages import install
 from gui.opening import Opening
 from gui.settings import Settings, data_folder
 
@@ -80,6 +81,7 @@ def run(paths: list[str], demo: bool = False) -> int:
     app.setApplicationDisplayName("Samepart")
     app.setWindowIcon(application_icon())
     settings, jobs = Settings(), Jobs()
+    install(app, settings.language)
     appearance = Appearance(app, settings.theme, settings.zoom)
     # most of the program is loaded only now, with its frame to be seen already
     opening = Opening(settings.geometry)

@@ -33,6 +33,7 @@ from gui.session import READ_FILES, READ_LOGS, Session
 from gui.settings import Settings
 from gui.study_files import STUDY_SUFFIX, StudyFiles
 from gui.view_settings import ViewSettings
+from gui.widgets.language_menu import LanguageMenu
 from gui.widgets.page_menu import PageMenu
 from gui.widgets.problem_list import ProblemList
 from gui.widgets.progress_strip import ProgressStrip
@@ -340,6 +341,7 @@ class MainWindow(QMainWindow):
         given = {
             "<recent>": self._files.recent_menu,
             "<theme>": self._view.theme_menu,
+            "<language>": LanguageMenu(self._settings, self),
             "<pages>": self._page_menu,
         }
         self._view_menu = fill_menus(self.menuBar(), self._actions, given)["View"]

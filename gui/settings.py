@@ -21,7 +21,7 @@ def data_folder() -> Path:
 
 
 class Settings:
-    """Theme, zoom, recent studies, window geometry, last folders."""
+    """Theme, language, zoom, recent studies, window geometry, last folders."""
 
     def __init__(self, file: Path | None = None) -> None:
         self._store = (
@@ -39,6 +39,15 @@ class Settings:
     @theme.setter
     def theme(self, theme: Theme) -> None:
         self._store.setValue("theme", theme)
+
+    @property
+    def language(self) -> str:
+        """Code of the window's language, or "system" to follow the desktop."""
+        return str(self._store.value("language", "system"))
+
+    @language.setter
+    def language(self, code: str) -> None:
+        self._store.setValue("language", code)
 
     @property
     def zoom(self) -> float:

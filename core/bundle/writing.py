@@ -1,10 +1,14 @@
-"""Writing a bundle: the same study makes the same bytes, and it appears under its name only when complete."""
+"""Writing a bundle: the same study makes the same bytes, and it appears under its name only when complete.
+
+Rule: everything but the report is English, whatever the window speaks.
+"""
 
 import hashlib
 import json
 import zipfile
 import zlib
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from datetime import date
 from pathlib import Path, PurePath
 from typing import Final
@@ -26,13 +30,13 @@ from core.bundle.manifest import (
 )
 from core.bundle.reading import FREE_BYTES, MOST_RATIO
 from core.json_answer import compared, dumps, inspected
-from core.language import tr
+from core.language import WRITTEN_IN, in_english, spoken, tr
 from core.logs import Reading
 from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
 from core.publish.sources import Sources
 from core.report.tables import study_tables
-from core.results.compare import compare
+from core.results.compare import compare, forget
 from core.store.copying import put_in_place, unfinished_path
 from core.store.values import encode
 from core.study import Study
@@ -124,10 +128,12 @@ def write_bundle(path: Path, contents: Contents, progress: Progress = silent) ->
         Logs of which only the SHA-256 went in although more was wanted; or why nothing was written.
     """
     unfinished = unfinished_path(path)
-    contents = _for_others(contents)
     try:
-        with zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED, compresslevel=_LEVEL) as archive:
-            problems = _fill(archive, contents, path.name, progress)
+        with (
+            _results_in_english(),
+            zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED, compresslevel=_LEVEL) as archive,
+        ):
+            problems = _fill(archive, _for_others(contents), path.name, progress)
         put_in_place(unfinished, path)
     except OSError as error:
         facts = {"why": error.strerror or str(error)}
@@ -146,12 +152,24 @@ def without_folders(study: Study) -> Study:
     return study if logs == study.logs else evolve(study, logs=logs)
 
 
+@contextmanager
+def _results_in_english() -> Iterator[None]:
+    """English for what is computed and written; results are remembered with their words, so without those."""
+    if spoken() == WRITTEN_IN:
+        yield
+        return
+    forget()
+    try:
+        with in_english():
+            yield
+    finally:
+        forget()
+
+
 def _for_others(contents: Contents) -> Contents:
-    """The same with results that name no folders either."""
+    """The same with results that name no folders either, and in the language spoken now."""
     drawn = contents.sources.drawable
     study = without_folders(drawn.study)
-    if study is drawn.study:
-        return contents
     comparison = compare(study, drawn.traces, drawn.activities)
     sources = Sources(evolve(drawn, study=study, comparison=comparison), contents.sources.year)
     return evolve(contents, sources=sources)
@@ -185,10 +203,10 @@ def _fill(archive: zipfile.ZipFile, contents: Contents, name: str, progress: Pro
 def _texts(contents: Contents, study: Study) -> list[tuple[str, str, str]]:
     """Path, text and purpose of every file that is no log."""
     sources = contents.sources
-    told = compared(sources.comparison, study, ())
+    answer = compared(sources.comparison, study, ())
     texts = [
         (STUDY, json.dumps(encode(study, Study), indent=1) + "\n", "the study's own values"),
-        (RESULTS, dumps(told) + "\n", "the figures, as samepart compare --json prints them"),
+        (RESULTS, dumps(answer) + "\n", "the figures, as samepart compare --json prints them"),
     ]
     if contents.readings:
         read = [

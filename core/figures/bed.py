@@ -72,7 +72,7 @@ def beds_figure(beds: Beds, study: Study, locale: NumberLocale = POINT) -> Compa
 
 
 def _row_text(machine: MachineBed) -> str:
-    return machine.supply or tests_text(machine.tests)
+    return tr(machine.supply) if machine.supply else tests_text(machine.tests)
 
 
 def _measure(
