@@ -7,6 +7,7 @@ from core.formatting import NumberLocale, number, percent
 from core.found.values import BudgetLine
 from core.found.writing import figures
 from core.language import mark, tr
+from core.results.checked_logs import factor_of
 from core.results.values import Influence
 from core.study import Study
 
@@ -99,6 +100,26 @@ def made(
             name, abs(u), f"{figures(abs(u), 2, locale)} {unit}".strip(), u**2 / total, shared, why_text
         )
         for name, u, shared, why_text in ordered
+    )
+
+
+def gain_key(meter_id: str, study: Study) -> str:
+    """The key of a meter's gain: its own, or that of all meters that a same-load check has tied together."""
+    return f"gain:{meter_id}" if factor_of(study, meter_id) is None else CHECKED
+
+
+def by_check(meter_id: str, study: Study, locale: NumberLocale) -> tuple[str, ...]:
+    """What same-load checks made of watts read with a meter, in words; nothing where none tells of it."""
+    factor = factor_of(study, meter_id)
+    if factor is None:
+        return ()
+    return (
+        tr(
+            "Every reading of {whose} was multiplied by {factor}, as its same-load check says, and what the "
+            "check leaves open of its gain takes the place of the stated accuracy.",
+            whose=study.meter(meter_id).name,
+            factor=figures(factor, 5, locale),
+        ),
     )
 
 

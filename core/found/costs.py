@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from core.costs.money import money, price_per_kwh
 from core.formatting import POINT, NumberLocale, duration, number, percent, with_interval
-from core.found import standby
+from core.found import budgets, standby
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
 from core.language import tr
@@ -17,6 +17,7 @@ from core.quantities import (
     STANDBY_KWH,
     STANDBY_MEAN_W,
 )
+from core.results.checked_logs import checked_meter
 from core.results.cost_answer import ESTIMATE, HOT, limit_words
 from core.results.cost_values import MachineCost, StandbyCost
 from core.study import Study
@@ -65,9 +66,14 @@ def _standby(result: StandbyCost, study: Study, m: MachineCost, locale: NumberLo
         title,
         standby.value_text(found, locale),
         TOPIC,
-        method=standby.method(found, locale),
+        method=(
+            *standby.method(found, locale),
+            *(budgets.by_check(meter_id, study, locale) if meter_id is not None else ()),
+        ),
         sources=_logs(m),
-        budget=() if meter_id is None else standby.budget(found, study.meter(meter_id), study, locale),
+        budget=()
+        if meter_id is None
+        else standby.budget(found, checked_meter(study, meter_id), study, locale),
         surer=standby.surer(found),
         cautions=tuple(words for words in (limit_words(result.limits, locale),) if words),
     )

@@ -98,7 +98,16 @@ def held_bed(
         title=title,
         value_text=shown(value, quantity, locale),
         topic=_TOPIC,
-        method=(tr(_RULE), tr(_HOW[bed.reference.how]), *((divided,) if divided else ())),
+        method=(
+            tr(_RULE),
+            tr(_HOW[bed.reference.how]),
+            *((divided,) if divided else ()),
+            *(
+                line
+                for meter_id in sorted(bed.meter_ids)
+                for line in budgets.by_check(meter_id, study, locale)
+            ),
+        ),
         formula=(*_formula(bed, beds, quantity, locale), *budgets.combined(lines, u95, locale, unit)),
         sources=_sources(bed, locale),
         budget=lines,
@@ -201,7 +210,7 @@ def _budget(
 ) -> tuple[BudgetLine, ...]:
     """Each hold's scatter, the meter's gain, the plate law, the temperatures; as `BedModel` orders them."""
     assert bed.model is not None
-    key = f"gain:{next(iter(bed.meter_ids))}" if len(bed.meter_ids) == 1 else None
+    key = budgets.gain_key(next(iter(bed.meter_ids)), study) if len(bed.meter_ids) == 1 else None
     names = [
         (
             tr("hold at {difference_k} K", difference_k=number(p.difference_k, 0, locale)),

@@ -8,6 +8,7 @@ from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures
 from core.language import mark, tr
 from core.loads.names import BY_KEY, ELECTRONICS
+from core.results.checked_logs import checked_meter
 from core.results.holds import gain_u
 from core.results.load_answer import step_name, step_watts, watts_text, year_kwh
 from core.results.loads import Loads, LoadWatts, MachineLoads, Single
@@ -77,7 +78,7 @@ def _load(machine: MachineLoads, load: LoadWatts, study: Study, locale: NumberLo
         title=f"{machine.name}: {title}",
         value_text=watts_text(load.watts, load.u95_w, locale),
         topic=_TOPIC,
-        method=(*method, *((idle,) if idle else ())),
+        method=(*method, *((idle,) if idle else ()), *_by_check(machine, study, locale)),
         formula=(
             *(line for single in load.each for line in _single(machine, single, locale)),
             *budgets.combined(budget, load.u95_w, locale, "W"),
@@ -145,12 +146,18 @@ def _levels(machine: MachineLoads, at: int) -> tuple[float, float] | None:
     return None
 
 
+def _by_check(machine: MachineLoads, study: Study, locale: NumberLocale) -> tuple[str, ...]:
+    """What same-load checks made of the watts, for each meter of the tests."""
+    meters = dict.fromkeys(study.log(test.log_id).meter_id for test in machine.stairs)
+    return tuple(line for meter_id in meters for line in budgets.by_check(meter_id, study, locale))
+
+
 def _budget(
     machine: MachineLoads, load: LoadWatts, study: Study, locale: NumberLocale
 ) -> tuple[BudgetLine, ...]:
     meter_id = next((study.log(t.log_id).meter_id for t in machine.stairs), None)
-    key = None if meter_id is None else f"gain:{meter_id}"
-    gain = 0.0 if meter_id is None else gain_u(study.meter(meter_id)) * abs(load.watts)
+    key = None if meter_id is None else budgets.gain_key(meter_id, study)
+    gain = 0.0 if meter_id is None else gain_u(checked_meter(study, meter_id)) * abs(load.watts)
     parts = [
         ("levels", load.u_w, "", tr("how the power scatters on either side, and the display's step")),
         (

@@ -11,6 +11,8 @@ from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
 from core.language import mark, tr
 from core.quantities import STANDBY_W
+from core.results.checked_logs import checked_meter
+from core.results.checked_meters import calibration
 from core.results.runs import Seen, seen
 from core.results.standby import best_standby
 from core.results.values import Measured
@@ -38,17 +40,17 @@ def standby(asked: Question) -> Explanation:
             surer=(tr(LONGER_LOG),),
             sources=_sources(logs, None),
         )
-    best = best_standby(_inputs(asked, logs))
+    best = best_standby(_inputs(asked, logs), calibration(asked.study.meters, asked.study.checks))
     yearly = value.value * HOURS_PER_YEAR / WH_PER_KWH
     if best is None:  # the logs have not been read
         return Explanation(title, shown(value, STANDBY_W, locale), "standby", sources=_sources(logs, None))
     found, log = best[0], logs[best[1]]
-    lines = budget(found, asked.study.meter(log.meter_id), asked.study, locale)
+    lines = budget(found, checked_meter(asked.study, log.meter_id), asked.study, locale)
     return Explanation(
         title=title,
         value_text=value_text(found, locale),
         topic="standby",
-        method=method(found, locale),
+        method=(*method(found, locale), *budgets.by_check(log.meter_id, asked.study, locale)),
         formula=budgets.combined(lines, found.u95_w, locale, "W"),
         sources=_sources(logs, log),
         budget=lines,
@@ -119,8 +121,9 @@ def budget(found: Standby, meter: Meter, study: Study, locale: NumberLocale) -> 
         return ()
     gain_w = found.power_w * meter.gain_percent / 100 / math.sqrt(3)
     parts = [("repeats", found.own_w, "", tr("how far the means of the windows scatter"))]
+    keys = {"meter gain": budgets.gain_key(meter.id, study), "meter offset": f"offset:{meter.id}"}
     for name, u in (("meter gain", gain_w), ("meter offset", meter.offset_w / math.sqrt(3))):
-        key = f"{name.removeprefix('meter ')}:{meter.id}"
+        key = keys[name]
         parts.append((name, u, budgets.shared_with(key, study), budgets.why(name, key, study)))
     return budgets.made([part for part in parts if part[1] > 0], locale, "W")
 

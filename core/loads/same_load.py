@@ -62,6 +62,14 @@ class Calibration:
         """Standard uncertainty of a meter's gain. [1]"""
         return math.sqrt(sum(u**2 for _, u in self.doubts[meter_id]))
 
+    def tells_of(self, meter_id: str) -> bool:
+        """Whether a check tells anything of a meter."""
+        return any(key != f"gain:{meter_id}" for key, _ in self.doubts.get(meter_id, ()))
+
+    def factor(self, meter_id: str) -> float:
+        """What a reading of a meter is multiplied by to take off the error that checks have shown. [1]"""
+        return 1 / (1 + self.errors[meter_id])
+
 
 def reading_u_relative(energy_wh: float, other_wh: float, step_wh: float, other_step_wh: float) -> float:
     """Standard uncertainty of the ratio of two readings of displays. [1]
@@ -143,7 +151,7 @@ def corrected(energy: Energy, meter: Meter, calibration: Calibration) -> Energy:
     """
     if meter.id not in calibration.doubts:
         return energy
-    scale = 1 / (1 + calibration.errors[meter.id])
+    scale = calibration.factor(meter.id)
     value_wh = energy.energy_wh * scale
     kept = [evolve(i, u_wh=i.u_wh * scale) for i in energy.influences if i.shared != f"gain:{meter.id}"]
     gains = [

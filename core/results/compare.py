@@ -13,7 +13,7 @@ from attrs import evolve, frozen
 
 from core.activity import Activity
 from core.plan.scatter import scatter
-from core.results import answer, fairness, holds, machine, runs
+from core.results import answer, checked_logs, fairness, holds, machine, runs
 from core.results.checked_meters import calibration
 from core.results.fairness_accepted import with_acceptances
 from core.results.fairness_temperatures import StatedConditions, unseen
@@ -91,6 +91,7 @@ def forget() -> None:
     runs.forget()
     machine.forget()
     holds.forget()
+    checked_logs.forget()
     _pair.cache_clear()
     fairness.forget()
 

@@ -103,7 +103,7 @@ def _machine(
     midnights: tuple[float, ...],
 ) -> MachineCost:
     costs, stated = study.costs, study.costs.of(given.machine.id)
-    best = standby.best_standby((log.seen, log.meter) for log in given.logs)
+    best = standby.best_standby(((log.seen, log.meter) for log in given.logs), given.calibration)
     found = None if best is None else best[0]
     rest_hours = max(0.0, hours - (stated.printing_hours or 0.0))
     idle_hours = rest_hours if stated.idle_hours is None else min(stated.idle_hours, rest_hours)

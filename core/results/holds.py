@@ -22,6 +22,7 @@ from core.beds.hold_fit import Point
 from core.beds.model import BedModel, Watts
 from core.beds.plate import Plate, loss
 from core.beds.supply import Supply, bed_supply
+from core.results.checked_logs import checked_logs
 from core.results.held_temperatures import Known, elsewhere_c, first_known, usual_c
 from core.results.own_supply import own_supply
 from core.results.runs import Seen, seen
@@ -183,6 +184,7 @@ def beds(study: Study, traces: Mapping[str, Trace], activities: Mapping[str, Act
     Beds
         Machines in the order of the study.
     """
+    study, traces = checked_logs(study, traces)
     found = {m.id: _held_by(m, study, traces, activities or {}) for m in study.machines}
     everything = [h for held in found.values() for h in held]
     bed_c = study.bed_c if study.bed_c is not None else usual_c([h.bed_c for h in everything])

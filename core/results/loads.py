@@ -15,6 +15,7 @@ from attrs import evolve, frozen
 from core.energy.integral import mean_w
 from core.loads.names import BY_KEY, ELECTRONICS, HEATING_OF, LOADS
 from core.loads.steps import Plateau, Staircase, find_steps, interval_w
+from core.results.checked_logs import checked_logs
 from core.results.holds import gain_u
 from core.results.load_naming import AGREE_PART, AGREE_U, LoadStep, On, named_steps, switch
 from core.results.values import Comparison, Measured
@@ -125,6 +126,7 @@ def loads(study: Study, traces: Mapping[str, Trace], comparison: Comparison | No
     -------
     Loads
     """
+    study, traces = checked_logs(study, traces)
     return Loads(tuple(_machine(m, study, traces, comparison) for m in study.machines))
 
 

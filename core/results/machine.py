@@ -109,7 +109,7 @@ def _logged(given: MachineInput) -> list[RunResult]:
 def _rest(given: MachineInput) -> tuple[Standby | None, tuple[Problem, ...]]:
     """Standby of the machine, and what went wrong with it."""
     try:
-        best = standby.best_standby((log.seen, log.meter) for log in given.logs)
+        best = standby.best_standby(((log.seen, log.meter) for log in given.logs), given.calibration)
     except Exception as error:  # noqa: BLE001  # a fault of ours in a rest must not cost the runs
         facts = {"machine": given.machine.name, **facts_of(error)}
         return None, (Problem("standby.fault", Severity.ERROR, facts=facts),)

@@ -205,7 +205,11 @@ def test_one_meter_cancels_and_two_do_not() -> None:
 
 def test_a_same_load_check_narrows_and_corrects_the_ratio_of_two_meters() -> None:
     study, traces = bench(
-        {"Alder": trace(alike(), seed=0), "Rowan": trace(alike(level_w=90.0), seed=1)}, meters=True
+        {
+            "Alder": trace(alike(), seed=0, counter=True),
+            "Rowan": trace(alike(level_w=90.0), seed=1, counter=True),
+        },
+        meters=True,
     )
     one, other = (log.meter_id for log in study.logs)
 
