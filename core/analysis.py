@@ -25,6 +25,7 @@ from core.logs import (
     read_path,
 )
 from core.owners import free_name, owner
+from core.parcels import Parcel, packed, unpacked
 from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
 from core.study import Log, Meter, Source, Study
@@ -149,16 +150,44 @@ def _analysed(
             analyses.append(analyse(path, shown))
         return analyses
     # whoever reads the file may have another working folder
-    futures: dict[Future[FileAnalysis], str] = {
-        executor.submit(analyse, path.absolute(), shown): shown for path, shown in files
+    futures: dict[Future[_Sent], str] = {
+        executor.submit(_sent, analyse, path.absolute(), shown): shown for path, shown in files
     }
     try:
         for i, done in enumerate(as_completed(futures), start=1):
             progress(i / len(futures), futures[done])
-        return [future.result() for future in futures]
+        return [_received(future.result()) for future in futures]
     finally:
         for future in futures:
             future.cancel()
+
+
+@frozen
+class _Sent:
+    """The analysis of a file on its way to another process: its traces are packed beside it."""
+
+    analysis: FileAnalysis
+    parcels: tuple[Parcel | None, ...]
+
+
+def _sent(analyse: Analyse, path: Path, shown: str) -> _Sent:
+    """Analyse a file where it lies, and pack what was found."""
+    analysis = analyse(path, shown)
+    readings = analysis.reading.readings
+    bare = tuple(evolve(r, trace=None) for r in readings)
+    return _Sent(
+        evolve(analysis, reading=evolve(analysis.reading, readings=bare)),
+        tuple(None if r.trace is None else packed(r.trace) for r in readings),
+    )
+
+
+def _received(sent: _Sent) -> FileAnalysis:
+    reading = sent.analysis.reading
+    whole = tuple(
+        r if parcel is None else evolve(r, trace=unpacked(parcel))
+        for r, parcel in zip(reading.readings, sent.parcels, strict=True)
+    )
+    return evolve(sent.analysis, reading=evolve(reading, readings=whole))
 
 
 def found_logs(analyses: Sequence[FileAnalysis]) -> tuple[FoundLog, ...]:
