@@ -73,7 +73,7 @@ class PlanForm(QWidget):
         self.material.setAccessibleName(tr("Material of the part"))
         self.material.setPlaceholderText(tr("not stated"))
         self.temperatures = {
-            name: NumberField(f"plan_{name}", told, limits) for name, _, told, limits in _TEMPERATURES
+            name: NumberField(f"plan_{name}", tr(told), limits) for name, _, told, limits in _TEMPERATURES
         }
         self.display = Choice("plan_display", tr("What the meters' displays show"))
         self.checks = QCheckBox(tr("Hold the meters a&gainst each other on one load, before and after"))
