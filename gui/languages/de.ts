@@ -1800,6 +1800,10 @@
         <translation>Jedes Paar</translation>
     </message>
     <message>
+        <source>Every reading of {whose} was multiplied by {factor}, as its same-load check says, and what the check leaves open of its gain takes the place of the stated accuracy.</source>
+        <translation>Jede Anzeige von {whose} wurde mit {factor} multipliziert, wie die Prüfung an gleicher Last sagt, und was die Prüfung von der Verstärkung offen lässt, tritt an die Stelle der angegebenen Genauigkeit.</translation>
+    </message>
+    <message>
         <source>Failed</source>
         <translation>Fehldrucke</translation>
     </message>
