@@ -1,6 +1,7 @@
 """What the user knows of the beds: area and supply of each machine's, and how their faces radiate."""
 
 from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QWidget
 
 from core.beds.area import bed_area_dm2
@@ -36,7 +37,7 @@ class BedProperties(QFrame):
         self._more = QTimer(self)
         self._more.setSingleShot(True)
         self._more.setInterval(0)
-        self._more.timeout.connect(self._show_more)
+        self._more.timeout.connect(self._go_on)
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(S12, S8, S12, S8)
         self._grid.setHorizontalSpacing(S12)
@@ -63,6 +64,14 @@ class BedProperties(QFrame):
         choice = self._supplies[machine.id]
         choice.setCurrentIndex(max(choice.findData(bed_supply(machine)), 0))
         self._names[machine.id].setText(machine.name)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._show_more()
+
+    def _go_on(self) -> None:
+        if self.isVisible():  # lines that nobody sees would only hold up the page that is seen
+            self._show_more()
 
     def _show_more(self) -> None:
         """Make as many of the lines that are not there yet as one turn of the event loop allows."""

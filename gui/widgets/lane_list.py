@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from attrs import evolve, frozen
 from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from core.lanes import LaneContent
@@ -106,7 +107,13 @@ class LaneList(QScrollArea):
         lane.show()
 
     def _show_more(self) -> None:
-        self._show_from(self._next)
+        if self.isVisible():  # lanes that nobody sees would only hold up the page that is seen
+            self._show_from(self._next)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._asked is not None and self._next < len(self._asked.contents):
+            self._more.start()
 
     def select(self, run_id: str | None) -> None:
         """Mark a stretch on whichever lane it is, and bring that lane into view."""

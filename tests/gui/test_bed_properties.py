@@ -1,6 +1,6 @@
 """The card of the beds: its lines are made some at a time, and all of them are there in the end."""
 
-from PySide6.QtWidgets import QComboBox, QLabel
+from PySide6.QtWidgets import QApplication, QComboBox, QLabel
 from pytestqt.qtbot import QtBot
 
 from core.formatting import POINT
@@ -44,3 +44,14 @@ def test_a_study_that_changes_while_lines_are_made_is_shown_as_it_is_now(qtbot: 
     qtbot.waitUntil(lambda: lines(card) == 3)
     names = [label.text() for label in card.findChildren(QLabel) if label.text().startswith("machine")]
     assert sorted(names) == ["machine 0", "machine 1", "machine 2"]
+
+
+def test_lines_wait_while_nobody_sees_them(qtbot: QtBot) -> None:
+    card = BedProperties(POINT)
+    qtbot.addWidget(card)
+    card.show_study(study(30))
+    before = lines(card)
+    QApplication.processEvents()
+    assert lines(card) == before
+    card.show()
+    qtbot.waitUntil(lambda: lines(card) == 30)
