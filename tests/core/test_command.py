@@ -3,67 +3,22 @@
 import csv
 import gzip
 import io
-import json
 import os
-import subprocess
 import sys
-import zipfile
-from collections.abc import Sequence
-from datetime import datetime, timedelta, timezone
+from datetime import datetime, timedelta
 from pathlib import Path
-from typing import Any
 
 import pytest
 
 from core import executors
 from core.command import run
-from core.report.blocks import Report
-from core.report.pictures import Drawable, Picture, Style
-from core.traces import Trace
 from gui.command import main
-from tests.core.benches import alike, trace
-
-START = datetime(2026, 6, 15, 9, 0, tzinfo=timezone(timedelta(hours=2)))
-
-
-def log_text(whole: Trace) -> str:
-    """A log as a meter saves it: ISO stamps with offset, power in watts."""
-    rows = ["time,power [W]"]
-    for at_s, power_w in zip(whole.time_s, whole.power_w, strict=True):
-        rows.append(f"{(START + timedelta(seconds=float(at_s))).isoformat()},{power_w:.1f}")
-    return "\n".join(rows) + "\n"
+from tests.core.command_line import START, Answer, NoPictures, write_logs
 
 
 @pytest.fixture(scope="module")
 def logs(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    folder = tmp_path_factory.mktemp("logs")
-    for i, (name, level_w) in enumerate({"alder": 60.0, "rowan": 90.0}.items()):
-        (folder / f"{name}.csv").write_text(log_text(trace(alike(3, level_w=level_w, seed=i), seed=i)))
-    return folder
-
-
-class NoPictures:
-    """A computer that cannot draw."""
-
-    def pictures(self, drawable: Drawable, style: Style, year: int) -> Sequence[Picture] | str:
-        return f"no pictures of {len(drawable.comparison.machines)} machines in {style} here"
-
-    def pdf(self, report: Report) -> bytes | str:
-        return "no pages here"
-
-
-class Answer:
-    def __init__(self, argv: Sequence[str | Path], capsys: pytest.CaptureFixture[str]) -> None:
-        self.status = run([str(a) for a in argv], NoPictures())
-        self.out, err = capsys.readouterr()
-        self.messages = err.splitlines()
-
-    @property
-    def json(self) -> Any:
-        def refuse(constant: str) -> None:
-            raise AssertionError(f"{constant} is no JSON")
-
-        return json.loads(self.out, parse_constant=refuse)
+    return write_logs(tmp_path_factory.mktemp("logs"))
 
 
 def test_inspect_as_json(logs: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -323,192 +278,6 @@ def test_wrong_arguments_of_the_whole(argv: list[str], capsys: pytest.CaptureFix
     assert len(err.splitlines()) == 1
 
 
-@pytest.mark.parametrize(
-    ("argv", "words"),
-    [
-        (["--help"], "Exit status"),
-        (["--version"], "samepart "),
-        (["inspect", "--help"], "--json"),
-        (["compare", "--help"], "--out"),
-    ],
-)
-def test_help_and_version_import_nothing_slow(argv: list[str], words: str) -> None:
-    code = (
-        "import sys, gui.command\n"
-        "try:\n    status = gui.command.main(sys.argv[1:])\n"
-        "except SystemExit as stop:\n    status = stop.code\n"
-        "slow = {'numpy', 'pandas', 'PySide6', 'pyarrow'} & set(sys.modules)\n"
-        "sys.exit(f'imported {slow}' if slow else status)\n"
-    )
-    done = subprocess.run([sys.executable, "-c", code, *argv], capture_output=True, text=True, check=False)
-    assert done.returncode == 0, done.stderr
-    assert words in done.stdout
-
-
-def test_inspect_imports_neither_qt_nor_the_slow_libraries(logs: Path) -> None:
-    code = (
-        "import sys\nfrom gui.command import main\nstatus = main(sys.argv[1:])\n"
-        "slow = {'scipy', 'statsmodels', 'GTC', 'PySide6'} & set(sys.modules)\n"
-        "sys.exit(f'imported {slow}' if slow else status)\n"
-    )
-    argv = [sys.executable, "-c", code, "inspect", str(logs / "alder.csv"), "--json"]
-    done = subprocess.run(argv, capture_output=True, text=True, check=False)
-    assert done.returncode == 0, done.stderr
-
-
-def test_compare_needs_no_qt_without_images(logs: Path) -> None:
-    code = (
-        "import sys\nfrom gui.command import main\nstatus = main(sys.argv[1:])\n"
-        "sys.exit('imported Qt' if 'PySide6' in sys.modules else status)\n"
-    )
-    argv = [sys.executable, "-c", code, "compare", str(logs), "--json"]
-    done = subprocess.run(argv, capture_output=True, text=True, check=False)
-    assert done.returncode == 0, done.stderr
-
-
 def _environment(**changes: str) -> dict[str, str]:
     hidden = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
     return {**{k: v for k, v in os.environ.items() if k not in hidden}, **changes}
-
-
-def test_a_reader_that_stops_reading_is_no_fault(logs: Path) -> None:
-    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
-    argv = [sys.executable, "-c", code, "compare", str(logs), "--json"]
-    with subprocess.Popen(argv, stdout=subprocess.PIPE, stderr=subprocess.PIPE) as process:
-        assert process.stdout is not None
-        assert process.stderr is not None
-        process.stdout.close()
-        err = process.stderr.read().decode()
-    assert "Traceback" not in err
-    assert "BrokenPipe" not in err
-
-
-@pytest.mark.skipif(not Path("/dev/full").exists(), reason="only Linux has a disk that is always full")
-@pytest.mark.parametrize("asked", ["inspect", "compare"])
-def test_a_full_disk_under_the_answer_is_told_in_one_line(logs: Path, asked: str) -> None:
-    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
-    argv = [sys.executable, "-c", code, asked, str(logs), "--json"]
-    with Path("/dev/full").open("wb") as full:
-        done = subprocess.run(argv, stdout=full, stderr=subprocess.PIPE, text=True, check=False)
-    assert done.returncode == 3
-    (told,) = done.stderr.splitlines()
-    assert told.startswith(f"samepart {asked}: the answer cannot be written (")
-
-
-@pytest.mark.skipif(sys.platform == "win32", reason="there programs without streams begin otherwise")
-@pytest.mark.parametrize("closed", [">&-", "2>&-", "<&-"])
-def test_a_closed_stream_is_no_fault(logs: Path, closed: str) -> None:
-    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
-    argv = [
-        "sh",
-        "-c",
-        f'exec "$@" {closed}',
-        "sh",
-        sys.executable,
-        "-c",
-        code,
-        "compare",
-        str(logs / "gone.csv"),
-    ]
-    done = subprocess.run(argv, capture_output=True, text=True, check=False)
-    assert done.returncode == 3
-    assert "failed" not in done.stdout + done.stderr
-
-
-def test_a_name_too_long_for_any_file(capsys: pytest.CaptureFixture[str]) -> None:
-    answer = Answer(["compare", "x" * 5000, "--json"], capsys)
-    assert answer.status == 3
-    assert [m[5000:] for m in answer.messages] == [": There is no such file. Check the name and the folder."]
-
-
-def test_output_in_a_plain_locale(logs: Path) -> None:
-    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
-    argv = [sys.executable, "-c", code, "compare", str(logs)]
-    env = _environment(PYTHONIOENCODING="ascii")
-    done = subprocess.run(argv, capture_output=True, text=True, env=env, check=False)
-    assert done.returncode == 0, done.stderr
-    assert "Energy per part" in done.stdout
-
-
-@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="only Linux names its screens")
-def test_no_screen_no_files(tmp_path: Path) -> None:
-    code = "import sys; from gui.command import main; sys.exit(main(sys.argv[1:]))"
-    done = subprocess.run(
-        [sys.executable, "-c", code],
-        capture_output=True,
-        text=True,
-        env=_environment(),
-        cwd=tmp_path,
-        check=False,
-    )
-    assert done.returncode == 2
-    assert "no screen was found" in done.stderr
-
-
-def test_bundle_written_and_read_by_the_command_line(
-    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    first = Answer(["compare", logs, "--json", "--out", tmp_path, "--bundle", "hashes-only"], capsys)
-    bundle = tmp_path / "bundle.samepart.zip"
-    assert bundle.is_file()
-    alone = Answer(["compare", bundle, "--json"], capsys)
-    assert alone.status == 3
-    assert any("holds only the SHA-256 of the log alder.csv" in m for m in alone.messages)
-    again = Answer(["compare", bundle, logs, "--json"], capsys)
-    assert again.status == 0
-    assert again.messages[-1].startswith("All ")
-    wanted = first.out.replace(f"{logs}{os.sep}", "")
-    assert again.out == wanted
-
-
-def test_a_folder_with_a_bundle_in_it_counts_its_logs_once(
-    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    for path in logs.iterdir():
-        (tmp_path / path.name).write_bytes(path.read_bytes())
-    alone = Answer(["compare", tmp_path, "--json"], capsys)
-    Answer(["compare", tmp_path, "--out", tmp_path, "--bundle", "with-logs"], capsys)
-    (tmp_path / "bundle.samepart.zip").rename(tmp_path.parent / "apart.zip")
-    for path in (*tmp_path.glob("comparison.*"), *(tmp_path / "tables").iterdir(), tmp_path / "report.html"):
-        path.unlink()
-    (tmp_path.parent / "apart.zip").rename(tmp_path / "bundle.samepart.zip")
-    again = Answer(["compare", tmp_path, "--json"], capsys)
-    assert again.json["machines"] == alone.json["machines"]
-
-
-def test_personal_data_are_listed_and_replaced_when_asked(
-    tmp_path: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    rows = log_text(trace(alike(3), seed=0)).splitlines()
-    text = "\n".join(["# of ann@workshop.example", *rows]) + "\n"
-    (tmp_path / "alder.csv").write_text(text)
-    out = tmp_path / "out"
-    asked: list[str | Path] = ["compare", tmp_path / "alder.csv", "--out", out, "--bundle", "with-logs"]
-    listed = Answer(asked, capsys)
-    assert "e-mail address: ann@workshop.example in alder.csv" in listed.messages
-    replaced = Answer([*asked, "--replace-personal"], capsys)
-    assert any("replaced by names that say nothing" in m for m in replaced.messages)
-    assert replaced.out == listed.out
-    again = Answer(["compare", out / "bundle.samepart.zip"], capsys)
-    assert again.status == 0
-    assert again.out == listed.out
-    with zipfile.ZipFile(out / "bundle.samepart.zip") as archive:
-        assert all(b"ann@workshop" not in archive.read(name) for name in archive.namelist())
-
-
-@pytest.mark.parametrize("argv", [["--bundle", "with-logs"], ["--replace-personal"], ["--bundle", "all"]])
-def test_a_bundle_needs_a_place(argv: list[str], capsys: pytest.CaptureFixture[str]) -> None:
-    with pytest.raises(SystemExit) as stopped:
-        run(["compare", "x", *argv], NoPictures())
-    assert stopped.value.code == 2
-
-
-def test_inspect_tells_how_the_logs_of_a_bundle_are_read(
-    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    Answer(["compare", logs, "--out", tmp_path, "--bundle", "with-logs"], capsys)
-    here = Answer(["inspect", tmp_path / "bundle.samepart.zip", "--json"], capsys)
-    there = Answer(["inspect", logs, "--json"], capsys)
-    assert here.status == 0
-    assert [r["machine"] for r in here.json] == [r["machine"] for r in there.json] == ["alder", "rowan"]
-    assert [r["energy_wh"] for r in here.json] == [r["energy_wh"] for r in there.json]

@@ -15,6 +15,13 @@ from core.store.sentences import SENTENCES
 from tests.random_edits import new_log, random_edit, raw_log
 
 
+def created(path: Path) -> StudyFile:
+    """A new file at `path`."""
+    file = StudyFile.create(path)
+    assert isinstance(file, StudyFile), file
+    return file
+
+
 def opened(path: Path) -> StudyFile:
     """The file at `path`, which must open."""
     file = StudyFile.open(path)
