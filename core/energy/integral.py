@@ -9,7 +9,7 @@ here.
 import numpy as np
 from attrs import frozen
 
-from core.traces import F64, Trace
+from core.traces import F64, Trace, steps_of
 from core.units import J_PER_WH
 
 
@@ -71,11 +71,11 @@ def pieces(trace: Trace, start_s: float, end_s: float) -> Pieces:
     inner = trace.time_s[first : last + 1]
     inner = inner[(inner > start_s) & (inner < end_s)]
     times = np.concatenate(([start_s], inner, [end_s]))
-    seconds = np.diff(times)
+    seconds = steps_of(times)
     middle = times[:-1] + seconds / 2
     if trace.kind == "sampled":
         powers = np.interp(times, trace.time_s[first : last + 1], trace.power_w[first : last + 1])
-        return Pieces(times[:-1], seconds, (powers[1:] + powers[:-1]) / 2, np.diff(powers))
+        return Pieces(times[:-1], seconds, (powers[1:] + powers[:-1]) / 2, steps_of(powers))
     if trace.kind == "averaged":
         rows = np.searchsorted(trace.time_s, middle, side="left")
     else:
@@ -119,7 +119,7 @@ def between_rows_wh(trace: Trace, first_row: int, last_row: int) -> float:
     """
     if last_row <= first_row:
         return 0.0
-    seconds = np.diff(trace.time_s[first_row : last_row + 1])
+    seconds = steps_of(trace.time_s[first_row : last_row + 1])
     power = trace.power_w[first_row : last_row + 1]
     if trace.kind == "sampled":
         return float(seconds @ power[1:] + seconds @ power[:-1]) / 2 / J_PER_WH

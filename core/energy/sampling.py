@@ -15,7 +15,7 @@ import numpy as np
 from attrs import frozen
 
 from core.energy.timing import HOLE, dead_band_w, shortest_interval_s, stamp_u_s
-from core.traces import F64, GAP_INTERVALS, GAP_SECONDS, Trace
+from core.traces import F64, GAP_INTERVALS, GAP_SECONDS, Trace, steps_of
 from core.units import J_PER_WH
 
 #: factor c when every edge is seen: an edge lies anywhere in its interval
@@ -105,7 +105,7 @@ def switching(power_w: F64) -> Switching:
     """
     if power_w.size < 6:
         return Switching(0.0, UNRESOLVED)
-    one = float(np.mean(np.diff(power_w) ** 2))
+    one = float(np.mean(steps_of(power_w) ** 2))
     two = float(np.mean((power_w[2:] - power_w[:-2]) ** 2))
     if one <= 0:
         return Switching(1.0, RESOLVED)
@@ -123,8 +123,8 @@ def stretch_u_wh(trace: Trace, first_row: int, last_row: int, known_factor: floa
     if last_row <= first_row:
         return 0.0
     power = trace.power_w[first_row : last_row + 1]
-    seconds = np.diff(trace.time_s[first_row : last_row + 1])
-    steps = np.diff(power)
+    seconds = steps_of(trace.time_s[first_row : last_row + 1])
+    steps = steps_of(power)
     squares = float(np.sum(steps**2))
     stamp_s = stamp_u_s(trace)
     if trace.kind == "averaged":
@@ -151,7 +151,7 @@ def _as_polled(trace: Trace, first_row: int, last_row: int) -> F64:
     poll_s = shortest_interval_s(trace)
     if trace.kind != "on_change" or poll_s <= 0:
         return power
-    seconds = np.diff(trace.time_s[first_row : last_row + 1])
+    seconds = steps_of(trace.time_s[first_row : last_row + 1])
     repeats = np.minimum(np.maximum(np.round(seconds / poll_s), 1), MAX_REPEATS).astype(np.int64)
     return np.repeat(power[:-1], repeats)
 
@@ -172,7 +172,7 @@ def holes_more_wh(trace: Trace, first_row: int, last_row: int) -> float:
     if trace.kind != "averaged" or last_row <= first_row:
         return 0.0
     power = trace.power_w[first_row : last_row + 1]
-    holes = _hole_seconds(trace, np.diff(trace.time_s[first_row : last_row + 1]))
+    holes = _hole_seconds(trace, steps_of(trace.time_s[first_row : last_row + 1]))
     return float(np.dot(holes, power[:-1] - power[1:])) / 2 / J_PER_WH
 
 
@@ -182,7 +182,7 @@ def roughness(trace: Trace, first_row: int, last_row: int) -> Roughness:
     if power.size < 2:
         level_w = float(power[0]) if power.size else 0.0
         return Roughness(0.0, UNRESOLVED, 1.0, level_w, level_w, level_w)
-    steps = np.diff(power)
+    steps = steps_of(power)
     seen = switching(_as_polled(trace, max(first_row, 0), last_row))
     rank = round(0.95 * (power.size - 1))
     high_w = float(np.partition(power, rank)[rank])
@@ -202,7 +202,7 @@ def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -
     local = stretch_u_wh(trace, first_row, last_row, typical.factor)
     stamp_s = stamp_u_s(trace)
     if trace.kind == "sampled":
-        squares = float(np.sum(np.diff(trace.time_s[first_row : last_row + 1]) ** 2))
+        squares = float(np.sum(steps_of(trace.time_s[first_row : last_row + 1]) ** 2))
         usual = math.sqrt(typical.factor * typical.mean_square_step_w2 * squares) / J_PER_WH
     else:
         place_s = stamp_s
@@ -240,9 +240,9 @@ def resolution_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
     power = trace.power_w[first_row : last_row + 1]
     time = trace.time_s[first_row : last_row + 1]
     # a reading of 0 W may hide what lies below the meter's threshold
-    hidden_s = float(np.sum(np.diff(time)[power[1:] <= 0]))
-    changes = np.concatenate(([0], 1 + np.flatnonzero(np.diff(power)), [power.size - 1]))
-    seconds = np.diff(time[changes])
+    hidden_s = float(np.sum(steps_of(time)[power[1:] <= 0]))
+    changes = np.concatenate(([0], 1 + np.flatnonzero(steps_of(power)), [power.size - 1]))
+    seconds = steps_of(time[changes])
     step_w = (
         trace.resolution_w if trace.kind != "on_change" else max(trace.resolution_w, 2 * dead_band_w(trace))
     )
