@@ -12,6 +12,10 @@ from core.activity.values import Stretch
 MOVING_TIMES = 1.6
 SHORT_TIMES = 2.5
 LONG_S = 900.0
+#: ... of a long one fewer where rest itself steps by so much from row to row: then that is the meter's noise,
+#: which is the same everywhere and leaves little room for motors above it [W]
+NOISY_TIMES = 1.25
+NOISY_W = 0.4
 #: ... and this part of those of the stretch that moves most
 MOVING_PART = 0.35
 #: among stretches of at least this part of the longest
@@ -48,8 +52,9 @@ def processing(
     seen = [s for s in stretches if math.isfinite(s.motion)]
     longest_s = max((s.seconds for s in seen), default=0.0)
     most_w = max((s.motion for s in seen if s.seconds >= COUNTED_PART * longest_s), default=0.0)
+    long_times = NOISY_TIMES if rest_step_w >= NOISY_W else MOVING_TIMES
     limits_w = [
-        max(MOVING_PART * most_w, (MOVING_TIMES if s.seconds >= LONG_S else SHORT_TIMES) * rest_step_w)
+        max(MOVING_PART * most_w, (long_times if s.seconds >= LONG_S else SHORT_TIMES) * rest_step_w)
         for s in stretches
     ]
     moving = [s for s, limit_w in zip(stretches, limits_w, strict=True) if s.motion >= limit_w]

@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 from attrs import evolve
 
+from core.activity import find
 from core.activity.levels import noise_at_rest_w
 from core.activity.rows import rows_of
 from core.traces import Trace
@@ -48,3 +49,16 @@ def test_the_noise_of_a_rest_is_its_range_in_a_window() -> None:
     found_w = noise_at_rest_w(rows_of(noisy(made.trace, 0.6, 10)))
     # the range of 22 normal values has a mean of 3.8 and hardly ever exceeds 5.5 standard deviations
     assert 3.8 * 0.6 < found_w < 5.5 * 0.6
+
+
+@pytest.mark.parametrize("pulses", [False, True])
+@pytest.mark.parametrize("fan_w", [1.0, 5.0])
+def test_parts_are_no_hold_tests_and_hold_tests_no_parts_under_noise(fan_w: float, pulses: bool) -> None:
+    part, idle = Task("part", 3000.0), Task("idle", 700.0)
+    machine = MachineModel(part_fan_w=fan_w, motors_moving_w=6.0, hot_end_pulses=pulses, hot_end_w=35.0)
+    tasks = (idle, part, idle, Task("hold", 2400.0), idle, part, idle)
+    for seed in range(3):
+        made = simulate(machine, MeterModel(1.0, noise_w=0.6), tasks, seed)
+        kinds = [s.kind for s in find(made.trace).stretches if s.seconds > 1500]
+        assert kinds.count("run") == 2
+        assert "other part" not in kinds
