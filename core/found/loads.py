@@ -42,7 +42,7 @@ def load_found(
     if machine is None:
         return None
     if key == SUM:
-        return _sum(machine, locale)
+        return _sum(machine, study, locale)
     if key == PROCESSING:
         return _processing(machine, study, locale)
     if key == REST:
@@ -73,7 +73,7 @@ def _load(machine: MachineLoads, load: LoadWatts, study: Study, locale: NumberLo
                 "{energy} kWh a year.",
                 energy=energy,
             )
-    budget = _budget(machine, load, study, locale)
+    budget = _budget(machine, load.watts, load.u_w, study, locale)
     return Explanation(
         title=f"{machine.name}: {title}",
         value_text=watts_text(load.watts, load.u95_w, locale),
@@ -153,13 +153,13 @@ def _by_check(machine: MachineLoads, study: Study, locale: NumberLocale) -> tupl
 
 
 def _budget(
-    machine: MachineLoads, load: LoadWatts, study: Study, locale: NumberLocale
+    machine: MachineLoads, watts: float, u_w: float, study: Study, locale: NumberLocale
 ) -> tuple[BudgetLine, ...]:
     meter_id = next((study.log(t.log_id).meter_id for t in machine.stairs), None)
     key = None if meter_id is None else budgets.gain_key(meter_id, study)
-    gain = 0.0 if meter_id is None else gain_u(checked_meter(study, meter_id)) * abs(load.watts)
+    gain = 0.0 if meter_id is None else gain_u(checked_meter(study, meter_id)) * abs(watts)
     parts = [
-        ("levels", load.u_w, "", tr("how the power scatters on either side, and the display's step")),
+        ("levels", u_w, "", tr("how the power scatters on either side, and the display's step")),
         (
             "meter gain",
             gain,
@@ -187,12 +187,14 @@ def _sources(machine: MachineLoads, locale: NumberLocale) -> tuple[SourceLine, .
     )
 
 
-def _sum(machine: MachineLoads, locale: NumberLocale) -> Explanation | None:
+def _sum(machine: MachineLoads, study: Study, locale: NumberLocale) -> Explanation | None:
     if machine.sum_w is None:
         return None
     counted = [w for w in machine.loads if BY_KEY[w.load].in_processing]
     lines = [f"{BY_KEY[w.load].title}: {watts_text(w.watts, w.u95_w, locale)}" for w in counted]
     total = figures(math.fsum(w.watts for w in counted), locale=locale)
+    own_w = math.hypot(*(w.u_w for w in counted))
+    budget = _budget(machine, machine.sum_w.value, own_w, study, locale)
     return Explanation(
         title=tr("{name}: sum of the loads", name=machine.name),
         value_text=watts_text(machine.sum_w.value, machine.sum_w.u95, locale),
@@ -202,9 +204,15 @@ def _sum(machine: MachineLoads, locale: NumberLocale) -> Explanation | None:
                 "The loads that draw all through processing, added up; a heater that heats up is not counted."
             ),
             tr("Their scatter adds in squares; the meter's gain moves all of them alike."),
+            *_by_check(machine, study, locale),
         ),
-        formula=(*lines, tr("together: {total} W", total=total)),
+        formula=(
+            *lines,
+            tr("together: {total} W", total=total),
+            *budgets.combined(budget, machine.sum_w.u95, locale, "W"),
+        ),
         sources=_sources(machine, locale),
+        budget=budget,
         surer=_surer(),
         cautions=tuple(tr(words) for words in _CAUTIONS),
     )

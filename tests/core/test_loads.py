@@ -1,5 +1,7 @@
 """Loads: named by the user or by what the test itself shows, and held against processing."""
 
+import math
+
 import numpy as np
 import pytest
 from attrs import evolve
@@ -217,6 +219,10 @@ def test_the_rest_and_the_sum_say_how_they_were_found() -> None:
     )
     told = {key: load_found(Loads((full,)), study, full.machine_id, key) for key in (SUM, PROCESSING, REST)}
     assert all(told.values())
+    total_told = told[SUM]
+    assert total_told is not None
+    assert {line.name for line in total_told.budget} == {"levels", "meter gain"}
+    assert math.fsum(line.share_of_variance for line in total_told.budget) == pytest.approx(1)
     rest_told = told[REST]
     assert rest_told is not None
     assert rest_told.formula[0].startswith("12.00 W \u2212 ")
