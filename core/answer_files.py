@@ -7,7 +7,6 @@ from pathlib import Path
 from attrs import evolve, frozen
 
 from core.bundle.writing import Contents, without_folders
-from core.command import warnings_of
 from core.comparing import Gathered
 from core.formatting import count
 from core.outputs import BundleKind, write_files
@@ -19,7 +18,7 @@ from core.publish.sources import Sources
 from core.report.painter import Painter
 from core.report.pictures import Drawable, Style
 from core.study import Study
-from core.wording import placed
+from core.wording import each_once, placed
 
 #: of personal data so many are told one by one
 _MOST_TOLD = 30
@@ -103,7 +102,7 @@ def write(
 def _warnings(sources: Sources, problems: Sequence[Problem]) -> list[str]:
     """What was wrong with files, which are named without their folders."""
     nearby = [p if p.file is None else evolve(p, file=Path(p.file).name) for p in problems]
-    return warnings_of(sources.comparison, nearby)
+    return each_once((*nearby, *sources.comparison.problems))
 
 
 def _tell_personal(found: Sequence[Personal], wish: Wish, say: Callable[[str], None]) -> None:

@@ -91,9 +91,9 @@ def say(text: str) -> None:
 
 def tell(problems: Sequence[Problem], *, errors_only: bool = False) -> None:
     """Problems on standard error, each once."""
-    from core.wording import placed
+    from core.wording import each_once
 
-    for line in dict.fromkeys(placed(p) for p in problems if p.severity is Severity.ERROR or not errors_only):
+    for line in each_once(p for p in problems if p.severity is Severity.ERROR or not errors_only):
         message(line)
 
 
@@ -187,10 +187,11 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
         message(f"samepart compare: {error}")
         return WRONG_ARGUMENTS
     comparison = gathered.comparison()
-    warnings = warnings_of(comparison, gathered.problems)
     if wanted.json:
         from core.json_answer import compared, dumps
+        from core.wording import each_once
 
+        warnings = each_once((*gathered.problems, *comparison.problems))
         say(dumps(compared(comparison, gathered.study, warnings)))
     else:
         say(comparison_text(comparison))
@@ -205,13 +206,6 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
         written = write(gathered, gathered.study, wanted.out, painter, wish, say=message)
         status = status if written else UNREADABLE
     return status
-
-
-def warnings_of(comparison: "Comparison", problems: Sequence[Problem]) -> list[str]:
-    """What is worth knowing about the files and the numbers, each once."""
-    from core.wording import placed
-
-    return list(dict.fromkeys(placed(p) for p in (*problems, *comparison.problems)))
 
 
 def comparison_text(comparison: "Comparison") -> str:

@@ -4,6 +4,7 @@ Rules: a sentence says what, where, why and what would mend it; the parts of the
 bring the sentences for its codes, and here they are joined into one table.
 """
 
+from collections.abc import Iterable
 from functools import cache
 from importlib import import_module
 
@@ -82,6 +83,11 @@ def reason(code: str, **facts: object) -> str:
             pass
     told = ", ".join(f"{name} {value}" for name, value in sorted(facts.items()))
     return f"{code} ({told})" if told else code
+
+
+def each_once(problems: Iterable[Problem]) -> list[str]:
+    """What is worth knowing about files and numbers, a line each; what is said twice is told once."""
+    return list(dict.fromkeys(placed(problem) for problem in problems))
 
 
 def placed(problem: Problem) -> str:

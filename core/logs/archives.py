@@ -6,13 +6,16 @@ Rules: unpacked in blocks against a limit of size and ratio; an archive inside a
 import io
 import zipfile
 import zlib
+from collections.abc import Callable
 from pathlib import PurePath
 
 from attrs import evolve
 
-from core.logs.containers import FREE_BYTES, MOST_BYTES, MOST_RATIO, Item, open_container, refused
+from core.logs.unpacked import FREE_BYTES, MOST_BYTES, MOST_RATIO, Item, refused
 from core.problems import Problem, Severity
 
+#: opens what lies in an archive: bytes, their name, archives around them
+OpenInner = Callable[[bytes, str, int], list[Item] | Problem]
 _BLOCK = 1 << 22
 _DEPTH = 2
 _MEMBERS = 2000
@@ -22,7 +25,7 @@ def _limit(packed: int) -> int:
     return min(MOST_BYTES, FREE_BYTES + MOST_RATIO * packed)
 
 
-def open_gzip(data: bytes, name: str, depth: int) -> list[Item] | Problem:
+def open_gzip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list[Item] | Problem:
     """The log inside a gzip file; what can be unpacked of a cut one."""
     if depth >= _DEPTH:
         return refused(name, "log.nested_archive")
@@ -55,14 +58,14 @@ def open_gzip(data: bytes, name: str, depth: int) -> list[Item] | Problem:
     whole = b"".join(parts)
     if not whole:
         return refused(name, "log.empty" if not problems else "log.archive_unreadable")
-    opened = open_container(whole, name.removesuffix(".gz"), depth + 1)
+    opened = open_inner(whole, name.removesuffix(".gz"), depth + 1)
     if isinstance(opened, Problem):
         return evolve(opened, file=name)
     inner = PurePath(name).name.removesuffix(".gz")
     return [evolve(i, label=i.label or inner, problems=(*i.problems, *problems)) for i in opened]
 
 
-def open_zip(data: bytes, name: str, depth: int) -> list[Item] | Problem:
+def open_zip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list[Item] | Problem:
     """The logs inside a zip archive."""
     if depth >= _DEPTH:
         return refused(name, "log.nested_archive")
@@ -86,7 +89,7 @@ def open_zip(data: bytes, name: str, depth: int) -> list[Item] | Problem:
                 total += len(content)
                 if not content:
                     continue
-                opened = open_container(content, f"{name}/{member.filename}", depth + 1)
+                opened = open_inner(content, f"{name}/{member.filename}", depth + 1)
                 if isinstance(opened, Problem):
                     problems.append(opened)
                 else:

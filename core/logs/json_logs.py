@@ -9,9 +9,10 @@ from typing import Any
 from attrs import evolve
 
 from core.logs import nested, text
-from core.logs.containers import Item, refused, table_of_arrow
+from core.logs.arrow_tables import table_of_arrow
 from core.logs.reading import REFUSED_KEPT
 from core.logs.table import Broken, Table
+from core.logs.unpacked import Item, refused
 from core.problems import Problem
 
 #: deeper nesting than this is no log

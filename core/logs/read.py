@@ -12,11 +12,12 @@ import numpy as np
 from attrs import evolve
 
 from core.language import later, mark, tr
-from core.logs import beside, blocks, body, containers, files, roles, text, text_logs
+from core.logs import arrow_tables, beside, blocks, body, containers, files, roles, text, text_logs
 from core.logs.reading import NO_CHOICES, FileReading, Reading, first_rows
 from core.logs.readings import Read, hints_of, machines_of, no_load, no_time
 from core.logs.source import InMemory, OnDisk
 from core.logs.table import Table, sample_of
+from core.logs.unpacked import Item
 from core.logs.zones import zone_named_in
 from core.problems import Problem, Severity
 from core.progress import Cancelled, Progress, part, silent
@@ -195,7 +196,7 @@ def _from_bytes(
     return text_logs.read(found, decoded.encoding, decoded.reason, (*problems, *decoded.problems), progress)
 
 
-def _from_table(item: containers.Item, name: str, choices: Choices) -> Read | Problem:
+def _from_table(item: Item, name: str, choices: Choices) -> Read | Problem:
     table = item.content
     assert isinstance(table, Table)
     if not table.rows:
@@ -211,7 +212,7 @@ def _from_table(item: containers.Item, name: str, choices: Choices) -> Read | Pr
     parts = blocks.find(table.names, cells, ".", choices, item.above)
     wanted = [want for block in parts for want in block.told.wanted()] or told.wanted()
     kinds = body.kinds_of(cells, wanted, ".")
-    table, decimal = containers.with_numbers(table, [k == "number" for k in kinds])
+    table, decimal = arrow_tables.with_numbers(table, [k == "number" for k in kinds])
     zone = zone_named_in(" ".join(table.names[p] for p in told.time))
     hints = evolve(hints_of(told, name, decimal, choices, zone, ()), is_1904=item.is_1904)
     return Read(

@@ -7,8 +7,9 @@ import re
 import sqlite3
 from typing import Any
 
+from core.logs.arrow_tables import table_of_arrow
 from core.logs.cells import table_of_cells
-from core.logs.containers import Item, refused, table_of_arrow
+from core.logs.unpacked import Item, refused
 from core.logs.words import meaning
 from core.problems import Problem
 

@@ -1,16 +1,12 @@
 """Names that say nothing, of the same form as what they stand for."""
 
-import re
 from collections import Counter
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
 
 from attrs import frozen
 
 from core.personal.kinds import Kind
-
-if TYPE_CHECKING:
-    from core.personal.search import Personal
+from core.personal.search import Personal
 
 #: addresses that nobody has: RFC 5737, RFC 3849, RFC 2606, and locally administered ones of IEEE 802; the
 #: numbers of the RFCs are from memory
@@ -29,7 +25,7 @@ class Replacement:
     pseudonym: str
 
 
-def pseudonyms(found: Sequence["Personal"]) -> tuple[Replacement, ...]:
+def pseudonyms(found: Sequence[Personal]) -> tuple[Replacement, ...]:
     """A pseudonym for each, numbered by kind, of the same form so that a log stays a log."""
     numbers: Counter[Kind] = Counter()
     taken = {personal.text for personal in found}
@@ -62,9 +58,3 @@ def _pseudonym(kind: Kind, text: str, n: int) -> str:
         "network name": f"network {n}",
         "serial number": f"serial-{n:04d}",
     }[kind]
-
-
-def whole(texts: Sequence[str]) -> re.Pattern[str]:
-    """Any of the texts where it is no part of a longer word; of two that begin alike, the longer."""
-    ordered = sorted(set(texts), key=lambda text: (-len(text), text))
-    return re.compile(rf"(?<!\w)(?:{'|'.join(re.escape(text) for text in ordered)})(?!\w)")

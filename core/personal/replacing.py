@@ -18,8 +18,8 @@ from core.logs import Reading
 from core.personal.columns import with_positions_in_columns
 from core.personal.kinds import with_positions
 from core.personal.own_words import in_words
-from core.personal.pseudonyms import Replacement, whole
-from core.personal.texts import CannotReplace, changed
+from core.personal.pseudonyms import Replacement
+from core.personal.texts import CannotReplace, changed, whole
 from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
 from core.report.pictures import Drawable

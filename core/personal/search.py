@@ -11,8 +11,7 @@ from core.language import mark, tr
 from core.personal.columns import positions_in
 from core.personal.kinds import KINDS, Kind, found_in
 from core.personal.own_words import words_of
-from core.personal.pseudonyms import whole
-from core.personal.texts import CannotReplace, changed
+from core.personal.texts import CannotReplace, changed, whole
 from core.progress import Progress, silent
 from core.study import Study
 

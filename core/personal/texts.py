@@ -2,12 +2,13 @@
 
 import gzip
 import io
+import re
 import zipfile
 import zlib
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Final
 
-from core.logs.containers import FREE_BYTES, MOST_BYTES, MOST_RATIO
+from core.logs.unpacked import FREE_BYTES, MOST_BYTES, MOST_RATIO
 
 #: in and out of one text
 Change = Callable[[str], str]
@@ -34,6 +35,12 @@ _BROKEN: Final = (
 
 class CannotReplace(Exception):
     """The bytes are of a kind in which no text can be replaced, or that could not be unpacked."""
+
+
+def whole(texts: Sequence[str]) -> re.Pattern[str]:
+    """Any of the texts where it is no part of a longer word; of two that begin alike, the longer."""
+    ordered = sorted(set(texts), key=lambda text: (-len(text), text))
+    return re.compile(rf"(?<!\w)(?:{'|'.join(re.escape(text) for text in ordered)})(?!\w)")
 
 
 def changed(data: bytes, change: Change, depth: int = 0) -> bytes:

@@ -9,11 +9,11 @@ from PySide6.QtWidgets import QWidget
 
 from core.bundle.log_bytes import of_study_file
 from core.bundle.writing import without_folders
-from core.command import warnings_of
 from core.language import mark, tr
 from core.personal.search import Personal
 from core.problems import Problem
 from core.report.pictures import Drawable
+from core.wording import each_once
 from gui.publish.files import PublishFiles
 from gui.publish.whole_study import FILES, Wanted, WholeStudy, personal_of, save_whole
 from gui.session import Session
@@ -61,7 +61,7 @@ class PublishGiving(QObject):
         readings = {log_id: data.readings for log_id, data in read.items() if data is not None}
         problems: list[Problem] = [p for data in read.values() if data is not None for p in data.problems]
         today = datetime.now().astimezone().date()
-        warnings = tuple(warnings_of(comparison, problems))
+        warnings = tuple(each_once((*problems, *comparison.problems)))
         return WholeStudy(drawable, readings, partial(of_study_file, path), today, warnings)
 
     def _on_looking(self) -> None:
