@@ -116,7 +116,7 @@ def _inspect(argv: Sequence[str]) -> int:
 
         say(dumps([inspected(r) for reading in readings for r in reading.readings]))
     else:
-        from core.reading_text import reading_text
+        from core.logs.reading_text import reading_text
 
         say("\n\n".join(reading_text(r) for reading in readings for r in reading.readings))
     tell(told, errors_only=wanted.json)

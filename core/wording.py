@@ -15,7 +15,7 @@ from core.problems import Problem
 _TABLES = (
     "core.results.sentences",
     "core.logs.sentences",
-    "core.number_sentences",
+    "core.energy.sentences",
     "core.activity.sentences",
     "core.store.sentences",
     "core.session_sentences",

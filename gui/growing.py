@@ -9,9 +9,9 @@ from core import edits
 from core.activity import Activity
 from core.analysis import add_to_study, seen_together
 from core.edits import Edit
-from core.growth import Added, added, known_start, read_added, shift_between
 from core.language import tr
 from core.logs import find_files, join
+from core.logs.growth import Added, added, known_start, read_added, shift_between
 from core.logs.reading import Reading
 from core.problems import Problem, Severity
 from core.progress import Progress, part

@@ -8,7 +8,7 @@ from attrs import evolve, field, frozen
 from core import edits
 from core.activity import Activity, find
 from core.analysis import FileAnalysis, FoundLog, find_logs, read_log
-from core.envelope import envelope
+from core.figures.envelope import envelope
 from core.language import tr
 from core.logs import find_files, read_path
 from core.logs.reading import Reading

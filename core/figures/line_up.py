@@ -5,8 +5,8 @@ from collections.abc import Sequence
 import numpy as np
 from attrs import evolve, field, frozen
 
-from core.envelope import envelope
 from core.figures.compare import source_of
+from core.figures.envelope import envelope
 from core.figures.line_up_values import (
     Curve,
     Excursion,

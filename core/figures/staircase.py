@@ -4,9 +4,9 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from core.envelope import Envelope, envelope
 from core.figures.compare import source_of
 from core.figures.curve_values import CurvesFigure, Spot, Trend
+from core.figures.envelope import Envelope, envelope
 from core.figures.line_up_values import Scale
 from core.figures.ticks import axis_end
 from core.formatting import POINT, NumberLocale, number, value_alone, with_unit

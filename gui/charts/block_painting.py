@@ -10,7 +10,7 @@ from attrs import frozen
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter
 
-from core.lanes import Block
+from core.figures.lanes import Block
 from core.language import tr
 from core.results.values import StateSpan
 from gui.charts.lane_hits import Edge

@@ -4,7 +4,7 @@ from typing import Final, Literal
 
 import numpy as np
 
-from core.lanes import Block, LaneContent
+from core.figures.lanes import Block, LaneContent
 from core.traces import Trace
 from gui.charts.time_view import TimeView
 

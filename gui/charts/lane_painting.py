@@ -13,8 +13,8 @@ from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 from shiboken6 import VoidPtr
 
 from core.energy.clock_ticks import moment, time_ticks
-from core.envelope import Envelope
-from core.lanes import LaneContent
+from core.figures.envelope import Envelope
+from core.figures.lanes import LaneContent
 from core.language import tr
 from core.traces import F64, Trace
 from gui.charts.time_view import TimeView

@@ -16,9 +16,9 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from core.energy.clock_ticks import moment
-from core.envelope import Envelope, envelope
+from core.figures.envelope import Envelope, envelope
+from core.figures.lanes import Block, LaneContent
 from core.formatting import duration, number
-from core.lanes import Block, LaneContent
 from core.language import tr
 from core.traces import Trace
 from gui import look

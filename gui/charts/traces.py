@@ -6,7 +6,7 @@ from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QContextMenuEvent, QFocusEvent, QKeyEvent, QMouseEvent, QWheelEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
-from core.lanes import Block
+from core.figures.lanes import Block
 from core.language import tr
 from gui.charts import lane_hits as hits
 from gui.charts.lane_hits import Edge

@@ -4,8 +4,8 @@ from PySide6.QtCore import QEvent, QLocale, QPoint, QSize, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QSplitter, QToolButton, QVBoxLayout, QWidget
 
+from core.figures.lanes import headline, lanes
 from core.formatting import NumberLocale
-from core.lanes import headline, lanes
 from core.language import mark, tr
 from core.quantities import ENERGY
 from core.results.values import Comparison

@@ -8,7 +8,7 @@ from PySide6.QtGui import QAction, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QMenu, QWidget
 
 from core import edits
-from core.lanes import stretch_rows
+from core.figures.lanes import stretch_rows
 from core.language import mark, tr
 from core.study import KINDS, Kind, Run
 from gui import look

@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
-from core.lanes import LaneContent
+from core.figures.lanes import LaneContent
 from core.language import tr
 from core.traces import Trace
 from gui.charts.traces import Lane

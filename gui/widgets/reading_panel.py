@@ -8,9 +8,9 @@ from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QComboBox, QFrame, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from core.language import tr
-from core.log_facts import Fact, changes, facts, refused_lines
+from core.logs.facts import Fact, changes, facts, refused_lines
 from core.logs.reading import Reading
-from core.reading_options import OPTIONS, Option, chosen, with_choice
+from core.logs.reading_options import OPTIONS, Option, chosen, with_choice
 from core.study import Choices, Log, Study
 from gui.look import S4, S8, S12, S16
 from gui.reading import LogData

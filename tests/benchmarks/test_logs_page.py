@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 from PySide6.QtWidgets import QApplication
 
-from core.lanes import Block, LaneContent
+from core.figures.lanes import Block, LaneContent
 from core.traces import Clock, Trace
 from gui.charts.traces import Lane
 from tests.gui.driver import opened, write_log

@@ -19,8 +19,8 @@ import pytest
 from pyarrow import csv
 from pytest_benchmark.fixture import BenchmarkFixture
 
-from core.growth import added, read_added
 from core.logs import Reading, read_path
+from core.logs.growth import added, read_added
 from core.study import Choices
 from tests.core.logs.corpus import load, plain
 

@@ -1,7 +1,7 @@
 import numpy as np
 import pytest
 
-from core.envelope import envelope
+from core.figures.envelope import envelope
 from core.traces import Trace
 
 

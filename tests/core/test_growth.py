@@ -6,8 +6,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from core.growth import added, known_start, read_added, shift_between
 from core.logs import read_path
+from core.logs.growth import added, known_start, read_added, shift_between
 from core.study import Choices
 from core.traces import Clock, Trace
 from tests.core.logs.corpus import load, plain

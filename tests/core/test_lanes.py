@@ -1,7 +1,7 @@
 from attrs import evolve
 
 from core import edits
-from core.lanes import headline, lanes
+from core.figures.lanes import headline, lanes
 from core.study import Source, Study
 
 

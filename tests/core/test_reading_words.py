@@ -3,10 +3,10 @@
 import numpy as np
 import pytest
 
-from core.log_facts import changes, facts, refused_lines
+from core.logs.facts import changes, facts, refused_lines
 from core.logs.reading import Column, Reading, Refused
+from core.logs.reading_options import OPTIONS, chosen, with_choice
 from core.problems import Problem
-from core.reading_options import OPTIONS, chosen, with_choice
 from core.study import Choices
 from core.traces import Clock, Trace
 

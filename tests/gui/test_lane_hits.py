@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.lanes import Block, LaneContent
+from core.figures.lanes import Block, LaneContent
 from core.traces import Trace
 from gui.charts import lane_hits as hits
 from gui.charts.time_view import TimeView

@@ -7,7 +7,7 @@ import pytest
 
 from core.language import speak, tr
 from core.logs import read_bytes
-from core.reading_options import OPTIONS
+from core.logs.reading_options import OPTIONS
 from core.wording import sentence
 from tests.core.logs.test_corpus import CASES
 

@@ -4,7 +4,7 @@ import re
 from pathlib import Path
 
 import core
-from core.number_sentences import SENTENCES
+from core.energy.sentences import SENTENCES
 
 FILES = ("energy/total.py", "beds/share.py", "beds/ways.py", "energy/lottery.py")
 
