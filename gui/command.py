@@ -8,7 +8,7 @@ import os
 import sys
 from collections.abc import Sequence
 
-from core.arguments import OVERVIEW, version
+from core.command_line.arguments import OVERVIEW, version
 from core.faults import facts_of
 from gui.painting import UnseenPainter, library_message
 from gui.system_libraries import missing_packages
@@ -42,7 +42,7 @@ def _dispatch(arguments: list[str]) -> int:
         print(version())
         return 0
     if first in ("inspect", "compare"):
-        from core.command import run
+        from core.command_line.command import run
 
         return run(arguments, UnseenPainter())
     if first.startswith("-"):
@@ -56,8 +56,8 @@ def _dispatch(arguments: list[str]) -> int:
 
 def _window(files: list[str], *, demo: bool) -> int:
     if not has_screen():
-        from core.command import WRONG_ARGUMENTS
-        from core.without_screen import show_demo, show_files
+        from core.command_line.command import WRONG_ARGUMENTS
+        from core.command_line.without_screen import show_demo, show_files
 
         if demo:
             return show_demo(UnseenPainter())

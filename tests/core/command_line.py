@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from core.command import run
+from core.command_line.command import run
 from core.report.blocks import Report
 from core.report.pictures import Drawable, Picture, Style
 from core.traces import Trace

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from core import executors
-from core.command import run
+from core.command_line.command import run
 from gui.command import main
 from tests.core.command_line import START, Answer, NoPictures, write_logs
 

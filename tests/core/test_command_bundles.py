@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from core.command import run
+from core.command_line.command import run
 from tests.core.benches import alike, trace
 from tests.core.command_line import Answer, NoPictures, log_text, write_logs
 

@@ -11,7 +11,7 @@ from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, TextIO
 
-from core.arguments import compare_parser, inspect_parser
+from core.command_line.arguments import compare_parser, inspect_parser
 from core.faults import facts_of
 from core.problems import Problem, Severity
 
@@ -200,7 +200,7 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
     tell([checked] if checked is not None else [])
     status = _status(gathered.problems)
     if wanted.out is not None:
-        from core.answer_files import Wish, write
+        from core.command_line.answer_files import Wish, write
 
         wish = Wish(wanted.style, wanted.bundle, wanted.replace_personal)
         written = write(gathered, gathered.study, wanted.out, painter, wish, say=message)

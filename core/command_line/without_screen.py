@@ -4,7 +4,7 @@ import tempfile
 from collections.abc import Sequence
 from pathlib import Path
 
-from core.command import UNREADABLE, comparison_text, message, run, say
+from core.command_line.command import UNREADABLE, comparison_text, message, run, say
 from core.demo import demo_study, with_what_is_known
 from core.places import demo_folder
 from core.report.painter import Painter
@@ -15,7 +15,7 @@ DEMO_FOLDER = "samepart-demo"
 
 def show_demo(painter: Painter) -> int:
     """Print the demo's comparison, and write its tables and images into a folder that is named."""
-    from core.answer_files import Wish, write
+    from core.command_line.answer_files import Wish, write
     from core.comparing import gather
 
     gathered = gather([demo_folder() / "logs"], start=demo_study())
