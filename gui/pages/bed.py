@@ -22,9 +22,9 @@ from core.results.holds import Beds, Held, MachineBed, beds
 from core.results.values import Comparison
 from core.study import CoolerPlan, Study
 from gui.charts.view import ChartView
+from gui.locales import screen_locale
 from gui.look import S4, S12, current
-from gui.pages.compare import screen_locale
-from gui.pages.page import Page, SentenceTop
+from gui.pages.page import Page
 from gui.pages.worked_out import Found, Source, WorkedOut
 from gui.session import Session
 from gui.widgets.bed_bar import BedBar
@@ -35,6 +35,7 @@ from gui.widgets.found_panel import FoundPanel
 from gui.widgets.hold_temperatures import HoldTemperatures
 from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
+from gui.widgets.sentence_top import SentenceTop
 from gui.widgets.table_card import TableCard
 from gui.widgets.titled_card import plain_card
 from gui.widgets.watts_card import WattsCard

@@ -2,7 +2,7 @@
 
 from functools import partial
 
-from PySide6.QtCore import QLocale, QModelIndex, Qt
+from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QMenu, QVBoxLayout, QWidget
 
@@ -22,8 +22,9 @@ from core.results.values import Comparison
 from core.study import BOUNDARIES, Study
 from gui.charts.view import ChartView
 from gui.explaining import Explaining
+from gui.locales import screen_locale
 from gui.look import S4, S12, S16, current
-from gui.pages.page import Page, SentenceTop
+from gui.pages.page import Page
 from gui.picture_drag import PictureDrag
 from gui.session import Session
 from gui.widgets.compare_bar import LIKE, MEASURED, PROPERTY, CompareBar
@@ -35,6 +36,7 @@ from gui.widgets.like_view import LikeView
 from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.property_view import PropertyView
+from gui.widgets.sentence_top import SentenceTop
 from gui.widgets.table_card import TableCard
 from gui.widgets.titled_card import bare_card
 
@@ -372,12 +374,6 @@ class ComparePage(Page):
         else:
             rows = (self.like.table if view in (self.like.rows, self.like.steps) else self.table).model.rows
         self.pictures.copy(view, rows)
-
-
-def screen_locale() -> NumberLocale:
-    """How the user's locale writes numbers."""
-    locale = QLocale()
-    return NumberLocale(decimal=locale.decimalPoint(), group="")
 
 
 def _say(comparison: Comparison, locale: NumberLocale, run_id: str, key: str) -> tuple[str, ...]:

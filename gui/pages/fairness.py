@@ -3,12 +3,8 @@
 from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QFrame,
     QHBoxLayout,
-    QLabel,
     QMenu,
-    QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -25,19 +21,22 @@ from core.results.values import Comparison, Finding
 from core.study import Study
 from gui.charts.view import ChartView
 from gui.images import clipboard_data, render
+from gui.locales import screen_locale
 from gui.look import S4, S8, S12, S16
-from gui.pages.compare import screen_locale
 from gui.pages.fairness_edits import FairnessEdits
-from gui.pages.page import Page, SentenceTop
+from gui.pages.page import Page
 from gui.session import Session
+from gui.widgets.action_buttons import copy_button, link_button, save_button, told_label
 from gui.widgets.fairness_accepted import AcceptedList
 from gui.widgets.fairness_card import FairnessCard
 from gui.widgets.fairness_conditions import COLUMNS, ConditionsCard, MachineConditions
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
+from gui.widgets.page_scroll import PageScroll
 from gui.widgets.page_switch import PageSwitch
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.plan_view import PlanView
+from gui.widgets.sentence_top import SentenceTop
 from gui.widgets.table_card import TableCard
 from gui.widgets.titled_card import bare_card
 
@@ -74,8 +73,11 @@ class FairnessPage(Page):
         self.accepted = AcceptedList()
         self.conditions = ConditionsCard(self._locale)
         self.found = FoundPanel()
-        self.message = QLabel()
+        self.message = told_label()
         self.pictures = PictureMenu({mark("Fairness"): self.chart, **self.plan.views()}, self)
+        self._how = link_button("how_found", tr("&How is this found?"))
+        self._save = save_button(menu=self.pictures.menu)
+        self._copy = copy_button(tr("Copy the picture and the list of points (Ctrl+C on the chart)"))
         self._edits = FairnessEdits(session, self)
         self._lay_out()
         self._connect()
@@ -84,21 +86,12 @@ class FairnessPage(Page):
     # building
 
     def _lay_out(self) -> None:
-        inner = QWidget()
-        content = QVBoxLayout(inner)
-        content.setContentsMargins(S16, S4, S16, S12)
-        content.setSpacing(S12)
         self._chart_card = bare_card(self.chart)
+        scroll = PageScroll("fairness_scroll", is_fitted=False)
         for part in (self.table, self.card, self._chart_card, self.accepted, self.conditions):
-            content.addWidget(part)
-        content.addStretch(1)
-        self._scroll = QScrollArea()
-        self._scroll.setObjectName("fairness_scroll")
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setWidget(inner)
-        self._frame = FoundFrame(self._scroll, self.found)
+            scroll.column.addWidget(part)
+        scroll.column.addStretch(1)
+        self._frame = FoundFrame(scroll, self.found)
         self._after = QWidget()
         after = QVBoxLayout(self._after)
         after.setContentsMargins(0, 0, 0, 0)
@@ -118,17 +111,6 @@ class FairnessPage(Page):
         row = QHBoxLayout()
         row.setContentsMargins(S16, 0, S16, 0)
         row.setSpacing(S8)
-        self.message.setObjectName("message")
-        self.message.setProperty("role", "muted")
-        self._how = QPushButton(tr("&How is this found?"))
-        self._how.setObjectName("how_found")
-        self._how.setProperty("role", "link")
-        self._save = QPushButton(tr("&Save picture"))
-        self._save.setObjectName("save_picture")
-        self._save.setMenu(self.pictures.menu)
-        self._copy = QPushButton(tr("Cop&y"))
-        self._copy.setObjectName("copy")
-        self._copy.setToolTip(tr("Copy the picture and the list of points (Ctrl+C on the chart)"))
         row.addWidget(self.switch)
         row.addWidget(self._how)
         row.addWidget(self.message, 1)

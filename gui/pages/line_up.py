@@ -20,9 +20,9 @@ from core.study import Study
 from gui.charts.drawing import load_paths
 from gui.charts.line_up_view import LineUpView
 from gui.dialogs import notes
+from gui.locales import screen_locale
 from gui.look import S4, S8, S12, S16
-from gui.pages.compare import screen_locale
-from gui.pages.page import Page, SentenceTop
+from gui.pages.page import Page
 from gui.session import Session
 from gui.widgets.action_buttons import copy_button, link_button, save_button
 from gui.widgets.leave_list import LeaveList
@@ -31,6 +31,7 @@ from gui.widgets.line_up_bar import LineUpBar
 from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.run_picker import RunPicker
+from gui.widgets.sentence_top import SentenceTop
 from gui.widgets.tab_order import in_order
 from gui.widgets.table_card import TableCard
 from gui.widgets.titled_card import plain_card

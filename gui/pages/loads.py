@@ -16,9 +16,9 @@ from core.results.loads import Loads, MachineLoads, loads
 from core.results.values import Comparison
 from core.study import Study
 from gui.charts.view import ChartView
+from gui.locales import screen_locale
 from gui.look import S4, S8, S16
-from gui.pages.compare import screen_locale
-from gui.pages.page import Page, SentenceTop
+from gui.pages.page import Page
 from gui.pages.worked_out import Found, Source, WorkedOut
 from gui.picture_drag import PictureDrag
 from gui.session import Session
@@ -30,6 +30,7 @@ from gui.widgets.found_panel import FoundPanel
 from gui.widgets.load_form import LoadForm
 from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
+from gui.widgets.sentence_top import SentenceTop
 from gui.widgets.titled_card import bare_card, plain_card, tell
 
 #: key of the job

@@ -1,20 +1,20 @@
 """The Logs page: the whole of every log, what was found in it, and how it was read."""
 
-from PySide6.QtCore import QEvent, QLocale, QPoint, QSize, Qt, QTimer
+from PySide6.QtCore import QEvent, QPoint, QSize, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QSplitter, QToolButton, QVBoxLayout, QWidget
 
 from core.figures.lanes import headline, lanes
-from core.formatting import NumberLocale
 from core.language import mark, tr
 from core.quantities import ENERGY
 from core.results.values import Comparison
 from core.study import Log, Study
 from gui.explaining import Explaining
+from gui.locales import number_locale
 from gui.look import S4, S8, S16
 from gui.pages.condition_edits import ConditionEdits
 from gui.pages.log_edits import LogEdits
-from gui.pages.page import Page, SentenceTop
+from gui.pages.page import Page
 from gui.pages.stretch_actions import StretchActions
 from gui.session import Session
 from gui.settings import Settings
@@ -22,6 +22,7 @@ from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.lane_list import LaneList
 from gui.widgets.reading_panel import ReadingPanel
+from gui.widgets.sentence_top import SentenceTop
 from gui.widgets.stretch_strip import StretchStrip
 from gui.widgets.tab_order import in_order
 from gui.widgets.typed_form import TypedForm
@@ -231,9 +232,3 @@ class LogsPage(Page):
         self._panel_button.toggled.connect(self._turn_panel)
         row.addWidget(self._panel_button)
         return row
-
-
-def number_locale() -> NumberLocale:
-    """How the user's desktop writes numbers."""
-    locale = QLocale()
-    return NumberLocale(locale.decimalPoint(), locale.groupSeparator())

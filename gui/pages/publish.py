@@ -15,9 +15,9 @@ from core.results.values import Comparison
 from core.study import Study
 from gui.dialogs import notes
 from gui.images import clipboard_data
+from gui.locales import money_locale
 from gui.look import S4, S16
-from gui.pages.page import Page, SentenceTop
-from gui.pages.standby_cost import money_locale
+from gui.pages.page import Page
 from gui.picture_drag import DrawnDrag
 from gui.publish.adding import PublishAdding
 from gui.publish.files import PublishFiles, Saved
@@ -37,6 +37,7 @@ from gui.publish.shelving import (
 from gui.session import Session
 from gui.widgets.publish_bar import PublishBar
 from gui.widgets.publish_body import PublishBody
+from gui.widgets.sentence_top import SentenceTop
 
 #: keys of the jobs
 SHELF, PICTURE = "publish shelf", "publish picture"

@@ -1,7 +1,7 @@
 """The Standby and cost page: what machines take doing nothing, what prints cost, and what saves."""
 
 from attrs import evolve
-from PySide6.QtCore import QDate, QLocale, QModelIndex
+from PySide6.QtCore import QDate, QModelIndex
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QMenu, QVBoxLayout, QWidget
 
@@ -14,7 +14,6 @@ from core.figures.standby_cost import (
     starts_figure,
     starts_sentence,
 )
-from core.formatting import NumberLocale
 from core.found.costs import SAVED, explain_cost
 from core.language import mark, tr
 from core.quantities import PRINT_KWH, STANDBY_KWH
@@ -25,9 +24,9 @@ from core.results.costs import forget, standby_cost
 from core.results.values import Comparison
 from core.study import Study
 from gui.charts.view import ChartView
+from gui.locales import money_locale
 from gui.look import S4, S8, S12, S16, current
-from gui.pages.compare import screen_locale
-from gui.pages.page import Page, SentenceTop
+from gui.pages.page import Page
 from gui.pages.worked_out import Found, Source, WorkedOut
 from gui.picture_drag import PictureDrag
 from gui.session import Session
@@ -39,6 +38,7 @@ from gui.widgets.found_panel import FoundPanel
 from gui.widgets.page_scroll import PageScroll
 from gui.widgets.picture_menu import PictureMenu
 from gui.widgets.price_file import PriceFile
+from gui.widgets.sentence_top import SentenceTop
 from gui.widgets.table_card import TableCard
 from gui.widgets.titled_card import column_of, muted_words, plain_card, tell, titled_card
 
@@ -320,12 +320,6 @@ class StandbyCostPage(Page):
         view = asking if isinstance(asking, ChartView) else self.standby
         table = self.parts if view in (self.prints, self.starts) else self.hours
         self.pictures.copy(view, table.model.rows)
-
-
-def money_locale() -> NumberLocale:
-    """How the user's locale writes numbers and where it puts a currency's sign."""
-    sample = QLocale().toCurrencyString(1.0, "¤")
-    return evolve(screen_locale(), money_first=sample.strip("\u200e\u200f ").startswith("¤"))
 
 
 def _no_runs(run_id: str, key: str) -> tuple[str, ...]:

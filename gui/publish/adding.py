@@ -9,6 +9,7 @@ from core import edits
 from core.language import tr
 from core.progress import Progress
 from core.publish.choices import Pick
+from gui.locales import money_locale
 from gui.session import Session
 
 if TYPE_CHECKING:
@@ -56,7 +57,6 @@ class PublishAdding(QObject):
         from core.publish.shelf import key_for, shelf
         from core.publish.sources import Sources
         from core.report.pictures import Drawable
-        from gui.pages.standby_cost import money_locale
         from gui.publish.shelving import line_up_pick
         from gui.widgets.picture_menu import PictureMenu
 

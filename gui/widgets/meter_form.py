@@ -1,6 +1,6 @@
 """Which meter a log was taken with, what it measured, how good it is, and how it compares with another."""
 
-from PySide6.QtCore import QLocale, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QDoubleSpinBox,
@@ -11,9 +11,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from core.formatting import NumberLocale
 from core.language import mark, tr
 from core.study import Log, Meter, Study
+from gui.locales import screen_locale
 from gui.look import S4, S8
 from gui.widgets.choice import Choice
 from gui.widgets.load_checks import LoadChecks
@@ -102,7 +102,7 @@ class MeterForm(QWidget):
         self._of_bed.setToolTip(tr(BED_ALONE_TIP if beside or log.of_bed else NO_WHOLE_TIP))
         self._count = len(study.checks)
         self._name_button()
-        self.checks.show_checks(study, NumberLocale(QLocale().decimalPoint()))
+        self.checks.show_checks(study, screen_locale())
 
     def _turn_of_bed(self, of_bed: bool) -> None:
         # The box says what is so, which a study that can only be read may refuse to change.

@@ -3,9 +3,8 @@
 from functools import partial
 
 from attrs import frozen
-from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from core import edits
 from core.figures.plan import repeats_figure
@@ -24,14 +23,15 @@ from gui.charts.framing import Frame
 from gui.charts.view import ChartView
 from gui.dialogs import notes
 from gui.images import Size, clipboard_data, render
-from gui.look import S4, S12, S16
-from gui.pages.page import SentenceTop
+from gui.look import S4
 from gui.session import Session
 from gui.widgets.choice import Choice
 from gui.widgets.flow import Flow, labelled
 from gui.widgets.number_field import NumberField
+from gui.widgets.page_scroll import PageScroll
 from gui.widgets.plan_files import PlanFiles
 from gui.widgets.plan_form import Maker, PlanForm
+from gui.widgets.sentence_top import SentenceTop
 from gui.widgets.table_card import TableCard
 from gui.widgets.titled_card import muted_words, tell, titled_card
 
@@ -115,25 +115,15 @@ class PlanView(QWidget):
         cautions.setWordWrap(True)
         form_card = titled_card(tr("The test"), self.form, self.why_not)
         self._order_card = titled_card(tr("Order and run sheet"), cautions, self._buttons(), self.message)
-        inner = QWidget()
-        content = QVBoxLayout(inner)
-        content.setContentsMargins(S16, S4, S16, S12)
-        content.setSpacing(S12)
+        scroll = PageScroll("plan_scroll")
         for card in (self._repeats_card, form_card, self._order_card, self.order):
-            content.addWidget(card)
-        content.addStretch(1)
-        self._scroll = QScrollArea()
-        self._scroll.setObjectName("plan_scroll")
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setWidget(inner)
+            scroll.column.addWidget(card)
+        scroll.column.addStretch(1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S4)
         layout.addWidget(self.top)
-        layout.addWidget(self._scroll, 1)
+        layout.addWidget(scroll, 1)
 
     def _buttons(self) -> QWidget:
         bar = QWidget()

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QEvent, QLocale, QSize, Qt, Signal, SignalInstance
+from PySide6.QtCore import QEvent, QSize, Qt, Signal, SignalInstance
 from PySide6.QtWidgets import (
     QFormLayout,
     QLabel,
@@ -12,10 +12,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from core.formatting import NumberLocale
 from core.language import mark, tr
 from core.results.temperatures import degrees
 from core.study import Study
+from gui.locales import screen_locale
 from gui.look import S4, S8, S16
 from gui.widgets.condition_row import LIMITS_C
 from gui.widgets.number_field import NumberField
@@ -41,7 +41,7 @@ class Side(QWidget):
         super().__init__(parent)
         self.setObjectName("side")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._locale = NumberLocale(QLocale().decimalPoint())
+        self._locale = screen_locale()
         self._name = QLineEdit()
         self._name.setObjectName("study_name")
         self._name.setAccessibleName(tr("Name of the study"))
