@@ -24,11 +24,15 @@ CELL_KEPT = 40
 
 @frozen
 class Column:
-    """A column of the file: its heading, what it holds, and the unit its values are written in."""
+    """A column of the file: its heading, what it holds, and the unit its values are written in.
+
+    ``decimal`` is its decimal sign where that is not the one of the log.
+    """
 
     name: str
     quantity: str
     unit: str
+    decimal: str | None = None
 
 
 @frozen

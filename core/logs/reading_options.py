@@ -74,6 +74,21 @@ def _clock_words(reading: Reading) -> str | None:
     return clock.zone or f"UTC{sign}{hours:02d}:{minutes:02d}"
 
 
+def _decimal_words(reading: Reading) -> str | None:
+    if reading.decimal is None:
+        return None
+    of_log = tr(_DECIMALS.get(reading.decimal, reading.decimal))
+    others = [c for c in reading.columns if c.decimal]
+    if not others:
+        return of_log
+    return tr(
+        "{sign}; but {other} in {columns}",
+        sign=of_log,
+        other=tr(_DECIMALS[others[0].decimal or "."]),
+        columns=", ".join(c.name for c in others),
+    )
+
+
 def _sampling_words(reading: Reading) -> str | None:
     return None if reading.trace is None else tr(_SAMPLING[reading.trace.kind])
 
@@ -100,7 +115,7 @@ OPTIONS: Final = (
         "decimal",
         mark("Decimal sign"),
         tuple((t, k) for k, t in _DECIMALS.items()),
-        lambda r: None if r.decimal is None else tr(_DECIMALS.get(r.decimal, r.decimal)),
+        _decimal_words,
     ),
     Option(
         "delimiter",

@@ -7,6 +7,7 @@ from core.wording import sentence
 
 #: so many gaps are listed before they are only counted
 _GAPS_TOLD = 5
+_SIGNS = {",": "comma", ".": "point"}
 
 
 def reading_text(reading: Reading) -> str:
@@ -37,7 +38,8 @@ def _form(reading: Reading) -> str:
     if reading.delimiter:
         parts.append(f"columns parted by {signs.get(reading.delimiter, reading.delimiter)}")
     if reading.decimal:
-        parts.append(f"decimal {'comma' if reading.decimal == ',' else 'point'}")
+        parts.append(f"decimal {_SIGNS[reading.decimal]}")
+        parts += [f"decimal {_SIGNS[c.decimal]} in {c.name!r}" for c in reading.columns if c.decimal]
     parts.append("no heading" if reading.header_row is None else f"heading in row {reading.header_row}")
     return ", ".join(parts)
 

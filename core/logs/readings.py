@@ -12,6 +12,7 @@ from core.logs.preamble import interval_in, start_in
 from core.logs.reading import Column, Reading, Refused
 from core.logs.refusals import no_time_usable, refused_rows
 from core.logs.roles import Roles
+from core.logs.sniff import OTHER_SIGN
 from core.logs.source import Source
 from core.logs.table import Table
 from core.problems import Problem, Severity
@@ -23,7 +24,8 @@ from core.study import Choices
 class Read:
     """A table with what is known about how it was written; `source` is None where no text is behind it.
 
-    ``beside`` are the logs that stand side by side in the table, if there are several.
+    ``beside`` are the logs that stand side by side in the table, if there are several; ``swapped`` are the
+    positions of columns whose decimal sign is not `decimal` but the other.
     """
 
     table: Table
@@ -40,6 +42,7 @@ class Read:
     problems: tuple[Problem, ...] = ()
     first_rows: tuple[tuple[str, ...], ...] = ()
     beside: tuple[Block, ...] = ()
+    swapped: frozenset[int] = frozenset()
 
 
 def no_load(names: tuple[str, ...], name: str) -> Problem:
@@ -158,6 +161,7 @@ def _of_block(read: Read, block: Block, *, is_first: bool) -> Read:
     return evolve(
         read, table=blocks.cut(read.table, block, is_first), roles=block.told, beside=(), hints=hints,
         stated_offset_s=block.offset_s, time_kind=block.time_kind,
+        swapped=frozenset(p - block.start for p in read.swapped),
         reasons=(*(r for r in read.reasons if r not in read.roles.reasons), *block.told.reasons),
     )  # fmt: skip
 
@@ -252,5 +256,6 @@ def columns_of(read: Read, raw: machines.Raw, made: series.Made) -> tuple[Column
             quantity = "device"
         inferred = {raw.power_name: made.power_unit, raw.counter_name: made.counter_unit}.get(role.name, "")
         unit = read.table.units.get(role.position, "") or role.unit or inferred
-        out.append(Column(role.name, quantity, unit))
+        decimal = OTHER_SIGN[read.decimal] if role.position in read.swapped else None
+        out.append(Column(role.name, quantity, unit, decimal))
     return tuple(out)

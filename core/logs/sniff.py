@@ -59,7 +59,8 @@ _STAMP = re.compile(
 )
 #: what a second line of headings may say besides a unit
 _AGGREGATES = frozenset({"last", "first", "smp", "sum", "count", "instantaneous", "letzter", "dernier"})
-_OTHER_SIGN = {",": ".", ".": ","}
+#: of the two decimal signs, the one that is not it
+OTHER_SIGN = {",": ".", ".": ","}
 NAMED = {",": mark("comma"), ".": mark("point")}
 _SWAPPED_SIGNS = str.maketrans(",.", ".,")
 _DATED, _CLOCKED = re.compile(rf"^{_DATE}$"), re.compile(rf"^{_CLOCK}$")
@@ -108,7 +109,7 @@ class Form:
 
     def decimal_of(self, position: int) -> str:
         """Decimal sign of a column."""
-        return _OTHER_SIGN[self.decimal] if position in self.swapped else self.decimal
+        return OTHER_SIGN[self.decimal] if position in self.swapped else self.decimal
 
 
 @lru_cache(maxsize=1 << 13)
@@ -207,7 +208,7 @@ def sniff(lines: list[str], further: list[str], choices: Choices) -> Form | None
         why = later(
             mark("{why}; but {sign} in {columns}, where every fraction has one"),
             why=why,
-            sign=later(NAMED[_OTHER_SIGN[sign]]),
+            sign=later(NAMED[OTHER_SIGN[sign]]),
             columns=names,
         )
     reasons = (

@@ -168,7 +168,7 @@ def _without_source(
         None if form.header_line is None else form.header_line + 1, found.hints, found.offset_s,
         found.kinds[told.time[0]], None,
         (("encoding", told_by), *form.reasons, *told.reasons), problems,
-        first_rows(form.sample), found.beside,
+        first_rows(form.sample), found.beside, form.swapped,
     )  # fmt: skip
 
 

@@ -10140,6 +10140,10 @@
         <translation>{count:Zeile zeigt|Zeilen zeigen} eine Leistung unter null, bis {lowest_w} W; genommen wie gewählt.</translation>
     </message>
     <message>
+        <source>{sign}; but {other} in {columns}</source>
+        <translation>{sign}; aber {other} in {columns}</translation>
+    </message>
+    <message>
         <source>{text} ({size}, assumed: nobody stated it)</source>
         <translation>{text} ({size}, angenommen: nicht angegeben)</translation>
     </message>
@@ -10282,6 +10286,10 @@
     <message>
         <source>{what}, then Enter</source>
         <translation>{what}, dann Eingabetaste</translation>
+    </message>
+    <message>
+        <source>{what}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{what}; Enter adds it</source>

@@ -8,6 +8,7 @@ import pytest
 from core.language import speak, tr
 from core.logs import read_bytes
 from core.logs.reading_options import OPTIONS
+from core.logs.reading_text import reading_text
 from core.wording import sentence
 from tests.core.logs.test_corpus import CASES
 
@@ -32,6 +33,28 @@ def test_reasons_are_kept_in_english_and_put_into_words_when_shown(case) -> None
                 assert tr(why).replace("«", "").replace("»", "") == why
         for problem in reading.problems:
             assert not any("«" in str(fact) for _, fact in problem.facts)
+
+
+@pytest.mark.parametrize("name", ["comma in the power, point in the counter", "two decimal signs in quotes"])
+def test_a_column_with_the_other_decimal_sign_is_named(name: str) -> None:
+    case = next(c for c in CASES if c.name == name)
+    reading = read_bytes(case.data, case.file).readings[0]
+    (other,) = (c for c in reading.columns if c.decimal)
+    assert other.decimal != reading.decimal
+    word = {",": "comma", ".": "point"}
+    assert f"decimal {word[other.decimal or '']} in {other.name!r}" in reading_text(reading)
+    shown = next(o for o in OPTIONS if o.name == "decimal").found(reading)
+    of_log, of_column = (word[sign or ""] for sign in (reading.decimal, other.decimal))
+    assert shown is not None
+    assert shown.startswith(of_log)
+    assert f"but {of_column}" in shown
+    assert other.name in shown
+
+
+def test_one_decimal_sign_is_said_once() -> None:
+    reading = read_bytes(CASES[0].data, CASES[0].file).readings[0]
+    assert not any(c.decimal for c in reading.columns)
+    assert reading_text(reading).count("decimal") == 1
 
 
 def _shown(text: bytes) -> list[str]:
