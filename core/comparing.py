@@ -20,7 +20,7 @@ from core.logs import FileReading, Reading
 from core.problems import Problem, Severity
 from core.results.compare import compare
 from core.results.values import Comparison
-from core.run_sheet import add_sheet, logged_runs
+from core.run_sheet import add_sheet, is_run_sheet, logged_runs
 from core.study import Boundary, Study
 from core.traces import Trace
 
@@ -90,8 +90,8 @@ def gather(
     Parameters
     ----------
     paths : sequence of Path
-        Logs, folders, at most one study; or one bundle, and folders with the logs of which it holds only the
-        SHA-256: a bundle is checked, never added to.
+        Logs, folders, filled run sheets, at most one study; or one bundle, and folders with the logs of which
+        it holds only the SHA-256: a bundle is checked, never added to.
     run_sheet : Path, optional
         A filled run sheet.
     boundary : Boundary, optional
@@ -119,10 +119,14 @@ def gather(
             Problem("analysis.one_study", Severity.ERROR, str(studies[0]), facts={"other": str(p)})
             for p in studies[1:]
         )
-    found = find_logs([p for p in paths if p not in studies], executor=executor, analyse=analyse)
+    sheets = [p for p in paths if is_run_sheet(p)]
+    found = find_logs([p for p in paths if p not in (*studies, *sheets)], executor=executor, analyse=analyse)
     problems += found.problems
     study = add_to_study(study, found.logs).study
     logs = by_log(study, found.logs)
+    for sheet in sheets:
+        study, told = add_sheet(study, sheet, logged_runs(study, {**traces, **_traces(logs)}))
+        problems += told
     study, told = _as_wished(study, {**traces, **_traces(logs)}, run_sheet, boundary)
     problems += told
     problems += (p for log in found.logs for r in log.readings for p in r.problems)

@@ -1,5 +1,6 @@
 """A filled run sheet put into a study: from the command line, from the window."""
 
+import re
 from collections.abc import Mapping
 from datetime import datetime
 from pathlib import Path
@@ -11,7 +12,29 @@ from core.problems import Problem
 from core.study import Study
 from core.traces import Clock, Trace
 
-__all__ = ["Logged", "LoggedRun", "add_sheet", "logged_runs", "read_sheet"]
+__all__ = ["Logged", "LoggedRun", "add_sheet", "is_run_sheet", "logged_runs", "read_sheet"]
+
+#: headings that stand together in no meter log, however the sheet was saved
+_HEADINGS = frozenset({b"row", b"run", b"block", b"machine", b"meter", b"starting_state", b"remarks"})
+#: the headings stand within this much of the start
+_HEAD_BYTES = 4_096
+
+
+def is_run_sheet(path: Path) -> bool:
+    """Whether a file has the headings of a run sheet that was saved here, so that it is no meter log.
+
+    Only the start of the file is read; one that cannot be read is no run sheet.
+    """
+    try:
+        if not path.is_file():  # what is no ordinary file may never answer
+            return False
+        with path.open("rb") as file:
+            head = file.read(_HEAD_BYTES)
+    except (OSError, ValueError):
+        return False
+    # as some spreadsheets save it, each letter is followed by a zero byte
+    lines = head.replace(b"\0", b"").lower().splitlines()
+    return any(set(re.findall(rb"[a-z_]+", line)) >= _HEADINGS for line in lines)
 
 
 def add_sheet(study: Study, path: Path, logged: Logged | None = None) -> tuple[Study, tuple[Problem, ...]]:

@@ -16,6 +16,7 @@ SENTENCES = {
         "complete."
     ),
     "session.known": "This log is in the study already, so it was not added again.",
+    "session.sheet": "Taken as a filled run sheet: {what}.",
     "session.grown": "The file has grown: read on from where it ended, {rows:more row|more rows}.",
     "session.read_anew": "The file was read anew as it is now; what you decided about its runs was kept.",
     "session.not_grown": "Nothing was added to the file since it was read.",

@@ -4,18 +4,8 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QTimer, Slot
-from PySide6.QtGui import (
-    QCloseEvent,
-    QDragEnterEvent,
-    QDragLeaveEvent,
-    QDropEvent,
-)
-from PySide6.QtWidgets import (
-    QHBoxLayout,
-    QMainWindow,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDragLeaveEvent, QDropEvent
+from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QVBoxLayout, QWidget
 
 from core import edits
 from core.language import tr
@@ -122,17 +112,20 @@ class MainWindow(QMainWindow):
     # what the user does
 
     def add_paths(self, paths: Sequence[Path]) -> None:
-        """Open studies and bundles, and read everything else as logs."""
+        """Open studies and bundles, take in filled run sheets, and read everything else as logs."""
         if self._files.open_bundle_among(paths):
             return
         studies = [path for path in paths if path.suffix.lower() == STUDY_SUFFIX and path.is_file()]
-        logs = [path for path in paths if path not in studies]
+        others = [path for path in paths if path not in studies]
         if studies:
             self._session.open(studies[0])
+        logs = self._files.besides_sheets(others)
         if logs:
-            self._lands_after_import = True
             self._session.add_logs(logs)
+        if logs or self.page is None:
+            self._lands_after_import = True
             self._queue_refresh()
+        self._files.read_sheets(path for path in others if path not in logs)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         is_ours = event.source() is not None  # a picture on its way out

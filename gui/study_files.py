@@ -1,6 +1,6 @@
 """Opening, saving and adding through file dialogs, and the list of studies opened lately."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal, Slot
@@ -9,7 +9,10 @@ from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from core.bundle.reading import is_bundle
 from core.language import tr
+from core.problems import Problem, Severity
+from core.run_sheet import is_run_sheet
 from gui.bundles import Unpacked, unpack
+from gui.run_sheets import RunSheets
 from gui.session import Session
 from gui.settings import Settings
 
@@ -26,6 +29,8 @@ class StudyFiles(QObject):
     def __init__(self, session: Session, settings: Settings, window: QWidget) -> None:
         super().__init__(window)
         self._session, self._settings, self._window = session, settings, window
+        self._sheets = RunSheets(session, self)
+        self._sheets.told.connect(self._on_sheet)
         self.recent_menu = QMenu(tr("Open &recent"), window)
 
     def fill_recent(self) -> None:
@@ -81,6 +86,17 @@ class StudyFiles(QObject):
         if bundles:
             self._open_bundle(bundles[0], [path for path in paths if path not in bundles])
         return bool(bundles)
+
+    def besides_sheets(self, paths: Iterable[Path]) -> list[Path]:
+        """The files that are no filled run sheets."""
+        return [path for path in paths if not is_run_sheet(path)]
+
+    def read_sheets(self, paths: Iterable[Path]) -> None:
+        """Take filled run sheets into the study, after the logs that are being read."""
+        self._sheets.read(tuple(paths))
+
+    def _on_sheet(self, what: str) -> None:
+        self._session.tell(Problem("session.sheet", Severity.NOTE, facts={"what": what}))
 
     def _open_bundle(self, path: Path, beside: Sequence[Path]) -> None:
         target = self._session.free_path()

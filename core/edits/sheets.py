@@ -166,7 +166,8 @@ class _Taker:
         for log_id, rows in self._meters_of_logs.items():
             first = next(iter(rows.values()))
             if len(rows) == 1:
-                self.study = assign_meter(self.study, log_id, self._meter(first.meter).id).study
+                meter = self._meter(first.meter)  # which may be new to the study
+                self.study = assign_meter(self.study, log_id, meter.id).study
             else:
                 names = listed([row.meter for row in rows.values()])
                 facts = {"machine": first.machine, "meters": names}

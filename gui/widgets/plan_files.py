@@ -6,18 +6,13 @@ from PySide6.QtCore import QObject, QStandardPaths, Signal
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
 
-from core import edits
 from core.formatting import NumberLocale
 from core.language import tr
-from core.plan.filled import FilledSheet, read_sheet
 from core.plan.sheet import run_sheet, sheet_csv
-from core.progress import Progress
-from core.run_sheet import logged_runs
+from gui.run_sheets import RunSheets
 from gui.session import Session
 from gui.widgets.plan_print import page_layout, page_size, print_sheet, write_pdf
 
-#: key of the job
-READ_SHEET = "read run sheet"
 #: a mark at the start tells spreadsheets that the text is UTF-8
 _CSV_ENCODING = "utf-8-sig"
 
@@ -30,6 +25,8 @@ class PlanFiles(QObject):
     def __init__(self, session: Session, locale: NumberLocale, parent: QWidget) -> None:
         super().__init__(parent)
         self._session, self._locale, self._window = session, locale, parent
+        self._sheets = RunSheets(session, self)
+        self._sheets.told.connect(self.told)
         self._dialog: QFileDialog | QPrintDialog | None = None
         self._printer: QPrinter | None = None
 
@@ -85,15 +82,7 @@ class PlanFiles(QObject):
 
     def read(self, name: str) -> None:
         """Read a filled sheet into the study."""
-        path = Path(name)
-        if self._session.refuse_if_read_only():
-            return
-
-        def work(progress: Progress) -> FilledSheet:
-            progress(0.0, tr("reading {name}", name=path.name))
-            return read_sheet(path)
-
-        self._session.jobs.start(READ_SHEET, work, self._on_read)
+        self._sheets.read([Path(name)])
 
     def _ask_where(self, title: str, name: str, kind: str) -> None:
         dialog = QFileDialog(self._window, title)
@@ -133,37 +122,3 @@ class PlanFiles(QObject):
             )
         else:
             self.told.emit(tr("Sent {pages:page|pages} to the printer", pages=pages))
-
-    def _on_read(self, sheet: FilledSheet) -> None:
-        study = self._session.study
-        edit, problems = edits.take_in_sheet(study, sheet, logged_runs(study, self._session.traces))
-        name = Path(sheet.file).name
-        self._session.tell(*problems)
-        if edit.study == study:
-            self.told.emit(
-                tr("{name} had nothing new", name=name)
-                if sheet.rows
-                else tr("{name} is no run sheet", name=name)
-            )
-            return
-        self._session.apply(edit)
-        self._session.seal()
-        runs = len(edit.study.typed) - len(study.typed)
-        checks = len(edit.study.checks) - len(study.checks)
-        self.told.emit(_told(runs, checks, name))
-
-
-def _told(runs: int, checks: int, name: str) -> str:
-    """What was read from a filled sheet."""
-    if runs and checks:
-        return tr(
-            "Read {runs:reading|readings} and {checks:same-load check|same-load checks} from {name}",
-            runs=runs,
-            checks=checks,
-            name=name,
-        )
-    if runs:
-        return tr("Read {runs:reading|readings} from {name}", runs=runs, name=name)
-    if checks:
-        return tr("Read {checks:same-load check|same-load checks} from {name}", checks=checks, name=name)
-    return tr("Read conditions of logged runs from {name}", name=name)

@@ -6,8 +6,10 @@ from pathlib import Path
 import pytest
 
 from core import edits
+from core.comparing import gather
 from core.edits.sheets import LoggedRun
-from core.run_sheet import add_sheet
+from core.plan.sheet import run_sheet, sheet_csv
+from core.run_sheet import add_sheet, is_run_sheet
 from core.study import Source, Study
 from core.wording import placed
 
@@ -179,3 +181,40 @@ def test_any_bytes_at_all(tmp_path: Path) -> None:
         data = bytes((seed * 37 + i * i * 11) % 256 for i in range(200))
         read(tmp_path, data)
         read(tmp_path, b"machine,energy\n" + data)
+
+
+def saved_sheet() -> str:
+    study = edits.add_machine(EMPTY, "Alder").study
+    return sheet_csv(run_sheet(edits.add_meter(study, "Meter 1").study))
+
+
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16"])
+@pytest.mark.parametrize("delimiter", [",", ";", "\t"])
+def test_a_sheet_is_known_from_a_log_however_it_was_saved(
+    tmp_path: Path, encoding: str, delimiter: str
+) -> None:
+    path = tmp_path / "sheet.csv"
+    path.write_bytes(saved_sheet().replace(",", delimiter).encode(encoding))
+    assert is_run_sheet(path)
+
+
+@pytest.mark.parametrize(
+    "text", ["", "time,power\n2026-03-02T08:00:00Z,4\n", "machine,run,energy,start,end\n"]
+)
+def test_a_log_is_no_sheet(tmp_path: Path, text: str) -> None:
+    path = tmp_path / "log.csv"
+    path.write_text(text)
+    assert not is_run_sheet(path)
+    assert not is_run_sheet(tmp_path)
+    assert not is_run_sheet(tmp_path / "gone.csv")
+
+
+def test_a_sheet_named_beside_logs_is_taken_in_as_one(tmp_path: Path) -> None:
+    path = tmp_path / "sheet.csv"
+    path.write_text(
+        "row,run,block,machine,meter,starting_state,start,end,energy_wh,remarks\n"
+        "run,1,1,Alder,Meter 1,cold,2026-06-15 09:00,2026-06-15 09:38,21.4,\n"
+    )
+    gathered = gather([path])
+    assert [t.energy_wh for t in gathered.study.typed] == [21.4]
+    assert gathered.study.logs == ()

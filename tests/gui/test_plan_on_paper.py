@@ -18,8 +18,9 @@ from pytestqt.qtbot import QtBot
 from core import edits
 from core.plan.sheet import run_sheet
 from core.study import Study
+from core.wording import placed
 from gui.widgets.plan_print import page_layout, page_size, print_sheet, write_pdf
-from tests.gui.driver import Driver, opened
+from tests.gui.driver import Driver, opened, write_log
 from tests.gui.planned import begin
 
 
@@ -74,6 +75,34 @@ def test_the_sheet_goes_round(bench: Driver, tmp_path: Path) -> None:
     assert "8 runs so far" in view.top.conditions.text()
     bench.do("action_undo")
     assert (len(bench.study.typed), len(bench.study.checks)) == (0, 0)
+
+
+def test_a_filled_sheet_dropped_on_the_window_is_read_as_one(bench: Driver, tmp_path: Path) -> None:
+    begin(bench)
+    path = tmp_path / "sheet.csv"
+    save(bench, "plan_csv", path)
+    fill_in(path, {"Alder": 20.0, "Birch": 25.0})
+    bench.drop(path)
+    assert (len(bench.study.typed), len(bench.study.logs)) == (8, 0)
+    (told,) = bench.session.problems
+    assert (
+        placed(told) == "Taken as a filled run sheet: Read 8 readings and 2 same-load checks from sheet.csv."
+    )
+
+
+def test_a_sheet_dropped_with_its_logs_tells_of_their_runs(bench: Driver, tmp_path: Path) -> None:
+    log = write_log(tmp_path / "Alder.csv", runs=2)
+    path = tmp_path / "sheet.csv"
+    path.write_text(
+        "row,run,block,machine,meter,starting_state,start,end,energy_wh,room_c,remarks\n"
+        "run,1,1,Alder,Meter 1,cold,2026-03-02 08:10,2026-03-02 08:32,,19.5,\n"
+    )
+    bench.drop(path, log)  # the sheet first: it still waits for the log
+    assert [run.room_c for run in bench.study.runs] == [19.5, None]
+    assert bench.study.typed == ()
+    told = [placed(p) for p in bench.session.problems]
+    assert "Taken as a filled run sheet: Read conditions of logged runs from sheet.csv." in told
+    assert {bench.study.meter(log.meter_id).name for log in bench.study.logs} == {"Meter 1"}
 
 
 def test_what_is_no_sheet_says_so_and_changes_nothing(bench: Driver, tmp_path: Path) -> None:
