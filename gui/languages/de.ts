@@ -9,11 +9,11 @@
     </message>
     <message>
         <source> With beds at {celsius} °C {machine} and {other} would, within what their intervals leave open.</source>
-        <translation> Mit Heizbetten bei {celsius} °C täten es {machine} und {other}, innerhalb dessen, was ihre Intervalle offen lassen.</translation>
+        <translation> Bei Heizbetten mit {celsius} °C würden {machine} und {other} tauschen, innerhalb dessen, was ihre Intervalle offen lassen.</translation>
     </message>
     <message>
         <source> With beds at {celsius} °C {machine} and {other} would.</source>
-        <translation> Mit Heizbetten bei {celsius} °C täten es {machine} und {other}.</translation>
+        <translation> Bei Heizbetten mit {celsius} °C würden {machine} und {other} tauschen.</translation>
     </message>
     <message>
         <source> for {seconds}</source>
@@ -277,7 +277,7 @@
     </message>
     <message>
         <source>&amp;Transparent ground</source>
-        <translation>Durchsichtiger Gr&amp;und</translation>
+        <translation>Transparenter Hintergr&amp;und</translation>
     </message>
     <message>
         <source>&amp;Type readings…</source>
@@ -385,7 +385,7 @@
     </message>
     <message>
         <source>; no difference in what they need is shown ({apart} Wh apart)</source>
-        <translation>; ein Unterschied im Bedarf ist nicht gezeigt ({apart} Wh auseinander)</translation>
+        <translation>; ein Unterschied im Bedarf ist nicht nachgewiesen ({apart} Wh auseinander)</translation>
     </message>
     <message>
         <source>A CSV file with a date and time and a price in each row</source>
@@ -405,7 +405,7 @@
     </message>
     <message>
         <source>A bracket joins {names}: no difference between them is shown</source>
-        <translation>Eine Klammer verbindet {names}: Zwischen ihnen ist kein Unterschied gezeigt</translation>
+        <translation>Eine Klammer verbindet {names}: Zwischen ihnen ist kein Unterschied nachgewiesen</translation>
     </message>
     <message>
         <source>A bundle saved beside this report holds the study and, if its maker chose so, the logs: with it “samepart compare BUNDLE” finds every figure again.</source>
@@ -445,11 +445,11 @@
     </message>
     <message>
         <source>A difference between two machines counts as shown where both the repeats alone (Welch’s test [2] for two machines, that of Games and Howell [3] for more) and the ratio with what the meters leave open (adjusted for all pairs by Holm’s way [4]) have a p below 0.05. Otherwise none is shown, which does not mean that there is no difference.</source>
-        <translation>Ein Unterschied zwischen zwei Maschinen gilt als gezeigt, wo sowohl die Wiederholungen allein (Welch-Test [2] bei zwei Maschinen, Games-Howell-Test [3] bei mehr) als auch das Verhältnis mit dem, was die Messgeräte offen lassen (für alle Paare nach Holm [4] angepasst), ein p unter 0,05 haben. Sonst ist keiner gezeigt, was nicht heißt, dass es keinen Unterschied gibt.</translation>
+        <translation>Ein Unterschied zwischen zwei Maschinen gilt als nachgewiesen, wo sowohl die Wiederholungen allein (Welch-Test [2] bei zwei Maschinen, Games-Howell-Test [3] bei mehr) als auch das Verhältnis mit dem, was die Messgeräte offen lassen (für alle Paare nach Holm [4] angepasst), ein p unter 0,05 haben. Sonst ist keiner nachgewiesen, was nicht heißt, dass es keinen Unterschied gibt.</translation>
     </message>
     <message>
         <source>A difference is shown</source>
-        <translation>Ein Unterschied ist gezeigt</translation>
+        <translation>Unterschied nachgewiesen</translation>
     </message>
     <message>
         <source>A fair test</source>
@@ -477,7 +477,7 @@
     </message>
     <message>
         <source>A hold test: machine cold and idle, meter logging every few seconds. Set the bed to a temperature, nothing else, and let it stand for an hour; then, if you can, 10 °C more for half an hour each. Note bed and room temperature. Drop the log here: a long stretch with the bed alone is found by itself, or mark one on the Logs page as a hold test.</source>
-        <translation>Ein Halteversuch: Maschine kalt und untätig, Messgerät zeichnet alle paar Sekunden auf. Nur das Heizbett auf eine Temperatur stellen und eine Stunde stehen lassen; danach, wenn möglich, je eine halbe Stunde lang 10 °C mehr. Heizbett- und Raumtemperatur notieren. Das Log hierher ziehen: Ein langer Abschnitt mit dem Heizbett allein wird von selbst gefunden, oder einen auf der Seite Logs als Halteversuch kennzeichnen.</translation>
+        <translation>Ein Halteversuch: Maschine kalt und untätig, Messgerät zeichnet alle paar Sekunden auf. Nur das Heizbett auf eine Temperatur stellen und eine Stunde stehen lassen; danach, wenn möglich, je eine halbe Stunde lang 10 °C mehr. Heizbett- und Raumtemperatur notieren. Das Log hierher ziehen: Ein langer Abschnitt mit dem Heizbett allein wird von selbst gefunden, oder einen auf der Seite „Logs“ als Halteversuch kennzeichnen.</translation>
     </message>
     <message>
         <source>A kWh &amp;costs</source>
@@ -597,7 +597,7 @@
     </message>
     <message>
         <source>A spreadsheet with a sheet for each table, and one for the method</source>
-        <translation>Eine Tabellenkalkulation mit einem Blatt je Tabelle und einem für die Methode</translation>
+        <translation>Eine Arbeitsmappe mit einem Blatt je Tabelle und einem für die Methode</translation>
     </message>
     <message>
         <source>A switch-on test was marked, but no step stands out in it.</source>
@@ -605,7 +605,7 @@
     </message>
     <message>
         <source>A switch-on test: machine on and idle, meter logging every second or few. After five minutes turn on one load and wait three minutes, then the next: fans, motors, hot end, last the bed. Let a heater reach its temperature and hold it before you go on. Drop the log here: a staircase is found by itself, or mark a stretch on the Logs page as a switch-on test. Use the machine&apos;s own controls only: never open it, and keep away from mains and hot parts.</source>
-        <translation>Ein Einschaltversuch: Maschine an und untätig, Messgerät zeichnet jede Sekunde oder alle paar Sekunden auf. Nach fünf Minuten einen Verbraucher einschalten und drei Minuten warten, dann den nächsten: Lüfter, Motoren, Hotend, zuletzt das Heizbett. Eine Heizung ihre Temperatur erreichen und halten lassen, bevor es weitergeht. Das Log hierher ziehen: Eine Treppe wird von selbst gefunden, oder einen Abschnitt auf der Seite Logs als Einschaltversuch kennzeichnen. Nur die Bedienung der Maschine selbst verwenden: sie nie öffnen und von Netzspannung und heißen Teilen fernbleiben.</translation>
+        <translation>Ein Einschaltversuch: Maschine an und untätig, Messgerät zeichnet jede Sekunde oder alle paar Sekunden auf. Nach fünf Minuten einen Verbraucher einschalten und drei Minuten warten, dann den nächsten: Lüfter, Motoren, Hotend, zuletzt das Heizbett. Eine Heizung ihre Temperatur erreichen und halten lassen, bevor es weitergeht. Das Log hierher ziehen: Eine Treppe wird von selbst gefunden, oder einen Abschnitt auf der Seite „Logs“ als Einschaltversuch kennzeichnen. Nur die Bedienung der Maschine selbst verwenden: sie nie öffnen und von Netzspannung und heißen Teilen fernbleiben.</translation>
     </message>
     <message>
         <source>A test of several temperatures is told by its log alone.</source>
@@ -633,7 +633,7 @@
     </message>
     <message>
         <source>A zip with logs, readings, runs and results; opens in Samepart</source>
-        <translation>Ein Zip mit Logs, Ablesungen, Läufen und Ergebnissen; öffnet sich in Samepart</translation>
+        <translation>Eine ZIP-Datei mit Logs, Ablesungen, Läufen und Ergebnissen; lässt sich mit Samepart öffnen</translation>
     </message>
     <message>
         <source>A&amp;gainst</source>
@@ -881,11 +881,11 @@
     </message>
     <message>
         <source>At the first layer the bed was at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; set one temperature for all.</source>
-        <translation>Bei der ersten Schicht war das Heizbett an {machines} bei {own:.0f} °C und an {others} bei {usual:.0f} °C; eine Temperatur für alle einstellen.</translation>
+        <translation>Bei der ersten Schicht hatte das Heizbett bei {machines} {own:.0f} °C und bei {others} {usual:.0f} °C; für alle dieselbe Temperatur einstellen.</translation>
     </message>
     <message>
         <source>At the first layer the nozzle was at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; set one temperature for all.</source>
-        <translation>Bei der ersten Schicht war die Düse an {machines} bei {own:.0f} °C und an {others} bei {usual:.0f} °C; eine Temperatur für alle einstellen.</translation>
+        <translation>Bei der ersten Schicht hatte die Düse bei {machines} {own:.0f} °C und bei {others} {usual:.0f} °C; für alle dieselbe Temperatur einstellen.</translation>
     </message>
     <message>
         <source>At the plug, from the log’s power by what each value stands for (sampled, averaged, on change) or from its energy counter, whichever is less unsure; over gaps the counter decides, else the whole plausible range counts as uncertainty.</source>
@@ -949,7 +949,7 @@
     </message>
     <message>
         <source>Bed at the start</source>
-        <translation>Heizbett am Anfang</translation>
+        <translation>Heizbett zu Beginn</translation>
     </message>
     <message>
         <source>Bed by</source>
@@ -961,11 +961,11 @@
     </message>
     <message>
         <source>Bed share</source>
-        <translation>Anteil des Heizbetts</translation>
+        <translation>Heizbettanteil</translation>
     </message>
     <message>
         <source>Bed share [%]</source>
-        <translation>Anteil des Heizbetts [%]</translation>
+        <translation>Heizbettanteil [%]</translation>
     </message>
     <message>
         <source>Bed supply</source>
@@ -1089,7 +1089,7 @@
     </message>
     <message>
         <source>By the checks on one load {meter} most likely reads {error} too {way}, more than its accuracy of ±{limit} % allows; repeat the check, state the accuracy anew, or use another meter.</source>
-        <translation>Nach den Prüfungen an einer Last zeigt {meter} höchstwahrscheinlich {error} zu {way} an, mehr als die Genauigkeit von ±{limit} % erlaubt; die Prüfung wiederholen, die Genauigkeit neu angeben oder ein anderes Messgerät verwenden.</translation>
+        <translation>Nach den Prüfungen an gleicher Last zeigt {meter} höchstwahrscheinlich {error} zu {way} an, mehr als die Genauigkeit von ±{limit} % erlaubt; die Prüfung wiederholen, die Genauigkeit neu angeben oder ein anderes Messgerät verwenden.</translation>
     </message>
     <message>
         <source>C&amp;O₂ factor</source>
@@ -1473,11 +1473,11 @@
     </message>
     <message>
         <source>Day and month could be either in {sample}; taken as {taken}: {why}. Set the order in the Reading panel if it is wrong.</source>
-        <translation>Tag und Monat könnten in {sample} beides sein; genommen als: {taken} ({why}). Falls das falsch ist, die Reihenfolge in der Tafel zum Lesen setzen.</translation>
+        <translation>Tag und Monat könnten in {sample} beides sein; gelesen als: {taken} ({why}). Falls das falsch ist, die Reihenfolge unter „Einlesen“ setzen.</translation>
     </message>
     <message>
         <source>Day and month could be either; taken as {taken}, because only so time runs on evenly.</source>
-        <translation>Tag und Monat könnten beides sein; genommen als: {taken}, weil nur so die Zeit gleichmäßig läuft.</translation>
+        <translation>Tag und Monat könnten beides sein; gelesen als: {taken}, weil nur so die Zeit gleichmäßig läuft.</translation>
     </message>
     <message>
         <source>Days of band {place}</source>
@@ -1521,11 +1521,11 @@
     </message>
     <message>
         <source>Difference shown</source>
-        <translation>Unterschied gezeigt</translation>
+        <translation>Unterschied nachgewiesen</translation>
     </message>
     <message>
         <source>Difference to be shown, in percent</source>
-        <translation>Zu zeigender Unterschied, in Prozent</translation>
+        <translation>Nachzuweisender Unterschied, in Prozent</translation>
     </message>
     <message>
         <source>Differences.</source>
@@ -1549,11 +1549,11 @@
     </message>
     <message>
         <source>Display at start ({unit})</source>
-        <translation>Anzeige am Beginn ({unit})</translation>
+        <translation>Anzeige zu Beginn ({unit})</translation>
     </message>
     <message>
         <source>Display at start [{unit}]</source>
-        <translation>Anzeige am Anfang [{unit}]</translation>
+        <translation>Anzeige zu Beginn [{unit}]</translation>
     </message>
     <message>
         <source>Display before</source>
@@ -1605,7 +1605,7 @@
     </message>
     <message>
         <source>Drop the logs here: text tables, spreadsheets, packed files, whole folders.</source>
-        <translation>Die Logs hierher ziehen: Texttabellen, Tabellenkalkulationen, gepackte Dateien, ganze Ordner.</translation>
+        <translation>Die Logs hierher ziehen: Texttabellen, Arbeitsmappen, gepackte Dateien, ganze Ordner.</translation>
     </message>
     <message>
         <source>Duration</source>
@@ -1637,7 +1637,7 @@
     </message>
     <message>
         <source>Each machine against each: how much less or more the first one needs. A difference counts as shown only where chance and the meters together would hardly make it.</source>
-        <translation>Jede Maschine gegen jede: um wie viel weniger oder mehr die erste braucht. Ein Unterschied gilt nur dort als gezeigt, wo Zufall und Messgeräte zusammen ihn kaum hervorbringen würden.</translation>
+        <translation>Jede Maschine gegen jede: um wie viel weniger oder mehr die erste braucht. Ein Unterschied gilt nur dort als nachgewiesen, wo Zufall und Messgeräte zusammen ihn kaum hervorbringen würden.</translation>
     </message>
     <message>
         <source>Each of the {count} machines has a {property} of its own: groups need two machines or more.</source>
@@ -1705,7 +1705,7 @@
     </message>
     <message>
         <source>Encoding, clock, units, gaps and refused rows of the log, to be corrected</source>
-        <translation>Zeichensatz, Uhr, Einheiten, Lücken und abgewiesene Zeilen des Logs, zum Berichtigen</translation>
+        <translation>Zeichenkodierung, Uhr, Einheiten, Lücken und abgewiesene Zeilen des Logs, zum Berichtigen</translation>
     </message>
     <message>
         <source>End</source>
@@ -2021,7 +2021,7 @@
     </message>
     <message>
         <source>Gravest first. Select a point to read why, and to do something about it.</source>
-        <translation>Das Schwerste zuerst. Einen Punkt auswählen, um den Grund zu lesen und etwas dagegen zu tun.</translation>
+        <translation>Das Schwerwiegendste zuerst. Einen Punkt auswählen, um den Grund zu lesen und etwas dagegen zu tun.</translation>
     </message>
     <message>
         <source>HTML (*.html)</source>
@@ -2749,7 +2749,7 @@
     </message>
     <message>
         <source>Longest rest [s]</source>
-        <translation>Längste Ruhe [s]</translation>
+        <translation>Längste Pause [s]</translation>
     </message>
     <message>
         <source>Look closely</source>
@@ -2841,11 +2841,11 @@
     </message>
     <message>
         <source>Made like for like, from the least energy up it is {machines}: {count} pairs of machines change places, though within what their intervals leave open.</source>
-        <translation>Gleiches mit Gleichem verglichen, heißt es von der wenigsten Energie aufwärts {machines}: {count} Maschinenpaare tauschen die Plätze, wenn auch innerhalb dessen, was ihre Intervalle offen lassen.</translation>
+        <translation>Gleiches mit Gleichem verglichen, lautet die Reihenfolge von der geringsten Energie aufwärts {machines}: {count} Maschinenpaare tauschen die Plätze, wenn auch innerhalb dessen, was ihre Intervalle offen lassen.</translation>
     </message>
     <message>
         <source>Made like for like, from the least energy up it is {machines}: {count} pairs of machines change places.</source>
-        <translation>Gleiches mit Gleichem verglichen, heißt es von der wenigsten Energie aufwärts {machines}: {count} Maschinenpaare tauschen die Plätze.</translation>
+        <translation>Gleiches mit Gleichem verglichen, lautet die Reihenfolge von der geringsten Energie aufwärts {machines}: {count} Maschinenpaare tauschen die Plätze.</translation>
     </message>
     <message>
         <source>Made like for like, no two machines change places.</source>
@@ -2893,7 +2893,7 @@
     </message>
     <message>
         <source>Mains: only plug-in meters approved for your sockets, unopened, and a load within the rating of each.</source>
-        <translation>Netzspannung: nur für die eigenen Steckdosen zugelassene, ungeöffnete Steckdosen-Messgeräte verwenden und eine Last innerhalb der Nennwerte jedes Geräts.</translation>
+        <translation>Netzspannung: nur für die eigenen Steckdosen zugelassene, ungeöffnete Zwischenstecker-Messgeräte verwenden und eine Last innerhalb der Nennwerte jedes Geräts.</translation>
     </message>
     <message>
         <source>Mains: use enclosed, approved plug-in meters within their rating; open neither a meter nor a machine. Work on mains wiring belongs to a qualified electrician under local codes.</source>
@@ -2909,7 +2909,7 @@
     </message>
     <message>
         <source>Make the same part on each machine, a few times, with a plug-in meter that saves a log.</source>
-        <translation>Dasselbe Teil auf jeder Maschine einige Male fertigen, mit einem Steckdosen-Messgerät, das ein Log speichert.</translation>
+        <translation>Dasselbe Teil auf jeder Maschine einige Male fertigen, mit einem Zwischenstecker-Messgerät, das ein Log speichert.</translation>
     </message>
     <message>
         <source>Mar</source>
@@ -3041,7 +3041,7 @@
     </message>
     <message>
         <source>Measured and adjusted energy: one row a machine</source>
-        <translation>Gemessene und angeglichene Energie: eine Zeile je Maschine</translation>
+        <translation>Gemessene und umgerechnete Energie: eine Zeile je Maschine</translation>
     </message>
     <message>
         <source>Measured and adjusted values stand side by side; the difference is what a model makes of other temperatures, with its own uncertainty.</source>
@@ -3105,7 +3105,7 @@
     </message>
     <message>
         <source>Method, uncertainty and sources of a number</source>
-        <translation>Verfahren, Unsicherheit und Quellen einer Zahl</translation>
+        <translation>Methode, Unsicherheit und Quellen einer Zahl</translation>
     </message>
     <message>
         <source>Minutes in that state before a run</source>
@@ -3133,11 +3133,11 @@
     </message>
     <message>
         <source>More machines: with these no division into groups at all could show a link.</source>
-        <translation>Mehr Maschinen: Mit diesen könnte keine Aufteilung in Gruppen einen Zusammenhang zeigen.</translation>
+        <translation>Mehr Maschinen: Mit diesen könnte keine Aufteilung in Gruppen einen Zusammenhang nachweisen.</translation>
     </message>
     <message>
         <source>More machines: with these no order at all could show a link.</source>
-        <translation>Mehr Maschinen: Mit diesen könnte keine Reihenfolge einen Zusammenhang zeigen.</translation>
+        <translation>Mehr Maschinen: Mit diesen könnte keine Reihenfolge einen Zusammenhang nachweisen.</translation>
     </message>
     <message>
         <source>More pictures</source>
@@ -3169,7 +3169,7 @@
     </message>
     <message>
         <source>More than {runs} runs on each of {machines} would be needed to show a difference of {wanted}.</source>
-        <translation>Mehr als {runs} Läufe je Maschine ({machines}) wären nötig, um einen Unterschied von {wanted} zu zeigen.</translation>
+        <translation>Mehr als {runs} Läufe je Maschine ({machines}) wären nötig, um einen Unterschied von {wanted} nachzuweisen.</translation>
     </message>
     <message>
         <source>More: {pages}</source>
@@ -3249,11 +3249,11 @@
     </message>
     <message>
         <source>No column holds power or energy (columns: {columns}). Name it in the Reading panel.</source>
-        <translation>Keine Spalte enthält Leistung oder Energie (Spalten: {columns}). Sie in der Tafel zum Lesen nennen.</translation>
+        <translation>Keine Spalte enthält Leistung oder Energie (Spalten: {columns}). Sie unter „Einlesen“ nennen.</translation>
     </message>
     <message>
         <source>No column tells the time (columns: {columns}). Name the time column in the Reading panel.</source>
-        <translation>Keine Spalte nennt die Zeit (Spalten: {columns}). In der Tafel zum Lesen die Zeitspalte nennen.</translation>
+        <translation>Keine Spalte nennt die Zeit (Spalten: {columns}). Unter „Einlesen“ die Zeitspalte nennen.</translation>
     </message>
     <message>
         <source>No complete run of the part was found</source>
@@ -3269,19 +3269,19 @@
     </message>
     <message>
         <source>No difference between machines is shown.</source>
-        <translation>Kein Unterschied zwischen Maschinen ist gezeigt.</translation>
+        <translation>Zwischen Maschinen ist kein Unterschied nachgewiesen.</translation>
     </message>
     <message>
         <source>No difference is shown</source>
-        <translation>Kein Unterschied ist gezeigt</translation>
+        <translation>Kein Unterschied nachgewiesen</translation>
     </message>
     <message>
         <source>No difference shown between the beds of {machines} for their size: about {watts} held at {celsius} °C.</source>
-        <translation>Kein Unterschied gezeigt zwischen den Heizbetten von {machines} für ihre Größe: etwa {watts}, bei {celsius} °C gehalten.</translation>
+        <translation>Kein Unterschied nachgewiesen zwischen den Heizbetten von {machines} für ihre Größe: etwa {watts}, bei {celsius} °C gehalten.</translation>
     </message>
     <message>
         <source>No difference shown by {property}: {told}; {p}.</source>
-        <translation>Kein Unterschied gezeigt nach „{property}“: {told}; {p}.</translation>
+        <translation>Kein Unterschied nachgewiesen nach „{property}“: {told}; {p}.</translation>
     </message>
     <message>
         <source>No hold test of this machine shows a warm-up from cold.</source>
@@ -3297,7 +3297,7 @@
     </message>
     <message>
         <source>No link shown between {measure} and {property} ({told}).</source>
-        <translation>Kein Zusammenhang gezeigt zwischen „{measure}“ und „{property}“ ({told}).</translation>
+        <translation>Kein Zusammenhang nachgewiesen zwischen „{measure}“ und „{property}“ ({told}).</translation>
     </message>
     <message>
         <source>No log of this machine shows it doing nothing.</source>
@@ -3337,7 +3337,7 @@
     </message>
     <message>
         <source>No number of runs would show a difference of {wanted} between {machines}: what their meters leave open hides {hidden}</source>
-        <translation>Keine Zahl von Läufen würde einen Unterschied von {wanted} zwischen {machines} zeigen: Was ihre Messgeräte offen lassen, verdeckt {hidden}</translation>
+        <translation>Keine Zahl von Läufen würde einen Unterschied von {wanted} zwischen {machines} nachweisen: Was ihre Messgeräte offen lassen, verdeckt {hidden}</translation>
     </message>
     <message>
         <source>No personal data was found in the logs or in the study&apos;s own words.</source>
@@ -3369,11 +3369,11 @@
     </message>
     <message>
         <source>No row could be used: the first time could not be read in: {text}. Name the time column, or its order of day and month, in the Reading panel.</source>
-        <translation>Keine Zeile war brauchbar: Die erste Zeit ließ sich nicht lesen in: {text}. In der Tafel zum Lesen die Zeitspalte oder die Reihenfolge von Tag und Monat nennen.</translation>
+        <translation>Keine Zeile war brauchbar: Die erste Zeit ließ sich nicht lesen in: {text}. Unter „Einlesen“ die Zeitspalte oder die Reihenfolge von Tag und Monat nennen.</translation>
     </message>
     <message>
         <source>No row could be used: the first time is {text}, and a log can only be from {first} to {last}. Set the meter&apos;s clock, or name another time column in the Reading panel.</source>
-        <translation>Keine Zeile war brauchbar: Die erste Zeit ist {text}, und ein Log kann nur von {first} bis {last} sein. Die Uhr des Messgeräts stellen oder in der Tafel zum Lesen eine andere Zeitspalte nennen.</translation>
+        <translation>Keine Zeile war brauchbar: Die erste Zeit ist {text}, und ein Log kann nur von {first} bis {last} sein. Die Uhr des Messgeräts stellen oder unter „Einlesen“ eine andere Zeitspalte nennen.</translation>
     </message>
     <message>
         <source>No rows of values were found; it begins with: {first_line}. Save the log as comma-separated text.</source>
@@ -3441,11 +3441,11 @@
     </message>
     <message>
         <source>No unit is stated for the energy counter; taken as {unit}. Set it in the Reading panel.</source>
-        <translation>Für den Energiezähler ist keine Einheit angegeben; genommen als {unit}. Sie in der Tafel zum Lesen setzen.</translation>
+        <translation>Für den Energiezähler ist keine Einheit angegeben; als {unit} gelesen. Sie unter „Einlesen“ setzen.</translation>
     </message>
     <message>
         <source>No unit is stated for the power and it never exceeds {highest}; taken as watts. Set kW in the Reading panel if that is meant.</source>
-        <translation>Für die Leistung ist keine Einheit angegeben, und sie liegt nie über {highest}; genommen als Watt. Falls kW gemeint ist, dies in der Tafel zum Lesen setzen.</translation>
+        <translation>Für die Leistung ist keine Einheit angegeben, und sie liegt nie über {highest}; als Watt gelesen. Falls kW gemeint ist, dies unter „Einlesen“ setzen.</translation>
     </message>
     <message>
         <source>No unit is stated for the power; at up to {highest} it must be milliwatts.</source>
@@ -3669,11 +3669,11 @@
     </message>
     <message>
         <source>On one load no difference is shown: {meter} reads {percents} % less than {other}.</source>
-        <translation>An einer Last ist kein Unterschied gezeigt: {meter} zeigt {percents} % weniger an als {other}.</translation>
+        <translation>An einer Last ist kein Unterschied nachgewiesen: {meter} zeigt {percents} % weniger an als {other}.</translation>
     </message>
     <message>
         <source>On one load no difference is shown: {meter} reads {percents} % more than {other}.</source>
-        <translation>An einer Last ist kein Unterschied gezeigt: {meter} zeigt {percents} % mehr an als {other}.</translation>
+        <translation>An einer Last ist kein Unterschied nachgewiesen: {meter} zeigt {percents} % mehr an als {other}.</translation>
     </message>
     <message>
         <source>On one load {meter} reads {percents} % less than {other}.</source>
@@ -3689,11 +3689,11 @@
     </message>
     <message>
         <source>On {machine}: {loads}.</source>
-        <translation>An {machine}: {loads}.</translation>
+        <translation>Bei {machine}: {loads}.</translation>
     </message>
     <message>
         <source>On {machine}: {loads}; {watts} of processing stay unexplained.</source>
-        <translation>An {machine}: {loads}; {watts} der Fertigung bleiben unerklärt.</translation>
+        <translation>Bei {machine}: {loads}; {watts} der Fertigung bleiben unerklärt.</translation>
     </message>
     <message>
         <source>Once warm, {machine} draws about as much as {other} ({watts} against {other_watts} W) for a shorter time ({times})</source>
@@ -3749,7 +3749,7 @@
     </message>
     <message>
         <source>One print on each</source>
-        <translation>Ein Druck an jeder</translation>
+        <translation>Ein Druck auf jeder</translation>
     </message>
     <message>
         <source>One row a machine, one column a property. Type to fill a cell, Delete empties, Ctrl+V pastes.</source>
@@ -4005,7 +4005,7 @@
     </message>
     <message>
         <source>Power in {power_unit} adds up to {ratio} times what the counter gained in {counter_unit}. Check the units in the Reading panel.</source>
-        <translation>Die Leistung in {power_unit} ergibt das {ratio}-Fache dessen, was der Zähler in {counter_unit} zugelegt hat. Die Einheiten in der Tafel zum Lesen prüfen.</translation>
+        <translation>Die Leistung in {power_unit} ergibt das {ratio}-Fache dessen, was der Zähler in {counter_unit} zugelegt hat. Die Einheiten unter „Einlesen“ prüfen.</translation>
     </message>
     <message>
         <source>Power machine by machine</source>
@@ -4173,7 +4173,7 @@
     </message>
     <message>
         <source>Putting figures on the shelf…</source>
-        <translation>Die Darstellungen werden bereitgestellt…</translation>
+        <translation>Die Diagramme werden bereitgestellt…</translation>
     </message>
     <message>
         <source>R&amp;oom (°C)</source>
@@ -4189,7 +4189,7 @@
     </message>
     <message>
         <source>Ratio of the energies per part with its 95 % interval. A difference is shown where p, adjusted for all pairs, is below 0.05 by the repeats and by the ratio with what the meters leave open.</source>
-        <translation>Verhältnis der Energien je Teil mit seinem 95-%-Intervall. Ein Unterschied ist gezeigt, wo p, für alle Paare angepasst, nach den Wiederholungen und nach dem Verhältnis mit dem, was die Messgeräte offen lassen, unter 0,05 liegt.</translation>
+        <translation>Verhältnis der Energien je Teil mit seinem 95-%-Intervall. Ein Unterschied ist nachgewiesen, wo p, für alle Paare angepasst, nach den Wiederholungen und nach dem Verhältnis mit dem, was die Messgeräte offen lassen, unter 0,05 liegt.</translation>
     </message>
     <message>
         <source>Ratio, high</source>
@@ -4261,11 +4261,11 @@
     </message>
     <message>
         <source>Read {checks:same-load check|same-load checks} from {name}</source>
-        <translation>{checks:Prüfung an einer Last|Prüfungen an einer Last} aus {name} eingelesen</translation>
+        <translation>{checks:Prüfung an gleicher Last|Prüfungen an gleicher Last} aus {name} eingelesen</translation>
     </message>
     <message>
         <source>Read {runs:reading|readings} and {checks:same-load check|same-load checks} from {name}</source>
-        <translation>{runs:Ablesung|Ablesungen} und {checks:Prüfung an einer Last|Prüfungen an einer Last} aus {name} eingelesen</translation>
+        <translation>{runs:Ablesung|Ablesungen} und {checks:Prüfung an gleicher Last|Prüfungen an gleicher Last} aus {name} eingelesen</translation>
     </message>
     <message>
         <source>Read {runs:reading|readings} from {name}</source>
@@ -4289,7 +4289,7 @@
     </message>
     <message>
         <source>Refused rows</source>
-        <translation>Abgelehnte Zeilen</translation>
+        <translation>Abgewiesene Zeilen</translation>
     </message>
     <message>
         <source>Remarks</source>
@@ -4445,7 +4445,7 @@
     </message>
     <message>
         <source>Run with the bed off</source>
-        <translation>Lauf mit ausgeschaltetem Heizbett</translation>
+        <translation>Lauf ohne Heizbett</translation>
     </message>
     <message>
         <source>Run&apos;s temperature</source>
@@ -4473,7 +4473,7 @@
     </message>
     <message>
         <source>Runs each would need to show it</source>
-        <translation>Läufe je Maschine, die ihn zeigen würden</translation>
+        <translation>Läufe je Maschine, die ihn nachweisen würden</translation>
     </message>
     <message>
         <source>Runs lined up</source>
@@ -4517,7 +4517,7 @@
     </message>
     <message>
         <source>SHA-256 is that of the file as it was imported: any other file has another one.</source>
-        <translation>SHA-256 ist der Wert der Datei, wie sie importiert wurde: Jede andere Datei hat einen anderen.</translation>
+        <translation>SHA-256 ist der Wert der Datei, wie sie eingelesen wurde: Jede andere Datei hat einen anderen.</translation>
     </message>
     <message>
         <source>SVG drawing (*.svg)</source>
@@ -4533,11 +4533,11 @@
     </message>
     <message>
         <source>Same-load check</source>
-        <translation>Prüfung an einer Last</translation>
+        <translation>Prüfung an gleicher Last</translation>
     </message>
     <message>
         <source>Same-load checks</source>
-        <translation>Prüfungen an einer Last</translation>
+        <translation>Prüfungen an gleicher Last</translation>
     </message>
     <message>
         <source>Samples</source>
@@ -4757,7 +4757,7 @@
     </message>
     <message>
         <source>See to the meters</source>
-        <translation>Nach den Messgeräten sehen</translation>
+        <translation>Messgeräte ansehen</translation>
     </message>
     <message>
         <source>See to them on the Fairness page</source>
@@ -4825,7 +4825,7 @@
     </message>
     <message>
         <source>Set the standing charge</source>
-        <translation>Grundgebühr setzen</translation>
+        <translation>Grundpreis setzen</translation>
     </message>
     <message>
         <source>Set the starting state</source>
@@ -4841,7 +4841,7 @@
     </message>
     <message>
         <source>Set what the test is to show</source>
-        <translation>Setzen, was der Versuch zeigen soll</translation>
+        <translation>Setzen, was der Versuch nachweisen soll</translation>
     </message>
     <message>
         <source>Set {key} of {name}</source>
@@ -4881,7 +4881,7 @@
     </message>
     <message>
         <source>Sho&amp;w a difference of (%):</source>
-        <translation>&amp;Unterschied zeigen von (%):</translation>
+        <translation>Nachzuweisender &amp;Unterschied (%):</translation>
     </message>
     <message>
         <source>Sho&amp;w:</source>
@@ -4921,7 +4921,7 @@
     </message>
     <message>
         <source>Shown means at the 95 % level, in four tests of five.</source>
-        <translation>Gezeigt heißt: auf dem 95-%-Niveau, in vier von fünf Versuchen.</translation>
+        <translation>Nachgewiesen heißt: auf dem 95-%-Niveau, in vier von fünf Versuchen.</translation>
     </message>
     <message>
         <source>Shuffle the order</source>
@@ -4937,19 +4937,19 @@
     </message>
     <message>
         <source>Smallest difference shown between {names}</source>
-        <translation>Kleinster gezeigter Unterschied zwischen {names}</translation>
+        <translation>Kleinster nachweisbarer Unterschied zwischen {names}</translation>
     </message>
     <message>
         <source>Smallest difference shown: {energy} Wh, between {machines}.</source>
-        <translation>Kleinster gezeigter Unterschied: {energy} Wh, zwischen {machines}.</translation>
+        <translation>Kleinster nachgewiesener Unterschied: {energy} Wh, zwischen {machines}.</translation>
     </message>
     <message>
         <source>Smallest difference shown: {energy} Wh, {machines}</source>
-        <translation>Kleinster gezeigter Unterschied: {energy} Wh, {machines}</translation>
+        <translation>Kleinster nachgewiesener Unterschied: {energy} Wh, {machines}</translation>
     </message>
     <message>
         <source>Smallest difference that is shown, against the runs of each machine</source>
-        <translation>Kleinster gezeigter Unterschied gegen die Läufe je Maschine</translation>
+        <translation>Kleinster nachweisbarer Unterschied gegen die Läufe je Maschine</translation>
     </message>
     <message>
         <source>Soak of the bed</source>
@@ -4957,7 +4957,7 @@
     </message>
     <message>
         <source>Some characters do not fit the encoding {encoding}. Choose another in the Reading panel.</source>
-        <translation>Einige Zeichen passen nicht zur Kodierung {encoding}. In der Tafel zum Lesen eine andere wählen.</translation>
+        <translation>Einige Zeichen passen nicht zur Kodierung {encoding}. Unter „Einlesen“ eine andere wählen.</translation>
     </message>
     <message>
         <source>Some dates state an offset from UTC and others do not. Write it with all of them or with none.</source>
@@ -5005,7 +5005,7 @@
     </message>
     <message>
         <source>Spreadsheet (*.xlsx)</source>
-        <translation>Tabellenkalkulation (*.xlsx)</translation>
+        <translation>Arbeitsmappe (*.xlsx)</translation>
     </message>
     <message>
         <source>Square, 1080 × 1080</source>
@@ -5097,7 +5097,7 @@
     </message>
     <message>
         <source>Stands &amp;out</source>
-        <translation>Bet&amp;ont</translation>
+        <translation>Hervorgeh&amp;oben</translation>
     </message>
     <message>
         <source>Star&amp;t from:</source>
@@ -5165,7 +5165,7 @@
     </message>
     <message>
         <source>Steady after [min]</source>
-        <translation>Stetig nach [min]</translation>
+        <translation>Gleichmäßig nach [min]</translation>
     </message>
     <message>
         <source>Steady for</source>
@@ -5173,7 +5173,7 @@
     </message>
     <message>
         <source>Steady, all [W]</source>
-        <translation>Stetig, gesamt [W]</translation>
+        <translation>Gleichmäßig, gesamt [W]</translation>
     </message>
     <message>
         <source>Step</source>
@@ -5201,7 +5201,7 @@
     </message>
     <message>
         <source>Steps from the measured to the adjusted energy of one machine</source>
-        <translation>Schritte von der gemessenen zur angeglichenen Energie einer Maschine</translation>
+        <translation>Schritte von der gemessenen zur umgerechneten Energie einer Maschine</translation>
     </message>
     <message>
         <source>Stop this and leave the study as it was</source>
@@ -5304,6 +5304,10 @@
         <translation>{name} in den Plan aufnehmen</translation>
     </message>
     <message>
+        <source>Taken as a filled run sheet: {what}.</source>
+        <translation>Als ausgefüllter Laufzettel genommen: {what}.</translation>
+    </message>
+    <message>
         <source>Takes</source>
         <translation>Braucht</translation>
     </message>
@@ -5377,7 +5381,7 @@
     </message>
     <message>
         <source>That not all {machines} are alike takes {count:run|runs} of each.</source>
-        <translation>Um zu zeigen, dass nicht alle {machines} gleich sind, braucht es {count:Lauf|Läufe} von jeder.</translation>
+        <translation>Um nachzuweisen, dass nicht alle {machines} gleich sind, braucht es {count:Lauf|Läufe} von jeder.</translation>
     </message>
     <message>
         <source>The Bed page asks for this column: it stays as it is</source>
@@ -5405,7 +5409,7 @@
     </message>
     <message>
         <source>The bed began at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; begin every run from the same state, best from room temperature.</source>
-        <translation>Das Heizbett begann an {machines} bei {own:.0f} °C und an {others} bei {usual:.0f} °C; jeden Lauf aus demselben Zustand beginnen, am besten aus Raumtemperatur.</translation>
+        <translation>Das Heizbett begann bei {machines} mit {own:.0f} °C und bei {others} mit {usual:.0f} °C; jeden Lauf aus demselben Zustand beginnen, am besten bei Raumtemperatur.</translation>
     </message>
     <message>
         <source>The bed stays as warm as it is: nothing is saved.</source>
@@ -5417,7 +5421,7 @@
     </message>
     <message>
         <source>The bed was at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; set one temperature for all.</source>
-        <translation>Das Heizbett war an {machines} bei {own:.0f} °C und an {others} bei {usual:.0f} °C; eine Temperatur für alle einstellen.</translation>
+        <translation>Das Heizbett hatte bei {machines} {own:.0f} °C und bei {others} {usual:.0f} °C; für alle dieselbe Temperatur einstellen.</translation>
     </message>
     <message>
         <source>The bed&apos;s energy in each run, scaled as the loss of a hot plate changes with the temperatures. No hold test from cold tells this machine&apos;s own.</source>
@@ -5433,7 +5437,7 @@
     </message>
     <message>
         <source>The bed&apos;s part came out as {percent:.0f} % of the run, which cannot be: the levels were not what they seemed. A hold test or a run with the bed off would tell.</source>
-        <translation>Der Anteil des Heizbetts ergab {percent:.0f} % des Laufs, was nicht sein kann: Die Stufen waren nicht, was sie schienen. Ein Halteversuch oder ein Lauf ohne Heizbett würde ihn zeigen.</translation>
+        <translation>Der Anteil des Heizbetts ergab {percent:.0f} % des Laufs, was nicht sein kann: Die Leistungsstufen waren nicht, was sie schienen. Ein Halteversuch oder ein Lauf ohne Heizbett würde ihn zeigen.</translation>
     </message>
     <message>
         <source>The bed&apos;s part cannot be seen here.</source>
@@ -5561,7 +5565,7 @@
     </message>
     <message>
         <source>The energy column holds nothing that could be used. Name another column in the Reading panel.</source>
-        <translation>Die Energiespalte enthält nichts Brauchbares. In der Tafel zum Lesen eine andere Spalte nennen.</translation>
+        <translation>Die Energiespalte enthält nichts Brauchbares. Unter „Einlesen“ eine andere Spalte nennen.</translation>
     </message>
     <message>
         <source>The energy counter leaps {count:time|times} by more than any load could draw; {count:~the leap was|the leaps were} taken out.</source>
@@ -5581,7 +5585,7 @@
     </message>
     <message>
         <source>The file claims {bytes} bytes but hardly any are stored: it is a hole. Copy the log again.</source>
-        <translation>Die Datei gibt {bytes} Bytes vor, aber kaum welche sind gespeichert: Sie ist ein Loch. Das Log noch einmal kopieren.</translation>
+        <translation>Die Datei gibt {bytes} Bytes vor, aber kaum welche sind gespeichert: Ihr Inhalt fehlt. Das Log noch einmal kopieren.</translation>
     </message>
     <message>
         <source>The file could not be read ({error}). Please report it with a shortened sample.</source>
@@ -5617,7 +5621,7 @@
     </message>
     <message>
         <source>The file no longer begins with what was read from it, so the study was left as it is; to take the file as it is now, choose &apos;Read the file again&apos; on the Logs page.</source>
-        <translation>Die Datei beginnt nicht mehr mit dem, was aus ihr gelesen wurde, daher blieb die Studie, wie sie ist; um die Datei zu nehmen, wie sie jetzt ist, auf der Seite Logs das erneute Lesen der Datei wählen.</translation>
+        <translation>Die Datei beginnt nicht mehr mit dem, was aus ihr gelesen wurde, daher blieb die Studie, wie sie ist; um die Datei zu nehmen, wie sie jetzt ist, auf der Seite „Logs“ „Datei neu einlesen“ wählen.</translation>
     </message>
     <message>
         <source>The file no longer holds what was read from it as the log of {machine}, so the study was left as it is; add the file as a new log if that is what it is.</source>
@@ -5753,7 +5757,7 @@
     </message>
     <message>
         <source>The nozzle was at {own:.0f} °C on {machines} and at {usual:.0f} °C on {others}; set one temperature for all.</source>
-        <translation>Die Düse war an {machines} bei {own:.0f} °C und an {others} bei {usual:.0f} °C; eine Temperatur für alle einstellen.</translation>
+        <translation>Die Düse hatte bei {machines} {own:.0f} °C und bei {others} {usual:.0f} °C; für alle dieselbe Temperatur einstellen.</translation>
     </message>
     <message>
         <source>The one run of the part that counts, measured at the plug.</source>
@@ -5817,7 +5821,7 @@
     </message>
     <message>
         <source>The room was at {own:.0f} °C with {machines} and at {usual:.0f} °C with {others}; test in one room and season, because a warm room spares the bed.</source>
-        <translation>Der Raum war bei {machines} auf {own:.0f} °C und bei {others} auf {usual:.0f} °C; in einem Raum und einer Jahreszeit messen, denn ein warmer Raum schont das Heizbett.</translation>
+        <translation>Der Raum hatte bei {machines} {own:.0f} °C und bei {others} {usual:.0f} °C; in einem Raum und einer Jahreszeit messen, denn ein warmer Raum nimmt dem Heizbett Arbeit ab.</translation>
     </message>
     <message>
         <source>The row could not be taken apart.</source>
@@ -5845,7 +5849,7 @@
     </message>
     <message>
         <source>The rows of one log of {machine} name different meters ({meters}); a log is of one meter, so choose it on the Logs page.</source>
-        <translation>Die Zeilen eines Logs von {machine} nennen verschiedene Messgeräte ({meters}); ein Log stammt von einem Messgerät, also auf der Seite Logs wählen.</translation>
+        <translation>Die Zeilen eines Logs von {machine} nennen verschiedene Messgeräte ({meters}); ein Log stammt von einem Messgerät, also auf der Seite „Logs“ wählen.</translation>
     </message>
     <message>
         <source>The rows {rows} have no energy yet; fill them in, in Wh or as two readings of the display.</source>
@@ -5853,15 +5857,15 @@
     </message>
     <message>
         <source>The runs of this plan with those so far would show {difference}.</source>
-        <translation>Die Läufe dieses Plans würden mit den bisherigen {difference} zeigen.</translation>
+        <translation>Die Läufe dieses Plans würden mit den bisherigen {difference} nachweisen.</translation>
     </message>
     <message>
         <source>The runs of this plan would show {difference}.</source>
-        <translation>Die Läufe dieses Plans würden {difference} zeigen.</translation>
+        <translation>Die Läufe dieses Plans würden {difference} nachweisen.</translation>
     </message>
     <message>
         <source>The runs so far are enough to show a difference of {wanted} between {machines}</source>
-        <translation>Die bisherigen Läufe genügen, um einen Unterschied von {wanted} zwischen {machines} zu zeigen</translation>
+        <translation>Die bisherigen Läufe genügen, um einen Unterschied von {wanted} zwischen {machines} nachzuweisen</translation>
     </message>
     <message>
         <source>The runs that are shown never end their warm-up.</source>
@@ -5893,7 +5897,7 @@
     </message>
     <message>
         <source>The spreadsheet could not be opened ({error}). Save it again as xlsx or as CSV.</source>
-        <translation>Das Tabellenblatt ließ sich nicht öffnen ({error}). Es noch einmal als xlsx oder als CSV speichern.</translation>
+        <translation>Die Arbeitsmappe ließ sich nicht öffnen ({error}). Sie noch einmal als xlsx oder als CSV speichern.</translation>
     </message>
     <message>
         <source>The standby power of {machine} is not known: the program itself failed on it ({what}, at {where}); please report this.</source>
@@ -6029,7 +6033,7 @@
     </message>
     <message>
         <source>There is nothing to save: the study has this figure no more.</source>
-        <translation>Es gibt nichts zu speichern: Die Studie hat diese Darstellung nicht mehr.</translation>
+        <translation>Es gibt nichts zu speichern: Die Studie hat dieses Diagramm nicht mehr.</translation>
     </message>
     <message>
         <source>There is nothing to save: the study has this table no more.</source>
@@ -6057,7 +6061,7 @@
     </message>
     <message>
         <source>This figure has nothing to show for the machines that are chosen</source>
-        <translation>Diese Darstellung hat für die gewählten Maschinen nichts zu zeigen</translation>
+        <translation>Dieses Diagramm hat für die gewählten Maschinen nichts zu zeigen</translation>
     </message>
     <message>
         <source>This is a fault of the program, not of your data. The study is as it was before. Copy the text and send it to whoever looks after the program.</source>
@@ -6085,7 +6089,7 @@
     </message>
     <message>
         <source>This is {what}, not a table of values. Export the log as text (CSV) or as a spreadsheet.</source>
-        <translation>Das ist {what}, keine Tabelle mit Werten. Das Log als Text (CSV) oder als Tabellenblatt exportieren.</translation>
+        <translation>Das ist {what}, keine Tabelle mit Werten. Das Log als Text (CSV) oder als Arbeitsmappe exportieren.</translation>
     </message>
     <message>
         <source>This link leads back to itself, so it is not followed. Name the file directly.</source>
@@ -6301,7 +6305,7 @@
     </message>
     <message>
         <source>Warm start</source>
-        <translation>Warmer Start</translation>
+        <translation>Warmstart</translation>
     </message>
     <message>
         <source>Warm start: before each run hold bed and nozzle at temperature for {wait}, all machines alike.</source>
@@ -6765,7 +6769,7 @@
     </message>
     <message>
         <source>Your choice changed {figures}. {keys} takes it back.</source>
-        <translation>Die Wahl änderte {figures}. {keys} nimmt sie zurück.</translation>
+        <translation>Diese Wahl änderte {figures}. {keys} nimmt sie zurück.</translation>
     </message>
     <message>
         <source>] not told apart</source>
@@ -6845,11 +6849,11 @@
     </message>
     <message>
         <source>a log kept in this study is damaged ({digest}); import the log again</source>
-        <translation>Ein in dieser Studie aufbewahrtes Log ist beschädigt ({digest}); das Log noch einmal importieren</translation>
+        <translation>Ein in dieser Studie aufbewahrtes Log ist beschädigt ({digest}); das Log noch einmal einlesen</translation>
     </message>
     <message>
         <source>a log of this study is not in the file ({digest}); import the log again</source>
-        <translation>Ein Log dieser Studie ist nicht in der Datei ({digest}); das Log noch einmal importieren</translation>
+        <translation>Ein Log dieser Studie ist nicht in der Datei ({digest}); das Log noch einmal einlesen</translation>
     </message>
     <message>
         <source>a log with another interval, of averages, or with an energy counter</source>
@@ -6977,7 +6981,7 @@
     </message>
     <message>
         <source>a warm start</source>
-        <translation>ein warmer Start</translation>
+        <translation>ein Warmstart</translation>
     </message>
     <message>
         <source>a warmer or cooler bed at the start</source>
@@ -7025,7 +7029,7 @@
     </message>
     <message>
         <source>all year</source>
-        <translation>das Jahr</translation>
+        <translation>ganzjährig</translation>
     </message>
     <message>
         <source>also by {method}: {share}</source>
@@ -7037,7 +7041,7 @@
     </message>
     <message>
         <source>among {count} machines: {share} is shown</source>
-        <translation>unter {count} Maschinen: {share} wird gezeigt</translation>
+        <translation>unter {count} Maschinen: {share} wird nachgewiesen</translation>
     </message>
     <message>
         <source>amount</source>
@@ -7049,7 +7053,7 @@
     </message>
     <message>
         <source>an unusual bed share</source>
-        <translation>ein ungewöhnlicher Anteil des Heizbetts</translation>
+        <translation>ein ungewöhnlicher Heizbettanteil</translation>
     </message>
     <message>
         <source>an xz archive</source>
@@ -7233,7 +7237,7 @@
     </message>
     <message>
         <source>at the start</source>
-        <translation>am Beginn</translation>
+        <translation>zu Beginn</translation>
     </message>
     <message>
         <source>at {bed} °C in a room of {usual} instead of {own} °C: {ratio} times that</source>
@@ -7397,7 +7401,7 @@
     </message>
     <message>
         <source>bracket: no difference shown</source>
-        <translation>Klammer: kein Unterschied gezeigt</translation>
+        <translation>Klammer: kein Unterschied nachgewiesen</translation>
     </message>
     <message>
         <source>broken off</source>
@@ -7593,7 +7597,7 @@
     </message>
     <message>
         <source>current</source>
-        <translation>Strom</translation>
+        <translation>Stromstärke</translation>
     </message>
     <message>
         <source>cut</source>
@@ -7637,7 +7641,7 @@
     </message>
     <message>
         <source>dashed: the smallest difference shown between machines</source>
-        <translation>gestrichelt: der kleinste gezeigte Unterschied zwischen Maschinen</translation>
+        <translation>gestrichelt: der kleinste nachgewiesene Unterschied zwischen Maschinen</translation>
     </message>
     <message>
         <source>dashed: what a plate must lose</source>
@@ -8465,7 +8469,7 @@
     </message>
     <message>
         <source>no number of runs would show {percents} %, the meters allow no more</source>
-        <translation>keine Zahl von Läufen würde {percents} % zeigen, mehr geben die Messgeräte nicht her</translation>
+        <translation>keine Zahl von Läufen würde {percents} % nachweisen, mehr geben die Messgeräte nicht her</translation>
     </message>
     <message>
         <source>no open points of fairness</source>
@@ -8541,7 +8545,7 @@
     </message>
     <message>
         <source>no tests</source>
-        <translation>keine Versuche</translation>
+        <translation>kein Versuch</translation>
     </message>
     <message>
         <source>no value of {measure}: {machines}</source>
@@ -8557,11 +8561,11 @@
     </message>
     <message>
         <source>none shown</source>
-        <translation>keiner gezeigt</translation>
+        <translation>keiner nachgewiesen</translation>
     </message>
     <message>
         <source>none shown; {count:run|runs} each would show {percents} %</source>
-        <translation>keiner gezeigt; je {count:Lauf|Läufe} {count:~würde|würden} {percents} % zeigen</translation>
+        <translation>keiner nachgewiesen; je {count:Lauf|Läufe} {count:~würde|würden} {percents} % nachweisen</translation>
     </message>
     <message>
         <source>not UTF-8, and its accented characters are letters of western European languages</source>
@@ -8721,7 +8725,7 @@
     </message>
     <message>
         <source>on a phone</source>
-        <translation>am Telefon</translation>
+        <translation>auf dem Handy</translation>
     </message>
     <message>
         <source>on change</source>
@@ -8881,7 +8885,7 @@
     </message>
     <message>
         <source>prints that fail</source>
-        <translation>misslungene Drucke</translation>
+        <translation>Fehldrucke</translation>
     </message>
     <message>
         <source>problem</source>
@@ -8917,7 +8921,7 @@
     </message>
     <message>
         <source>putting figures on the shelf</source>
-        <translation>Darstellungen werden bereitgestellt</translation>
+        <translation>Diagramme werden bereitgestellt</translation>
     </message>
     <message>
         <source>putting {name} into the bundle</source>
@@ -9381,7 +9385,7 @@
     </message>
     <message>
         <source>the error that the checks on one load show, which is corrected</source>
-        <translation>der Fehler, den die Prüfungen an einer Last zeigen und der berichtigt ist</translation>
+        <translation>der Fehler, den die Prüfungen an gleicher Last zeigen und der berichtigt ist</translation>
     </message>
     <message>
         <source>the file starts with this encoding&apos;s mark</source>
@@ -9393,7 +9397,7 @@
     </message>
     <message>
         <source>the first {most} figures share one picture</source>
-        <translation>die ersten {most} Darstellungen teilen sich ein Bild</translation>
+        <translation>die ersten {most} Diagramme teilen sich ein Bild</translation>
     </message>
     <message>
         <source>the half-width of the machine&apos;s interval</source>
@@ -9537,7 +9541,7 @@
     </message>
     <message>
         <source>the smallest difference that is shown, or left open, between a machine it touches and another</source>
-        <translation>der kleinste Unterschied, der zwischen einer betroffenen Maschine und einer anderen gezeigt oder offen gelassen ist</translation>
+        <translation>der kleinste Unterschied, der zwischen einer betroffenen Maschine und einer anderen nachgewiesen oder offen gelassen ist</translation>
     </message>
     <message>
         <source>the spread of the other machines&apos; runs</source>
@@ -9577,7 +9581,7 @@
     </message>
     <message>
         <source>they would have shown one of {percents} %</source>
-        <translation>sie hätten einen Unterschied von {percents} % gezeigt</translation>
+        <translation>sie hätten einen Unterschied von {percents} % nachgewiesen</translation>
     </message>
     <message>
         <source>this comparison</source>
@@ -9593,7 +9597,7 @@
     </message>
     <message>
         <source>this is no study; if it is a meter log, drop it on the window to import it</source>
-        <translation>Das ist keine Studie; ist es ein Log eines Messgeräts, es zum Importieren auf das Fenster ziehen</translation>
+        <translation>Das ist keine Studie; ist es ein Log eines Messgeräts, es zum Einlesen auf das Fenster ziehen</translation>
     </message>
     <message>
         <source>this log could not be read</source>
@@ -9605,7 +9609,7 @@
     </message>
     <message>
         <source>this study is damaged and cannot be read ({what}); it was left as it is: open a copy or a backup of it, or import its logs into a new study</source>
-        <translation>Diese Studie ist beschädigt und nicht lesbar ({what}); sie blieb, wie sie ist: eine Kopie oder Sicherung öffnen oder ihre Logs in eine neue Studie importieren</translation>
+        <translation>Diese Studie ist beschädigt und nicht lesbar ({what}); sie blieb, wie sie ist: eine Kopie oder Sicherung öffnen oder ihre Logs in eine neue Studie einlesen</translation>
     </message>
     <message>
         <source>this study is open in another window, so it can be looked at but not changed here; close it there and open it again, or save a copy under another name</source>
@@ -10029,7 +10033,7 @@
     </message>
     <message>
         <source>{count:machine|machines} {count:~has|have} both {measure} and {property}: too few to show a link.</source>
-        <translation>{count:Maschine|Maschinen} {count:~hat|haben} Werte für „{measure}“ und „{property}“: zu wenige, um einen Zusammenhang zu zeigen.</translation>
+        <translation>{count:Maschine|Maschinen} {count:~hat|haben} Werte für „{measure}“ und „{property}“: zu wenige, um einen Zusammenhang nachzuweisen.</translation>
     </message>
     <message>
         <source>{count:meter|meters}</source>
@@ -10057,7 +10061,7 @@
     </message>
     <message>
         <source>{count:more pair|more pairs}: no difference shown.</source>
-        <translation>{count:weiteres Paar|weitere Paare}: kein Unterschied gezeigt.</translation>
+        <translation>{count:weiteres Paar|weitere Paare}: kein Unterschied nachgewiesen.</translation>
     </message>
     <message>
         <source>{count:more point|more points} {count:~is|are} not drawn.</source>
@@ -10288,16 +10292,12 @@
         <translation>{what}, dann Eingabetaste</translation>
     </message>
     <message>
-        <source>{what}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{what}; Enter adds it</source>
         <translation>{what}; Eingabetaste fügt hinzu</translation>
     </message>
     <message>
         <source>{who}: bed share</source>
-        <translation>{who}: Anteil des Heizbetts</translation>
+        <translation>{who}: Heizbettanteil</translation>
     </message>
     <message>
         <source>{who}: duration</source>
@@ -10361,7 +10361,7 @@
     </message>
     <message>
         <source>± are half-widths of rectangular distributions. What nobody stated is taken as ±1 % of reading and ±0.3 W (common practice, no source).</source>
-        <translation>± sind halbe Breiten von Rechteckverteilungen. Was niemand angegeben hat, gilt als ±1 % vom Messwert und ±0,3 W (übliche Praxis, ohne Quelle).</translation>
+        <translation>± sind halbe Breiten von Rechteckverteilungen. Was niemand angegeben hat, gilt als ±1 % der Anzeige und ±0,3 W (übliche Praxis, ohne Quelle).</translation>
     </message>
     <message>
         <source>± at any load [W]</source>
@@ -10369,7 +10369,7 @@
     </message>
     <message>
         <source>± is half the 95 % interval, from the spread between runs and what the meters leave open. Parts per kWh is 1000 Wh divided by the energy per part. Bed share is the heated bed’s part of the energy.</source>
-        <translation>± ist das halbe 95-%-Intervall aus der Streuung zwischen den Läufen und dem, was die Messgeräte offen lassen. Teile je kWh sind 1000 Wh geteilt durch die Energie je Teil. Der Anteil des Heizbetts ist sein Teil der Energie.</translation>
+        <translation>± ist das halbe 95-%-Intervall aus der Streuung zwischen den Läufen und dem, was die Messgeräte offen lassen. Teile je kWh sind 1000 Wh geteilt durch die Energie je Teil. Der Heizbettanteil ist der Teil der Energie, den das Heizbett braucht.</translation>
     </message>
     <message>
         <source>± is half the 95 % interval.</source>
@@ -10385,7 +10385,7 @@
     </message>
     <message>
         <source>± of reading [%]</source>
-        <translation>± vom Messwert [%]</translation>
+        <translation>± der Anzeige [%]</translation>
     </message>
     <message>
         <source>± √({own}² + {spread}²) = ± {whole} % (halves of 95 % intervals: each run&apos;s own, and Student&apos;s t of the spread)</source>
@@ -10401,11 +10401,11 @@
     </message>
     <message>
         <source>±{percents} % of reading and ±{watts} W, assumed: nobody stated it.</source>
-        <translation>±{percents} % vom Messwert und ±{watts} W, angenommen: Niemand hat es angegeben.</translation>
+        <translation>±{percents} % der Anzeige und ±{watts} W, angenommen: Niemand hat es angegeben.</translation>
     </message>
     <message>
         <source>±{percents} % of reading and ±{watts} W, stated.</source>
-        <translation>±{percents} % vom Messwert und ±{watts} W, angegeben.</translation>
+        <translation>±{percents} % der Anzeige und ±{watts} W, angegeben.</translation>
     </message>
     <message>
         <source>“Lowest”: the low end of standby, where no rest lasts a quarter of an hour.</source>
@@ -10461,7 +10461,7 @@
     </message>
     <message>
         <source>{count:row|rows} could not be used, the first at line {first}. The Reading panel lists {count:~it|them}.</source>
-        <translation>{count:Zeile war|Zeilen waren} nicht brauchbar, die erste in Zeile {first}. Die Tafel zum Lesen führt {count:~sie|sie} auf.</translation>
+        <translation>{count:Zeile war|Zeilen waren} nicht brauchbar, die erste in Zeile {first}. Unter „Einlesen“ {count:~ist sie|sind sie} aufgeführt.</translation>
     </message>
     <message>
         <source>{count:run counts|runs count}</source>
@@ -10477,7 +10477,7 @@
     </message>
     <message>
         <source>{count:run|runs} each would show {percents} %</source>
-        <translation>je {count:Lauf|Läufe} {count:~würde|würden} {percents} % zeigen</translation>
+        <translation>je {count:Lauf|Läufe} {count:~würde|würden} {percents} % nachweisen</translation>
     </message>
     <message>
         <source>{count:run|runs} in the order of seed {seed}.</source>
@@ -10501,7 +10501,7 @@
     </message>
     <message>
         <source>{count:same-load check|same-load checks}</source>
-        <translation>{count:Prüfung an einer Last|Prüfungen an einer Last}</translation>
+        <translation>{count:Prüfung an gleicher Last|Prüfungen an gleicher Last}</translation>
     </message>
     <message>
         <source>{count:stamp has|stamps have} two different values; the later one was taken.</source>
@@ -10557,7 +10557,7 @@
     </message>
     <message>
         <source>{count} machines cannot show a link between {measure} and {property}: even in perfect order p would be {p}.</source>
-        <translation>{count} Maschinen können keinen Zusammenhang zwischen „{measure}“ und „{property}“ zeigen: Selbst bei vollkommener Ordnung wäre p {p}.</translation>
+        <translation>{count} Maschinen können keinen Zusammenhang zwischen „{measure}“ und „{property}“ nachweisen: Selbst bei vollkommener Ordnung wäre p {p}.</translation>
     </message>
     <message>
         <source>{count} machines, {first} to {last}</source>
@@ -10737,11 +10737,11 @@
     </message>
     <message>
         <source>{later} instead of {first} °C after {after} saves {energy} in a print of {length} on {machine}: {percents} % of what its bed takes, {money}.</source>
-        <translation>{later} statt {first} °C nach {after} spart {energy} in einem Druck von {length} an {machine}: {percents} % dessen, was das Heizbett braucht, {money}.</translation>
+        <translation>{later} statt {first} °C nach {after} spart {energy} in einem Druck von {length} auf {machine}: {percents} % dessen, was das Heizbett braucht, {money}.</translation>
     </message>
     <message>
         <source>{later} instead of {first} °C after {after} saves {energy} in a print of {length} on {machine}: {percents} % of what its bed takes.</source>
-        <translation>{later} statt {first} °C nach {after} spart {energy} in einem Druck von {length} an {machine}: {percents} % dessen, was das Heizbett braucht.</translation>
+        <translation>{later} statt {first} °C nach {after} spart {energy} in einem Druck von {length} auf {machine}: {percents} % dessen, was das Heizbett braucht.</translation>
     </message>
     <message>
         <source>{least} to {most} runs a machine</source>
@@ -10789,15 +10789,15 @@
     </message>
     <message>
         <source>{machines}: no difference shown</source>
-        <translation>{machines}: kein Unterschied gezeigt</translation>
+        <translation>{machines}: kein Unterschied nachgewiesen</translation>
     </message>
     <message>
         <source>{machines}: no difference shown by these runs</source>
-        <translation>{machines}: kein Unterschied gezeigt durch diese Läufe</translation>
+        <translation>{machines}: kein Unterschied nachgewiesen durch diese Läufe</translation>
     </message>
     <message>
         <source>{machines}: no difference shown by {count:run|runs} each</source>
-        <translation>{machines}: kein Unterschied gezeigt, je {count:Lauf|Läufe}</translation>
+        <translation>{machines}: kein Unterschied nachgewiesen, je {count:Lauf|Läufe}</translation>
     </message>
     <message>
         <source>{machines}: one run only.</source>
@@ -10825,7 +10825,7 @@
     </message>
     <message>
         <source>{machine} and {other}: no difference shown</source>
-        <translation>{machine} und {other}: kein Unterschied gezeigt</translation>
+        <translation>{machine} und {other}: kein Unterschied nachgewiesen</translation>
     </message>
     <message>
         <source>{machine} draws {watts} W for {time} ({runs}); no warm-up counts or is seen.</source>
@@ -10913,7 +10913,7 @@
     </message>
     <message>
         <source>{machine}, {run}: the warm-up took {seconds} against {usual} in its other runs, as after a warm start; let the bed cool to room temperature before each run, or leave this one out.</source>
-        <translation>{machine}, {run}: Das Aufheizen dauerte {seconds} gegen {usual} in den anderen Läufen, wie nach einem warmen Start; das Heizbett vor jedem Lauf auf Raumtemperatur abkühlen lassen oder diesen auslassen.</translation>
+        <translation>{machine}, {run}: Das Aufheizen dauerte {seconds} gegen {usual} in den anderen Läufen, wie nach einem Warmstart; das Heizbett vor jedem Lauf auf Raumtemperatur abkühlen lassen oder diesen auslassen.</translation>
     </message>
     <message>
         <source>{machine}, {run}: the {place} was at {own:.0f} °C against {usual:.0f} °C in its other runs; leave it out, or make it again.</source>
@@ -10925,7 +10925,7 @@
     </message>
     <message>
         <source>{machine}, {run}: {seconds} from the first heating to the first motion against {usual} in its other run; one was a warm start or the other soaked the bed: start each run alike.</source>
-        <translation>{machine}, {run}: {seconds} vom ersten Heizen bis zur ersten Bewegung gegen {usual} im anderen Lauf; einer war ein warmer Start oder der andere wärmte das Heizbett durch: jeden Lauf gleich beginnen.</translation>
+        <translation>{machine}, {run}: {seconds} vom ersten Heizen bis zur ersten Bewegung gegen {usual} im anderen Lauf; einer war ein Warmstart oder der andere wärmte das Heizbett durch: jeden Lauf gleich beginnen.</translation>
     </message>
     <message>
         <source>{machine}, {run}: {seconds} from the first heating to the first motion against {usual} in its other runs, as after a soak of the bed; start each run alike, or compare processing only.</source>
@@ -10945,7 +10945,7 @@
     </message>
     <message>
         <source>{machine}: a bed share of {value:.0f} % is outside the usual {low:.0f} to {high:.0f} %; check what was taken for the bed.</source>
-        <translation>{machine}: Ein Anteil des Heizbetts von {value:.0f} % liegt außerhalb der üblichen {low:.0f} bis {high:.0f} %; prüfen, was für das Heizbett genommen wurde.</translation>
+        <translation>{machine}: Ein Heizbettanteil von {value:.0f} % liegt außerhalb der üblichen {low:.0f} bis {high:.0f} %; prüfen, was für das Heizbett genommen wurde.</translation>
     </message>
     <message>
         <source>{machine}: a cooler bed</source>
@@ -10969,7 +10969,7 @@
     </message>
     <message>
         <source>{machine}: like for like in steps</source>
-        <translation>{machine}: Gleiches mit Gleichem in Schritten</translation>
+        <translation>{machine}: Umrechnung in Schritten</translation>
     </message>
     <message>
         <source>{machine}: no complete run of the part was found, so it is not in the comparison.</source>
@@ -11057,11 +11057,11 @@
     </message>
     <message>
         <source>{machine}: {value:.0f} W on average is outside what machines of this kind usually draw ({low:.0f} to {high:.0f} W); check the unit of the power column and which stretches count as runs.</source>
-        <translation>{machine}: {value:.0f} W im Mittel liegt außerhalb dessen, was Maschinen dieser Art gewöhnlich aufnehmen ({low:.0f} bis {high:.0f} W); die Einheit der Leistungsspalte prüfen und welche Abschnitte als Läufe zählen.</translation>
+        <translation>{machine}: {value:.0f} W im Mittel liegen außerhalb dessen, was Maschinen dieser Art gewöhnlich aufnehmen ({low:.0f} bis {high:.0f} W); prüfen, welche Einheit die Leistungsspalte hat und welche Abschnitte als Läufe zählen.</translation>
     </message>
     <message>
         <source>{machine}: {value:.1f} W doing nothing is outside the usual {low:.0f} to {high:.0f} W; check that the level was standby, with nothing else plugged in behind the meter.</source>
-        <translation>{machine}: {value:.1f} W im Nichtstun liegt außerhalb der üblichen {low:.0f} bis {high:.0f} W; prüfen, ob die Stufe Bereitschaft war und nichts anderes hinter dem Messgerät eingesteckt war.</translation>
+        <translation>{machine}: {value:.1f} W im Nichtstun liegen außerhalb der üblichen {low:.0f} bis {high:.0f} W; prüfen, ob die Maschine wirklich in Bereitschaft war und nichts anderes hinter dem Messgerät eingesteckt war.</translation>
     </message>
     <message>
         <source>{many}{watts} W × {idle_hours} h / 1000 = {kwh} kWh</source>
@@ -11089,7 +11089,7 @@
     </message>
     <message>
         <source>{measure} by {property}: {told}; with groups so small no difference could be shown (p is {p} at best).</source>
-        <translation>{measure} nach {property}: {told}; mit so kleinen Gruppen ließe sich kein Unterschied zeigen (p ist bestenfalls {p}).</translation>
+        <translation>{measure} nach {property}: {told}; mit so kleinen Gruppen ließe sich kein Unterschied nachweisen (p ist bestenfalls {p}).</translation>
     </message>
     <message>
         <source>{measure} falls with {property} ({told}).</source>
@@ -11485,7 +11485,7 @@
     </message>
     <message>
         <source>{runs_needed:run|runs} of each would show a difference of {percent_text} %.</source>
-        <translation>Je {runs_needed:Lauf|Läufe} {runs_needed:~würde|würden} einen Unterschied von {percent_text} % zeigen.</translation>
+        <translation>Je {runs_needed:Lauf|Läufe} {runs_needed:~würde|würden} einen Unterschied von {percent_text} % nachweisen.</translation>
     </message>
     <message>
         <source>{runs} of the {part} found in {logs}</source>
@@ -11501,7 +11501,7 @@
     </message>
     <message>
         <source>{runs} of {machines} began {state} and the others {usual}, as was noted with them; begin every run from the same state.</source>
-        <translation>{runs} von {machines} begannen „{state}“ und die anderen „{usual}“, wie dabei notiert; jeden Lauf aus demselben Zustand beginnen.</translation>
+        <translation>Ungleich begonnen, wie dabei notiert: {runs} von {machines} „{state}“, die anderen „{usual}“; jeden Lauf aus demselben Zustand beginnen.</translation>
     </message>
     <message>
         <source>{runs} of {machines} were read off a display by hand while other runs were logged: a reading is good to the display&apos;s last digit, and a slip leaves no trace; log all machines alike.</source>
@@ -11509,11 +11509,11 @@
     </message>
     <message>
         <source>{runs} on each of {machines} would show a difference of {wanted} between them</source>
-        <translation>Nötig, um einen Unterschied von {wanted} zwischen {machines} zu zeigen: {runs} je Maschine</translation>
+        <translation>Nötig, um einen Unterschied von {wanted} zwischen {machines} nachzuweisen: {runs} je Maschine</translation>
     </message>
     <message>
         <source>{runs}, {others:other|others}</source>
-        <translation>{runs}, {others:anderer|andere}</translation>
+        <translation>{runs}, sonst {others}</translation>
     </message>
     <message>
         <source>{run} leaves its band {span}: {power}, {energy} Wh less</source>
@@ -11565,7 +11565,7 @@
     </message>
     <message>
         <source>{share} is shown</source>
-        <translation>{share} wird gezeigt</translation>
+        <translation>{share} wird nachgewiesen</translation>
     </message>
     <message>
         <source>{share} less</source>
