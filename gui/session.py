@@ -21,8 +21,9 @@ from core.problems import Problem, Severity
 from core.progress import Progress
 from core.results.compare import compare, forget
 from core.results.values import Comparison, RunResult
+from core.store.copy_open import copy_open
 from core.store.file import StudyFile
-from core.store.untitled import new_untitled_path, untitled_path
+from core.store.untitled import new_untitled_path, remember, untitled_path
 from core.study import Choices, Log, Source, Study
 from core.traces import Trace
 from gui import growing, reading
@@ -308,6 +309,7 @@ class Session(QObject):
             return False
         self.close()
         self._file, self._history = file, file.history
+        remember(file.path)
         self._data, self._comparison, self._results, self._selected = {}, None, {}, None
         self._problems = () if file.problem is None else (file.problem,)
         self.problems_changed.emit()
@@ -386,12 +388,7 @@ class Session(QObject):
         here = file.path
 
         def work(progress: Progress) -> tuple[Path, bool, Problem | None]:
-            # A connection belongs to its thread; this one finds the study locked and may only read it.
-            opened = StudyFile.open(here)
-            if isinstance(opened, Problem):
-                return path, go_on_there, opened
-            with opened:
-                return path, go_on_there, opened.save_copy(path, progress)
+            return path, go_on_there, copy_open(here, path, progress)
 
         self.jobs.start(COPY, work, self._on_copy)
 
