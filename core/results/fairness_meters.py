@@ -54,7 +54,9 @@ def named(names: Sequence[str], counted: str) -> str:
 
 
 def _meters_of(given: MachineInput) -> tuple[Meter, ...]:
-    return (*(log.meter for log in given.logs), *(meter for _, meter in given.typed))
+    """Those that measured a counted run: a log of a rest or of a hold test is not compared."""
+    logged = (log.meter for log in given.logs if any(run.included for run in log.runs))
+    return (*logged, *(meter for reading, meter in given.typed if reading.included))
 
 
 def _ids(compared: Sequence[MachineInput]) -> tuple[str, ...]:

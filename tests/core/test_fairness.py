@@ -131,6 +131,18 @@ def test_two_meters() -> None:
     assert "fair.meters" not in codes(compare(*bench(traces)).fairness)
 
 
+def test_only_meters_of_counted_runs_are_counted() -> None:
+    study, by_log = bench(
+        {"Alder": trace(alike()), "Rowan": trace(alike(level_w=90.0), seed=1), "rest": trace([])}, meters=True
+    )
+    rest = study.logs[-1]
+    study = edits.move_log(study, rest.id, study.machines[0].id).study
+    assert study.runs_of(rest.id) == ()
+    text = sentence(told(study, by_log, "fair.meters").problem)
+    assert text.startswith("The machines count as measured with 2 meters")
+    assert "Meter of rest" not in sentence(told(study, by_log, "fair.accuracy").problem)
+
+
 def test_meters_held_against_each_other() -> None:
     traces = {"Alder": trace(alike()), "Rowan": trace(alike(level_w=90.0), seed=1)}
     study, by_log = bench(traces, meters=True)
