@@ -355,9 +355,10 @@ class Session(QObject):
         self._to_read = ()
 
     def _on_logs(self, found: Sequence[tuple[Log, LogData]]) -> None:
+        told = {p.fact("expected") for p in self._problems if p.code == "bundle.log_missing"}
         for log, data in found:
             self._data[log.sources] = data
-            self.tell(*(p for p in data.problems if data.trace is None))
+            self.tell(*(p for p in data.problems if data.trace is None and p.fact("digest") not in told))
         self.logs_read.emit()
         self._catch_up()
 
