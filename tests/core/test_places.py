@@ -3,6 +3,7 @@
 import shutil
 import subprocess
 import sys
+import tomllib
 from pathlib import Path
 
 import core
@@ -31,3 +32,13 @@ def test_installed_copy_brings_its_own(tmp_path: Path) -> None:
         str(package / "_data" / "assets"),
         str(package / "_data" / "demo_data"),
     ]
+
+
+def test_the_wheel_carries_all_assets_but_the_pictures_of_the_readme() -> None:
+    root = Path(core.__file__).parents[1]
+    build = tomllib.loads((root / "pyproject.toml").read_text("utf-8"))["tool"]["hatch"]["build"]
+    carried = build["targets"]["wheel"]["force-include"]
+    wanted = {f"assets/{each.name}" for each in (root / "assets").iterdir()} - {"assets/pictures"}
+    assert {name: target.removeprefix("core/_data/") for name, target in carried.items()} == {
+        name: name for name in (*wanted, "demo_data")
+    }
