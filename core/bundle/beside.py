@@ -4,10 +4,11 @@ import hashlib
 from collections.abc import Mapping, Sequence
 from pathlib import Path, PurePath
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from core.analysis import read_log
 from core.bundle.reading import Bundle, log_changed
+from core.formatting import listed
 from core.language import tr
 from core.logs import Reading, find_files
 from core.logs.files import check, load
@@ -71,6 +72,16 @@ def files_of(bundle: Bundle, beside: Sequence[Path] = (), progress: Progress = s
     given, problems = _given(bundle, beside, progress)
     changed = frozenset(str(p.fact("name")) for p in problems if p.code == "bundle.log_changed")
     return BundleFiles(bundle, given, changed, tuple(problems))
+
+
+def told_together(problems: Sequence[Problem]) -> tuple[Problem, ...]:
+    """The same problems, logs that a bundle does not hold told in one where there are several."""
+    missing = [p for p in problems if p.code == "bundle.log_missing"]
+    if len(missing) < 2:
+        return tuple(problems)
+    facts = {"count": len(missing), "names": listed([str(p.fact("name")) for p in missing])}
+    joined = evolve(missing[0], code="bundle.logs_missing", facts=facts)
+    return (joined, *(p for p in problems if p not in missing))
 
 
 def read_logs(bundle: Bundle, beside: Sequence[Path] = (), progress: Progress = silent) -> BundleLogs:

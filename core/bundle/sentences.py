@@ -26,6 +26,10 @@ SENTENCES = {
         "The bundle holds only the SHA-256 of the log {name} ({expected}), so what depends on it is missing; "
         "give the bundle together with the folder of its logs."
     ),
+    "bundle.logs_missing": (
+        "The bundle holds only the SHA-256 of {count:log|logs} ({names}), so what depends on them is "
+        "missing; give the bundle together with the folder of its logs."
+    ),
     "bundle.passed_over": "It is none of the bundle's logs, so it was passed over: a bundle is only checked.",
     "bundle.one_only": "Only one bundle is read at a time; {other} was passed over.",
     "bundle.figures_same": (

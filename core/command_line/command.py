@@ -13,10 +13,12 @@ from typing import TYPE_CHECKING, TextIO
 
 from core.command_line.arguments import compare_parser, inspect_parser
 from core.faults import facts_of
+from core.language import tr
 from core.problems import Problem, Severity
 
 if TYPE_CHECKING:
     from core.analysis import FileAnalysis
+    from core.comparing import Gathered
     from core.logs import FileReading
     from core.report.painter import Painter
     from core.results.values import Comparison
@@ -170,6 +172,7 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
         parser.error("--bundle needs --out FOLDER: the bundle is written there")
     if wanted.replace_personal and wanted.out is None:
         parser.error("--replace-personal needs --out FOLDER: it is for what is written there")
+    from core.bundle.beside import told_together
     from core.comparing import gather
     from core.executors import NoCluster, cluster, local_processes
 
@@ -194,8 +197,8 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
         warnings = each_once((*gathered.problems, *comparison.problems))
         say(dumps(compared(comparison, gathered.study, warnings)))
     else:
-        say(comparison_text(comparison))
-    tell(gathered.problems, errors_only=wanted.json)
+        say(_answer(gathered, comparison))
+    tell(told_together(gathered.problems), errors_only=wanted.json)
     checked = gathered.held_against_bundle(comparison)
     tell([checked] if checked is not None else [])
     status = _status(gathered.problems)
@@ -206,6 +209,14 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
         written = write(gathered, gathered.study, wanted.out, painter, wish, say=message)
         status = status if written else UNREADABLE
     return status
+
+
+def _answer(gathered: "Gathered", comparison: "Comparison") -> str:
+    """The comparison, or that there is none yet: of a bundle none of whose logs is there nothing is known."""
+    is_missing = any(p.code == "bundle.log_missing" for p in gathered.problems)
+    if is_missing and not gathered.traces and not gathered.study.typed:
+        return tr("Nothing can be checked yet: none of the bundle's logs is there.")
+    return comparison_text(comparison)
 
 
 def comparison_text(comparison: "Comparison") -> str:

@@ -24,7 +24,11 @@ def test_bundle_written_and_read_by_the_command_line(
     assert bundle.is_file()
     alone = Answer(["compare", bundle, "--json"], capsys)
     assert alone.status == 3
-    assert any("holds only the SHA-256 of the log alder.csv" in m for m in alone.messages)
+    assert sum("holds only the SHA-256" in m for m in alone.messages) == 1
+    assert any("the SHA-256 of 2 logs (alder.csv and " in m for m in alone.messages)
+    text = Answer(["compare", bundle], capsys)
+    assert text.status == 3
+    assert text.out == "Nothing can be checked yet: none of the bundle's logs is there.\n"
     again = Answer(["compare", bundle, logs, "--json"], capsys)
     assert again.status == 0
     assert again.messages[-1].startswith("All ")
