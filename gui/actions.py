@@ -37,7 +37,7 @@ ACTIONS: Final = (
     ),
     ActionSpec(
         "save_as",
-        mark("Save &as…"),
+        mark("Sa&ve as…"),
         "Ctrl+Shift+S",
         "",
         mark("Keep this study under a name of yours and go on there"),

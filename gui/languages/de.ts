@@ -61,7 +61,7 @@
     </message>
     <message>
         <source>&amp;Bundle…</source>
-        <translation>Bün&amp;del…</translation>
+        <translation>B&amp;ündel…</translation>
     </message>
     <message>
         <source>&amp;Cautions</source>
@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>&amp;Currency</source>
-        <translation>Wä&amp;hrung</translation>
+        <translation>W&amp;ährung</translation>
     </message>
     <message>
         <source>&amp;Diagnostics…</source>
@@ -101,7 +101,7 @@
     </message>
     <message>
         <source>&amp;Everything…</source>
-        <translation>&amp;Alles…</translation>
+        <translation>A&amp;lles…</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -133,7 +133,7 @@
     </message>
     <message>
         <source>&amp;Idle a year</source>
-        <translation>&amp;Leerlauf im Jahr</translation>
+        <translation>Leerlauf &amp;im Jahr</translation>
     </message>
     <message>
         <source>&amp;Keys</source>
@@ -144,7 +144,7 @@
         <translation>T&amp;yp:</translation>
     </message>
     <message>
-        <source>&amp;Language</source>
+        <source>Lan&amp;guage</source>
         <translation>S&amp;prache</translation>
     </message>
     <message>
@@ -157,7 +157,7 @@
     </message>
     <message>
         <source>&amp;Length</source>
-        <translation>&amp;Dauer</translation>
+        <translation>Daue&amp;r</translation>
     </message>
     <message>
         <source>&amp;Machine</source>
@@ -193,11 +193,11 @@
     </message>
     <message>
         <source>&amp;Note</source>
-        <translation>&amp;Notiz</translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>&amp;Off after</source>
-        <translation>&amp;Aus nach</translation>
+        <translation>Aus na&amp;ch</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
@@ -213,7 +213,7 @@
     </message>
     <message>
         <source>&amp;Price a kWh</source>
-        <translation>&amp;Preis je kWh</translation>
+        <translation>Preis &amp;je kWh</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -233,7 +233,7 @@
     </message>
     <message>
         <source>&amp;Replace personal data by names that say nothing</source>
-        <translation>Persönli&amp;che Daten durch nichtssagende Namen ersetzen</translation>
+        <translation>Pers&amp;önliche Daten durch nichtssagende Namen ersetzen</translation>
     </message>
     <message>
         <source>&amp;Room at (°C):</source>
@@ -273,7 +273,7 @@
     </message>
     <message>
         <source>&amp;Then at</source>
-        <translation>&amp;Danach bei</translation>
+        <translation>Dana&amp;ch bei</translation>
     </message>
     <message>
         <source>&amp;Transparent ground</source>
@@ -289,7 +289,7 @@
     </message>
     <message>
         <source>&amp;Up to four figures on one picture</source>
-        <translation>Bis zu &amp;vier Diagramme je Bild</translation>
+        <translation>Bis zu vier Diagramme &amp;je Bild</translation>
     </message>
     <message>
         <source>&amp;View</source>
@@ -785,7 +785,7 @@
     </message>
     <message>
         <source>All &amp;tables…</source>
-        <translation>Alle Ta&amp;bellen…</translation>
+        <translation>Alle Tab&amp;ellen…</translation>
     </message>
     <message>
         <source>All files</source>
@@ -1049,7 +1049,7 @@
     </message>
     <message>
         <source>Bloc&amp;ks (runs of each):</source>
-        <translation>B&amp;löcke (Läufe je Maschine):</translation>
+        <translation>Bl&amp;öcke (Läufe je Maschine):</translation>
     </message>
     <message>
         <source>Block</source>
@@ -1237,7 +1237,7 @@
     </message>
     <message>
         <source>Colou&amp;rs</source>
-        <translation>Fa&amp;rben</translation>
+        <translation>Farbe&amp;n</translation>
     </message>
     <message>
         <source>Colour and marker</source>
@@ -1905,7 +1905,7 @@
     </message>
     <message>
         <source>First layers &amp;take</source>
-        <translation>Erste Schichten d&amp;auern</translation>
+        <translation>Erste Schich&amp;ten dauern</translation>
     </message>
     <message>
         <source>First layers [s]</source>
@@ -2141,7 +2141,7 @@
     </message>
     <message>
         <source>Hold the meters a&amp;gainst each other on one load, before and after</source>
-        <translation>Messgeräte v&amp;orher und nachher an einer Last vergleichen</translation>
+        <translation>Messgeräte v&amp;orher und nachher an gleicher Last prüfen</translation>
     </message>
     <message>
         <source>Holds that never became steady are shown hollow and not counted.</source>
@@ -3869,7 +3869,7 @@
     </message>
     <message>
         <source>Other &amp;times</source>
-        <translation>Übrige Ze&amp;iten</translation>
+        <translation>&amp;Übrige Zeiten</translation>
     </message>
     <message>
         <source>Other machine of the pair</source>
@@ -4025,7 +4025,7 @@
     </message>
     <message>
         <source>Pri&amp;ced</source>
-        <translation>Preis&amp;bildung</translation>
+        <translation>&amp;Preisbildung</translation>
     </message>
     <message>
         <source>Pri&amp;nt…</source>
@@ -4377,7 +4377,7 @@
     </message>
     <message>
         <source>Report, &amp;HTML…</source>
-        <translation>Bericht, &amp;HTML…</translation>
+        <translation>Be&amp;richt, HTML…</translation>
     </message>
     <message>
         <source>Report, P&amp;DF…</source>
@@ -4557,19 +4557,23 @@
     </message>
     <message>
         <source>Save &amp;all picked…</source>
-        <translation>A&amp;lle gewählten speichern…</translation>
+        <translation>Alle gew&amp;ählten speichern…</translation>
     </message>
     <message>
         <source>Save &amp;all {count} picked…</source>
-        <translation>A&amp;lle {count} gewählten speichern…</translation>
+        <translation>Alle {count} gew&amp;ählten speichern…</translation>
     </message>
     <message>
-        <source>Save &amp;as…</source>
+        <source>Sa&amp;ve as…</source>
         <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
+        <source>Nothing can be checked yet: none of the bundle&apos;s logs is there.</source>
+        <translation>Noch lässt sich nichts prüfen: Keines der Logs des Bündels ist da.</translation>
+    </message>
+    <message>
         <source>Save &amp;bundle…</source>
-        <translation>Bün&amp;del speichern…</translation>
+        <translation>B&amp;ündel speichern…</translation>
     </message>
     <message>
         <source>Save a &amp;copy…</source>
@@ -5097,7 +5101,7 @@
     </message>
     <message>
         <source>Stands &amp;out</source>
-        <translation>Hervorgeh&amp;oben</translation>
+        <translation>Her&amp;vorgehoben</translation>
     </message>
     <message>
         <source>Star&amp;t from:</source>
@@ -5157,7 +5161,7 @@
     </message>
     <message>
         <source>Ste&amp;p by step…</source>
-        <translation>Schr&amp;ittweise…</translation>
+        <translation>S&amp;chrittweise…</translation>
     </message>
     <message>
         <source>Steady</source>
@@ -5253,7 +5257,7 @@
     </message>
     <message>
         <source>T&amp;itle</source>
-        <translation>Tit&amp;el</translation>
+        <translation>T&amp;itel</translation>
     </message>
     <message>
         <source>Table as text (*.csv)</source>
@@ -5305,7 +5309,7 @@
     </message>
     <message>
         <source>Taken as a filled run sheet: {what}.</source>
-        <translation>Als ausgefüllter Laufzettel genommen: {what}.</translation>
+        <translation>Als ausgefüllter Laufzettel erkannt: {what}.</translation>
     </message>
     <message>
         <source>Takes</source>
@@ -5506,6 +5510,10 @@
     <message>
         <source>The bundle holds only the SHA-256 of the log {name} ({expected}), so what depends on it is missing; give the bundle together with the folder of its logs.</source>
         <translation>Das Bündel enthält vom Log {name} nur den SHA-256 ({expected}), daher fehlt, was davon abhängt; das Bündel zusammen mit dem Ordner seiner Logs angeben.</translation>
+    </message>
+    <message>
+        <source>The bundle holds only the SHA-256 of {count:log|logs} ({names}), so what depends on them is missing; give the bundle together with the folder of its logs.</source>
+        <translation>Das Bündel enthält von {count:Log|Logs} ({names}) nur den SHA-256, daher fehlt, was davon abhängt; das Bündel zusammen mit dem Ordner seiner Logs angeben.</translation>
     </message>
     <message>
         <source>The bundle is damaged ({what}); ask whoever made it for another copy, or copy it again.</source>

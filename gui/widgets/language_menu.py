@@ -13,7 +13,7 @@ class LanguageMenu(QMenu):
     """Languages of the window, each by its own name; a choice is kept and shown from the next start on."""
 
     def __init__(self, settings: Settings, parent: QWidget | None) -> None:
-        super().__init__(tr("&Language"), parent)
+        super().__init__(tr("Lan&guage"), parent)
         self._settings = settings
         group = QActionGroup(self)
         chosen = settings.language

@@ -3,7 +3,7 @@
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QCoreApplication, QLocale
+from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
 from pytestqt.qtbot import QtBot
 
 from core.language import WRITTEN_IN, speak, tr
@@ -30,7 +30,7 @@ def test_the_wish_decides_and_else_the_desktop(monkeypatch: pytest.MonkeyPatch) 
 def test_a_language_reaches_every_text_and_goes_again(qtbot: QtBot) -> None:
     owner = QCoreApplication([]) if QCoreApplication.instance() is None else QCoreApplication.instance()
     assert owner is not None
-    before = set(owner.children())
+    before = set(owner.findChildren(QTranslator))
     try:
         assert install(owner, "de") == "de"
         assert tr("The file is empty. Save the log again on the meter's side.").startswith(
@@ -39,8 +39,8 @@ def test_a_language_reaches_every_text_and_goes_again(qtbot: QtBot) -> None:
         assert tr("not in the file for translators") == "not in the file for translators"
     finally:
         speak(None)
-        for translator in set(owner.children()) - before:
-            owner.removeTranslator(translator)  # type: ignore[arg-type]
+        for translator in set(owner.findChildren(QTranslator)) - before:
+            owner.removeTranslator(translator)
             translator.deleteLater()
     assert install(owner, WRITTEN_IN) == WRITTEN_IN
     assert tr("Saved") == "Saved"
