@@ -14,6 +14,8 @@ _LONGEST_NAME = 11.0
 _MOST_STRETCH = 1.7
 #: border of a table that has the keyboard [px]
 _FOCUS = 2
+#: what the card and the frame of the table take of the width beside the columns [px]
+_BESIDE = 2 * S8 + 2 * (_FOCUS + 1)
 
 
 class TableCard(QFrame):
@@ -66,7 +68,7 @@ class TableCard(QFrame):
     @property
     def wished_width(self) -> int:
         """Width at which no column is shortened. [px]"""
-        return sum(self._column_widths()) + 2 * S8 + 4
+        return sum(self._column_widths()) + _BESIDE
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -114,7 +116,7 @@ class TableCard(QFrame):
         free = self.height() - head - note - 4 * S8
         height = min(max(least, free // rows), round(_MOST_STRETCH * least))
         self.view.verticalHeader().setDefaultSectionSize(height)
-        is_wide = sum(self._column_widths()) > max(self.width() - 2 * S8 - 4, 1)
+        is_wide = sum(self._column_widths()) > max(self.width() - _BESIDE, 1)
         bar = self.view.horizontalScrollBar().sizeHint().height() if is_wide else 0
         self.view.setFixedHeight(head + rows * height + bar + 2 * _FOCUS)
         self.setMinimumHeight(head + rows * least + note + bar + 4 * S8)

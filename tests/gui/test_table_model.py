@@ -1,11 +1,15 @@
 """A table of the core in a view: text, alignment, and numbers lined up on their marks."""
 
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
 from pytestqt.modeltest import ModelTester
+from pytestqt.qtbot import QtBot
 
 from core.results.table import readable_table
 from core.tables import Column, Table
+from gui.appearance import Appearance
 from gui.models.table import FIGURE_SPACE, PUNCTUATION_SPACE, TableModel, line_up, two_lines
+from gui.widgets.table_card import TableCard
 from tests.comparisons import make
 
 
@@ -58,3 +62,17 @@ def test_an_empty_table_has_columns_and_no_rows(qapp: object) -> None:
     model = TableModel()
     model.show_table(Table("t", (Column("a", "A"),), ()))
     assert (model.rowCount(), model.columnCount()) == (0, 1)
+
+
+def test_a_card_of_the_width_it_wishes_for_shows_every_column(qtbot: QtBot, qapp: QApplication) -> None:
+    appearance = Appearance(qapp, "light")  # its style sheet draws the frames
+    card = TableCard("table", "Table")
+    qtbot.addWidget(card)
+    card.show_table(readable_table(make()[1]), "")
+    with qtbot.waitExposed(card):
+        card.show()
+    card.resize(card.wished_width, 300)
+    qtbot.waitUntil(lambda: card.view.horizontalScrollBar().maximum() == 0)
+    card.resize(card.wished_width - 20, 300)
+    qtbot.waitUntil(lambda: card.view.horizontalScrollBar().maximum() > 0)
+    appearance.deleteLater()
