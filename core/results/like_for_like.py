@@ -209,14 +209,14 @@ def _adjusted(result: MachineResult, bed: MachineBed | None, from_: Given, commo
     how: How | None = None
     why_not = short_of = ""
     if len(known) < len(runs):
-        why_not = tr("note the bed's temperature of its runs")
+        why_not = tr("note the bed's temperature of each run")
     else:
         each, how = _steps(known, bed, common, has_warm_up=from_.comparison.boundary != "processing only")
         if how is not None and common.processing_s is not None:
             each, lacking = _with_duration(each, [r for r, _, _ in known], from_, common.processing_s)
             short_of = tr("duration not adjusted: no log shows its processing") if lacking else ""
         if how is None:
-            why_not = tr("its bed's watts are not known: a hold test from cold would tell them")
+            why_not = tr("the bed's watts are not known: a hold test from cold would tell them")
         else:
             steps = mean_steps(each)
     notes = tuple(dict.fromkeys(note for _, _, told in known for note in told))

@@ -100,7 +100,9 @@ class CoolerCard(QFrame):
         )
         self.table.show_table(
             savings_table(savings, locale, price, tariff.currency),
-            tr("Not known without a hold test: {named}.", named=named) if missing else "",
+            tr("Not known without a hold test at a noted temperature: {named}.", named=named)
+            if missing
+            else "",
             locale.decimal,
         )
         text = "" if price is None else number(price, 4, locale).rstrip("0").rstrip(locale.decimal)

@@ -126,6 +126,18 @@ def test_tests_that_are_too_short_are_not_called_missing() -> None:
     assert bed_answer.headline(of(short)).startswith("The hold tests are too short")
 
 
+def test_a_test_of_unknown_temperature_asks_for_it() -> None:
+    study, traces = held_study([("Alder", Bed(), (60.0,))])
+    unknown = study
+    for run in study.runs:
+        unknown = edits.note_temperatures(unknown, run.id, None, None).study
+    assert bed_answer.headline(beds(unknown, traces)).startswith(
+        "Hold tests were found; note the temperature of the bed"
+    )
+    known = edits.set_bed_c(unknown, 60.0).study
+    assert bed_answer.headline(beds(known, traces)).startswith("Held at 60 °C, the bed of Alder takes")
+
+
 def test_conditions_name_what_is_missing() -> None:
     study, traces = held_study([("Alder", Bed(), (60.0,)), ("Birch", Bed(), (60.0,))], seconds=2400)
     run = study.runs_of(study.logs[1].id)[0]
