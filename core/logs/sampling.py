@@ -1,32 +1,34 @@
 """What one value of a log stands for: the instant, the interval before it, or all time until the next.
 
-Theory. Three witnesses, the surest first, none of them a name:
+Theory. Four witnesses, the surest first, none of them a name:
 
 - *Time.* A log written on change is uneven in time, and a value is repeated only after a long silence.
   Changes that are too small to be written leave a floor below which there are none. A meter's noise has no
   floor: of changes spread like noise, one in forty is less than a quarter of what one in ten is less than.
 - *The counter.* What it gains in an interval is regressed on the power at either end of the interval. An
   averaging meter gives coefficients near 1 and 0, a sampling one near 1/2 and 1/2 (or any equal pair where
-  the load switches faster than it is sampled), a log on change 0 and 1.
+  the load switches faster than it is sampled), a log on change 0 and 1. A counter too coarse for that still
+  ticks, and the energy between ticks tells means from instants (`core.logs.ticks`).
+- *Values met again.* An instant of a load that switches is one of its levels, which are met again nearby; a
+  mean over a switching is not (`core.logs.single_values`).
 - *Switchings.* While a heater goes on and off, an averaging meter shows a mixed value in nearly every
   interval in which it switches; a sampling one only when the moment of measuring falls on the edge.
 """
 
 import math
-from collections.abc import Iterator
 
 import numpy as np
 from attrs import frozen
-from numpy.typing import NDArray
 
 from core.language import later, mark
+from core.logs.single_values import SingleValues, single_values
+from core.logs.switchings import switchings
+from core.logs.ticks import WINDOW_S, TicksTold, by_ticks
 from core.traces import F64, Sampling, some_steps
 from core.units import SECONDS_PER_HOUR
 
 #: below this the two readings of a value cannot be told apart, and it does not matter [s]
 SHORT_S = 1.5
-#: a sampling meter measures over about this long [s]; common practice, no source
-WINDOW_S = 1.0
 #: share of intervals far from the usual one from which a log may be written on change
 _UNEVEN = 0.04
 #: ... or, with a floor below its changes, from which; and the most changes that may lie below the floor
@@ -38,6 +40,19 @@ _LONE_CYCLED = 0.35
 #: share of mixed values in cycles from which it averages, when the energies of pulses agree this well
 _CYCLED = 0.27
 _SAME_PULSES = 0.2
+#: ticks are heard where one kind is this much likelier than another, as a natural logarithm: 150 times
+_TICKS_SURE = 5.0
+#: ... and overrule a regression where they are surer than this
+_TICKS_OVERRULE = 20.0
+#: ... and where one is this much less likely, switchings do not outvote them
+_TICKS_LEAN = 2.0
+#: values that differ from both neighbours: fewest that tell, fewest unmatched ones, as many as these for each
+#: switching that would show one, and the most of all, beyond which the load has no levels; it has none either
+#: where fewer than `_TELLING` of them could be told from values nearby
+_SINGLE, _UNMATCHED, _UNMATCHED_SHARE, _MOST_UNMATCHED = 12, 5, 0.2, 0.5
+_TELLING = 0.1
+#: ... and below this share they are levels, surely; so they are where so few lone switchings are mixed
+_MATCHED, _FEW_LONE = 0.05, 0.35
 #: a regression that is less sure than this (standard error of the difference) is not heard
 _SURE = 0.2
 
@@ -98,11 +113,35 @@ def judge(
             seconds=f"{median:.3g}",
         )
         return Judged("sampled", why)
-    if counter_wh is not None:
-        told = _by_counter(time_s, power_w, counter_wh, breaks_s)
-        if told is not None:
-            return told
-    return _by_switchings(power_w, median, resolution_w)
+    if counter_wh is None:
+        return _by_switchings(power_w, median, resolution_w, 0.0)
+    told = _by_counter(time_s, power_w, counter_wh, breaks_s)
+    # a sampling meter that measures for half the time adds up nearly as means do
+    is_slow = median >= 3 * WINDOW_S
+    ticks = by_ticks(time_s, power_w, resolution_w, counter_wh, breaks_s) if is_slow else None
+    by_them = None if ticks is None else _as_ticks_say(ticks)
+    if told is None:
+        means = 0.0 if ticks is None else ticks.means
+        return by_them or _by_switchings(power_w, median, resolution_w, means)
+    if by_them is not None and ticks is not None and abs(ticks.means) > _TICKS_OVERRULE:
+        return told if told.kind in ("on_change", by_them.kind) else by_them
+    return told
+
+
+def _as_ticks_say(ticks: TicksTold) -> Judged | None:
+    """The kind under which the ticks are far likelier than under the other; None where neither is."""
+    if ticks.means > _TICKS_SURE:
+        why = mark(
+            "averaged: the values add up to the energy in {count} stretches between ticks of the counter"
+        )
+        return Judged("averaged", later(why, count=ticks.count))
+    if ticks.means < -_TICKS_SURE:
+        why = mark(
+            "sampled: the values do not add up to the energy in {count} stretches between ticks of the "
+            "counter, as means would"
+        )
+        return Judged("sampled", later(why, count=ticks.count))
+    return None
 
 
 def _written_on_change(
@@ -188,9 +227,13 @@ def _by_counter(time_s: F64, power_w: F64, counter_wh: F64, breaks_s: tuple[floa
     return Judged("sampled", later(mark("sampled: {why}"), why=text))
 
 
-def _by_switchings(power_w: F64, median_s: float, resolution_w: float) -> Judged:
+def _by_switchings(power_w: F64, median_s: float, resolution_w: float, likelier: float) -> Judged:
+    """What the values tell without a counter; `likelier` is what its ticks say of means against instants."""
+    single = single_values(power_w, resolution_w)
     seen = switchings(power_w, resolution_w)
-    least = max(_CYCLED, 0.2 + 0.8 * WINDOW_S / median_s)
+    told = _by_single_values(single, median_s)
+    if told is not None:
+        return told
     text = later(
         mark(
             "{lone_mixed} of {lone} lone switchings and {cycled_mixed} of {cycled} in cycles show a value in "
@@ -206,8 +249,11 @@ def _by_switchings(power_w: F64, median_s: float, resolution_w: float) -> Judged
         return Judged("sampled", why, False)
     lone = seen.lone_mixed / (seen.lone + 1) if seen.lone >= 3 else math.nan
     cycled = seen.cycled_mixed / seen.cycled if seen.cycled >= 6 else math.nan
-    if lone > _LONE and not cycled < _LONE_CYCLED:
-        return Judged("averaged", later(mark("averaged: {why}"), why=text), seen.lone >= 8)
+    least = max(_CYCLED, 0.2 + 0.8 * WINDOW_S / median_s)
+    if lone > _LONE and not cycled < _LONE_CYCLED and likelier > -_TICKS_LEAN:
+        if seen.lone >= 8:
+            return Judged("averaged", later(mark("averaged: {why}"), why=text))
+        return Judged("averaged", later(mark("averaged, by little to tell: {why}"), why=text), False)
     if cycled > least and seen.cycled >= 12 and seen.pulse_spread < _SAME_PULSES:
         why = later(
             mark("averaged: {why}, and the pulses' energies differ by only {percent} %"),
@@ -215,84 +261,31 @@ def _by_switchings(power_w: F64, median_s: float, resolution_w: float) -> Judged
             percent=f"{100 * seen.pulse_spread:.0f}",
         )
         return Judged("averaged", why, True)
-    return Judged("sampled", later(mark("sampled: {why}"), why=text), seen.lone + seen.cycled >= 12)
+    are_levels = single.count >= _SINGLE and single.share_of_switchings < _MATCHED
+    if are_levels or (seen.lone >= 8 and lone < _FEW_LONE):
+        return Judged("sampled", later(mark("sampled: {why}"), why=text))
+    doubtful = mark(
+        "taken as of the instant, which leaves energies less certain, as nothing tells for sure: {why}"
+    )
+    return Judged("sampled", later(doubtful, why=text), False)
 
 
-@frozen
-class Switchings:
-    """What the switchings of a load look like in a log.
-
-    ``lone`` switchings have two rows of one level on either side, ``cycled`` ones lie between the low and the
-    high level of their surroundings; the mixed ones of either kind show a value in between. ``pulse_spread``
-    is the spread of the energies of short pulses over their mean: an averaging meter loses nothing of a
-    pulse, a sampling one catches it or not. It is infinite when there are too few pulses.
-    """
-
-    lone_mixed: int
-    lone: int
-    cycled_mixed: int
-    cycled: int
-    pulse_spread: float
-
-
-def switchings(power_w: F64, resolution_w: float) -> Switchings:
-    """Look at every switching of a load between two levels.
-
-    Levels are the low and the high rows of windows of about forty rows, so that they follow the load.
-    """
-    mixed = clean = 0
-    pulses: list[float] = []
-    top = float(np.percentile(power_w, 99)) - float(np.percentile(power_w, 1))
-    least = max(0.2 * top, 15 * resolution_w, 8.0)
-    for part in _windows(power_w):
-        low, high = (float(v) for v in np.percentile(part, (15, 97)))
-        if high - low < least:
-            continue
-        height = (part - low) / (high - low)
-        m, c = _count(np.where(height < 0.15, 0, np.where(height > 0.85, 2, 1)))
-        mixed += m
-        clean += c
-        pulses += _pulses(part - low, 0.12 * (float(part.max()) - low))
-    energies = np.array(pulses)
-    spread = float(energies.std() / energies.mean()) if energies.size >= 6 else math.inf
-    lone_mixed, lone = _lone(power_w, max(0.25 * top, 20 * resolution_w, 8.0))
-    return Switchings(lone_mixed, lone, mixed, mixed + clean, spread)
-
-
-def _windows(power_w: F64, size: int = 40) -> Iterator[F64]:
-    for start in range(0, max(1, power_w.size - size // 2), size):
-        yield power_w[start : start + size + 1]
-
-
-def _count(level: NDArray[np.int_]) -> tuple[int, int]:
-    """Switchings with one or two rows in between, and without; more rows are a level of their own."""
-    starts = np.flatnonzero(np.concatenate(([True], np.diff(level) != 0)))
-    lengths = np.diff(np.concatenate((starts, [level.size])))
-    kinds = level[starts]
-    inner = slice(1, -1)
-    short = (kinds[inner] == 1) & (lengths[inner] <= 2)
-    return int(lengths[inner][short].sum()), int((np.abs(np.diff(kinds)) == 2).sum())
-
-
-def _pulses(above_w: F64, least_w: float) -> list[float]:
-    """Sums over pulses of up to three rows with low rows on either side."""
-    edges = np.flatnonzero(np.diff(np.concatenate(([0], (above_w > least_w).astype(np.int8), [0]))))
-    return [
-        float(above_w[a:b].sum())
-        for a, b in zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True)
-        if a > 0 and b < above_w.size and b - a <= 3
-    ]
-
-
-def _lone(power_w: F64, large_w: float) -> tuple[int, int]:
-    """Lone switchings with a mixed value, and all of them."""
-    if power_w.size < 6:
-        return 0, 0
-    a, b, c, d, e = (power_w[i : power_w.size - 4 + i] for i in range(5))
-    leap = np.abs(d - b)
-    calm = (np.abs(b - a) < 0.2 * leap) & (np.abs(e - d) < 0.2 * leap) & (leap > large_w)
-    share = np.divide(c - b, d - b, out=np.full(c.shape, 0.5), where=leap > 0)
-    mixed = int((calm & (share > 0.08) & (share < 0.92)).sum())
-    leap = np.abs(c - b)
-    direct = (np.abs(b - a) < 0.08 * leap) & (np.abs(d - c) < 0.08 * leap) & (leap > large_w)
-    return mixed, mixed + int(direct.sum())
+def _by_single_values(single: SingleValues, median_s: float) -> Judged | None:
+    """Averaged, where values that differ from both neighbours are rarely met again; None where they are."""
+    if single.unmatched < _UNMATCHED or single.count < _SINGLE:
+        return None
+    if single.unmatched > _MOST_UNMATCHED * single.count or single.expected < _TELLING * single.count:
+        return None  # a load that has no levels to be met again
+    # of a sampling meter, so many switchings fall into the time that it measures
+    by_chance = WINDOW_S / median_s
+    if single.share_of_switchings < max(_UNMATCHED_SHARE, 1.3 * by_chance):
+        return None
+    why = later(
+        mark(
+            "averaged: {unmatched} of {count} values that differ from both neighbours are met nowhere near; "
+            "of instants nearly all would be"
+        ),
+        unmatched=single.unmatched,
+        count=single.count,
+    )
+    return Judged("averaged", why)

@@ -3484,10 +3484,6 @@
         <translation>Nicht gezählt: {why}; Ränder von Hand gesetzt</translation>
     </message>
     <message>
-        <source>Not known without a hold test: {named}.</source>
-        <translation>Ohne Halteversuch nicht bekannt: {named}.</translation>
-    </message>
-    <message>
         <source>Not known; never zero.</source>
         <translation>Nicht bekannt; nie null.</translation>
     </message>
@@ -4566,6 +4562,14 @@
     <message>
         <source>Sa&amp;ve as…</source>
         <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Hold tests were found; note the temperature of the bed, in the table below or as Bed °C at the left, to tell what the beds take.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not known without a hold test at a noted temperature: {named}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing can be checked yet: none of the bundle&apos;s logs is there.</source>
@@ -7280,8 +7284,20 @@
         <translation>gemittelt alle {seconds} s</translation>
     </message>
     <message>
+        <source>averaged, by little to tell: {why}</source>
+        <translation>gemittelt, aber es gibt wenig, woran es zu erkennen ist: {why}</translation>
+    </message>
+    <message>
         <source>averaged: only a counter is logged, so each power is the mean of the interval before it</source>
         <translation>gemittelt: Nur ein Zähler ist aufgezeichnet, also ist jede Leistung das Mittel des Abstands davor</translation>
+    </message>
+    <message>
+        <source>averaged: the values add up to the energy in {count} stretches between ticks of the counter</source>
+        <translation>gemittelt: Die Werte ergeben die Energie in {count} Abschnitten zwischen den Schritten des Zählers</translation>
+    </message>
+    <message>
+        <source>averaged: {unmatched} of {count} values that differ from both neighbours are met nowhere near; of instants nearly all would be</source>
+        <translation>gemittelt: {unmatched} von {count} Werten, die anders sind als beide Nachbarn, kommen in der Nähe nicht noch einmal vor; Augenblickswerte kämen fast alle wieder vor</translation>
     </message>
     <message>
         <source>averaged: {why}</source>
@@ -8096,10 +8112,6 @@
         <translation>das Öffnen dauert zu lange</translation>
     </message>
     <message>
-        <source>its bed&apos;s watts are not known: a hold test from cold would tell them</source>
-        <translation>die Leistung ihres Heizbetts ist nicht bekannt: ein Halteversuch aus dem Kalten würde sie zeigen</translation>
-    </message>
-    <message>
         <source>its edges leave nothing of the log between them</source>
         <translation>seine Ränder lassen nichts vom Log zwischen sich</translation>
     </message>
@@ -8668,10 +8680,6 @@
         <translation>Hinweis</translation>
     </message>
     <message>
-        <source>note the bed&apos;s temperature of its runs</source>
-        <translation>die Heizbetttemperatur ihrer Läufe notieren</translation>
-    </message>
-    <message>
         <source>nothing</source>
         <translation>nichts</translation>
     </message>
@@ -9096,6 +9104,10 @@
         <translation>abgetastet alle {seconds} s</translation>
     </message>
     <message>
+        <source>sampled: the values do not add up to the energy in {count} stretches between ticks of the counter, as means would</source>
+        <translation>Augenblickswerte: Die Werte ergeben nicht die Energie in {count} Abschnitten zwischen den Schritten des Zählers, wie Mittelwerte es täten</translation>
+    </message>
+    <message>
         <source>sampled: {why}</source>
         <translation>abgetastet: {why}</translation>
     </message>
@@ -9316,6 +9328,10 @@
         <translation>als 0 W genommen</translation>
     </message>
     <message>
+        <source>taken as of the instant, which leaves energies less certain, as nothing tells for sure: {why}</source>
+        <translation>als Augenblickswerte genommen, wodurch Energien weniger sicher sind, denn nichts sagt es sicher: {why}</translation>
+    </message>
+    <message>
         <source>taken for a run because it lasts as long and draws as the others do</source>
         <translation>für einen Lauf genommen, weil er so lange dauert und so viel aufnimmt wie die anderen</translation>
     </message>
@@ -9362,6 +9378,10 @@
     <message>
         <source>the bed&apos;s energy scaled as a heated plate loses heat, for no longer than the first ten minutes</source>
         <translation>die Energie des Heizbetts, umgerechnet nach dem Wärmeverlust einer geheizten Platte, höchstens für die ersten zehn Minuten</translation>
+    </message>
+    <message>
+        <source>the bed&apos;s watts are not known: a hold test from cold would tell them</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the counter follows {now} of the power at an interval&apos;s end and {before} of that before</source>
@@ -10466,6 +10486,10 @@
     <message>
         <source>{count:row was|rows were} out of order in time and {count:~was|were} sorted in.</source>
         <translation>{count:Zeile war|Zeilen waren} zeitlich nicht in der Reihenfolge und {count:~wurde|wurden} eingeordnet.</translation>
+    </message>
+    <message>
+        <source>note the bed&apos;s temperature of each run</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count:row|rows} could not be used, the first at line {first}. The Reading panel lists {count:~it|them}.</source>

@@ -5,7 +5,8 @@ from functools import lru_cache
 import numpy as np
 import pytest
 
-from core.logs.sampling import judge, switchings
+from core.logs.sampling import judge
+from core.logs.switchings import switchings
 from tests.core.simulated import Control, MachineModel, MeterModel, Simulated, Task, simulate
 
 TASKS = (
@@ -74,6 +75,42 @@ def test_lost_rows_do_not_make_a_log_on_change(share: float) -> None:
     t = simulated("thermostat", MeterModel(interval_s=2.0), 1).trace
     kept = np.random.default_rng(7).random(t.time_s.size) >= share
     assert judge(t.time_s[kept], t.power_w[kept], t.resolution_w).kind == "sampled"
+
+
+def _unlike(seed: int) -> tuple[MachineModel, MeterModel]:
+    """A machine and a meter unlike all others."""
+    rng = np.random.default_rng(seed)
+    controls: tuple[Control, ...] = ("thermostat", "slow pulses", "fast pulses", "none")
+    machine = MachineModel(
+        control=controls[seed % 4],
+        bed_w=float(rng.uniform(120, 700)),
+        hot_end_pulses=bool(rng.random() < 0.4),
+        hysteresis_k=float(rng.uniform(0.2, 1.5)),
+        pulse_s=float(rng.choice([4.0, 6.0, 10.0, 20.0])),
+    )
+    meter = MeterModel(
+        interval_s=float(rng.choice([3.0, 5.0, 10.0, 20.0, 60.0])),
+        averaging=seed % 8 < 4,
+        resolution_w=float(rng.choice([0.1, 1.0])),
+        noise_w=float(rng.uniform(0.03, 0.8)),
+        counter_step_wh=float(rng.choice([0.0, 1.0, 10.0])),
+    )
+    return machine, meter
+
+
+def test_logs_of_unlike_machines_are_told_right_or_said_to_be_doubtful() -> None:
+    sure = wrong = 0
+    for seed in range(300, 348):
+        machine, meter = _unlike(seed)
+        t = simulate(machine, meter, TASKS, seed).trace
+        judged = judge(t.time_s, t.power_w, t.resolution_w, t.counter_wh)
+        is_right = judged.kind == ("averaged" if meter.averaging else "sampled")
+        sure += judged.is_sure
+        wrong += judged.is_sure and not is_right
+        if not judged.is_sure and judged.kind == "sampled":
+            assert "hardly any" in judged.reason or "less certain" in judged.reason
+    assert sure >= 24
+    assert wrong <= 0.1 * sure
 
 
 def test_a_log_at_rest_is_taken_as_sampled_and_says_that_it_cannot_tell() -> None:
