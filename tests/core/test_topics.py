@@ -19,7 +19,7 @@ GUI = Path(core_file).parent.parent / "gui"
 def notes() -> set[str]:
     """The pages that the window opens by name."""
     calls = (
-        re.findall(r'show_note\([^)]*"([\w-]+)"\)', path.read_text("utf-8")) for path in GUI.rglob("*.py")
+        re.findall(r'show_note\(.*?, "([\w-]+)"\)', path.read_text("utf-8")) for path in GUI.rglob("*.py")
     )
     return {topic for call in calls for topic in call}
 
@@ -27,7 +27,7 @@ def notes() -> set[str]:
 def purposes() -> set[str]:
     """The pages that tell what a page of the window is for, by its title."""
     titles = (
-        re.search(r'^    title = "(.+)"$', path.read_text("utf-8"), re.M)
+        re.search(r'^    title = mark\("(.+)"\)$', path.read_text("utf-8"), re.M)
         for path in (GUI / "pages").glob("*.py")
     )
     return {title[1].lower().replace(" and ", " ").replace(" ", "-") for title in titles if title}
