@@ -12,6 +12,8 @@ from itertools import groupby, pairwise
 import numpy as np
 from attrs import evolve, field, frozen
 
+from core.energy import beside
+from core.energy.beside import Beside
 from core.energy.bridges import bridges
 from core.energy.edges import Edge
 from core.energy.fusion import Increment, Seen
@@ -21,6 +23,7 @@ from core.energy.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh,
 from core.energy.settling import Settled, settle
 from core.energy.ticks import Tick, Used, standing, ticks_near, used_before
 from core.energy.together import Told, together
+from core.energy.warm_up import WarmUp, warm_up
 from core.language import mark
 from core.results.values import Influence
 from core.traces import Trace
@@ -62,12 +65,17 @@ class _Run:
     inner: Roughness
     after: Roughness
     missed: Lottery
+    warm_up: WarmUp
     breaks: tuple[int, ...] = field(default=())
+    beside: tuple[Beside, ...] = field(default=())
 
     def around(self, row: int) -> Roughness:
         """What the power does near a row: in the run, beside it, or further away, as in the run before."""
         if self.start.row_after <= row <= self.end.row_before:
-            return self.inner
+            return self.inner if row > self.warm_up.last_row else self.warm_up.around
+        for stretch in self.beside:
+            if stretch.holds(row):
+                return stretch.around
         if row < self.start.row_before - OUTSIDE_ROWS or row > self.end.row_after + OUTSIDE_ROWS:
             return roughness(self.trace, row - OUTSIDE_ROWS, row + OUTSIDE_ROWS)
         return self.before if row <= self.start.row_before else self.after
@@ -99,9 +107,11 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
         inner,
         evolve(after, gap_w=inner.gap_w),
         lottery(trace, start.row_after, end.row_before),
+        warm_up(trace, start.row_after, end.row_before),
         _break_rows(trace),
     )
     ticks = _ticks(run)
+    run = evolve(run, beside=_beside(run, ticks))
     outer = [t for t in ticks if t.row <= start.row_before]
     inside = [t for t in ticks if start.row_after <= t.row <= end.row_before]
     beyond = [t for t in ticks if t.row >= end.row_after]
@@ -214,12 +224,40 @@ def _ticks(run: _Run) -> list[Tick]:
     return ticks
 
 
+def _beside(run: _Run, ticks: Sequence[Tick]) -> tuple[Beside, ...]:
+    """The heated stretches beside the run in which, or beyond which, ticks lie."""
+    trace, start, end = run.trace, run.start.row_before, run.end.row_after
+    if not ticks or (ticks[0].row > start and ticks[-1].row < end):
+        return ()
+    heated_w = beside.threshold_w(trace, run.start.row_after, run.end.row_before, OUTSIDE_ROWS)
+    if heated_w is None:
+        return ()
+    lowest = max((row for row in run.breaks if row <= start), default=0)
+    highest = min((row - 1 for row in run.breaks if row > end), default=trace.time_s.size - 1)
+    found = []
+    if ticks[0].row <= start:
+        found.append(beside.before(trace, start, lowest, heated_w))
+    if ticks[-1].row >= end:
+        found.append(beside.after(trace, end, highest, heated_w))
+    return tuple(
+        stretch
+        for stretch in found
+        if stretch is not None and ticks[0].row <= stretch.last_row and stretch.first_row <= ticks[-1].row
+    )
+
+
 def _used_before(run: _Run, tick: Tick, known: Settled | None) -> Used:
     """What was used since the row before a tick."""
     is_over_edge = run.is_over_edge(tick)
     if known is not None and tick.previous >= known.first_row and tick.row <= run.end.row_before:
         return known.used_before(run.trace, tick, run.inner)
-    around = run.inner if is_over_edge else run.around(tick.row)
+    for stretch in run.beside:
+        told = stretch.tells(tick.previous, tick.row)
+        if told is not None:
+            return told.used_before(run.trace, tick, stretch.around)
+    around = run.around(tick.row)
+    if is_over_edge:
+        around = run.warm_up.around if tick.row == run.start.row_after else run.inner
     return used_before(run.trace, tick, around, is_over_edge=is_over_edge)
 
 
@@ -273,6 +311,9 @@ def _edge_doubts(run: _Run, edge: Edge, level_w: float, seconds: float, row: int
 
 def _outside(run: _Run, first_row: int, last_row: int) -> Increment:
     """Between two rows beside the run."""
+    for stretch in run.beside:
+        if first_row <= stretch.last_row and stretch.first_row <= last_row:
+            return _over_beside(run, first_row, last_row, stretch)
     trace = run.trace
     energy_wh = between_rows_wh(trace, first_row, last_row)
     around = run.before if last_row <= run.start.row_before else run.after
@@ -285,6 +326,22 @@ def _outside(run: _Run, first_row: int, last_row: int) -> Increment:
         Influence(RESOLUTION, resolution_u_wh(trace, first_row, last_row)),
     )
     return Increment(energy_wh, doubts)
+
+
+def _over_beside(run: _Run, first_row: int, last_row: int, stretch: Beside) -> Increment:
+    """Between two rows beside the run, some of them in a heated stretch."""
+    from_row, to_row = max(first_row, stretch.first_row), min(last_row, stretch.last_row)
+    parts = [stretch.used(run.trace, from_row, to_row, run.inner.gap_w)]
+    idle = evolve(run, beside=tuple(other for other in run.beside if other is not stretch))
+    if first_row < from_row:
+        rest = _outside(idle, first_row, from_row - 1)
+        parts += [stretch.at_start(run.trace), Used(rest.energy_wh, math.sqrt(rest.variance))]
+    if to_row < last_row:
+        rest = _outside(idle, to_row + 1, last_row)
+        parts += [stretch.at_end(run.trace), Used(rest.energy_wh, math.sqrt(rest.variance))]
+    sampling = Influence(SAMPLING, math.hypot(*(part.u_wh for part in parts)))
+    rounding = Influence(RESOLUTION, resolution_u_wh(run.trace, first_row, last_row))
+    return Increment(sum(part.energy_wh for part in parts), (sampling, rounding))
 
 
 def _busy_u_wh(run: _Run, first_row: int, last_row: int) -> float:
@@ -312,10 +369,13 @@ def _inside(run: _Run, first_row: int, last_row: int) -> Increment:
         bridged_wh, gap_u_wh = bridges(trace, gaps, run.start.at_s, run.end.at_s, low_w, high_w)
     energy_wh = between_rows_wh(trace, first_row, last_row) + bridged_wh
     energy_wh += holes_more_wh(trace, first_row, last_row)
-    missed = run.missed.of_part(last_row - first_row)
+    # a heater that is on without a break hides nothing between the samples
+    warm_row = min(max(first_row, run.warm_up.last_row), last_row)
+    missed = run.missed.of_part(last_row - warm_row)
     # over a gap the doubt is that of the gap
-    sampling_wh = path_u_wh(trace, first_row, last_row, evolve(run.inner, gap_w=0.0))
-    sampling_wh = max(sampling_wh, missed.sampling_u_wh)
+    warm_wh = path_u_wh(trace, first_row, warm_row, evolve(run.warm_up.around, gap_w=0.0))
+    sampling_wh = path_u_wh(trace, warm_row, last_row, evolve(run.inner, gap_w=0.0))
+    sampling_wh = math.hypot(warm_wh, max(sampling_wh, missed.sampling_u_wh))
     # both ways doubt the same edges: the larger is the doubt
     in_step_wh = math.sqrt(max(missed.in_step_u_wh**2 - sampling_wh**2, 0.0))
     doubts = (
