@@ -203,8 +203,8 @@ def _keep_headings(document: QTextDocument, page_height: float) -> None:
             block = block.next()
         if not block.isValid():
             return
-        cursor = QTextCursor(block)
-        wanted = QTextBlockFormat(block.blockFormat())
+        cursor = QTextCursor(_first_heading(block))
+        wanted = QTextBlockFormat(cursor.blockFormat())
         wanted.setPageBreakPolicy(QTextFormat.PageBreakFlag.PageBreak_AlwaysBefore)
         cursor.setBlockFormat(wanted)
         block = block.next()
@@ -229,10 +229,20 @@ def _is_parted(document: QTextDocument, block: QTextBlock, page_height: float) -
     return is_small and int(top.top() // page_height) != int(ends // page_height)
 
 
+def _first_heading(block: QTextBlock) -> QTextBlock:
+    """The first of the headings right above a block, which go where it goes; the block where it has none."""
+    first, above = block, block.previous()
+    while above.isValid() and (above.blockFormat().headingLevel() > 1 or not above.text()):
+        # rich text has an empty line where the division of a table begins
+        first = above if above.text() else first
+        above = above.previous()
+    return first
+
+
 def _after_headings(block: QTextBlock) -> QTextBlock:
-    """The first block after a heading that is none itself."""
+    """The first block with text after a heading that is none itself."""
     follows = block.next()
-    while follows.isValid() and follows.blockFormat().headingLevel() > 0:
+    while follows.isValid() and (follows.blockFormat().headingLevel() > 0 or not follows.text()):
         follows = follows.next()
     return follows
 

@@ -101,6 +101,25 @@ def test_a_heading_is_on_the_page_of_what_follows(qtbot: QtBot) -> None:
     assert moved
 
 
+def test_a_heading_goes_with_a_table_that_is_moved(qtbot: QtBot) -> None:
+    line = Paragraph("A line of text that is long enough to fill most of the width of a sheet of paper.")
+    area = QSizeF(4100, 5900)
+    table = Table("Meters", (Column("a", "Meter", "left"),), tuple((f"meter {i}",) for i in range(8)))
+    for n in range(20, 60):
+        writer = QPdfWriter(QBuffer())
+        writer.setResolution(600)
+        document = laid_out(
+            report(*[line] * n, Heading("Part"), TableBlock(table)), writer, area, PagePictures(area)
+        )
+        layout = document.documentLayout()
+        places = {}
+        block = document.begin()
+        while block.isValid():
+            places[block.text()] = int(layout.blockBoundingRect(block).top() // area.height())
+            block = block.next()
+        assert places["Part"] == places["Meters"] == places["meter 7"], n
+
+
 def test_a_small_table_is_kept_in_one_piece(qtbot: QtBot) -> None:
     rows = tuple((f"row {i}", float(i)) for i in range(6))
     table = Table("Small", (Column("a", "A", "left"), Column("b", "B", decimals=1)), rows, ("note",))
