@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from core import edits
+from core.bundle.claims import _figures
 from core.bundle.manifest import MANIFEST, STUDY, from_text
 from core.bundle.reading import Bundle, is_bundle, open_bundle
 from core.bundle.writing import Contents, without_folders, write_bundle
@@ -133,6 +134,9 @@ def test_hashes_only_asks_for_the_logs_by_name(hashes: Path) -> None:
     assert checked is not None
     assert checked.code == "bundle.figures_unchecked"
     assert "because 2 logs of the bundle could not be" in sentence(checked)
+    claimed = [value for _, value in _figures(json.loads(alone.bundle.claimed))] if alone.bundle else []
+    assert checked.fact("of") == len(claimed)
+    assert f" of {len(claimed)} could not be checked" in sentence(checked)
     assert "Alder.csv" in sentence(alone.problems[0])
     assert alone.traces == {}
 
