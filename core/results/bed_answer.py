@@ -32,8 +32,8 @@ def headline(beds: Beds, locale: NumberLocale = POINT) -> str:
             return tr("The hold tests are too short: hold each temperature for at least half an hour.")
         if all(h.bed_c is None for m in beds.machines for h in m.held):
             return tr(
-                "Hold tests were found; note the temperature of the bed, in the table below or as Bed °C at "
-                "the left, to tell what the beds take."
+                "Hold tests were found, but nobody noted at which temperature: note that of the bed to tell "
+                "what the beds take."
             )
         return tr("Hold tests were found, but what the beds took cannot be told: see the table below.")
     at = number(beds.bed_c, 0, locale)

@@ -132,7 +132,7 @@ def test_a_test_of_unknown_temperature_asks_for_it() -> None:
     for run in study.runs:
         unknown = edits.note_temperatures(unknown, run.id, None, None).study
     assert bed_answer.headline(beds(unknown, traces)).startswith(
-        "Hold tests were found; note the temperature of the bed"
+        "Hold tests were found, but nobody noted at which temperature"
     )
     known = edits.set_bed_c(unknown, 60.0).study
     assert bed_answer.headline(beds(known, traces)).startswith("Held at 60 °C, the bed of Alder takes")
