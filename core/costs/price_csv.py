@@ -116,7 +116,10 @@ def _rows(text: str) -> list[tuple[int, list[str]]]:
     lines = text.splitlines()
     some = [line for line in lines if line.strip()][:200]
     sign = max(";\t,", key=lambda s: sum(s in line for line in some) - 0.5 * (s == ","))
-    return [(i, row) for i, row in enumerate(csv.reader(lines, delimiter=sign), start=1) if any(row)]
+    try:
+        return [(i, row) for i, row in enumerate(csv.reader(lines, delimiter=sign), start=1) if any(row)]
+    except csv.Error:  # a cell longer than any: no table of prices
+        return []
 
 
 def _headings(rows: list[tuple[int, list[str]]]) -> tuple[str, int]:

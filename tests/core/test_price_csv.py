@@ -5,7 +5,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from core.costs.price_csv import read_prices
+from core.costs.price_csv import MOST_BYTES, read_prices
 from core.wording import sentence
 
 BERLIN = ZoneInfo("Europe/Berlin")
@@ -98,3 +98,18 @@ def test_odd_rows_are_told_with_their_number() -> None:
     text = "2026-06-01 00:00,0.1\n2026-06-01 01:00,n/a\n2026-06-01 02:00,0.3\n2026-06-01 03:00,0.3\n"
     read = read_prices(text.encode(), "prices.csv")
     assert [(p.code, p.row) for p in read.problems] == [("prices.row", 2), ("prices.holes", None)]
+
+
+@pytest.mark.parametrize("minus", ["-", "\u2212"])
+def test_a_price_below_zero_by_either_sign(minus: str) -> None:
+    text = f"2026-06-01 00:00;0,10\n2026-06-01 01:00;{minus}0,02\n2026-06-01 02:00;+0,03\n"
+    found = read_prices(text.encode(), "prices.csv").listed
+    assert found is not None
+    assert found.prices_per_kwh == (0.10, -0.02, 0.03)
+
+
+def test_a_file_too_large_is_told_with_its_size() -> None:
+    (problem,) = read_prices(b"x" * MOST_BYTES, "prices.csv").problems  # one cell, longer than any
+    assert problem.code == "prices.none"
+    (problem,) = read_prices(b"x" * (MOST_BYTES + 1_000_000), "prices.csv").problems
+    assert f"has {round(MOST_BYTES / 1e6) + 1} MB" in sentence(problem)

@@ -1,1 +1,1 @@
-"""Bytes of strangers, damaged at random or led by coverage: logs, study files, bundles, run sheets."""
+"""Bytes of strangers, damaged at random or led by coverage: logs, studies, bundles, sheets, prices."""

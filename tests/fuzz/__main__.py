@@ -20,7 +20,7 @@ def main(name: str, seconds: int) -> None:
     corpus.mkdir()
     for i, data in enumerate(seeds(name, folder)):
         (corpus / f"seed {i}").write_bytes(data)
-    limits = [f"-max_total_time={seconds}", "-timeout=60", "-rss_limit_mb=4096", "-max_len=60000"]
+    limits = [f"-max_total_time={seconds}", "-timeout=60", "-rss_limit_mb=4096", "-max_len=400000"]
     atheris.Setup([sys.argv[0], *limits, str(corpus)], lambda data: TARGETS[name](data, folder))
     atheris.Fuzz()
 

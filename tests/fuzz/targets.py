@@ -10,6 +10,7 @@ from random import Random
 from core import edits
 from core.bundle.beside import read_logs
 from core.bundle.reading import open_bundle
+from core.costs.price_csv import read_prices
 from core.logs import read_bytes
 from core.plan.order import order_of
 from core.plan.sheet import run_sheet, sheet_csv
@@ -65,7 +66,18 @@ def sheet(data: bytes, folder: Path) -> None:
     _in_words(*problems)
 
 
-TARGETS: dict[str, Target] = {"log": log, "study": study, "bundle": bundle, "sheet": sheet}
+def prices(data: bytes, folder: Path) -> None:
+    """Read as a list of prices by date."""
+    _in_words(*read_prices(data, "prices.csv").problems)
+
+
+TARGETS: dict[str, Target] = {
+    "log": log,
+    "study": study,
+    "bundle": bundle,
+    "sheet": sheet,
+    "prices": prices,
+}
 
 
 def seeds(name: str, folder: Path) -> list[bytes]:
@@ -79,6 +91,13 @@ def seeds(name: str, folder: Path) -> list[bytes]:
         return [(folder / "seed.samepart").read_bytes()]
     if name == "bundle":
         return [bundle_of(logs_in(folder / "in"), folder / "seed.zip").read_bytes()]
+    if name == "prices":
+        rows = "".join(f"2026-06-01 {hour:02}:00;{hour / 100:.2f}\n".replace(".", ",") for hour in range(24))
+        return [
+            f"Beginn;Preis [ct/kWh]\n{rows}".encode("cp1252"),
+            rows.replace(",", ".").encode(),
+            b"1" * 140_000,
+        ]
     planned = edits.new_study("planned").study
     for machine in ("Alder", "Birch"):
         planned = edits.add_machine(planned, machine).study
