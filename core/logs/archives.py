@@ -1,9 +1,11 @@
-"""Compressed logs: gzip, and zip archives of several logs.
+"""Compressed logs: gzip, bzip2, xz, and zip archives of several logs.
 
 Rules: unpacked in blocks against a limit of size and ratio; an archive inside an archive is opened once.
 """
 
+import bz2
 import io
+import lzma
 import zipfile
 import zlib
 from collections.abc import Callable
@@ -58,10 +60,48 @@ def open_gzip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list
     whole = b"".join(parts)
     if not whole:
         return refused(name, "log.empty" if not problems else "log.archive_unreadable")
-    opened = open_inner(whole, name.removesuffix(".gz"), depth + 1)
+    return _opened(whole, name, ".gz", depth, open_inner, problems)
+
+
+def open_packed(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list[Item] | Problem:
+    """The log inside a bzip2 or xz file; what can be unpacked of a cut one."""
+    if depth >= _DEPTH:
+        return refused(name, "log.nested_archive")
+    is_bzip = data.startswith(b"BZh")
+    suffix = ".bz2" if is_bzip else ".xz"
+    unpacker: bz2.BZ2Decompressor | lzma.LZMADecompressor
+    unpacker = bz2.BZ2Decompressor() if is_bzip else lzma.LZMADecompressor(memlimit=MOST_BYTES)
+    parts: list[bytes] = []
+    size, feed = 0, data
+    problems: tuple[Problem, ...] = ()
+    while not unpacker.eof:
+        try:
+            piece = unpacker.decompress(feed, _BLOCK)
+        except (OSError, lzma.LZMAError, EOFError):
+            piece, problems = b"", (Problem("log.archive_damaged", Severity.CAUTION, name),)
+            break
+        size += len(piece)
+        if size > _limit(len(data)):
+            return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
+        parts.append(piece)
+        if unpacker.needs_input and not unpacker.eof:
+            problems = (Problem("log.archive_damaged", Severity.CAUTION, name),)
+            break
+        feed = b""
+    whole = b"".join(parts)
+    if not whole:
+        return refused(name, "log.empty" if not problems else "log.archive_unreadable")
+    return _opened(whole, name, suffix, depth, open_inner, problems)
+
+
+def _opened(
+    whole: bytes, name: str, suffix: str, depth: int, open_inner: OpenInner, problems: tuple[Problem, ...]
+) -> list[Item] | Problem:
+    """What is in unpacked bytes, under the name without the ending of its packing."""
+    opened = open_inner(whole, name.removesuffix(suffix), depth + 1)
     if isinstance(opened, Problem):
         return evolve(opened, file=name)
-    inner = PurePath(name).name.removesuffix(".gz")
+    inner = PurePath(name).name.removesuffix(suffix)
     return [evolve(i, label=i.label or inner, problems=(*i.problems, *problems)) for i in opened]
 
 

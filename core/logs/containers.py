@@ -26,6 +26,8 @@ def open_container(
     """
     if data.startswith(b"\x1f\x8b"):
         return archives.open_gzip(data, name, depth, open_container)
+    if data.startswith((b"BZh", b"\xfd7zXZ")):
+        return archives.open_packed(data, name, depth, open_container)
     if data.startswith(b"PK\x03\x04"):
         return (
             sheets.open_sheet(data, name)
@@ -52,6 +54,8 @@ def is_text(head: bytes) -> bool:
     """Whether a file with this beginning is a text log with a cell for each column, and no container."""
     magic = (
         b"\x1f\x8b",
+        b"BZh",
+        b"\xfd7zXZ",
         b"PK\x03\x04",
         b"\xd0\xcf\x11\xe0",
         b"PAR1",

@@ -74,6 +74,7 @@ def _columns(table: Table, roles: Roles, seconds: F64) -> list[Raw]:
     amps = roles.of("current")
     volts = roles.of("voltage")
     apparent = _product(table, volts, amps)
+    factors = [r for r in roles.of("power factor") if table.numbers(r.position) is not None]
     temperatures = _temperatures(table, roles)
     out: list[Raw] = []
     bases: list[Role | None] = list(powers) if powers else (list(energies) if wide else [None])
@@ -101,6 +102,10 @@ def _columns(table: Table, roles: Roles, seconds: F64) -> list[Raw]:
             elif apparent is not None and counter is None:
                 values, unit, is_apparent = apparent, "W", True
                 name = f"{volts[0].name} x {amps[0].name}"
+                factor = table.numbers(factors[0].position) if len(factors) == 1 else None
+                if factor is not None:
+                    values, is_apparent = _active(apparent, factor), False
+                    name = f"{name} x {factors[0].name}"
         if values is None and counter is None:
             continue
         out.append(
@@ -183,6 +188,13 @@ def _product(table: Table, volts: list[Role], amps: list[Role]) -> F64 | None:
         return None
     factor = (0.001 if volts[0].unit == "mV" else 1.0) * (0.001 if amps[0].unit == "mA" else 1.0)
     return u * i * factor
+
+
+def _active(apparent_va: F64, factor: F64) -> F64:
+    """Active power by the power factor, a share or a percentage; its sign tells the kind of load alone."""
+    size = np.abs(factor)
+    percent = bool(size.size) and float(np.fmax.reduce(size)) > 1.5
+    return apparent_va * (size / 100.0 if percent else size)
 
 
 def _temperatures(table: Table, roles: Roles) -> dict[str, F64]:

@@ -24,6 +24,7 @@ MISSING = frozenset(
         "nicht verfügbar", "unbekannt", "indisponible", "inconnu", "no disponible", "desconocido", "brak",
         "nd",
         "n.d.", "k.a.", "s/d", "\\n", "inf?", "undefined", "#wert!", "#value!", "#ref!", "欠測",
+        "ol", "####", "#####", "######", "########",
     }
 )  # fmt: skip
 

@@ -15,6 +15,8 @@ from core.traces import F64, ClockKind, evenly
 
 _HOUR = 3600.0
 _PASSES = 40
+#: rows further apart than this meet a full hour only now and then [s]
+_SLOW_S = 600.0
 
 
 @frozen
@@ -108,7 +110,7 @@ def _put_back(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
     steps = np.diff(seconds)
     usual = _usual(steps)
     slack = max(8 * usual, 120.0, 1.2 * _long(steps))
-    back = np.flatnonzero(steps < -usual)
+    back = np.flatnonzero(steps < -0.99 * usual)
     hours = [int(i) for i in back if abs(steps[i] + _HOUR) <= slack]
     if len(hours) != back.size or not hours:
         return seconds, []
@@ -129,17 +131,25 @@ def _put_forward(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
     """
     steps = np.diff(seconds)
     usual = _usual(steps)
-    slack = max(3 * usual, 5.0, 1.2 * _long(steps))
+    is_slow = usual > _SLOW_S
+    if usual > 0.5 * _HOUR:
+        return seconds, []
+    slack = 5.0 if is_slow else max(3 * usual, 5.0, 1.2 * _long(steps))
     shifts = []
     out = seconds
     for i in np.flatnonzero(np.abs(steps - _HOUR - usual) <= slack)[:50].tolist():
         before = datetime(1970, 1, 1, tzinfo=UTC) + timedelta(seconds=float(seconds[i]))
-        edge = (float(seconds[i]) + slack) % _HOUR
+        # the next row would have come with the full hour, or a little after it
+        is_off = (
+            (float(seconds[i]) + usual) % _HOUR >= usual
+            if is_slow
+            else (float(seconds[i]) + slack) % _HOUR > 2 * slack
+        )
         if before.weekday() != 6 and (before + timedelta(seconds=slack)).weekday() != 6:
             continue
-        if before.month not in (3, 4, 8, 9, 10, 11) or before.hour not in (23, 0, 1, 2) or edge > 2 * slack:
+        if before.month not in (3, 4, 8, 9, 10, 11) or before.hour not in (23, 0, 1, 2) or is_off:
             continue
-        if usual > 600 or any(s > 0.5 * _HOUR for s in steps[max(0, i - 20) : i]):
+        if any(s > 0.5 * _HOUR for s in steps[max(0, i - 20) : i]):
             continue
         out = out.copy()
         out[i + 1 :] -= _HOUR

@@ -191,7 +191,9 @@ def clock_of(read: Read) -> Clocked:
         import pyarrow.compute as pc
 
         second = read.table.columns[read.roles.time[1]]
-        both = pc.binary_join_element_wise(_as_text(column), _as_text(second), " ")
+        # a spreadsheet may tell a date once, where it changes
+        dates = pc.fill_null_forward(_as_text(column))
+        both = pc.binary_join_element_wise(dates, _as_text(second), " ")
         return clock.from_text(both, read.hints)
     if isinstance(column, np.ndarray):
         is_local = read.time_kind == "local stamp" or position in read.table.local

@@ -90,6 +90,8 @@ class Roles:
             return "text" if role.cell_unit else "number"
         if role.quantity in _READ_AS_NUMBERS:
             return "number"
+        if role.quantity == "power factor" and not self.of("power"):
+            return "number"
         return "text" if role.quantity == "unit" else ""
 
 

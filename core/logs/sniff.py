@@ -47,11 +47,11 @@ _DATE = (
 )
 _HALF = r"(?:\s?(?:[AaPp]\.?\s?[Mm]\.?|午前|午後))?"
 _CLOCK = rf"\d{{1,6}}[:.h時]\s?\d\d(?:[:.m分]\s?\d\d(?:[.,]\d{{1,9}})?[秒s]?|分)?{_HALF}"
-_ZONE = r"(?:\s?(?:Z|Uhr|[A-Z]{2,5}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?))?"
+_ZONE = r"(?:\s?(?:[Zz]|Uhr|[A-Z]{2,5}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?)(?:\[[A-Za-z/_+\-]{2,40}\]?)?)?"
 #: a weekday in brackets, or "at" in some language, between date and clock time
 _BETWEEN = r"(?:,?\s\(?[^\W\d_]{1,10}\.?\)?,?(?=\s))?"
 _STAMP = re.compile(
-    rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:T|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
+    rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:[Tt]|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
     r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?=\d|T\d)(?:\d+D)?(?:T[\dHMS.,]+)?$"
     rf"|^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_MONTH}\s+\d{{1,2}}\s{_CLOCK}{_ZONE}\s\d{{4}}$"
     r"|^\d+(?: days?,?\s|d,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
@@ -326,6 +326,8 @@ def _with_headings(
         found = [c.strip().strip('"').strip() for c in found]
         if found and lines[header].lstrip().startswith("#"):
             found[0] = found[0].lstrip("# ")
+        if units:
+            found = _over_several(found, units)
         for i, name in enumerate(found[:width]):
             unit = units[i].strip(" []()") if units else ""
             name = f"{name} {said[i]}".strip() if said else name
@@ -343,6 +345,21 @@ def _with_headings(
         )
     preamble = tuple(x for x in lines[: header if header is not None else first] if x.strip())[:50]
     return Form(delimiter, ".", header, first, tuple(names), (), preamble, (("headings", why),))
+
+
+def _over_several(found: list[str], units: list[str]) -> list[str]:
+    """Headings of which one stands over several columns of other units, the rest of them left empty."""
+    out = list(found)
+    for i in range(1, min(len(out), len(units))):
+        if (
+            not out[i]
+            and out[i - 1]
+            and units[i].strip()
+            and units[i] != units[i - 1]
+            and units[i - 1].strip()
+        ):
+            out[i] = out[i - 1]
+    return out
 
 
 def _beside_stamps(rows: list[list[str]], first: int, width: int) -> list[list[str]]:

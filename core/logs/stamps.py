@@ -42,6 +42,8 @@ _EVENING = {"pm", "p", "午後"}
 _TOKEN = re.compile(r"0+|[^\W\d_]+|[^\w]+|_")
 _DURATION = re.compile(r"^P(?:(0+)D)?(?:T(?:(0+)H)?(?:(0+)M)?(?:(0+)(?:[.,](0+))?S)?)?$")
 _OFFSET = re.compile(r"\s?([+\-−])(00):?(00)?$")
+#: a zone named behind the offset, which says it all
+_NAMED_ZONE = re.compile(r"(?<=[\dZz])\[[A-Za-z/_+\-]{2,40}\]$")
 _CLOCK = re.compile(r"(0{1,6})\s?[:時h]\s?(00)(?:\s?[:分m]\s?(00)(?:[.,](0{1,9}))?)?\s?[秒s]?")
 _LETTERED = re.compile(r"^(?:(0+)\s?d\s)?(0+)\s?h\s(00?)\s?m(?:in)?(?:\s(00?)\s?s)?$")
 _DOTTED = re.compile(r"(?<=[\sT_])(00?)\.(00)(?:\.(00))?$|(?<=[\sT_])(00?)-(00)-(00)$")
@@ -139,7 +141,7 @@ def understand(skeleton: str) -> Shape | None:
     def span(match: re.Match[str], group: int) -> Span | None:
         return None if match.group(group) is None else (at[match.start(group)], at[match.end(group)])
 
-    text = skeleton.strip()
+    text = _NAMED_ZONE.sub("", skeleton.strip())
     lead = len(skeleton) - len(skeleton.lstrip())
     if lead:
         at = at[lead:]

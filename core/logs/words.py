@@ -203,7 +203,9 @@ STATISTICS: dict[str, str] = {
         ("avg", "mean", "average", "mittel", "mittelwert", "moyenne", "media", "gemiddeld"), "mean"
     ),
     **dict.fromkeys(("srednia", "medel", "平均"), "mean"),
-    **dict.fromkeys(("min", "max", "minimum", "maximum", "peak", "std", "spitze", "最大", "最小"), "extreme"),
+    **dict.fromkeys(
+        ("min", "max", "minimum", "maximum", "peak", "std", "spitze", "最大", "最小", "limit"), "extreme"
+    ),
 }
 
 PERIODS = (

@@ -16,6 +16,7 @@ from tests.core.logs import (
     shapes_of_pairs,
     shapes_of_split_stamps,
     shapes_of_text,
+    shapes_seldom_met,
     shapes_side_by_side,
 )
 from tests.core.logs.corpus import Case, Machine
@@ -33,6 +34,7 @@ CASES = [
     *shapes_from_life.cases(),
     *shapes_of_columns_apart.cases(),
     *shapes_side_by_side.cases(),
+    *shapes_seldom_met.cases(),
 ]
 
 
