@@ -106,7 +106,7 @@ class PublishPage(Page):
         self.bar.copy.clicked.connect(self._on_copy)
         self.bar.copy_words.clicked.connect(self._on_copy_words)
         self.bar.real_size.toggled.connect(self.body.set_real_size)
-        self.bar.ending.activated.connect(self._show_state)
+        self.bar.ending.activated.connect(self._show_entry)
         self.preview.copying.connect(self._on_copy)
         self.preview.pulled.connect(self._drag_out)
         self.files.saved.connect(self._on_saved)
@@ -239,6 +239,8 @@ class PublishPage(Page):
                 parts.append(
                     tr("small for where it is read: show fewer machines, or say that it is read nearer")
                 )
+            if self.bar.chosen_ending == "svg":
+                parts.append(tr("an SVG names the font of its text and does not hold it, a PDF holds it"))
         picks = len(desk.picked)
         figures = sum(not entry.is_table for entry in desk.picked)
         picked = (

@@ -209,6 +209,14 @@ def test_figures_share_a_picture(desk: Desk) -> None:
     assert desk.widget(QLabel, "publish_words").text().startswith("Chart 1 of 2")
 
 
+def test_beside_svg_it_is_said_that_its_font_is_only_named(desk: Desk) -> None:
+    assert "font" not in desk.widget(QLabel, "conditions").text()
+    desk.pick("publish_ending", "svg")
+    assert "SVG names the font of its text and does not hold it" in desk.widget(QLabel, "conditions").text()
+    desk.pick("publish_ending", "pdf")
+    assert "font" not in desk.widget(QLabel, "conditions").text()
+
+
 def test_all_picks_are_saved_into_a_folder(desk: Desk, tmp_path: Path) -> None:
     folder = tmp_path / "out"
     folder.mkdir()
