@@ -26,7 +26,6 @@ from typing import TypeVar
 
 from attrs import frozen
 
-from core.plan.values import Plan
 from core.study import Machine, Meter, Study
 
 #: so many orders of a block are tried, fewer with many machines: one of them is then as good as another
@@ -82,13 +81,6 @@ def order_of(study: Study) -> tuple[Turn, ...]:
     extra = tuple((e.machine_id, e.runs) for e in plan.extra if e.machine_id in machine_ids)
     meter_ids = tuple(m.id for m in meters_of(study))
     return order(machine_ids, meter_ids, plan.repeats, at_once_of(study), plan.seed, extra)
-
-
-def with_plan(study: Study, plan: Plan) -> tuple[Turn, ...]:
-    """The order that another plan would give."""
-    from attrs import evolve
-
-    return order_of(evolve(study, plan=plan))
 
 
 @lru_cache(maxsize=64)

@@ -5,7 +5,7 @@ from core.formatting import POINT, NumberLocale, duration, number, percent, with
 from core.language import tr
 from core.quantities import Quantity
 from core.results.bed_answer import settled_text
-from core.results.holds import Beds, Held
+from core.results.holds import Beds
 from core.results.values import Measured
 
 
@@ -74,8 +74,3 @@ def _value(measured: Measured | None, quantity: Quantity, locale: NumberLocale) 
     if measured is None:
         return tr("not known")
     return with_unit(with_interval(measured.value, measured.u95, quantity, locale), quantity)
-
-
-def held_of(beds: Beds, run_id: str) -> tuple[Held, ...]:
-    """The temperatures of a test."""
-    return tuple(h for m in beds.machines for h in m.held if h.run_id == run_id)

@@ -47,8 +47,3 @@ def report_pictures(
         picture = draw([Part(figure)], publishing, sources.study)
         png = png_bytes(image_of(picture)) if has_pixels else b""
         yield Picture(entry.key, entry.title, picture.words.alt, svg_bytes(picture).decode(), png, entry.page)
-
-
-def draw_pictures(drawable: Drawable, style: Style, year: int) -> tuple[Picture, ...]:
-    """Every figure of a study, as SVG and as PNG of 1920 x 1080."""
-    return tuple(report_pictures(drawable, style, year))

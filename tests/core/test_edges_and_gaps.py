@@ -144,3 +144,12 @@ def test_all_that_is_said_of_an_energy_has_the_facts_of_its_sentence(
             # a sentence that lacks a fact is told as its bare code
             assert not reason(problem.code, **facts).startswith(problem.code)
             assert problem.code in sentences()
+
+
+def test_an_interval_with_no_row_inside_is_the_straight_line_and_all_unsure() -> None:
+    log = Trace.of([0.0, 100.0, 200.0], [50.0, 80.0, 20.0])
+    found = between(log, 120.0, 140.0, METER, rising_edges=False)
+    # 68 W to 56 W for 20 s, between rows that differ by 60 W
+    assert found.energy_wh == pytest.approx(62.0 * 20 / 3600)
+    (sampling,) = [each for each in found.influences if each.name == "sampling"]
+    assert sampling.u_wh == pytest.approx(60.0 / math.sqrt(12) * 20 / 3600)

@@ -21,7 +21,7 @@ from gui.publish.encode import ENDINGS, file_bytes, image_of, pdf_bytes, png_byt
 from gui.publish.files import table_bytes
 from gui.publish.making import Desk, save_picked, save_sequence
 from gui.publish.picture import DrawnPicture, draw
-from gui.publish.report_pictures import draw_pictures
+from gui.publish.report_pictures import report_pictures
 from tests.comparisons import make
 from tests.gui.published import KINDS, figure_of, study_of
 
@@ -201,7 +201,7 @@ def test_a_table_is_written_by_its_ending(ending: str) -> None:
 
 def test_the_report_gets_every_figure_as_drawing_and_pixels() -> None:
     made = desk()
-    pictures = draw_pictures(made.sources.drawable, "light", 2026)
+    pictures = tuple(report_pictures(made.sources.drawable, "light", 2026))
     assert [p.key for p in pictures] == [e.key for e in made.entries if not e.is_table]
     for each in pictures:
         assert each.svg.startswith("<?xml")
