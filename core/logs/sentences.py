@@ -123,6 +123,10 @@ SENTENCES: dict[str, str] = {
     "log.repeated_rows": (
         "{count:row repeats|rows repeat} the one before exactly and {count:~was|were} counted once."
     ),
+    "log.stand_in": (
+        "{count:row shows|rows show} {value} where the logger measured nothing; {count:~it was|they were} "
+        "taken as no value."
+    ),
     "log.two_values_one_time": (
         "{count:stamp has|stamps have} two different values; the later one was taken."
     ),

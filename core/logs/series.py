@@ -16,6 +16,7 @@ from core.logs.order import put_in_order
 from core.logs.reading import CHOSEN
 from core.logs.sampling import judge
 from core.logs.signs import settle_signs
+from core.logs.stand_ins import stand_in
 from core.logs.survey import Survey, survey
 from core.problems import Problem, Severity
 from core.progress import Progress, silent
@@ -73,6 +74,15 @@ def make(
     source = raw.power if raw.power is not None else raw.counter
     assert source is not None
     look = survey(raw.seconds, source, raw.counter)
+    noted: tuple[Problem, ...] = ()
+    instead = None if raw.power is None else stand_in(raw.power, look.lowest, look.highest)
+    if raw.power is not None and instead is not None:
+        is_instead = raw.power == instead
+        told: dict[str, object] = {"count": int(is_instead.sum()), "value": f"{instead:g}"}
+        noted = (Problem("log.stand_in", Severity.NOTE, file, facts=told),)
+        source = np.where(is_instead, np.nan, raw.power)
+        raw = evolve(raw, power=source)
+        look = survey(raw.seconds, source, raw.counter)
     keep: slice | NDArray[np.bool_] = slice(None)
     missing, carried = 0, raw.counter
     if not look.is_whole or look.largest > _ABSURD:
@@ -86,7 +96,7 @@ def make(
     order = put_in_order(seconds, source[keep], clocked.kind, clocked.tick_s, file, steps)
     if order.seconds.size < 2:
         return _too_few(int(order.seconds.size), missing, file)
-    problems = list(order.problems)
+    problems = [*noted, *order.problems]
 
     def sorted_(column: F64 | None) -> F64 | None:
         if column is None:

@@ -2132,6 +2132,10 @@
         <translation>Das Heizbett aus dem kalten Zustand eine Stunde auf der Temperatur des Teils halten.</translation>
     </message>
     <message>
+        <source>Hold tests were found, but nobody noted at which temperature: note that of the bed to tell what the beds take.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Hold tests were found, but what the beds took cannot be told: see the table below.</source>
         <translation>Halteversuche wurden gefunden, aber was die Heizbetten brauchten, lässt sich nicht sagen: siehe Tabelle unten.</translation>
     </message>
@@ -4562,10 +4566,6 @@
     <message>
         <source>Sa&amp;ve as…</source>
         <translation>Speichern &amp;unter…</translation>
-    </message>
-    <message>
-        <source>Hold tests were found; note the temperature of the bed, in the table below or as Bed °C at the left, to tell what the beds take.</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Not known without a hold test at a noted temperature: {named}.</source>
@@ -7060,6 +7060,10 @@
         <translation>Betrag</translation>
     </message>
     <message>
+        <source>an SVG names the font of its text and does not hold it, a PDF holds it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>an outlier</source>
         <translation>ein Ausreißer</translation>
     </message>
@@ -9105,7 +9109,7 @@
     </message>
     <message>
         <source>sampled: the values do not add up to the energy in {count} stretches between ticks of the counter, as means would</source>
-        <translation>Augenblickswerte: Die Werte ergeben nicht die Energie in {count} Abschnitten zwischen den Schritten des Zählers, wie Mittelwerte es täten</translation>
+        <translation>abgetastet: Die Werte ergeben nicht die Energie in {count} Abschnitten zwischen den Schritten des Zählers, wie Mittelwerte es täten</translation>
     </message>
     <message>
         <source>sampled: {why}</source>
@@ -10170,6 +10174,10 @@
     <message>
         <source>{count:row shows|rows show} a power below zero, down to {lowest_w} W; taken as you chose.</source>
         <translation>{count:Zeile zeigt|Zeilen zeigen} eine Leistung unter null, bis {lowest_w} W; genommen wie gewählt.</translation>
+    </message>
+    <message>
+        <source>{count:row shows|rows show} {value} where the logger measured nothing; {count:~it was|they were} taken as no value.</source>
+        <translation>{count:Zeile zeigt|Zeilen zeigen} {value}, wo der Logger nichts gemessen hat; {count:~sie wurde|sie wurden} als fehlend genommen.</translation>
     </message>
     <message>
         <source>{sign}; but {other} in {columns}</source>

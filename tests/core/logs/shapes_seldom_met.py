@@ -159,6 +159,13 @@ def _columns(t: Load) -> Iterator[Case]:
     text = table(t, ("time", "W", "Wh"), (w.time, lambda i: signs.get(i, w.watts(i)), w.wh))
     left = Load(*(np.delete(x, list(signs)) for x in (t.time_s, t.power_w, t.counter_wh)))
     yield Case("signs for a value that was too large", text.encode(), (Machine(left),))
+    for value in ("-999.9", "65535"):
+        watts = [value if i % 40 == 17 else w.watts(i) for i in every]
+        text = table(t, ("time", "W", "Wh"), (w.time, watts.__getitem__, w.wh))
+        gone = range(17, 240, 40)
+        left = Load(*(np.delete(x, gone) for x in (t.time_s, t.power_w, t.counter_wh)))
+        told = ("log.stand_in",)
+        yield Case(f"{value} where nothing was measured", text.encode(), (Machine(left),), problems=told)
 
 
 def _containers(t: Load) -> Iterator[Case]:
