@@ -292,27 +292,12 @@ def smallest_step(values: F64) -> float:
     return float(np.percentile(steps, 5)) if steps.size > 20 else float(steps.min())
 
 
-def find_gaps(time_s: F64, kind: Sampling) -> tuple[Gap, ...]:
+def _gaps(time_s: F64, kind: Sampling, median_s: float, longest_s: float) -> tuple[Gap, ...]:
     """Intervals that are too long to be ordinary sampling.
 
-    Parameters
-    ----------
-    time_s : ndarray, shape (n,)
-        [s]
-    kind : {"sampled", "averaged", "on_change"}
-        An on-change log is silent while nothing changes; there a gap is longer than its heartbeat, taken as
-        the longest interval that recurs (seen at least three times within 10 %).
-
-    Returns
-    -------
-    tuple of Gap
+    An on-change log is silent while nothing changes; there a gap is longer than its heartbeat, taken as the
+    longest interval that recurs (seen at least three times within 10 %).
     """
-    if time_s.size < 2:
-        return ()
-    return _gaps(time_s, kind, float(np.median(some_steps(time_s))), step_extremes(time_s)[1])
-
-
-def _gaps(time_s: F64, kind: Sampling, median_s: float, longest_s: float) -> tuple[Gap, ...]:
     if time_s.size < 2:
         return ()
     if kind == "on_change":

@@ -8,7 +8,6 @@ from core.traces import (
     Gap,
     Trace,
     evenly,
-    find_gaps,
     heartbeat_s,
     smallest_step,
     some_steps,
@@ -65,8 +64,10 @@ def test_smallest_step_of_what_no_display_shows() -> None:
 def test_gap_of_a_log_on_change_is_longer_than_its_sign_of_life() -> None:
     time_s = np.cumsum([0, 1, 2, 60, 1, 60, 3, 60, 1, 200, 1, 1])
     assert heartbeat_s(np.diff(time_s)) == 60.0
-    assert [g.seconds for g in find_gaps(time_s.astype(float), "on_change")] == [200.0]
-    assert find_gaps(np.array([0.0, 1.0, 50.0]), "on_change") == ()
+    assert [
+        g.seconds for g in Trace.of(time_s.astype(float), np.ones(time_s.size), kind="on_change").gaps
+    ] == [200.0]
+    assert Trace.of([0.0, 1.0, 50.0], np.ones(3), kind="on_change").gaps == ()
 
 
 def test_long_columns_are_looked_at_from_both_sides() -> None:
