@@ -80,7 +80,7 @@ def _by_names(study: Study, rows: Sequence[Sequence[str]], locale: NumberLocale)
             )
             return Pasted(None, tr(why, name=line[0].strip()))
         lines.append((found[0], line))
-    known = {c.name.casefold(): c for c in columns_of(study)}
+    known = {said.casefold(): c for c in columns_of(study) for said in (c.name, c.heading)}
     columns: list[Column] = []
     new: list[PropertyColumn] = []
     for place, heading in enumerate(rows[0][1:], start=1):
@@ -142,7 +142,7 @@ def _taken(
                 tr(
                     "{machine}, {column}: {why} Nothing was pasted.",
                     machine=name,
-                    column=column.name,
+                    column=column.heading,
                     why=read.why_not,
                 ),
             )

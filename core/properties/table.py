@@ -55,9 +55,14 @@ class Column:
     is_own: bool = True
 
     @property
+    def heading(self) -> str:
+        """The name as it is shown: those that the program offers itself are in the language of the window."""
+        return self.name if self.is_own else tr(self.name)
+
+    @property
     def title(self) -> str:
-        """The name without its unit."""
-        return title_and_unit(self.name)[0]
+        """The heading without its unit."""
+        return title_and_unit(self.heading)[0]
 
     @property
     def unit(self) -> str:
@@ -141,7 +146,7 @@ def written(value: Value | None, locale: NumberLocale = POINT) -> str:
     if isinstance(value, bool):
         return tr(YES) if value else tr(NO)
     if isinstance(value, str):
-        return value
+        return tr(value) if value in SUPPLIES else value
     text = number(value, 9, locale)
     return text.rstrip("0").rstrip(locale.decimal) if locale.decimal in text else text
 
@@ -199,7 +204,9 @@ def why_not_a_column(study: Study, name: str, but: str = "") -> str:
     if is_of_bed(name):
         said = BED_AREA if is_bed_area(name) else BED_SUPPLY
         return tr(
-            "“{name}” would say the same as the column “{other}”: write into that one.", name=name, other=said
+            "“{name}” would say the same as the column “{other}”: write into that one.",
+            name=name,
+            other=tr(said),
         )
     return ""
 
@@ -207,7 +214,7 @@ def why_not_a_column(study: Study, name: str, but: str = "") -> str:
 def _of_bed(name: str, study: Study) -> Column:
     if is_bed_area(name):
         return Column(name, "number", is_own=False)
-    return Column(name, "words", (*SUPPLIES, *_others(name, study, SUPPLIES)), is_own=False)
+    return Column(name, "words", (*(tr(s) for s in SUPPLIES), *_others(name, study, SUPPLIES)), is_own=False)
 
 
 def _words_of(name: str, kind: PropertyKind, study: Study) -> tuple[str, ...]:
@@ -252,8 +259,11 @@ def _words(text: str, column: Column) -> Cell:
                 count=len(text),
             )
         )
+    if is_bed_supply(column.name):
+        said_so = {tr(supply).casefold(): supply for supply in SUPPLIES}
+        text = said_so.get(text.casefold(), text)
     if is_bed_supply(column.name) and bed_supply(Machine("", "", 0, ((column.name, text),))) is None:
-        said = one_of([f"“{s}”" for s in SUPPLIES])
+        said = one_of([f"“{tr(s)}”" for s in SUPPLIES])
         return Cell(
             why_not=tr(
                 "“{text}” does not say what feeds the bed: write {words}, or nothing.", text=text, words=said

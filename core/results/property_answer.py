@@ -154,7 +154,7 @@ def against_table(found: Against, locale: NumberLocale = POINT) -> Table:
     unit = f" [{found.quantity.unit}]" if found.quantity.unit else ""
     columns = (
         TableColumn("machine", tr("Machine"), "left"),
-        TableColumn("property", found.column.name, "right" if found.column.kind == "number" else "left"),
+        TableColumn("property", found.column.heading, "right" if found.column.kind == "number" else "left"),
         TableColumn("value", f"{found.quantity.name}{unit}"),
     )
     rows: list[tuple[Cell, ...]] = [

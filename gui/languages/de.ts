@@ -193,7 +193,7 @@
     </message>
     <message>
         <source>&amp;Note</source>
-        <translation>N&amp;otiz</translation>
+        <translation>&amp;Vermerk</translation>
     </message>
     <message>
         <source>&amp;Off after</source>
@@ -2133,7 +2133,7 @@
     </message>
     <message>
         <source>Hold tests were found, but nobody noted at which temperature: note that of the bed to tell what the beds take.</source>
-        <translation type="unfinished"></translation>
+        <translation>Halteversuche wurden gefunden, aber niemand hat notiert, bei welcher Temperatur: die des Heizbetts notieren, um zu erfahren, was die Heizbetten brauchen.</translation>
     </message>
     <message>
         <source>Hold tests were found, but what the beds took cannot be told: see the table below.</source>
@@ -2785,7 +2785,7 @@
     </message>
     <message>
         <source>Machine that stands out</source>
-        <translation>Hervorgehobene Maschine</translation>
+        <translation>Betonte Maschine</translation>
     </message>
     <message>
         <source>Machine under machine</source>
@@ -4569,7 +4569,7 @@
     </message>
     <message>
         <source>Not known without a hold test at a noted temperature: {named}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Halteversuch bei notierter Temperatur nicht bekannt: {named}.</translation>
     </message>
     <message>
         <source>Nothing can be checked yet: none of the bundle&apos;s logs is there.</source>
@@ -5105,7 +5105,7 @@
     </message>
     <message>
         <source>Stands &amp;out</source>
-        <translation>Her&amp;vorgehoben</translation>
+        <translation>Bet&amp;ont</translation>
     </message>
     <message>
         <source>Star&amp;t from:</source>
@@ -7061,7 +7061,7 @@
     </message>
     <message>
         <source>an SVG names the font of its text and does not hold it, a PDF holds it</source>
-        <translation type="unfinished"></translation>
+        <translation>ein SVG nennt die Schrift seines Textes und enthält sie nicht, ein PDF enthält sie</translation>
     </message>
     <message>
         <source>an outlier</source>
@@ -8277,7 +8277,7 @@
     </message>
     <message>
         <source>machine that stands out</source>
-        <translation>hervorgehobene Maschine</translation>
+        <translation>betonte Maschine</translation>
     </message>
     <message>
         <source>machines</source>
@@ -8745,7 +8745,7 @@
     </message>
     <message>
         <source>on a phone</source>
-        <translation>auf dem Handy</translation>
+        <translation>am Handy</translation>
     </message>
     <message>
         <source>on change</source>
@@ -9385,7 +9385,7 @@
     </message>
     <message>
         <source>the bed&apos;s watts are not known: a hold test from cold would tell them</source>
-        <translation type="unfinished"></translation>
+        <translation>die Leistung des Heizbetts ist nicht bekannt: ein Halteversuch aus dem Kalten würde sie zeigen</translation>
     </message>
     <message>
         <source>the counter follows {now} of the power at an interval&apos;s end and {before} of that before</source>
@@ -10497,7 +10497,7 @@
     </message>
     <message>
         <source>note the bed&apos;s temperature of each run</source>
-        <translation type="unfinished"></translation>
+        <translation>die Heizbetttemperatur jedes Laufs notieren</translation>
     </message>
     <message>
         <source>{count:row|rows} could not be used, the first at line {first}. The Reading panel lists {count:~it|them}.</source>

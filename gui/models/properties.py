@@ -68,7 +68,7 @@ class PropertyModel(QAbstractTableModel):
             return side | Qt.AlignmentFlag.AlignVCenter
         if role == _ROLE.AccessibleTextRole:
             text = self.text(index.row(), index.column()) or tr("empty")
-            return f"{self._machines[index.row()].name}, {column.name}: {text}"
+            return f"{self._machines[index.row()].name}, {column.heading}: {text}"
         return None
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = _ROLE.DisplayRole) -> Any:
@@ -76,7 +76,7 @@ class PropertyModel(QAbstractTableModel):
             return None
         if orientation == Qt.Orientation.Vertical:
             return self._machines[section].name if section < len(self._machines) else None
-        return self.columns[section].name if section < len(self.columns) else None
+        return self.columns[section].heading if section < len(self.columns) else None
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         return super().flags(index) | Qt.ItemFlag.ItemIsEditable

@@ -72,7 +72,8 @@ class LikeView(QWidget):
             (tr("Steps &of:"), self.machine),
         ):
             if isinstance(widget, NumberField):
-                widget.setMinimumWidth(round(_FIELD * current().text_px))
+                words = widget.fontMetrics().horizontalAdvance(tr("own")) + 2 * S12
+                widget.setMinimumWidth(max(round(_FIELD * current().text_px), words))
             row.addWidget(labelled(text, widget))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)

@@ -34,7 +34,7 @@ class _Cells(QStyledItemDelegate):
         model = index.model()
         if isinstance(editor, QLineEdit) and isinstance(model, PropertyModel):
             column = model.columns[index.column()]
-            editor.setAccessibleName(f"{model.machines[index.row()].name}, {column.name}")
+            editor.setAccessibleName(f"{model.machines[index.row()].name}, {column.heading}")
             if column.offered:
                 completer = QCompleter(list(column.offered), editor)
                 completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)

@@ -153,7 +153,7 @@ class PropertyView(QWidget):
         if self._measure not in {q.key for q in known}:
             self._measure = known[0].key
         self.measure.fill([(tr(q.name), q.key) for q in known], self._measure)
-        self.against.fill([(c.name, c.name) for c in columns], self._property)
+        self.against.fill([(c.heading, c.name) for c in columns], self._property)
         quantity = next(q for q in MEASURES if q.key == self._measure)
         column = next(c for c in columns if c.name == self._property)
         self.found = found = against(from_, quantity, column)

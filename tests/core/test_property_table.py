@@ -1,6 +1,6 @@
 """The table of properties: its columns, its cells as people write them, pasted blocks, and the edits."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 import pytest
 
@@ -8,6 +8,7 @@ from core import edits
 from core.beds.area import BED_AREA, bed_area_dm2
 from core.beds.supply import BED_SUPPLY, bed_supply
 from core.formatting import NumberLocale
+from core.language import speak
 from core.properties.paste import paste
 from core.properties.table import (
     MOST_LETTERS,
@@ -22,6 +23,13 @@ from core.properties.table import (
 from core.study import Study
 
 COMMA = NumberLocale(",")
+WORDS = {
+    "Bed supply": "Speisung",
+    "mains": "Netz",
+    "low voltage": "Kleinspannung",
+    "yes": "ja",
+    "no": "nein",
+}
 AGE = Column("Age (years)", "number")
 
 
@@ -213,3 +221,31 @@ class TestPaste:
         found = paste(study, text, 0, 0)
         assert found.edit is None
         assert says in found.why_not
+
+
+class TestInAnotherLanguage:
+    @pytest.fixture(autouse=True)
+    def spoken(self) -> Iterator[None]:
+        speak(lambda text: WORDS.get(text, text), "xx")
+        try:
+            yield
+        finally:
+            speak(None)
+
+    def test_columns_of_the_beds_are_shown_in_it_and_kept_in_english(self, study: Study) -> None:
+        supply = next(c for c in columns_of(study) if c.name == BED_SUPPLY)
+        assert (supply.heading, supply.title) == ("Speisung", "Speisung")
+        assert supply.offered == ("Netz", "Kleinspannung")
+        cell = read_cell("kleinspannung", supply)
+        assert (cell.value, written(cell.value)) == ("low voltage", "Kleinspannung")
+        assert "“Netz” or “Kleinspannung”" in read_cell("Wind", supply).why_not
+        own = next(c for c in columns_of(study) if c.is_own)
+        assert own.heading == own.name
+
+    def test_a_block_finds_its_columns_by_what_is_shown(self, study: Study) -> None:
+        pasted = paste(study, "Maschine\tSpeisung\tEnclosure\nBirch\tNetz\tja\n", 0, 0)
+        assert pasted.edit is not None
+        machine = pasted.edit.study.machines[1]
+        assert bed_supply(machine) == "mains"
+        assert value_of(machine, "Enclosure") is True
+        assert names(pasted.edit.study) == names(study)
