@@ -1,7 +1,9 @@
 """What is no log is refused with a problem that says so: no exception, no long wait, no changed file."""
 
+import bz2
 import gzip
 import io
+import lzma
 import os
 import sqlite3
 import time
@@ -125,6 +127,9 @@ BAD = {
     "a ring of sectors": (_ring_of_sectors(), "log.sheet_damaged"),
     "zip bomb": (_zip_bomb(), "log.archive_too_large"),
     "gzip bomb": (gzip.compress(b"0" * (200 << 20), 9), "log.archive_too_large"),
+    "bzip2 bomb": (bz2.compress(b"0" * (80 << 20), 9), "log.archive_too_large"),
+    "xz bomb": (lzma.compress(b"0" * (80 << 20), preset=0), "log.archive_too_large"),
+    "xz cut at once": (lzma.compress(b"time,W\n" * 99)[:9], "log.archive_unreadable"),
     "deep JSON": (b"[" * 200_000, "log.json_damaged"),
     "deep JSON objects": (b'{"a":' * 100_000, "log.json_damaged"),
     "JSON of one number": (b'{"a": 1}', "log.no_time"),
