@@ -17,6 +17,8 @@ from gui.look import Look
 
 #: share of the width that machine names may take
 _NAMES_SHARE, _LEAST_NAMES_SHARE = 0.19, 0.12
+#: share of the width that the words below a name may take where columns leave little
+_MOST_WORDS_SHARE = 0.16
 #: and of what the columns do not need, up to a larger share of the width
 _NAMES_OF_SPARE, _MOST_NAMES_SHARE = 0.6, 0.4
 #: names of so many letters are not shortened while the text of a picture can shrink
@@ -80,6 +82,8 @@ class _Rows:
         # where columns leave much room, long names have most of it
         usual = max(_NAMES_SHARE * area.width, min(_NAMES_OF_SPARE * left, _MOST_NAMES_SHARE * area.width))
         most = min(max(left, _LEAST_NAMES_SHARE * area.width), usual)
+        # the few words below a name are kept whole, however long they are in another language
+        most = max(most, min(runs + px(8), _MOST_WORDS_SHARE * area.width))
         self._names = min(max(widest, runs) + px(8), most)
         kept = self._kept()
         missing = [m.axis.title for m in measures if m not in kept]

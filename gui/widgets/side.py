@@ -22,6 +22,7 @@ from gui.widgets.number_field import NumberField
 
 _WIDTH_IN_LINES = 12
 _UNKNOWN = mark("not stated")
+_PART, _BED, _ROOM = mark("Part"), mark("Bed °C"), mark("Room °C")
 _FEWEST_PAGES = 3
 #: stretch of the list of pages beside that of the room below it
 _ALL_IT_WANTS = 1000
@@ -89,14 +90,14 @@ class Side(QWidget):
         layout.addSpacing(S16)
         layout.addWidget(self._pages, _ALL_IT_WANTS)
         layout.addStretch(1)
-        form = QFormLayout()
+        self._form = form = QFormLayout()
         form.setContentsMargins(S8, 0, 0, S16)
         form.setSpacing(S4)
-        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
-        form.addRow(_muted(tr("Part")), self._part)
-        form.addRow(_muted(tr("Bed °C")), self._bed)
-        form.addRow(_muted(tr("Room °C")), self._room)
+        form.addRow(_muted(tr(_PART)), self._part)
+        form.addRow(_muted(tr(_BED)), self._bed)
+        form.addRow(_muted(tr(_ROOM)), self._room)
         layout.addLayout(form)
+        self._wrap()
         layout.addWidget(self._why_not)
         layout.addWidget(hint)
 
@@ -145,6 +146,7 @@ class Side(QWidget):
     def changeEvent(self, event: QEvent) -> None:
         if event.type() == QEvent.Type.FontChange:
             self._fit()
+            self._wrap()
         super().changeEvent(event)
 
     def _fit(self) -> None:
@@ -158,6 +160,15 @@ class Side(QWidget):
         # In a low window with large text the list gives way and scrolls, before anything lies over it.
         self._pages.setMinimumHeight(_FEWEST_PAGES * height + 2 * S4)
         self._pages.setMaximumHeight(self._pages.count() * height + 2 * S4)
+
+    def _wrap(self) -> None:
+        """Put the labels above the fields, all of them, where they are too long to stand beside them."""
+        metrics = self.fontMetrics()
+        labels = max(metrics.horizontalAdvance(tr(text)) for text in (_PART, _BED, _ROOM))
+        words = metrics.horizontalAdvance(tr(_UNKNOWN)) + 2 * S8
+        policy = QFormLayout.RowWrapPolicy
+        is_long = labels + words + S4 > self.width() - 2 * S8 - S4
+        self._form.setRowWrapPolicy(policy.WrapAllRows if is_long else policy.WrapLongRows)
 
     def _rename_part(self) -> None:
         if self._part.isModified() and self._part.text().strip():
