@@ -143,6 +143,10 @@ def settled_order(cells: Sequence[str], hints: Hints) -> Literal["dmy", "mdy", "
 def _dated(group: Group, shape: Shape, order: str) -> F64:
     """Seconds of one group: midnight of its date and the time of day."""
     fields = [stamps.digits(group.matrix, span) for span in shape.date]
+    if shape.is_of_weeks:
+        return stamps.midnight_of_week(*fields) + stamps.seconds_of_day(group, shape)
+    if len(fields) == 2 and not shape.month_word:
+        return stamps.midnight_of_day(*fields) + stamps.seconds_of_day(group, shape)
     if shape.month_word:
         wide = [b - a for a, b in shape.date]
         at, day = (0, fields[1]) if wide[0] == 4 else (1, fields[0])

@@ -13,7 +13,7 @@ from itertools import combinations
 from attrs import frozen
 
 from core.language import later, mark
-from core.logs.sniff import cell_kind
+from core.logs.cell_kinds import cell_kind
 from core.logs.words import meaning
 
 #: the mark between cells once numbers are whole again

@@ -11,7 +11,7 @@ from typing import Any
 
 from attrs import frozen
 
-from core.logs.sniff import cell_kind
+from core.logs.cell_kinds import cell_kind
 from core.logs.words import meaning
 
 Row = dict[str, Any]

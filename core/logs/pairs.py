@@ -11,9 +11,9 @@ from attrs import evolve, frozen
 
 from core.language import later, mark
 from core.logs import text
+from core.logs.cell_kinds import cell_kind
 from core.logs.cells import table_of_cells
 from core.logs.reading import REFUSED_KEPT
-from core.logs.sniff import cell_kind
 from core.logs.table import Broken
 from core.logs.unpacked import Item, refused
 from core.logs.words import meaning

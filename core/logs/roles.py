@@ -10,7 +10,7 @@ from itertools import pairwise
 from attrs import evolve, frozen
 
 from core.logs import numbers, split_stamps
-from core.logs.sniff import cell_kind
+from core.logs.cell_kinds import cell_kind
 from core.logs.split_stamps import Fields
 from core.logs.words import Meaning, meaning, unit_of
 from core.study import Choices

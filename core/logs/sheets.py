@@ -12,9 +12,9 @@ import numpy as np
 
 from core.language import later, mark
 from core.logs import binary_sheets, old_sheets
+from core.logs.cell_kinds import cell_kind
 from core.logs.cells import table_of_cells
 from core.logs.extents import largest_area
-from core.logs.sniff import cell_kind
 from core.logs.unpacked import MOST_BYTES, MOST_RATIO, Item, refused
 from core.logs.words import meaning
 from core.problems import Problem

@@ -7,12 +7,12 @@ column *means* is not decided here.
 import csv
 import re
 from collections import Counter
-from functools import lru_cache
 
 from attrs import evolve, frozen
 
 from core.language import later, mark
-from core.logs.numbers import MISSING, SPACES, columns_of_other_sign, decimal_of
+from core.logs.cell_kinds import CLOCKED, DATED, cell_kind
+from core.logs.numbers import columns_of_other_sign, decimal_of
 from core.logs.reading import CHOSEN
 from core.logs.words import meaning, unit_of
 from core.study import Choices
@@ -35,35 +35,12 @@ LONGEST_LINE = 1 << 20
 #: lines at the top among which headings are looked for
 _HEADINGS = 40
 
-_GROUP = rf"[.,{SPACES}]"
-_NUMBER = re.compile(
-    rf"^[+\-−]?(?:\d+(?:[.,]\d*)?|\d{{1,3}}(?:{_GROUP}\d{{3}})+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+\-]?\d+)?"
-    r"(?:\s*(?:°?[A-Za-zµ·%]{1,5}|℃))?$"
-)
-_MONTH = r"[^\W\d_]{3,12}\.?"
-_DATE = (
-    rf"(?:\d{{1,4}}[-/.年]\s?(?:\d{{1,2}}|{_MONTH})[-/.月]\s?\d{{1,4}}\.?日?|\d{{8}}"
-    rf"|\d{{1,2}}\.?\s{_MONTH},?\s\d{{2,4}}|{_MONTH}\s\d{{1,2}},?\s\d{{4}})"
-)
-_HALF = r"(?:\s?(?:[AaPp]\.?\s?[Mm]\.?|午前|午後))?"
-_CLOCK = rf"\d{{1,6}}[:.h時]\s?\d\d(?:[:.m分]\s?\d\d(?:[.,]\d{{1,9}})?[秒s]?|分)?{_HALF}"
-_ZONE = r"(?:\s?(?:[Zz]|Uhr|[A-Z]{2,5}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?)(?:\[[A-Za-z/_+\-]{2,40}\]?)?)?"
-#: a weekday in brackets, or "at" in some language, between date and clock time
-_BETWEEN = r"(?:,?\s\(?[^\W\d_]{1,10}\.?\)?,?(?=\s))?"
-_STAMP = re.compile(
-    rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:[Tt]|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
-    r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?=\d|T\d)(?:\d+D)?(?:T[\dHMS.,]+)?$"
-    rf"|^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_MONTH}\s+\d{{1,2}}\s{_CLOCK}{_ZONE}\s\d{{4}}$"
-    r"|^\d+(?: days?,?\s|d,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
-    r"|^(?:\d+\s?d\s)?\d+\s?h\s\d{1,2}\s?m(?:in)?(?:\s\d{1,2}\s?s)?$"
-)
 #: what a second line of headings may say besides a unit
 _AGGREGATES = frozenset({"last", "first", "smp", "sum", "count", "instantaneous", "letzter", "dernier"})
 #: of the two decimal signs, the one that is not it
 OTHER_SIGN = {",": ".", ".": ","}
 NAMED = {",": mark("comma"), ".": mark("point")}
 _SWAPPED_SIGNS = str.maketrans(",.", ".,")
-_DATED, _CLOCKED = re.compile(rf"^{_DATE}$"), re.compile(rf"^{_CLOCK}$")
 _COMMENT = re.compile(r"^\s*(?:#|//|;|%|--|\*|!)")
 
 
@@ -110,17 +87,6 @@ class Form:
     def decimal_of(self, position: int) -> str:
         """Decimal sign of a column."""
         return OTHER_SIGN[self.decimal] if position in self.swapped else self.decimal
-
-
-@lru_cache(maxsize=1 << 13)
-def cell_kind(cell: str) -> str:
-    """``"number"``, ``"stamp"``, ``"empty"`` or ``"text"``; remembered, as every step asks it again."""
-    text = cell.strip().strip("\"'[]").strip()
-    if text.casefold() in MISSING:
-        return "empty"
-    if _NUMBER.match(text):
-        return "number"
-    return "stamp" if _STAMP.match(text) else "text"
 
 
 def split(line: str, delimiter: str) -> list[str]:
@@ -365,7 +331,7 @@ def _over_several(found: list[str], units: list[str]) -> list[str]:
 def _beside_stamps(rows: list[list[str]], first: int, width: int) -> list[list[str]]:
     """Rows above the values with an empty cell where a date and its clock time have one heading for both."""
     cells = rows[first]
-    parted = [i for i in range(1, width) if _DATED.match(cells[i - 1]) and _CLOCKED.match(cells[i])]
+    parted = [i for i in range(1, width) if DATED.match(cells[i - 1]) and CLOCKED.match(cells[i])]
     if not parted:
         return rows
     at = parted[0]

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from typing import Any
 
 import numpy as np
-from attrs import frozen
+from attrs import evolve, frozen
 from numpy.typing import NDArray
 
 from core.logs.words import plain
@@ -42,6 +42,7 @@ _EVENING = {"pm", "p", "午後"}
 _TOKEN = re.compile(r"0+|[^\W\d_]+|[^\w]+|_")
 _DURATION = re.compile(r"^P(?:(0+)D)?(?:T(?:(0+)H)?(?:(0+)M)?(?:(0+)(?:[.,](0+))?S)?)?$")
 _OFFSET = re.compile(r"\s?([+\-−])(00):?(00)?$")
+_OF_WEEKS = re.compile(r"^0000-?W00-?0(?!0)")
 #: a zone named behind the offset, which says it all
 _NAMED_ZONE = re.compile(r"(?<=[\dZz])\[[A-Za-z/_+\-]{2,40}\]$")
 _CLOCK = re.compile(r"(0{1,6})\s?[:時h]\s?(00)(?:\s?[:分m]\s?(00)(?:[.,](0{1,9}))?)?\s?[秒s]?")
@@ -55,7 +56,8 @@ Span = tuple[int, int]
 class Shape:
     """Where the fields stand in a skeleton; spans are (start, end) in bytes.
 
-    ``date`` holds three spans in the order written, or two beside a month given as a word.
+    ``date`` holds three spans in the order written, or two beside a month given as a word; in an ordinal date
+    the year and its day, in a date of weeks (ISO 8601) the year, the week and its day.
     """
 
     date: tuple[Span, ...] = ()
@@ -69,6 +71,7 @@ class Shape:
     offset: tuple[int, Span, Span | None] | None = None
     zone_s: int | None = None
     is_duration: bool = False
+    is_of_weeks: bool = False
 
 
 @frozen
@@ -189,7 +192,10 @@ def understand(skeleton: str) -> Shape | None:
                     half = 1
                 elif flat in _ZONES and part is tail:
                     zone_s = _ZONES[flat]
-    return _shape(runs, month, fields, half, offset, zone_s)
+    shape = _shape(runs, month, fields, half, offset, zone_s)
+    if shape is not None and _OF_WEEKS.match(text):
+        return evolve(shape, is_of_weeks=True)
+    return shape
 
 
 def _byte_positions(text: str) -> list[int]:
@@ -211,6 +217,8 @@ def _shape(
         a = runs[0][0]
         runs = [(a, a + 4), (a + 4, a + 6), (a + 6, a + 8)]
         widths = [4, 2, 2]
+    if not month and widths == [4, 3]:
+        return Shape(tuple(runs), 0, hour, minute, second, fraction, None, half, offset, zone_s)
     if hour is None and not month and len(runs) != 3:
         return None
     if month and len(runs) == 3 and hour is not None:  # not a month but a weekday that is written like one
@@ -300,3 +308,23 @@ def midnight(year: I64, month: I64, day: I64) -> F64:
     next_month = (months + 1).astype("M8[M]").astype("M8[D]").astype(np.int64)
     good &= days < next_month
     return np.where(good, days * 86400.0, np.nan)
+
+
+def midnight_of_day(year: I64, day: I64) -> F64:
+    """Seconds from 1970-01-01 to midnight of a day of a year, from 1; NaN where there is no such day. [s]"""
+    one = np.ones_like(year)
+    first, next_first = midnight(year, one, one), midnight(year + 1, one, one)
+    at = first + (day - 1) * 86400.0
+    return np.where((day >= 1) & (at < next_first), at, np.nan)
+
+
+def midnight_of_week(year: I64, week: I64, day: I64) -> F64:
+    """Seconds from 1970-01-01 to midnight of a weekday, Monday 1, of a week; NaN where there is none. [s]
+
+    The first week of a year is the one with 4 January in it (ISO 8601).
+    """
+    one = np.ones_like(year)
+    fourth = midnight(year, one, 4 * one)
+    monday = fourth - (np.floor(fourth / 86400.0) + 3) % 7 * 86400.0  # 1970-01-01 was a Thursday
+    good = (week >= 1) & (week <= 53) & (day >= 1) & (day <= 7)
+    return np.where(good, monday + ((week - 1) * 7 + day - 1) * 86400.0, np.nan)

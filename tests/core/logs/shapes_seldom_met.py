@@ -40,6 +40,8 @@ def _clocks(t: Load) -> Iterator[Case]:
 
     named = of(lambda i: f"{at(i):%Y-%m-%dT%H:%M:%S}+02:00[Europe/Berlin]")
     yield Case("a zone in brackets behind the offset", named, one, **AHEAD)
+    yield Case("a week and its day", of(lambda i: f"{at(i):%G-W%V-%uT%H:%M:%S}"), one)
+    yield Case("a year and its day", of(lambda i: f"{at(i):%Y-%jT%H:%M:%S}Z"), one, **ABSOLUTE)
     yield Case("t and z in small letters", of(lambda i: f"{at(i):%Y-%m-%dt%H:%M:%S}z"), one, **ABSOLUTE)
     yield Case("summer time by its letters", of(lambda i: f"{at(i):%Y-%m-%d %H:%M:%S} CEST"), one, **AHEAD)
 

@@ -1,0 +1,46 @@
+"""What a single cell looks like: a number, a time, nothing, or words.
+
+Rules: only the form is looked at, so that a day that does not exist is still a time, and refused as one.
+"""
+
+import re
+from functools import lru_cache
+
+from core.logs.numbers import MISSING, SPACES
+
+_GROUP = rf"[.,{SPACES}]"
+_NUMBER = re.compile(
+    rf"^[+\-−]?(?:\d+(?:[.,]\d*)?|\d{{1,3}}(?:{_GROUP}\d{{3}})+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+\-]?\d+)?"
+    r"(?:\s*(?:°?[A-Za-zµ·%]{1,5}|℃))?$"
+)
+_MONTH = r"[^\W\d_]{3,12}\.?"
+_DATE = (
+    rf"(?:\d{{1,4}}[-/.年]\s?(?:\d{{1,2}}|{_MONTH})[-/.月]\s?\d{{1,4}}\.?日?|\d{{8}}"
+    rf"|\d{{1,2}}\.?\s{_MONTH},?\s\d{{2,4}}|{_MONTH}\s\d{{1,2}},?\s\d{{4}})"
+)
+_HALF = r"(?:\s?(?:[AaPp]\.?\s?[Mm]\.?|午前|午後))?"
+_CLOCK = rf"\d{{1,6}}[:.h時]\s?\d\d(?:[:.m分]\s?\d\d(?:[.,]\d{{1,9}})?[秒s]?|分)?{_HALF}"
+_ZONE = r"(?:\s?(?:[Zz]|Uhr|[A-Z]{2,5}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?)(?:\[[A-Za-z/_+\-]{2,40}\]?)?)?"
+#: a weekday in brackets, or "at" in some language, between date and clock time
+_BETWEEN = r"(?:,?\s\(?[^\W\d_]{1,10}\.?\)?,?(?=\s))?"
+_STAMP = re.compile(
+    rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:[Tt]|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
+    r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?=\d|T\d)(?:\d+D)?(?:T[\dHMS.,]+)?$"
+    rf"|^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_MONTH}\s+\d{{1,2}}\s{_CLOCK}{_ZONE}\s\d{{4}}$"
+    rf"|^\d{{4}}-?(?:W\d\d-?\d|\d{{3}})(?:[Tt]|\s){_CLOCK}{_ZONE}$"
+    r"|^\d+(?: days?,?\s|d,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
+    r"|^(?:\d+\s?d\s)?\d+\s?h\s\d{1,2}\s?m(?:in)?(?:\s\d{1,2}\s?s)?$"
+)
+#: a date alone, and a clock time alone
+DATED, CLOCKED = re.compile(rf"^{_DATE}$"), re.compile(rf"^{_CLOCK}$")
+
+
+@lru_cache(maxsize=1 << 13)
+def cell_kind(cell: str) -> str:
+    """``"number"``, ``"stamp"``, ``"empty"`` or ``"text"``; remembered, as every step asks it again."""
+    text = cell.strip().strip("\"'[]").strip()
+    if text.casefold() in MISSING:
+        return "empty"
+    if _NUMBER.match(text):
+        return "number"
+    return "stamp" if _STAMP.match(text) else "text"
