@@ -71,7 +71,7 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
             stretch = evolve(stretch, start_s=start_s, warm_up_end_s=max(stretch.warm_up_end_s, start_s))
         if stretch.end_s <= stretch.start_s:  # one averaged row at the very beginning
             continue
-        loads_s = first_load_s(rows, levels, first, found[-1].end_s if found else 0.0)
+        loads_s = first_load_s(rows, levels, first, worked, found[-1].end_s if found else 0.0)
         if first == 0 or not is_whole:
             why = "run.cut_at_start" if first == 0 else "run.cut_at_end"
             if first == 0 and opens_with_first_heating(rows, last, stretch.warm_up_end_s):

@@ -17,18 +17,25 @@ STEP_TIMES = 5.0
 STEP_STEPS = 3.0
 #: more in an on-change log, where noise comes in held steps
 HELD_STEPS = 12.0
+#: a heater is large that lifts the power to this part of the most that the stretch draws, above standby
+LARGE_PART = 0.25
 #: length of the means that are compared [s]
 MEAN_S = 20.0
 #: means of which a level is made; `STEP_S` is as long
 LEVEL_MEANS = 5
 
 
-def first_load_s(rows: Rows, levels: Levels, first: int, not_before_s: float) -> float | None:
-    """When the first load of a staircase that leads up to row `first` was turned on; None without one. [s]
+def first_load_s(rows: Rows, levels: Levels, first: int, last: int, not_before_s: float) -> float | None:
+    """When the first load of a staircase before the heating of rows `first` to `last` was turned on. [s]
+
+    None without one. Loads that lift the power above the threshold open a stretch, so the staircase may reach
+    into it, up to the first of the large heaters.
 
     After a run motors let go and fans stop, so idle falls; before one it rises for a homing move at most.
     Only a person who turns on loads one by one makes it rise in steps that last.
     """
+    over_w = rows.power_w[first : last + 1] - (levels.standby_w or 0.0)
+    first += int(np.argmax(over_w > LARGE_PART * over_w.max()))
     begin_s = max(not_before_s, float(rows.time_s[first]) - BEFORE_S)
     begin = int(np.searchsorted(rows.time_s, begin_s))
     off = np.flatnonzero(rows.power_w[begin:first] <= 0)

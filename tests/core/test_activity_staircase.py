@@ -25,6 +25,16 @@ def test_loads_turned_on_one_by_one_are_a_switch_on_test() -> None:
     assert abs(stretch.start_s - 240) <= 20
 
 
+def test_loads_that_open_the_stretch_themselves_belong_to_the_staircase() -> None:
+    """4.5 W, 12 W, 38 W and at last a bed, three minutes each, then all off together."""
+    rng = np.random.default_rng(3)
+    levels_w = [8.0] * 600 + [12.5] * 180 + [24.5] * 180 + [62.5] * 180 + [292.5] * 180 + [8.0] * 900
+    power_w = np.array(levels_w) + rng.normal(0.0, 0.05, len(levels_w))
+    (stretch,) = find(Trace.of(np.arange(power_w.size, dtype=float), np.round(power_w, 1))).stretches
+    assert stretch.kind == "switch-on test"
+    assert abs(stretch.start_s - 600) <= 20
+
+
 def test_one_step_up_before_a_run_is_no_switch_on_test() -> None:
     assert [s.kind for s in find(leading_up(9.2, 9.2, 18.0)).stretches] == ["run"]
 
