@@ -37,6 +37,8 @@ _MAGIC = (
     (b"BZh", mark("a bzip2 archive")),
     (b"\xfd7zXZ", mark("an xz archive")),
 )
+#: what a terminal takes for colours, left in by a script whose output was kept (ECMA-48, from memory)
+_COLOURS = re.compile(rb"\x1b\[[0-9;]{0,16}[A-Za-z]")
 _HTML = re.compile(
     rb"^\s*(?:<\?xml[^>]*>\s*)?(?:<!--.*?-->\s*)?<(?:!doctype|html|head|body|svg|xml|table)\b", re.I | re.S
 )
@@ -136,6 +138,8 @@ def decode(data: bytes, file: str, chosen: str | None = None) -> Text:
     if nuls:
         out = out.replace(b"\0", b"")
         problems.append(Problem("log.nul_bytes", Severity.CAUTION, file, facts={"count": nuls}))
+    if b"\x1b[" in out[:HEAD]:
+        out = _COLOURS.sub(b"", out)
     if b"\r" in out[:HEAD] and b"\n" not in out[:HEAD]:
         out = out.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
     return Text(out, encoding, reason, tuple(problems))

@@ -173,6 +173,9 @@ def _columns(t: Load) -> Iterator[Case]:
 def _containers(t: Load) -> Iterator[Case]:
     w = Writer(t)
     one = (Machine(t),)
+    every = range(t.time_s.size)
+    coloured = "".join(f"\x1b[32m{w.time(i)}\x1b[0m {w.watts(i)} W {w.wh(i)} Wh\n" for i in every)
+    yield Case("colours of a terminal", coloured.encode(), one, file="log.txt")
     data = table(t, ("time", "W", "Wh"), (w.time, w.watts, w.wh)).encode()
     yield Case("bzip2", bz2.compress(data), one, file="log.csv.bz2")
     yield Case("xz", lzma.compress(data), one, file="log.csv.xz")

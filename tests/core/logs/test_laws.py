@@ -1,5 +1,9 @@
 """Laws of reading: any trace in any spelling is read back as it was; no bytes at all raise."""
 
+import bz2
+import gzip
+import lzma
+from collections.abc import Callable
 from datetime import timedelta
 
 import numpy as np
@@ -24,11 +28,13 @@ HEADS = (
     ("horodatage", "puissance W", "énergie Wh"),
     ("日時", "電力 (W)", "電力量 (Wh)"),
 )
+#: how a file may be packed; its name does not tell
+PACKED: tuple[Callable[[bytes], bytes], ...] = (bytes, bytes, gzip.compress, bz2.compress, lzma.compress)
 
 
 @st.composite
 def spellings(draw: st.DrawFn) -> tuple[Load, bytes]:
-    """A trace and one way to write it."""
+    """A trace and one way to write it, with oddities that may come together."""
     rows = draw(st.integers(12, 60))
     step_s = draw(st.sampled_from((1.0, 2.0, 5.0, 10.0, 30.0, 60.0)))
     seed = draw(st.integers(0, 1000))
@@ -40,12 +46,22 @@ def spellings(draw: st.DrawFn) -> tuple[Load, bytes]:
     newline = draw(st.sampled_from(("\n", "\r\n")))
     quoted = draw(st.booleans())
     lines = [] if draw(st.booleans()) else [delimiter.join(head)]
+    headings = len(lines)
     for t, p, c in zip(truth.time_s, truth.power_w, truth.counter_wh, strict=True):
         stamp = (START + timedelta(seconds=float(t))).strftime(form)
         cells = (stamp, number(p, 1, decimal), number(c, 1, decimal))
         lines.append(delimiter.join(f'"{x}"' if quoted else x for x in cells))
+    if draw(st.booleans()):  # newest first
+        lines[headings:] = lines[: headings - 1 if headings else None : -1]
+    if headings and draw(st.booleans()):
+        lines = ["A log of the shop", "", *lines]
+    if headings and draw(st.booleans()):  # columns that tell nothing of the load
+        at = len(lines) - truth.time_s.size
+        lines[at:] = [delimiter.join((x, "-61", "ok")) for x in lines[at:]]
+        lines[at - 1] = delimiter.join((lines[at - 1], "signal", "note"))
     text = newline.join(lines) + (newline if draw(st.booleans()) else "")
-    return truth, text.encode(draw(st.sampled_from(("utf-8", "utf-8-sig", "utf-16"))))
+    data = text.encode(draw(st.sampled_from(("utf-8", "utf-8-sig", "utf-16"))))
+    return truth, draw(st.sampled_from(PACKED))(data)
 
 
 @settings(max_examples=120, deadline=None, derandomize=True, suppress_health_check=[HealthCheck.too_slow])
