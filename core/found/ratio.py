@@ -110,7 +110,7 @@ def budget_of(
         for influence in result.influences:
             relative = influence.u_wh / energy_wh
             if influence.shared is None:
-                name = f"{influence.name}, {result.name}"
+                name = f"{tr(influence.name)}, {result.name}"
                 parts.append((name, value * relative, "", tr(budgets.WHY.get(influence.name, ""))))
             else:
                 shared.setdefault(influence.shared, [0.0, 0.0])[side] += relative
@@ -132,7 +132,7 @@ def budget_of(
                 if all(one and two for one, two in sides)
                 else ""
             )
-            parts.append((f"{name}, {meter}", u, both, budgets.why(name, key, study)))
+            parts.append((f"{tr(name)}, {meter}", u, both, budgets.why(name, key, study)))
     return budgets.made(parts, asked.locale, ""), tuple(cancelled)
 
 

@@ -2997,7 +2997,7 @@
     </message>
     <message>
         <source>Mean of the runs whose bed share is seen.</source>
-        <translation>Mittel der Läufe, deren Anteil des Heizbetts zu sehen ist.</translation>
+        <translation>Mittel der Läufe, deren Heizbettanteil zu sehen ist.</translation>
     </message>
     <message>
         <source>Mean of {runs:run|runs} of the part that count, each measured at the plug.</source>
@@ -3653,7 +3653,7 @@
     </message>
     <message>
         <source>Of the floor [%]</source>
-        <translation>Der Untergrenze [%]</translation>
+        <translation>Von der Untergrenze [%]</translation>
     </message>
     <message>
         <source>Of the run</source>
@@ -9177,7 +9177,7 @@
     </message>
     <message>
         <source>shown</source>
-        <translation>gezeigt</translation>
+        <translation>nachgewiesen</translation>
     </message>
     <message>
         <source>six</source>

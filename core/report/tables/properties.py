@@ -1,6 +1,10 @@
 """What is known of the machines themselves: one row a machine, one column a property."""
 
+from attrs import evolve
+
+from core.beds.supply import SUPPLIES
 from core.language import tr
+from core.properties.table import columns_of
 from core.publish.sources import Sources
 from core.report.tables.cells import machine_column
 from core.tables import Cell, Column, Table
@@ -10,13 +14,17 @@ _DECIMALS = 2
 
 
 def readable_properties(sources: Sources) -> Table:
-    """The same with numbers as they were typed in."""
+    """The same with numbers as they were typed in, and the words of the program in the language spoken."""
     table = properties_table(sources)
     rows: list[tuple[Cell, ...]] = [tuple(_as_typed(cell) for cell in row) for row in table.rows]
-    return Table(table.title, table.columns, tuple(rows))
+    headings = {c.name: c.heading for c in columns_of(sources.study)}
+    columns = tuple(evolve(c, title=headings.get(c.title, c.title)) for c in table.columns)
+    return Table(table.title, columns, tuple(rows))
 
 
 def _as_typed(cell: Cell) -> Cell:
+    if isinstance(cell, str) and cell in SUPPLIES:
+        return tr(cell)
     return f"{cell:g}" if isinstance(cell, float) else cell
 
 
