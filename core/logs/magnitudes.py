@@ -15,6 +15,8 @@ from core.units import ENERGY_IN_WH, POWER_IN_W, SECONDS_PER_HOUR
 #: more than any plug carries [W]: 32 A at 250 V
 MOST_W = 8000.0
 _COUNTERS = ("kWh", "Wh", "kJ", "MJ", "J", "mWh")
+#: what registers of meters count in; believed only where a counter of a stated unit agrees this well
+_REGISTERS, _REGISTER_AGREES = ("0.1 W", "0.01 W"), 0.1
 
 
 @frozen
@@ -46,13 +48,17 @@ def settle(
         return Units(power_unit or "W", counter_unit or "Wh")
     counted = None if counter is None else gained(counter)
     added_up = None if power is None else worked(time_s, power)
-    powers = (power_unit,) if power_unit in POWER_IN_W else ("W", "kW", "mW")
+    powers: tuple[str, ...] = (power_unit,) if power_unit in POWER_IN_W else ("W", "kW", "mW")
     counters = (counter_unit,) if counter_unit in ENERGY_IN_WH else _COUNTERS
+    if len(powers) > 1 and counter_unit in ENERGY_IN_WH:
+        powers = (*powers, *_REGISTERS)
     best: tuple[float, str, str] | None = None
     if counted is not None and added_up is not None and counted > 0 and added_up > 0:
         for p in powers:
             for c in counters:
                 off = abs(math.log(added_up * POWER_IN_W[p] / (counted * ENERGY_IN_WH[c])))
+                if p in _REGISTERS and off > _REGISTER_AGREES:
+                    continue
                 off += 0.05 * (powers.index(p) + counters.index(c)) + 5.0 * _absurd(power, p)
                 if best is None or off < best[0]:
                     best = (off, p, c)

@@ -157,6 +157,10 @@ def _columns(t: Load) -> Iterator[Case]:
     yield Case(
         "names over two columns each", (head + rows).encode(), (Machine(t, "alder"), Machine(u, "birch"))
     )
+    for unit, factor_w in (("tenths", 10), ("hundredths", 100)):
+        raw = [f"{v * factor_w:.0f}" for v in t.power_w]
+        text = table(t, ("time", "power", "energy_wh"), (w.time, raw.__getitem__, w.wh))
+        yield Case(f"{unit} of watts unsaid", text.encode(), one)
     signs = {17: "OL", 18: "####", 19: "---", 20: "#N/A"}
     text = table(t, ("time", "W", "Wh"), (w.time, lambda i: signs.get(i, w.watts(i)), w.wh))
     left = Load(*(np.delete(x, list(signs)) for x in (t.time_s, t.power_w, t.counter_wh)))
