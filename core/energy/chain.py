@@ -273,11 +273,15 @@ def _increment(run: _Run, a: Tick | Edge, b: Tick | Edge, known: Settled | None 
     if isinstance(a, Edge):
         seconds = float(run.trace.time_s[first_row]) - a.at_s
         energy_wh += a.after_w * seconds / J_PER_WH
-        doubts += _edge_doubts(run, a, a.after_w, seconds, first_row)
+        sampling_wh = part_u_wh(run.trace, run.around(first_row), seconds)
+        doubts += _edge_doubts(run, a, a.after_w, seconds, sampling_wh)
     if isinstance(b, Edge):
         seconds = b.at_s - float(run.trace.time_s[last_row])
-        energy_wh += b.before_w * seconds / J_PER_WH
-        doubts += _edge_doubts(run, b, b.before_w, seconds, last_row)
+        level_w, sampling_wh = b.before_w, part_u_wh(run.trace, run.around(last_row), seconds)
+        if known is not None and b is run.end and last_row >= known.first_row:
+            level_w, sampling_wh = known.level(level_w, seconds)
+        energy_wh += level_w * seconds / J_PER_WH
+        doubts += _edge_doubts(run, b, level_w, seconds, sampling_wh)
     if last_row > first_row:
         is_inside = first_row >= run.start.row_after and last_row <= run.end.row_before
         path = _inside(run, first_row, last_row) if is_inside else _outside(run, first_row, last_row)
@@ -296,7 +300,9 @@ def _as_told(run: _Run, first_row: int, last_row: int, path: Increment, known: S
     return Increment(told.energy_wh, (Influence(SAMPLING, told.u_wh), *others))
 
 
-def _edge_doubts(run: _Run, edge: Edge, level_w: float, seconds: float, row: int) -> list[Influence]:
+def _edge_doubts(
+    run: _Run, edge: Edge, level_w: float, seconds: float, sampling_wh: float
+) -> list[Influence]:
     """Doubts of the part of an interval between an edge and a row, at `level_w`."""
     # an averaged row is known as a whole: a misplaced edge moves only the watts outside the run
     misplaced_w = level_w if edge.mixed_w is None else edge.mixed_w
@@ -305,7 +311,7 @@ def _edge_doubts(run: _Run, edge: Edge, level_w: float, seconds: float, row: int
         Influence(BOUNDARY, misplaced_w * edge.u_s / J_PER_WH),
         # the heater may have come on anywhere in the gap
         Influence(GAPS, run.inner.gap_w * in_gap_s / math.sqrt(12) / J_PER_WH),
-        Influence(SAMPLING, part_u_wh(run.trace, run.around(row), seconds)),
+        Influence(SAMPLING, sampling_wh),
     ]
 
 
