@@ -133,11 +133,12 @@ def _window_edges_s(trace: Trace, start_s: float, end_s: float, window_s: float)
 
 def _agree(means_w: F64) -> bool:
     """Whether no window stands out at the start and the halves have one mean."""
-    rest = means_w[1:]
-    margin_w = AGREE_PART * abs(float(rest.mean()))
-    if abs(means_w[0] - rest.mean()) > max(STANDS_OUT * rest.std(ddof=1), margin_w):
-        return False
     early, late = means_w[: means_w.size // 2], means_w[means_w.size // 2 :]
+    # windows that stand out together would hide behind a spread that holds them
+    others = late if late.size >= FEWEST_WINDOWS - 1 else means_w[1:]
+    margin_w = AGREE_PART * abs(float(others.mean()))
+    if abs(means_w[0] - others.mean()) > max(STANDS_OUT * others.std(ddof=1), margin_w):
+        return False
     u_w = math.hypot(u_of_mean(early), u_of_mean(late))
     return abs(float(early.mean() - late.mean())) <= max(AGREE_U * u_w, margin_w)
 

@@ -101,6 +101,16 @@ def test_what_is_not_settled_yet_is_left_out() -> None:
     assert max(found.windows_w) == pytest.approx(200.0, abs=0.5)
 
 
+def test_two_high_windows_at_the_start_are_left_out_together() -> None:
+    time = np.arange(0.0, 3601.0, 5.0)
+    power = np.where(time < 600.0, 200.0, 100.0) + 0.05 * np.sin(time)
+    found = steady(Trace.of(time, power), 0.0, 3600.0, METER)
+    assert found is not None
+    assert found.is_settled
+    assert found.start_s == pytest.approx(600.0, abs=1.0)
+    assert found.mean_w == pytest.approx(100.0, abs=0.1)
+
+
 def test_what_never_settles_is_told_with_all_its_scatter() -> None:
     time = np.arange(0.0, 3601.0, 1.0)
     found = steady(Trace.of(time, 50.0 + time / 10, resolution_w=0.1), 0.0, 3600.0, METER)
