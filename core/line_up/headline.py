@@ -120,7 +120,7 @@ def _one(phase: Phases, locale: NumberLocale) -> str:
     if phase.warm_s < TOLD_S:
         return tr("{machine} draws {watts} W for {time} ({runs}); no warm-up counts or is seen.", **told)
     return tr(
-        "{machine} has done with warm-up after {warm_time} and {warm} Wh; "
+        "{machine} is done with warm-up after {warm_time} and {warm} Wh; "
         "from then on it draws {watts} W for {time} ({runs}).",
         warm_time=duration(told_s(phase.warm_s)),
         warm=number(phase.warm_wh, 1, locale),
@@ -151,13 +151,13 @@ def _warm(least: Phases, most: Phases) -> str:
     times = [duration(told_s(p.warm_s)) for p in (least, most)]
     if times[0] == times[1]:
         return tr(
-            "{machine} and {other} have done with warm-up after {time}",
+            "{machine} and {other} are done with warm-up after {time}",
             machine=least.machine,
             other=most.machine,
             time=times[0],
         )
     return tr(
-        "{machine} has done with warm-up after {time}, {other} after {other_time}",
+        "{machine} is done with warm-up after {time}, {other} after {other_time}",
         machine=least.machine,
         time=times[0],
         other=most.machine,

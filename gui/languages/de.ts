@@ -10860,7 +10860,7 @@
         <translation>{machine} und {other}</translation>
     </message>
     <message>
-        <source>{machine} and {other} have done with warm-up after {time}</source>
+        <source>{machine} and {other} are done with warm-up after {time}</source>
         <translation>{machine} und {other} sind nach {time} mit dem Aufheizen fertig</translation>
     </message>
     <message>
@@ -10876,11 +10876,11 @@
         <translation>{machine} hat auch ein Log, und die Zeile nennt kein Datum: Enthält das Log diesen Lauf, zählt er doppelt; das Datum eintragen oder die Zeile herausnehmen.</translation>
     </message>
     <message>
-        <source>{machine} has done with warm-up after {time}, {other} after {other_time}</source>
+        <source>{machine} is done with warm-up after {time}, {other} after {other_time}</source>
         <translation>{machine} ist nach {time} mit dem Aufheizen fertig, {other} nach {other_time}</translation>
     </message>
     <message>
-        <source>{machine} has done with warm-up after {warm_time} and {warm} Wh; from then on it draws {watts} W for {time} ({runs}).</source>
+        <source>{machine} is done with warm-up after {warm_time} and {warm} Wh; from then on it draws {watts} W for {time} ({runs}).</source>
         <translation>{machine} ist nach {warm_time} und {warm} Wh mit dem Aufheizen fertig und zieht von da an {watts} W über {time} ({runs}).</translation>
     </message>
     <message>

@@ -223,7 +223,7 @@ def lined(*, shown: bool | None) -> tuple[list[Strand], Comparison]:
 
 def test_the_sentence_says_why_the_machine_that_draws_more_needs_less() -> None:
     said = headline(*lined(shown=True))
-    assert said.startswith("Alder and Rowan have done with warm-up after 1 min 30 s; Rowan then draws less (")
+    assert said.startswith("Alder and Rowan are done with warm-up after 1 min 30 s; Rowan then draws less (")
     assert "but for longer (60 against 25 min)" in said
     runs, _ = lined(shown=True)
     apart_wh = np.mean([s.energy_wh for s in runs[3:]]) - np.mean([s.energy_wh for s in runs[:3]])
