@@ -1,5 +1,6 @@
 """The report, the shelf and the run sheet in another language: every text passes the gate, keys never do."""
 
+import re
 from collections.abc import Iterator
 
 import pytest
@@ -56,6 +57,9 @@ def test_every_part_of_the_report_is_in_the_language() -> None:
     assert [text for text in parts if not text.startswith(SIGN)] == []
     assert '<html lang="xx">' in to_html_file(made)
     assert f"<footer>{SIGN}Made with Samepart" in to_html_file(made)
+    owned = re.findall(r"<li>([^<:]*), (?:Alder|Rowan|Birch): [\d.]+, \d+ %", to_html_file(made))
+    assert owned, "sources of the ratio's uncertainty that belong to one machine"
+    assert [name for name in owned if name.count(SIGN) < 3] == []  # line, name and source in it
 
 
 @pytest.mark.usefixtures("signed")
