@@ -21,6 +21,7 @@ from core.energy.integral import between_rows_wh
 from core.energy.lottery import Lottery, lottery
 from core.energy.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh, resolution_u_wh, roughness
 from core.energy.settling import Settled, settle
+from core.energy.switched_off import more_at_end
 from core.energy.ticks import Tick, Used, standing, ticks_near, used_before
 from core.energy.together import Told, together
 from core.energy.warm_up import WarmUp, warm_up
@@ -289,6 +290,10 @@ def _increment(run: _Run, a: Tick | Edge, b: Tick | Edge, known: Settled | None 
             path = _as_told(run, first_row, last_row, path, known)
         energy_wh += path.energy_wh
         doubts += path.doubts
+    if known is not None and b is run.end and first_row >= known.first_row:
+        more = more_at_end(run.trace, first_row, b, known)
+        energy_wh += more.energy_wh
+        doubts.append(Influence(SAMPLING, more.u_wh))
     return Increment(energy_wh, tuple(d for d in doubts if d.u_wh > 0))
 
 

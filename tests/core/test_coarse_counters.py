@@ -192,3 +192,31 @@ def test_levels_too_alike_tell_no_heated_stretch() -> None:
     assert heated_w is not None
     assert 8.0 < heated_w < 60.0
     assert beside.threshold_w(trace, 60, 119, 20) is None
+
+
+@pytest.mark.parametrize("off_s", [120.0, 400.0])
+def test_a_heater_that_is_off_for_the_last_layers_is_not_taken_for_its_mean(off_s: float) -> None:
+    rng = np.random.default_rng(9)
+    errors, own = [], []
+    for seed in range(30):
+        power = load(rng.uniform(20, 50), rng.uniform(0.3, 0.5), rng.uniform(3500, 6000), 100 + seed)
+        power[-2400 - int(off_s / STEP_S) : -2400] = 60.0
+        truth_wh = float(power[2400:-2400].sum()) * STEP_S / 3600
+        phase_s = rng.uniform(0, 20)
+        trace = metered(power, 20.0, 10.0, phase_s, rng.uniform(0, 10))
+        energy = between(trace, 1200 - phase_s, (power.size - 2400) * STEP_S - phase_s, METER)
+        errors.append(energy.energy_wh - truth_wh)
+        own.append(np.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None)))
+    assert np.count_nonzero(np.abs(errors) <= 1.96 * np.array(own)) >= 26
+    # by the mean from tick to tick it would be 2 Wh too much
+    assert abs(np.mean(errors)) < 0.8
+
+
+def test_a_few_ticks_tell_more_than_a_lottery_of_samples() -> None:
+    trace = metered(load(23.0, 0.4, 1500.0), 30.0, 10.0, 3.0, 4.0)
+    first, last = (int(np.searchsorted(trace.time_s, s)) for s in (1200.0, 2690.0))
+    few = settle(trace, first, last, roughness(trace, first, last))
+    assert few is not None
+    assert few.counter_w == pytest.approx(60 + 0.4 * 260, rel=0.06)
+    # not surer than many ticks are
+    assert few.u_wh > 0.8 * settled(30.0, 23.0, 0.4).u_wh
