@@ -10,6 +10,8 @@ from core.tables import Table, shown
 
 #: spaces as wide as a digit and as wide as a point or comma (Unicode, "General Punctuation")
 FIGURE_SPACE, PUNCTUATION_SPACE = "\u2007", "\u2008"
+#: before words that follow numbers set flush right: both would read as one
+EM_SPACE = "\u2003"
 _ROLE = Qt.ItemDataRole
 Index = QModelIndex | QPersistentModelIndex
 
@@ -46,8 +48,10 @@ class TableModel(QAbstractTableModel):
         ]
         columns = list(zip(*self._texts, strict=True)) or [()] * len(table.columns)
         by_column = [
-            line_up(tuple(texts), decimal) if column.align == "right" else tuple(texts)
-            for column, texts in zip(table.columns, columns, strict=True)
+            line_up(tuple(texts), decimal)
+            if column.align == "right"
+            else tuple(self._indent(place) + text for text in texts)
+            for place, (column, texts) in enumerate(zip(table.columns, columns, strict=True))
         ]
         self._lined_up = list(zip(*by_column, strict=True))
         self.endResetModel()
@@ -82,10 +86,16 @@ class TableModel(QAbstractTableModel):
         if self._table is None or orientation == Qt.Orientation.Vertical:
             return None
         if role == _ROLE.DisplayRole:
-            return two_lines(self._table.columns[section].title)
+            lines = two_lines(self._table.columns[section].title).split("\n")
+            return "\n".join(self._indent(section) + line for line in lines)
         if role == _ROLE.TextAlignmentRole:
             return self._alignment(section)
         return None
+
+    def _indent(self, column: int) -> str:
+        columns = () if self._table is None else self._table.columns
+        follows = column > 0 and columns[column].align != "right" and columns[column - 1].align == "right"
+        return EM_SPACE if follows else ""
 
     def _alignment(self, column: int) -> int:
         right = self._table is not None and self._table.columns[column].align == "right"

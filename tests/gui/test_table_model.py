@@ -8,7 +8,7 @@ from pytestqt.qtbot import QtBot
 from core.results.table import readable_table
 from core.tables import Column, Table
 from gui.appearance import Appearance
-from gui.models.table import FIGURE_SPACE, PUNCTUATION_SPACE, TableModel, line_up, two_lines
+from gui.models.table import EM_SPACE, FIGURE_SPACE, PUNCTUATION_SPACE, TableModel, line_up, two_lines
 from gui.widgets.table_card import TableCard
 from tests.comparisons import make
 
@@ -76,3 +76,17 @@ def test_a_card_of_the_width_it_wishes_for_shows_every_column(qtbot: QtBot, qapp
     card.resize(card.wished_width - 20, 300)
     qtbot.waitUntil(lambda: card.view.horizontalScrollBar().maximum() > 0)
     appearance.deleteLater()
+
+
+def test_words_after_numbers_keep_their_distance_and_are_copied_without_it(qtbot: QtBot) -> None:
+    columns = (
+        Column("machine", "Machine", "left"),
+        Column("against_wh", "Held against [Wh]"),
+        Column("action", "What to do", "left"),
+    )
+    model = TableModel()
+    model.show_table(Table("Points", columns, (("Alder", 1.0, "let it cool"),)))
+    assert [model.index(0, i).data() for i in (0, 2)] == ["Alder", f"{EM_SPACE}let it cool"]
+    head = model.headerData(2, Qt.Orientation.Horizontal)
+    assert head == f"{EM_SPACE}What\n{EM_SPACE}to do"
+    assert model.rows[1][2] == "let it cool"
