@@ -10,6 +10,7 @@ import numpy as np
 from attrs import frozen
 
 from core.energy.integral import between_rows_wh
+from core.energy.lottery import CLOSE_S
 from core.energy.sampling import Roughness, roughness
 from core.traces import Trace
 
@@ -38,7 +39,7 @@ def warm_up(trace: Trace, first_row: int, last_row: int) -> WarmUp:
     Parameters
     ----------
     trace : Trace
-        For any but a sampled one there is nothing to miss anyway.
+        For any but slow samples there is nothing to miss anyway.
     first_row, last_row : int
         Rows inside the run.
 
@@ -50,7 +51,7 @@ def warm_up(trace: Trace, first_row: int, last_row: int) -> WarmUp:
     """
     power = trace.power_w[first_row : last_row + 1]
     none = WarmUp(first_row - 1, Roughness(0.0, 0.0, 1.0, 0.0, 0.0))
-    if trace.kind != "sampled" or power.size < FEWEST_ROWS:
+    if trace.kind != "sampled" or trace.median_s < CLOSE_S or power.size < FEWEST_ROWS:
         return none
     is_on = power > (float(np.percentile(power, 3)) + float(power.max())) / 2
     rows = int(np.argmin(is_on)) if not is_on.all() else 0
