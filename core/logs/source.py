@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Protocol
 
 #: bytes that are read and worked on at a time: a block, its columns and their room fit into its own memory
-BLOCK = 1 << 20
+BLOCK = 1 << 21
 #: blocks that may be worked on at once
 PARSERS = min(8, os.cpu_count() or 1)
 

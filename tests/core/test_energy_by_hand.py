@@ -7,7 +7,7 @@ import pytest
 
 from core.energy.integral import pieces
 from core.energy.refresh import _fresh
-from core.energy.settling import LEAST_OWN, _fitted
+from core.energy.settling import _fitted
 from core.energy.ticks import Tick, Used, reading_at
 from core.traces import Sampling, Trace
 
@@ -50,18 +50,19 @@ def test_a_jump_over_several_steps_tells_the_step_alone(step_wh: float, above_wh
     assert u_wh == pytest.approx(2 * above_wh / math.sqrt(12))
 
 
+# four steps leave 1.62 times the doubt of many; of a tick's 1 / sqrt(12) at least a fourth of the square stays
 @pytest.mark.parametrize(
     ("sampled_wh", "weight", "u_wh"),
     [
         # the counter goes up 1, 3, 1, 3 Wh, the samples by half as much more and less: they count in full,
-        # half of each deviation is left: 4 x 0.25 / 2 less the noise of two ticks, 2 / 12
-        ((1.5, 2.5, 1.5, 2.5), 1.0, math.sqrt(0.5 - 2 / 12)),
-        # twice as much: half of it is believed and nothing is left
-        ((0.0, 4.0, 0.0, 4.0), 0.5, 0.0),
+        # half of each deviation is left: 4 x 0.25 over 3 - 4 / 6, less the noise of two ticks, 2 / 12
+        ((1.5, 2.5, 1.5, 2.5), 1.0, math.sqrt(3 / 7 - 2 / 12)),
+        # twice as much: half of it is believed, as was expected, and only the ticks' own doubt is left
+        ((0.0, 4.0, 0.0, 4.0), 0.5, math.sqrt(1 / 12 / 4)),
         # the other way round: not believed
-        ((2.5, 1.5, 2.5, 1.5), 0.0, math.sqrt(2 - 2 / 12)),
+        ((2.5, 1.5, 2.5, 1.5), 0.0, math.sqrt(12 / 7 - 2 / 12)),
         # no deviation at all
-        ((2.0, 2.0, 2.0, 2.0), 0.0, math.sqrt(2 - 2 / 12)),
+        ((2.0, 2.0, 2.0, 2.0), 0.0, math.sqrt(12 / 7 - 2 / 12)),
     ],
 )
 def test_samples_are_believed_as_far_as_the_ticks_bear_them_out(
@@ -71,19 +72,19 @@ def test_samples_are_believed_as_far_as_the_ticks_bear_them_out(
     counter = np.cumsum([0.0, 1.0, 3.0, 1.0, 3.0])
     # each tick falls in a whole step, so it is unsure by 1 / sqrt(12)
     ticks = [Tick(row, max(row - 1, 0), float(wh), 1.0) for row, wh in enumerate(counter)]
-    found = _fitted(trace, ticks, [Used(1.0, 0.0)] * 5, np.array(sampled_wh))
+    found = _fitted(trace, ticks, [Used(1.0, 0.0)] * 5, np.array(sampled_wh), told=0.5)
     assert (found.counter_w, found.sampled_w) == pytest.approx((2.0, 2.0))
     assert found.weight == pytest.approx(weight)
-    assert found.u_wh == pytest.approx(u_wh)
+    assert found.u_wh == pytest.approx(1.62 * u_wh)
     assert (found.first_row, found.seconds) == (0, 3600.0)
 
 
-def test_noise_of_the_ticks_never_explains_all_that_is_left() -> None:
-    trace = counted(1.0)
-    counter = np.cumsum([0.0, 1.0, 1.1, 1.0, 1.1])
+@pytest.mark.parametrize(("told", "weight"), [(0.0, 1 / 3), (0.5, 0.5), (1.0, 2 / 3)])
+def test_what_is_expected_of_samples_counts_as_two_steps_more(told: float, weight: float) -> None:
+    counter = np.cumsum([0.0, 1.0, 3.0, 1.0, 3.0])
     ticks = [Tick(row, max(row - 1, 0), float(wh), 1.0) for row, wh in enumerate(counter)]
-    found = _fitted(trace, ticks, [Used(1.0, 0.0)] * 5, np.full(4, 1.0))
-    assert found.u_wh == pytest.approx(math.sqrt(LEAST_OWN * 4 * 0.05**2 / 2))
+    found = _fitted(counted(1.0), ticks, [Used(1.0, 0.0)] * 5, np.array([0.0, 4.0, 0.0, 4.0]), told)
+    assert found.weight == pytest.approx(weight)
 
 
 @pytest.mark.parametrize(
