@@ -50,7 +50,7 @@ def test_a_jump_over_several_steps_tells_the_step_alone(step_wh: float, above_wh
     assert u_wh == pytest.approx(2 * above_wh / math.sqrt(12))
 
 
-# four steps leave 1.62 times the doubt of many; of the square of a tick's 1 / sqrt(12) at least a fourth stays
+# four steps leave 1.62 times the doubt of many; a fourth of the square of a tick's 1 / sqrt(12) stays
 @pytest.mark.parametrize(
     ("sampled_wh", "weight", "u_wh"),
     [
