@@ -345,6 +345,7 @@ class MainWindow(QMainWindow):
         menu = page.menu()
         if menu is not None:
             self.menuBar().insertMenu(self._view_menu.menuAction(), menu)
+            menu.menuAction().setVisible(page is self.page)  # most are made ahead of being turned to
 
     def _lay_out(self) -> None:
         right = QWidget()

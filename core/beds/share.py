@@ -90,11 +90,14 @@ def share(
     found = levels(trace, start_s, warm_end_s, end_s)
     if found is None:
         return _refused("bed.few_rows", rows=rows_between(trace, warm_end_s, end_s)[0].size)
-    why_not = _why_not(trace, found, standby_w) or _why_not_counted(trace, found, start_s, energy)
+    why_not, doubt_w = _why_not(trace, found, standby_w), 0.0
+    if why_not is None:
+        doubt_w = apart_w(found, trace)
+        why_not = _why_mixed(found, doubt_w) or _why_not_counted(trace, found, start_s, energy)
     if why_not is not None:
         low, high = _bound(found, trace, energy, end_s - start_s, standby_w)
         return BedShare(None, None, None, SWITCHING, why_not, low, high)
-    return _switching(trace, found, start_s, end_s, energy, standby_w)
+    return _switching(trace, found, start_s, end_s, energy, standby_w, doubt_w)
 
 
 def _refused(code: str, **facts: object) -> BedShare:
@@ -104,15 +107,6 @@ def _refused(code: str, **facts: object) -> BedShare:
 def _why_not(trace: Trace, found: Levels, standby_w: float | None) -> Problem | None:
     """Why the share cannot be seen in this run; None where it can."""
     rest_w = found.off_w - (standby_w or 0.0)
-    facts: dict[str, object] = {
-        "step_w": found.step_w,
-        "rest_w": rest_w,
-        "off_w": found.off_w,
-        "changes": found.changes,
-        "interval_s": trace.median_s,
-        "plateau_w": found.plateau_w or 0.0,
-        "off_percent": 100 * found.off_share,
-    }
     code = ""
     if found.step_w < FEWEST_SPREADS * found.spread_w or found.changes < FEWEST_CHANGES:
         code = "bed.not_switching"
@@ -130,9 +124,25 @@ def _why_not(trace: Trace, found: Levels, standby_w: float | None) -> Problem | 
         code = "bed.averaged" if trace.kind == "averaged" else "bed.too_fast"
     elif max(found.step_w, found.reach_w) < max(BED_STEP * rest_w, HOT_END_W):
         code = "bed.hot_end"
-    elif apart_w(found, trace) > MOST_APART * float(np.mean(found.power_w)):
-        code = "bed.mixed"
-    return Problem(code, Severity.NOTE, facts=facts) if code else None
+    if not code:
+        return None
+    facts: dict[str, object] = {
+        "step_w": found.step_w,
+        "rest_w": rest_w,
+        "off_w": found.off_w,
+        "changes": found.changes,
+        "interval_s": trace.median_s,
+        "plateau_w": found.plateau_w or 0.0,
+        "off_percent": 100 * found.off_share,
+    }
+    return Problem(code, Severity.NOTE, facts=facts)
+
+
+def _why_mixed(found: Levels, doubt_w: float) -> Problem | None:
+    """Why two ways to see the level say that pulses of several heaters are mixed; None where they agree."""
+    if doubt_w <= MOST_APART * float(np.mean(found.power_w)):
+        return None
+    return Problem("bed.mixed", Severity.NOTE)
 
 
 def _why_not_counted(trace: Trace, found: Levels, start_s: float, energy: Energy) -> Problem | None:
@@ -188,9 +198,15 @@ def _is_muddled(found: Levels) -> bool:
 
 
 def _switching(
-    trace: Trace, found: Levels, start_s: float, end_s: float, energy: Energy, standby_w: float | None
+    trace: Trace,
+    found: Levels,
+    start_s: float,
+    end_s: float,
+    energy: Energy,
+    standby_w: float | None,
+    doubt_w: float,
 ) -> BedShare:
-    """Way 4 for a run that shows its heater switching."""
+    """Way 4 for a run that shows its heater switching; `doubt_w` is how far two ways to see it are apart."""
     other = rest(found, start_s, end_s, standby_w, is_averaged=trace.kind == "averaged")
     bed_wh = energy.energy_wh - other.energy_wh
     part = bed_wh / energy.energy_wh
@@ -199,7 +215,7 @@ def _switching(
     from_energy_wh = _by_energy_wh(energy.energy_wh, part, own_wh)
     # what the energy is unsure by has the usual lottery of pulses in it already
     in_step_wh = _by_energy_wh(energy.energy_wh, part, max(met_wh, own_wh))
-    apart_wh = apart_w(found, trace) * (end_s - found.plateau_end_s) / J_PER_WH
+    apart_wh = doubt_w * (end_s - found.plateau_end_s) / J_PER_WH
     doubts = (
         *other.doubts,
         Influence(mark("level by two ways"), APART_DOUBT * apart_wh),

@@ -95,6 +95,8 @@ def test_all_pages_are_made_ahead_while_nothing_goes_on(user: Driver) -> None:
     user.wait_until(lambda: not user.window.is_making_pages)
     assert made(user) == sorted(user.titles)
     assert user.window.page is None
+    bar = user.window.menuBar()
+    assert [a.text() for a in bar.actions() if a.isVisible()] == ["&File", "&Edit", "&View", "&Help"]
 
 
 def test_nothing_is_made_ahead_once_the_window_is_hidden(user: Driver) -> None:
