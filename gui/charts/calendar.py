@@ -18,7 +18,8 @@ _HEIGHTS = {"off": 0.0, "standby": 0.22, "cooling": 0.45, "warm-up": 0.7, "proce
 _DENSE = {"standby": 0.55, "cooling": 0.55, "warm-up": 0.75, "processing": 0.85}
 #: share of the width that names may take
 _NAMES = 0.2
-_DAYS = (
+#: names of the weekdays, for `tr`
+DAYS = (
     mark("Monday"),
     mark("Tuesday"),
     mark("Wednesday"),
@@ -119,8 +120,8 @@ class _Calendar:
 
     def _days(self, plot: Box) -> None:
         px = self._look.px
-        day_px = plot.width / len(_DAYS)
-        days, short = [tr(day) for day in _DAYS], [tr(day) for day in _SHORT]
+        day_px = plot.width / len(DAYS)
+        days, short = [tr(day) for day in DAYS], [tr(day) for day in _SHORT]
         widest = max(self._ruler.width(day) for day in days)
         for i, (day, brief) in enumerate(zip((*days, ""), (*short, ""), strict=True)):
             x = plot.x + i * day_px
@@ -169,6 +170,6 @@ def _words(state: str, start_h: float, end_h: float) -> str:
 def _clock(hours: float) -> str:
     minutes = round(hours * 60)
     day, rest = divmod(minutes, round(_HOURS_PER_DAY * 60))
-    if day == len(_DAYS):
+    if day == len(DAYS):
         day, rest = day - 1, round(_HOURS_PER_DAY * 60)
     return f"{tr(_SHORT[day])} {rest // 60:02}:{rest % 60:02}"

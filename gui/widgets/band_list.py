@@ -15,24 +15,16 @@ from PySide6.QtWidgets import (
 from core.costs.rates import EVERY_DAY, MINUTES_PER_DAY, PriceBand
 from core.formatting import NumberLocale, number
 from core.language import mark, tr
+from gui.charts.calendar import DAYS
 from gui.look import S4, S8, S12
 from gui.widgets.choice import Choice
 from gui.widgets.number_field import NumberField
 
-_NAMES = (
-    mark("Monday"),
-    mark("Tuesday"),
-    mark("Wednesday"),
-    mark("Thursday"),
-    mark("Friday"),
-    mark("Saturday"),
-    mark("Sunday"),
-)
 _DAYS: tuple[tuple[str, tuple[int, ...]], ...] = (
     (mark("every day"), EVERY_DAY),
     (mark("Mon to Fri"), (0, 1, 2, 3, 4)),
     (mark("Sat and Sun"), (5, 6)),
-    *((name, (day,)) for day, name in enumerate(_NAMES)),
+    *((name, (day,)) for day, name in enumerate(DAYS)),
 )
 _FIRST = PriceBand(mark("night"), 0.0, 22 * 60, 6 * 60)
 #: prices that a field takes [currency/kWh]; they may be negative
@@ -154,7 +146,7 @@ class _BandRow(QWidget):
                 field.setText(f"{minutes // 60:02}:{minutes % 60:02}")
         days = [(tr(name), weekdays) for name, weekdays in _DAYS]
         if all(band.weekdays != known for _, known in _DAYS):
-            days.append((", ".join(tr(_NAMES[d])[:3] for d in band.weekdays), band.weekdays))
+            days.append((", ".join(tr(DAYS[d])[:3] for d in band.weekdays), band.weekdays))
         self._days.fill(days, band.weekdays)
 
     def _time(self, name: str, accessible_name: str) -> QLineEdit:
