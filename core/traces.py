@@ -275,7 +275,12 @@ def smallest_step(values: F64) -> float:
     """
     picked = evenly(values)
     picked = picked[np.isfinite(picked)]
-    distinct = np.unique(np.round(picked, 7))
+    if not picked.size:
+        return 0.0
+    distinct = np.round(picked, 7)
+    if bool((distinct[1:] < distinct[:-1]).any()):  # a counter is in order already
+        distinct.sort()
+    distinct = distinct[np.concatenate(([True], distinct[1:] != distinct[:-1]))]
     if distinct.size < 2:
         return 0.0
     steps = np.diff(distinct)

@@ -10,24 +10,22 @@ from collections import deque
 from collections.abc import Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from itertools import chain, repeat
-from typing import Any, Literal
+from typing import Any
 
 import numpy as np
 from attrs import evolve
 
 from core.language import tr
-from core.logs import clock, numbers, stamps
+from core.logs import by_arrow, clock, numbers, stamps
+from core.logs.by_arrow import Kind
 from core.logs.careful import Rows, regular_rows
 from core.logs.reading import REFUSED_KEPT
 from core.logs.sniff import Form
-from core.logs.source import PARSERS, Source
+from core.logs.source import AHEAD, PARSERS, Source
 from core.logs.table import I64, Broken, Table
 from core.progress import Progress
 from core.traces import F64
 
-#: how a column is read; "dated text" are stamps of one decided form, turned into seconds block by block;
-#: a "swapped number" has the other decimal sign than the file
-Kind = Literal["number", "local stamp", "stamp", "dated text", "swapped number", "text", "skip"]
 #: what Arrow's own reader of time stamps accepts
 ISO = re.compile(r"^\d{4}-\d\d-\d\d[ T]\d\d:\d\d(?::\d\d(?:\.\d{1,9})?)?(Z|[+-]\d\d(?::?\d\d)?)?$")
 _SECONDS = ("number", "swapped number", "local stamp", "stamp", "dated text")
@@ -115,7 +113,7 @@ def read_body(
         for block in chain(blocks, repeat(None)):
             if block is not None:
                 waiting.append((block, pool.submit(gathered.parsed, block)))
-                if len(waiting) <= PARSERS:
+                if len(waiting) <= AHEAD:
                     continue
             if not waiting:
                 break
@@ -156,19 +154,20 @@ class _Gathered:
         self.broken_count = 0
         self.repeated = 0
         self.is_over = False
-        #: whether all stamps so far were of whole seconds, which are read without dividing them
-        self.is_whole_s = not {"stamp", "local stamp"}.isdisjoint(kinds)
+        #: how blocks are tried, the quickest first; what has failed once is not tried again
+        self.ways = by_arrow.ways(kinds)
 
     def parsed(self, block: bytes | memoryview) -> Any:
         """The block as an Arrow table, None where its rows have to be looked at one by one."""
         if self.form.delimiter == " " or self.form.is_wrapped:
             return None
-        if self.is_whole_s:
-            table = self._arrow(block, self.kinds, unit="s")
+        for way in self.ways:
+            table = by_arrow.read(block, self.form, self.kinds, way)
             if table is not None:
                 return table
-            self.is_whole_s = False
-        return self._arrow(block, self.kinds)
+            if len(self.ways) > 1 and way is self.ways[0]:  # else another thread has gone on already
+                self.ways = self.ways[1:]
+        return None
 
     def take(self, block: bytes | memoryview, table: Any) -> None:
         """Append a block with its table."""
@@ -184,37 +183,6 @@ class _Gathered:
             raise NotPlain
         self._carefully(raw)
 
-    def _arrow(
-        self, block: Any, kinds: Sequence[Kind], delimiter: str | None = None, unit: Literal["s", "us"] = "us"
-    ) -> Any:
-        """The block as an Arrow table, None where it does not fit the column types."""
-        import pyarrow as pa
-        from pyarrow import csv
-
-        types = {
-            "number": pa.float64(), "text": pa.string(), "dated text": pa.string(), "skip": pa.string(),
-            "swapped number": pa.string(),
-            "stamp": pa.timestamp(unit, "UTC"), "local stamp": pa.timestamp(unit),
-        }  # fmt: skip
-        names = [f"c{i}" for i in range(len(kinds))]
-        try:
-            return csv.read_csv(
-                pa.BufferReader(pa.py_buffer(block)),
-                read_options=csv.ReadOptions(column_names=names, block_size=1 << 20, use_threads=False),
-                parse_options=csv.ParseOptions(
-                    delimiter=delimiter or self.form.delimiter, ignore_empty_lines=delimiter is not None
-                ),
-                convert_options=csv.ConvertOptions(
-                    column_types={n: types[k] for n, k in zip(names, kinds, strict=True)},
-                    include_columns=[n for n, k in zip(names, kinds, strict=True) if k != "skip"],
-                    decimal_point=self.form.decimal,
-                    null_values=numbers.MISSING_SPELLINGS,
-                    strings_can_be_null=True,
-                ),
-            )
-        except pa.ArrowInvalid:
-            return None
-
     def _carefully(self, block: bytes) -> None:
         """Split into lines, set odd ones aside, and read the rest as text."""
         rows = regular_rows(block, self.form, self.is_over)
@@ -225,10 +193,10 @@ class _Gathered:
         if rows.kept:
             body = b"\n".join(rows.kept) + b"\n"
             kinds: Sequence[Kind] = self.kinds
-            table = self._arrow(body, kinds, sign)
+            table = by_arrow.read(body, self.form, kinds, delimiter=sign)
             if table is None or table.num_rows != len(rows.kept):
                 kinds = ["skip" if k == "skip" else "text" for k in self.kinds]
-                table = self._arrow(body, kinds, sign)
+                table = by_arrow.read(body, self.form, kinds, delimiter=sign)
             if table is None or table.num_rows != len(rows.kept):
                 broken = [Broken(n, t[:300].decode("utf-8", "replace"), "row.unreadable")
                           for n, t in zip(rows.lines, rows.kept, strict=True)]  # fmt: skip

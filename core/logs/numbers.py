@@ -6,7 +6,9 @@ guessed. Cells repeat a lot in a log, so each distinct text is looked at once.
 
 import math
 import re
+from collections import Counter
 from collections.abc import Iterable, Sequence
+from functools import lru_cache
 from typing import Any
 
 import numpy as np
@@ -52,8 +54,11 @@ _PROOFS = 3
 FINE, EMPTY, INFINITE, WRONG = 0, 1, 2, 3
 
 
+@lru_cache(maxsize=1 << 13)
 def parse(text: str, decimal: str) -> tuple[float, str, int]:
     """(value, unit, verdict) of one cell; the verdict is FINE, EMPTY, INFINITE or WRONG.
+
+    Remembered, as every step of finding out what a log holds asks the same cells again.
 
     Examples
     --------
@@ -116,7 +121,7 @@ def parse_column(column: Any, decimal: str) -> Numbers:
     verdicts = np.full(len(texts) + 1, EMPTY, dtype=np.int8)
     units: list[str] = [""] * (len(texts) + 1)
     for i, text in enumerate(texts):
-        values[i], units[i], verdicts[i] = parse(text, decimal)
+        values[i], units[i], verdicts[i] = parse.__wrapped__(text, decimal)  # all differ: nothing to remember
     counts = np.bincount(codes, minlength=len(texts) + 1)
     seen: dict[str, int] = {}
     for unit, count in zip(units, counts.tolist(), strict=True):
@@ -165,25 +170,21 @@ def decimal_of(cells: Iterable[str]) -> tuple[str, int, int]:
     A lone comma or point followed by exactly three digits could be a thousands sign and counts for
     nothing unless it is the only evidence.
     """
-    comma = point = maybe_comma = maybe_point = 0
-    for cell in cells:
-        text = cell.strip()
-        if _COMMA.match(text):
-            digits = re.split(r"\D", text.split(",")[1])[0]
-            if len(digits) == 3 and not text.lstrip("+-−").startswith("0"):
-                maybe_comma += 1
-            else:
-                comma += 1
-        elif _POINT.match(text):
-            digits = re.split(r"\D", text.split(".")[1])[0]
-            if len(digits) == 3 and not text.lstrip("+-−").startswith("0"):
-                maybe_point += 1
-            else:
-                point += 1
-        elif _GROUPED_COMMA.match(text):
-            comma += 1
-        elif _GROUPED_POINT.match(text):
-            point += 1
+    shown = Counter(map(_sign_shown, cells))
+    comma, point = shown[",", True], shown[".", True]
     if not comma and not point:
-        comma, point = maybe_comma, maybe_point
+        comma, point = shown[",", False], shown[".", False]
     return (",", comma, point) if comma > point else (".", point, comma)
+
+
+@lru_cache(maxsize=1 << 13)
+def _sign_shown(cell: str) -> tuple[str, bool]:
+    """The decimal sign in a cell, "" for none, and whether it can be nothing else."""
+    text = cell.strip()
+    for sign, lone, grouped in ((",", _COMMA, _GROUPED_COMMA), (".", _POINT, _GROUPED_POINT)):
+        if lone.match(text):
+            digits = re.split(r"\D", text.split(sign)[1])[0]
+            return sign, len(digits) != 3 or text.lstrip("+-−").startswith("0")
+        if grouped.match(text):
+            return sign, True
+    return "", False

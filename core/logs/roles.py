@@ -4,6 +4,7 @@ Rules: the heading proposes, the cells dispose. Each decision keeps its reason.
 """
 
 import re
+from collections import Counter
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -151,8 +152,8 @@ def _propose(position: int, name: str, cells: Sequence[str], decimal: str) -> Ro
     said = meaning(name) if not re.fullmatch(r"column \d+", name) else Meaning("")
     kinds = [(c, cell_kind(c)) for c in cells[:_LOOKED_AT] if c.strip()]
     full = [c for c, k in kinds if k != "empty"]
-    counted = {k: sum(found == k for _, found in kinds) for k in ("number", "stamp", "text")}
-    kind = max(counted, key=lambda k: counted[k]) if full else "empty"
+    counted = Counter(k for _, k in kinds)
+    kind = max(("number", "stamp", "text"), key=lambda k: counted[k]) if full else "empty"
     units: dict[str, int] = {}
     for cell in full:
         unit = numbers.parse(cell, decimal)[1]

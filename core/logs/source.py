@@ -15,6 +15,9 @@ from typing import Protocol
 BLOCK = 1 << 21
 #: blocks that may be worked on at once
 PARSERS = min(8, os.cpu_count() or 1)
+#: blocks that may be on their way, so that nobody waits while the digest is behind; all of them fit into the
+#: processor's outer memory
+AHEAD = 4 * PARSERS
 
 
 class Source(Protocol):
@@ -30,7 +33,7 @@ class Source(Protocol):
     def blocks(self, start: int) -> Iterator[bytes | memoryview]:
         """Everything from `start` on, in blocks that end at a line end.
 
-        A block stays as it is until `PARSERS` + 1 more have been asked for.
+        A block stays as it is until `AHEAD` + 1 more have been asked for.
         """
 
 
@@ -96,10 +99,9 @@ class OnDisk:
             stream.seek(start)
             length = min(BLOCK, max(1, self._size - start))
             ring: deque[tuple[bytearray, Future[None] | None]] = deque()
-            at, tail = start, b""
+            at, tail, buffer = start, b"", bytearray()
             while at < self._size:
-                buffer = bytearray()
-                if len(ring) > PARSERS + 1:
+                if not buffer and len(ring) > AHEAD + 1:
                     buffer, hashing = ring.popleft()
                     if hashing is not None:
                         hashing.result()
@@ -110,13 +112,17 @@ class OnDisk:
                 count = stream.readinto(view[kept : kept + self._size - at])
                 if not count:
                     break
-                ring.append((buffer, self._hash_beside(view[kept : kept + count], at)))
+                hashing = self._hash_beside(view[kept : kept + count], at)
                 at += count
                 filled = kept + count
                 cut = filled if at >= self._size else buffer.rfind(b"\n", 0, filled) + 1
                 tail = bytes(view[cut:filled])
                 if cut:
+                    ring.append((buffer, hashing))
+                    buffer = bytearray()
                     yield view[:cut]
+                elif hashing is not None:  # the same buffer again: the others may still be in use
+                    hashing.result()
             if tail:
                 yield memoryview(tail)
 

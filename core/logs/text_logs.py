@@ -9,6 +9,7 @@ from attrs import evolve, frozen
 from core.language import later, mark
 from core.logs import blocks, body, clock, decimal_commas, roles, sniff
 from core.logs.blocks import Block
+from core.logs.by_arrow import Kind
 from core.logs.clock import NO_HINTS, Hints
 from core.logs.reading import first_rows
 from core.logs.readings import Read, hints_of, no_load, no_time
@@ -36,7 +37,7 @@ class Found:
     source: Source
     form: Form
     roles: Roles
-    kinds: tuple[body.Kind, ...]
+    kinds: tuple[Kind, ...]
     hints: Hints
     block_hints: Hints
     offset_s: float | None

@@ -8,6 +8,7 @@ import os
 import sqlite3
 import time
 import zipfile
+from collections import deque
 from pathlib import Path
 
 import numpy as np
@@ -15,6 +16,7 @@ import pytest
 
 from core.logs import FileReading, find_files, read_bytes, read_path
 from core.logs.sentences import SENTENCES
+from core.logs.source import AHEAD, OnDisk
 from core.problems import Severity
 from core.progress import Cancelled
 from core.wording import placed, sentence
@@ -327,6 +329,18 @@ def test_a_line_longer_than_a_block(streamed: Path) -> None:
     assert reading.rows_refused == 1
     assert reading.refused[0].row == 501
     assert reading.rows_read == 6000
+
+
+def test_blocks_in_use_are_left_alone_beside_a_long_line(streamed: Path) -> None:
+    text = streamed.read_text().splitlines()
+    streamed.write_text("\n".join([*text[:3000], "9" * 95_000, *text[3000:]]) + "\n")
+    held: deque[tuple[bytes | memoryview, bytes]] = deque(maxlen=AHEAD + 1)
+    source = OnDisk(streamed)
+    for block in source.blocks(0):
+        held.append((block, bytes(block)))
+        assert all(view == kept for view, kept in held)
+    source.close()
+    assert len(held) == AHEAD + 1
 
 
 def test_lines_of_refused_rows_are_right_in_every_block(streamed: Path) -> None:
