@@ -227,6 +227,8 @@ def _made_key(
 ENOUGH = 100_000
 #: values worked on at a time where a whole column of intermediate values would only fill memory
 _STRETCH = 1 << 16
+#: values that show whether the same ones recur
+_LOOKED_AT = 2000
 #: steps that a display may count in
 _DISPLAY_STEPS = tuple(m * 10.0**k for k in range(4, -7, -1) for m in (5.0, 2.0, 1.0))
 
@@ -277,10 +279,7 @@ def smallest_step(values: F64) -> float:
     picked = picked[np.isfinite(picked)]
     if not picked.size:
         return 0.0
-    distinct = np.round(picked, 7)
-    if bool((distinct[1:] < distinct[:-1]).any()):  # a counter is in order already
-        distinct.sort()
-    distinct = distinct[np.concatenate(([True], distinct[1:] != distinct[:-1]))]
+    distinct = _distinct(np.round(picked, 7))
     if distinct.size < 2:
         return 0.0
     steps = np.diff(distinct)
@@ -295,6 +294,18 @@ def smallest_step(values: F64) -> float:
         if bool((np.abs(ratio - np.round(ratio)) * step < scale).all()):
             return step
     return float(np.percentile(steps, 5)) if steps.size > 20 else float(steps.min())
+
+
+def _distinct(values: F64) -> F64:
+    """Distinct values in rising order: `numpy.unique`, quicker for a counter or few values that recur."""
+    if bool((values[1:] < values[:-1]).any()):
+        if values.size < 2 * _LOOKED_AT or np.unique(values[:_LOOKED_AT]).size > _LOOKED_AT // 4:
+            found: F64 = np.unique(values)
+            return found
+        import pyarrow as pa
+
+        values = np.sort(pa.array(values).unique().to_numpy())
+    return values[np.concatenate(([True], values[1:] != values[:-1]))]
 
 
 def _gaps(time_s: F64, kind: Sampling, median_s: float, longest_s: float) -> tuple[Gap, ...]:

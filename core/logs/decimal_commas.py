@@ -79,12 +79,13 @@ def find(lines: Sequence[str], later: Sequence[str]) -> Cut | str | None:
     if not full or sum('"' in x or ";" in x or "\t" in x or "|" in x for x in full) > 0.1 * len(full):
         return None
     rows = [[c.strip() for c in x.split(",")] for x in full]
-    first = next((i for i, r in enumerate(rows) if _is_values(r)), None)
-    if first is None:
+    of_values = [i for i, r in enumerate(rows) if _is_values(r)]
+    if not of_values:
         return None
-    counted = Counter(len(r) for r in rows[first:] if _is_values(r))
+    first = of_values[0]
+    counted = Counter(len(rows[i]) for i in of_values)
     width, count = counted.most_common(1)[0]
-    body = [r for r in rows[first:] if len(r) == width and _is_values(r)]
+    body = [rows[i] for i in of_values if len(rows[i]) == width]
     if len(body) < _FEWEST_ROWS or count < _SHARE * sum(counted.values()):
         return None
     if any("." in c and cell_kind(c) == "number" for r in body for c in r):

@@ -164,6 +164,7 @@ def _stream(path: Path, name: str, choices: Choices, progress: Progress) -> File
     plain = later(mark("only plain characters or valid UTF-8"))
     why = plain if head.isascii() else later(mark("valid UTF-8 in every block"))
     try:
+        source.begin()
         found = text_logs.detect(source, name, choices)
         if not isinstance(found, Problem):
             read: Read | Problem = text_logs.read(found, "utf-8", why, (), progress)

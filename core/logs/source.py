@@ -8,6 +8,7 @@ import os
 from collections import deque
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
+from io import FileIO
 from pathlib import Path
 from typing import Protocol
 
@@ -18,6 +19,8 @@ PARSERS = min(8, os.cpu_count() or 1)
 #: blocks that may be on their way, so that nobody waits while the digest is behind; all of them fit into the
 #: processor's outer memory
 AHEAD = 4 * PARSERS
+#: bytes whose digest takes about as long as finding out what the columns of a log are
+_FIRST = 4 * BLOCK
 
 
 class Source(Protocol):
@@ -79,6 +82,17 @@ class OnDisk:
         self._pool = ThreadPoolExecutor(1, "digest")
         self._hashed = 0
         self._last: Future[None] | None = None
+        self._first = memoryview(b"")
+        self._begun: Future[None] | None = None
+
+    def begin(self) -> None:
+        """Take in the first bytes beside, while the form of the text is being found out."""
+        self._begun = self._pool.submit(self._take_first)
+
+    def _take_first(self) -> None:
+        first = self.piece(0, min(_FIRST, self._size))
+        self._hash.update(first)
+        self._hashed, self._first = len(first), memoryview(first)
 
     @property
     def size(self) -> int:
@@ -93,6 +107,7 @@ class OnDisk:
 
     def blocks(self, start: int) -> Iterator[memoryview]:
         """As above, in a ring of buffers."""
+        self._wait_for_first()
         with self.path.open("rb", buffering=0) as stream:
             if start > self._hashed:
                 self._hash_beside(memoryview(stream.read(start)), 0)
@@ -109,7 +124,7 @@ class OnDisk:
                     buffer = bytearray(max(length, 2 * len(tail)))
                 view, kept = memoryview(buffer), len(tail)
                 view[:kept] = tail
-                count = stream.readinto(view[kept : kept + self._size - at])
+                count = self._read_into(view[kept : kept + self._size - at], stream, at)
                 if not count:
                     break
                 hashing = self._hash_beside(view[kept : kept + count], at)
@@ -126,6 +141,19 @@ class OnDisk:
             if tail:
                 yield memoryview(tail)
 
+    def _wait_for_first(self) -> None:
+        if self._begun is not None:
+            self._begun.result()
+
+    def _read_into(self, room: memoryview, stream: FileIO, at: int) -> int:
+        """Fill the room with bytes from `at`, which is where the stream stands; how many they are."""
+        first = self._first[at : at + len(room)]
+        if not first:
+            return stream.readinto(room)
+        room[: len(first)] = first
+        stream.seek(len(first), os.SEEK_CUR)
+        return len(first)
+
     def _hash_beside(self, data: memoryview, at: int) -> Future[None] | None:
         """Take the digest of what has not been taken yet, in the other thread; None where it has been."""
         if at != self._hashed:
@@ -136,6 +164,7 @@ class OnDisk:
 
     def digest(self) -> str:
         """SHA-256 of the bytes that were read, in hexadecimal; reads on to the end if need be."""
+        self._wait_for_first()
         if self._hashed < self._size:
             for _ in self.blocks(self._hashed):
                 pass

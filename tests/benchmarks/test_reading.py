@@ -27,7 +27,7 @@ from tests.core.logs.corpus import load, plain
 
 ROWS = 2_600_000
 YEAR_ROWS = 31_500_000
-TURNS = 7
+TURNS = 15
 #: the largest shares of Arrow's own time
 ISO_SHARE = 1.5
 LOCAL_SHARE = 2.0

@@ -7,6 +7,7 @@ from core.traces import (
     Clock,
     Gap,
     Trace,
+    _distinct,
     evenly,
     heartbeat_s,
     smallest_step,
@@ -85,3 +86,11 @@ def test_stamps() -> None:
     spring = Clock("local", 0.0, shifts=((3600.0, 3600.0),))
     assert spring.iso(3599.0) == "1970-01-01T00:59:59"
     assert spring.iso(3600.0) == "1970-01-01T02:00:00"
+
+
+@pytest.mark.parametrize("few", [1, 7, 400, 20_000])
+def test_distinct_values_are_those_of_unique(few: int) -> None:
+    rng = np.random.default_rng(few)
+    values = np.round(rng.choice(np.append(rng.normal(60, 40, few), [0.0, -0.0]), 30_000), 7)
+    assert np.array_equal(_distinct(values), np.unique(values))
+    assert np.array_equal(_distinct(np.sort(values)), np.unique(values))

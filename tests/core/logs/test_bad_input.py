@@ -2,6 +2,7 @@
 
 import bz2
 import gzip
+import hashlib
 import io
 import lzma
 import os
@@ -360,3 +361,16 @@ def test_units_of_a_meter_that_only_feeds_back_are_no_fault() -> None:
     assert "log.power_turned" in {p.code for p in reading.problems}
     assert reading.trace is not None
     assert reading.trace.power_w.min() == 50
+
+
+def test_the_digest_of_a_file_is_that_of_its_bytes(streamed: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    expected = hashlib.sha256(streamed.read_bytes()).hexdigest()
+    for first in (1, 9_999, 40_000, 1 << 24):
+        monkeypatch.setattr("core.logs.source._FIRST", first)
+        for start in (0, 12, 25_000):
+            source = OnDisk(streamed)
+            source.begin()
+            whole = b"".join(bytes(b) for b in source.blocks(start))
+            assert whole == streamed.read_bytes()[start:]
+            assert source.digest() == expected
+            source.close()
