@@ -23,7 +23,7 @@ from core.energy.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh,
 from core.energy.settling import Settled, settle
 from core.energy.switched_off import more_at_end
 from core.energy.ticks import Tick, Used, standing, ticks_near, used_before
-from core.energy.together import Told, together
+from core.energy.together import Told, begun_at_0, together
 from core.energy.warm_up import WarmUp, warm_up
 from core.language import mark
 from core.results.values import Influence
@@ -38,6 +38,10 @@ UNSEEN = mark("unseen heater")
 IN_STEP = mark("readings in step")
 #: rows beside a run that tell how quiet it is there
 OUTSIDE_ROWS = 20
+#: so few of them do where others would be of another run
+FEWEST_QUIET = 4
+#: of a run's rows, those with its heater off [%]
+LOW_PERCENT = 5
 
 
 @frozen
@@ -98,8 +102,9 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
     """
     inner = roughness(trace, start.row_after, end.row_before)
     # whether a gap beside the run hides some of it, nobody can tell
-    before = roughness(trace, start.row_before - OUTSIDE_ROWS, start.row_before)
-    after = roughness(trace, end.row_after, end.row_after + OUTSIDE_ROWS)
+    first_before, last_after = _quiet(trace, start, end)
+    before = roughness(trace, first_before, start.row_before)
+    after = roughness(trace, end.row_after, last_after)
     run = _Run(
         trace,
         start,
@@ -134,6 +139,26 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
         for asked, others in _groups(run, nodes, len(outer), len(outer) + 1 + len(inside))
     ]
     return Chain(increments, tuple(seen), len(outer), len(outer) + 1 + len(inside), resets, settled)
+
+
+def _quiet(trace: Trace, start: Edge, end: Edge) -> tuple[int, int]:
+    """The first of the rows before a run, and the last of those after it, that tell how quiet it is there.
+
+    Rows of another run close by are none of them, unless hardly any others are left.
+    """
+    low_w = float(np.percentile(trace.power_w[start.row_after : end.row_before + 1], LOW_PERCENT))
+    first = max(start.row_before - OUTSIDE_ROWS, 0)
+    last = min(end.row_after + OUTSIDE_ROWS, trace.time_s.size - 1)
+    back = trace.power_w[first : start.row_before + 1][::-1]
+    on = trace.power_w[end.row_after : last + 1]
+    quiet = [
+        int(np.argmax(np.append(rows_w > (rows_w[0] + low_w) / 2, True))) if rows_w.size else 0
+        for rows_w in (back, on)
+    ]
+    return (
+        start.row_before - quiet[0] + 1 if FEWEST_QUIET <= quiet[0] < back.size else first,
+        end.row_after + quiet[1] - 1 if FEWEST_QUIET <= quiet[1] < on.size else last,
+    )
 
 
 def _groups(
@@ -178,9 +203,13 @@ def _seen(
         on_u_wh = math.sqrt(sum(link.variance for link in between))
         return Told(tick.counter_wh, Used(q, 0.0) if is_jump else since, on_wh, on_u_wh)
 
-    reading_wh, u_wh = together(told(asked), [told(place) for place in others], q)
     tick = nodes[asked]
     assert isinstance(tick, Tick)
+    if tick.step_wh == 0:
+        following = next(k for k in range(asked + 1, len(nodes)) if isinstance(nodes[k], Tick))
+        reading_wh, u_wh = begun_at_0(told(following), q)
+    else:
+        reading_wh, u_wh = together(told(asked), [told(place) for place in others], q)
     return Seen(asked, reading_wh, u_wh, bisect(run.breaks, tick.row))
 
 
@@ -217,12 +246,18 @@ def _ticks(run: _Run) -> list[Tick]:
     # a counter that does not move in the run is broken, or too coarse to tell anything
     if not any(start < tick.row < end for tick in ticks):
         return ticks
-    # one that begins at 0 was set to it, so it does not stand just anywhere in its step
-    if ticks[0].row > start and run.trace.counter_wh[first_row] != 0:
-        ticks = [*standing(run.trace, first_row, start), *ticks]
+    if ticks[0].row > start:
+        begins_at_0 = run.trace.counter_wh[first_row] == 0
+        ahead = [_set_to_0(first_row)] if begins_at_0 else standing(run.trace, first_row, start)
+        ticks = [*ahead, *ticks]
     if ticks[-1].row < end:
         ticks = [*ticks, *standing(run.trace, end, last_row)]
     return ticks
+
+
+def _set_to_0(row: int) -> Tick:
+    """A counter that begins at 0: it may have been set to it, or else stand anywhere in its first step."""
+    return Tick(row, row, 0.0, 0.0)
 
 
 def _beside(run: _Run, ticks: Sequence[Tick]) -> tuple[Beside, ...]:

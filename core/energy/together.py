@@ -21,6 +21,8 @@ from core.traces import F64
 PLACES = 200
 #: what was used may exceed its estimate by this many standard uncertainties
 FAR = 3.0
+#: how likely a counter that begins at 0 was set to it at that moment, before anything else is known
+SET_TO_0 = 0.5
 #: a normal distribution function is nearly a logistic one of this times the argument (from memory)
 LOGISTIC = 1.702
 #: the softest bound that is still as good as sharp [Wh]
@@ -80,6 +82,39 @@ def together(asked: Told, others: Sequence[Told], q: float) -> tuple[float, floa
     mean_wh = float(likely @ place_wh) / total
     variance = float(likely @ (place_wh - mean_wh) ** 2) / total
     return asked.counter_wh + mean_wh, math.sqrt(variance)
+
+
+def begun_at_0(first: Told, q: float) -> tuple[float, float]:
+    """The counter at the row where it begins at 0, and its standard uncertainty. [Wh], [Wh]
+
+    It was set to 0 there, or it stands anywhere in its first step: either is as likely, until the first tick
+    says whether that much can have been used by then.
+
+    Parameters
+    ----------
+    first : Told
+        The first tick, with what was used from it on to the row asked for, so below 0.
+    q : float
+        Step of the counter. [Wh]
+
+    Examples
+    --------
+    >>> [round(x, 2) for x in begun_at_0(Told(10.0, Used(0.6, 0.0), -10.5, 0.1), 10.0)]
+    [0.0, 0.01]
+    >>> [round(x, 1) for x in begun_at_0(Told(10.0, Used(0.6, 0.0), -4.0, 0.1), 10.0)]
+    [6.3, 0.2]
+    """
+    place_wh = np.concatenate(([0.0], (np.arange(PLACES) + 0.5) / PLACES * q))
+    before = np.concatenate(([SET_TO_0], np.full(PLACES, (1 - SET_TO_0) / PLACES)))
+    above_wh = place_wh - first.on_wh - first.counter_wh
+    used_wh = min(max(first.used.energy_wh, 0.0), q)
+    likely = before * _soft(above_wh / max(first.on_u_wh, SHARP_WH))
+    likely *= _soft((used_wh - above_wh) / max(math.hypot(first.used.u_wh, first.on_u_wh), SHARP_WH))
+    total = float(likely.sum())
+    if total < 1e-12:
+        return q / 2, q / math.sqrt(12)
+    mean_wh = float(likely @ place_wh) / total
+    return mean_wh, math.sqrt(float(likely @ (place_wh - mean_wh) ** 2) / total)
 
 
 def _soft(z: F64) -> F64:

@@ -7,7 +7,7 @@ from core.energy import beside
 from core.energy.sampling import roughness
 from core.energy.settling import Settled, settle
 from core.energy.ticks import Used
-from core.energy.together import Told, together
+from core.energy.together import Told, begun_at_0, together
 from core.energy.total import between
 from core.energy.warm_up import warm_up
 from core.study import Meter
@@ -56,6 +56,60 @@ def test_neighbours_that_cannot_be_right_are_passed_over() -> None:
     others = [Told(500.0, Used(4.0, 0.0), 12.0, 0.01)]
     asked = Told(120.0, Used(4.0, 0.0), 0.0, 0.0)
     assert together(asked, others, 12.0) == together(asked, (), 12.0)
+
+
+def test_a_first_tick_tells_whether_a_counter_was_set_to_0() -> None:
+    # 9.8 to 10.4 Wh were used by the first tick: just what is needed from 0
+    reading, u = begun_at_0(Told(10.0, Used(0.6, 0.0), -10.4, 0.1), 10.0)
+    assert reading < 0.3
+    assert u < 0.3
+    # 5.4 at the most: the counter stood at half a step
+    reading, u = begun_at_0(Told(10.0, Used(0.6, 0.0), -5.4, 0.1), 10.0)
+    assert reading == pytest.approx(4.9, abs=0.1)
+    assert u == pytest.approx(0.6 / np.sqrt(12), abs=0.05)
+    # nobody knows what was used: set to 0 or anywhere, at even odds
+    reading, u = begun_at_0(Told(10.0, Used(5.0, 20.0), -8.0, 20.0), 10.0)
+    assert 1.5 < reading < 3.5
+    assert u > 2.5
+    # more was used than can have been: it stands anywhere
+    assert begun_at_0(Told(10.0, Used(0.1, 0.0), -30.0, 0.01), 10.0) == (5.0, 10.0 / np.sqrt(12))
+
+
+def energies_in_a_row(pause_s: float, q: float, seed: int, begins_wh: float) -> list[tuple[float, float]]:
+    """Error and own doubt of three runs with pauses between, read each 30 s. [Wh]"""
+    rng = np.random.default_rng(seed)
+    idle = np.full(round(pause_s / STEP_S), 9.0)
+    made = [
+        load(rng.uniform(25, 140), rng.uniform(0.25, 0.5), 2500.0, seed + n)[2400:-2400] for n in range(3)
+    ]
+    heating = np.full(200, 330.0)
+    power = np.concatenate([idle, *(x for run in made for x in (heating, run, idle))])
+    phase_s = rng.uniform(0, 30)
+    trace = metered(power, 30.0, q, phase_s, begins_wh)
+    found, at = [], idle.size
+    for run in made:
+        first, last = at * STEP_S - phase_s, (at + heating.size + run.size) * STEP_S - phase_s
+        truth_wh = float(power[at : at + heating.size + run.size].sum()) * STEP_S / 3600
+        at += heating.size + run.size + idle.size
+        rows = [np.searchsorted(trace.time_s, t) for t in (first, last)]
+        edges = [float(trace.time_s[r - 1] + trace.time_s[r]) / 2 for r in rows]
+        energy = between(trace, *edges, METER)
+        own = np.sqrt(sum(i.u_wh**2 for i in energy.influences if i.shared is None))
+        found.append((energy.energy_wh - truth_wh, float(own)))
+    return found
+
+
+def test_a_run_close_by_does_not_make_the_quiet_between_uncertain() -> None:
+    both = np.array([x for seed in range(12) for x in energies_in_a_row(200.0, 1.0, seed, 300.2 + seed)])
+    assert np.median(both[:, 1]) < 0.4
+    assert np.mean(np.abs(both[:, 0]) <= 1.96 * both[:, 1]) >= 0.86
+
+
+@pytest.mark.parametrize("begins_wh", [0.0, 4.0])
+def test_a_counter_that_begins_at_0(begins_wh: float) -> None:
+    first = np.array([energies_in_a_row(400.0, 10.0, seed, begins_wh)[0] for seed in range(20)])
+    assert np.median(first[:, 1]) < 2.0
+    assert np.count_nonzero(np.abs(first[:, 0]) <= 1.96 * first[:, 1]) >= 17
 
 
 def settled(interval_s: float, cycle_s: float, share: float) -> Settled:
