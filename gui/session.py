@@ -1,10 +1,9 @@
-"""The one mutable object of the program: the open study, its history, and what was read and computed.
+"""The one mutable object of the program: the open study, and what is read and computed of it.
 
-Rules: every edit goes through `apply`, is saved before anybody hears of it, and is told as `changed`.
 Reading and computing happen in the pool; a result that belongs to an older study is dropped.
 """
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 
 from attrs import evolve, frozen
@@ -24,10 +23,11 @@ from core.results.values import Comparison, RunResult
 from core.store.copy_open import copy_open
 from core.store.file import StudyFile
 from core.store.untitled import new_untitled_path, remember, untitled_path
-from core.study import Choices, Log, Source, Study
+from core.study import Choices, Log, Study
 from core.traces import Trace
 from gui import growing, reading
 from gui.jobs import Jobs
+from gui.open_study import OpenStudy
 from gui.reading import LogData
 from gui.reading_on import ReadingOn
 
@@ -45,42 +45,22 @@ class _Asked:
     activities: Mapping[str, Activity]
 
 
-class Session(QObject):
+class Session(OpenStudy):
     """The open study and everything known about it."""
 
-    changed = Signal(object, object)  # old study, new study
     compared = Signal(object)  # Comparison
-    logs_read = Signal()  # traces or readings have arrived
-    selection_changed = Signal(object)  # run id or None
-    problems_changed = Signal()
     imported = Signal(int)  # how many logs came in
-    opened = Signal()  # another study file is open
 
     def __init__(self, jobs: Jobs, folder: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.jobs = jobs
         self._folder = folder
-        self._file: StudyFile | None = None
-        self._history = History.start(edits.new_study("none"))
-        self._data: dict[tuple[Source, ...], LogData] = {}
         self._comparison: Comparison | None = None
         self._results: dict[str, RunResult] = {}
-        self._selected: str | None = None
-        self._problems: tuple[Problem, ...] = ()
         self._to_read: tuple[Path, ...] = ()
-        self.reading_on = ReadingOn(self)
+        self.reading_on = ReadingOn(self, jobs)
 
     # what there is
-
-    @property
-    def history(self) -> History:
-        """The study with its past and its undone future."""
-        return self._history
-
-    @property
-    def study(self) -> Study:
-        """The study as it is now."""
-        return self._history.study
 
     @property
     def comparison(self) -> Comparison | None:
@@ -93,97 +73,9 @@ class Session(QObject):
         return self._results
 
     @property
-    def selected(self) -> str | None:
-        """The selected run, the same on every page."""
-        return self._selected
-
-    @property
-    def problems(self) -> tuple[Problem, ...]:
-        """What went wrong with files since the list was last put away."""
-        return self._problems
-
-    @property
-    def path(self) -> Path | None:
-        """The study file."""
-        return self._file.path if self._file else None
-
-    @property
-    def file(self) -> StudyFile | None:
-        """The study file, open; None before the first one."""
-        return self._file
-
-    @property
     def is_untitled(self) -> bool:
         """Whether the program chose where the study is kept."""
         return self._file is None or self._file.path.parent == self._folder.resolve()
-
-    @property
-    def is_read_only(self) -> bool:
-        """Whether the study can only be looked at."""
-        return self._file is not None and self._file.read_only
-
-    def data(self, log_id: str) -> LogData | None:
-        """What was read from a log; None while it is not read yet."""
-        return self._data.get(self.study.log(log_id).sources)
-
-    @property
-    def read(self) -> dict[str, LogData | None]:
-        """What was read from every log, by log id; None for those that are not read yet."""
-        return {log.id: self._data.get(log.sources) for log in self.study.logs}
-
-    @property
-    def traces(self) -> dict[str, Trace]:
-        """The traces that have been read, by log id."""
-        known = ((log.id, self._data.get(log.sources)) for log in self.study.logs)
-        return {log_id: data.trace for log_id, data in known if data is not None and data.trace is not None}
-
-    @property
-    def activities(self) -> dict[str, Activity]:
-        """What was found in the traces, by log id."""
-        known = ((log.id, self._data.get(log.sources)) for log in self.study.logs)
-        return {log_id: d.activity for log_id, d in known if d is not None and d.activity is not None}
-
-    def apply(self, edit: Edit) -> None:
-        """Take an edit in and save it."""
-        self._go_to(self._history.apply(edit))
-
-    def undo(self) -> None:
-        """Go one step back."""
-        self._go_to(self._history.undo())
-
-    def redo(self) -> None:
-        """Go one step on."""
-        self._go_to(self._history.redo())
-
-    def seal(self) -> None:
-        """A drag or a field is finished: the next edit is a step of its own."""
-        if self._history.merging:
-            self._go_to(self._history.sealed())
-
-    def select(self, run_id: str | None) -> None:
-        """Select a run on every page, or none."""
-        if run_id != self._selected:
-            self._selected = run_id
-            self.seal()
-            self.selection_changed.emit(run_id)
-
-    def tell(self, *problems: Problem) -> None:
-        """Add to the list of what went wrong."""
-        if problems:
-            self._problems = (*self._problems, *problems)
-            self.problems_changed.emit()
-
-    def untell(self, codes: Sequence[str], file: str) -> None:
-        """Take back what was told of a file and is so no longer."""
-        left = tuple(p for p in self._problems if p.file != file or p.code not in codes)
-        if len(left) < len(self._problems):
-            self._problems = left
-            self.problems_changed.emit()
-
-    def put_problems_away(self) -> None:
-        """Empty the list of what went wrong."""
-        self._problems = ()
-        self.problems_changed.emit()
 
     # files
 
@@ -260,13 +152,6 @@ class Session(QObject):
 
         self.jobs.start(f"{READ_LOGS} {log_id}", work, self._on_choices)
 
-    def take_in(self, edit: Edit, read: Iterable[tuple[tuple[Source, ...], LogData]]) -> None:
-        """Apply an edit that comes with logs as they were read."""
-        for sources, data in read:
-            self._data[sources] = data
-        self.apply(edit)
-        self.logs_read.emit()
-
     def close(self) -> None:
         """Stop all work and close the file."""
         self._to_read = ()
@@ -279,39 +164,20 @@ class Session(QObject):
 
     # how it comes about
 
-    def refuse_if_read_only(self) -> bool:
-        """Say so if the study can only be looked at."""
-        if self.is_read_only and self._file is not None:
-            self.tell(Problem("session.read_only", Severity.ERROR, file=self._file.path.name))
-        return self.is_read_only
-
     def _go_to(self, new: History) -> None:
-        old = self._history
-        if new is old or (new.study is not old.study and self.refuse_if_read_only()):
-            return
-        if self._file is not None and not self._file.read_only:
-            problem = self._file.write(old, new)
-            if problem is not None:
-                self.tell(problem)
-        self._history = new
-        if new.study is old.study:
-            return
-        known = {run.id for run in new.study.runs} | {typed.id for typed in new.study.typed}
-        if self._selected is not None and self._selected not in known:
-            self._selected = None
-            self.selection_changed.emit(None)
-        self.changed.emit(old.study, new.study)
-        self._catch_up()
+        before = self.study
+        super()._go_to(new)
+        if self.study is not before:
+            self._catch_up()
 
     def _adopt(self, file: StudyFile | Problem) -> bool:
         if isinstance(file, Problem):
             self.tell(file)
             return False
         self.close()
-        self._file, self._history = file, file.history
+        self._hold(file)
+        self._comparison, self._results = None, {}
         remember(file.path)
-        self._data, self._comparison, self._results, self._selected = {}, None, {}, None
-        self._problems = () if file.problem is None else (file.problem,)
         self.problems_changed.emit()
         self.opened.emit()
         self._catch_up()
