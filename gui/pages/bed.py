@@ -50,7 +50,6 @@ class BedPage(Page):
     """Hold tests, and what follows from them."""
 
     title = mark("Bed")
-    icon = "bed"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)

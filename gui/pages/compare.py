@@ -57,7 +57,6 @@ class ComparePage(Page):
     """One row a machine, one column a measure."""
 
     title = mark("Compare")
-    icon = "compare"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)

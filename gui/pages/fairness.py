@@ -52,7 +52,6 @@ class FairnessPage(Page):
     """Before the test its plan; after it what was not alike."""
 
     title = mark("Fairness")
-    icon = "fairness"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)

@@ -70,7 +70,6 @@ class LineUpPage(Page):
     """Why machines differ: their runs beside each other."""
 
     title = mark("Line-up")
-    icon = "line-up"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)

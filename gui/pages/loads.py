@@ -41,7 +41,6 @@ class LoadsPage(Page):
     """Switch-on tests, and what follows from them."""
 
     title = mark("Loads")
-    icon = "loads"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)

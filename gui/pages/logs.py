@@ -36,7 +36,6 @@ class LogsPage(Page):
     """Lanes, the strip of the selected stretch, and the panel of how a log was read."""
 
     title = mark("Logs")
-    icon = "logs"
 
     def __init__(self, session: Session, settings: Settings, parent: QWidget | None = None) -> None:
         super().__init__(parent)

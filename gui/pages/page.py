@@ -32,9 +32,8 @@ def purpose_of(title: str) -> str:
 class Page(QWidget):
     """Base of the pages. Only the visible page is fed; a page that becomes visible is fed at once."""
 
-    #: name in the page list, and of the page's icon
+    #: name in the page list
     title = ""
-    icon = ""
     #: another page is wanted: its title, and what is to be seen there
     page_wanted = Signal(str, str)
 

@@ -54,7 +54,6 @@ class PublishPage(Page):
     """Picks on the left, the picture in the middle, how it looks on the right."""
 
     title = mark("Publish")
-    icon = "publish"
 
     def __init__(self, session: Session, adding: PublishAdding, parent: QWidget | None = None) -> None:
         super().__init__(parent)

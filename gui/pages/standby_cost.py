@@ -58,7 +58,6 @@ class StandbyCostPage(Page):
     """Charts with their words on one side, what the user states on the other."""
 
     title = mark("Standby and cost")
-    icon = "standby-cost"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)

@@ -66,7 +66,7 @@ def pages(window: MainWindow) -> Iterator[str]:
     if window.page is None:
         yield "welcome"
         return
-    for title in ("Logs", "Line-up", "Compare", "Bed", "Loads", "Standby and cost", "Fairness", "Publish"):
+    for title in window.titles:
         window.show_page(title)
         QApplication.processEvents()  # the page is turned to once the list of pages has answered
         page = window.page
