@@ -50,7 +50,6 @@ def test_version_1_opens_with_study_steps_and_log(version_1: Path):
 
 def test_version_2_opens_with_a_log_that_shares_a_part(tmp_path: Path):
     with opened(Path(shutil.copy(OLD / "version_2.samepart", tmp_path))) as file:
-        assert file.problem is None
         (log,) = file.history.study.logs
         assert log.sources[0].digest == make_version_2.GROWN
         assert file.blob(make_version_2.GROWN) == make_version_1.LOG + make_version_2.MORE
