@@ -1,12 +1,13 @@
 """Bring the files for translators up to date with the source and compile them: `python -m tests.languages`.
 
 A text that is new is unfinished in every `.ts` file until a translator has filled it in; one that is gone is
-dropped. Qt's own tools do the work.
+dropped. `python -m tests.languages CODE` begins the file of another language. Qt's own tools do the work.
 """
 
 import subprocess
 import sys
 import tempfile
+from collections.abc import Sequence
 from pathlib import Path
 
 from tests.languages.texts import ROOT, texts
@@ -14,9 +15,9 @@ from tests.languages.texts import ROOT, texts
 _FOLDER = ROOT / "gui" / "languages"
 
 
-def main() -> None:
-    """Update and compile every language."""
-    for file in sorted(_FOLDER.glob("*.ts")):
+def main(codes: Sequence[str]) -> None:
+    """Update and compile every language, and those of these ISO 639-1 codes that there were not before."""
+    for file in sorted({*_FOLDER.glob("*.ts"), *(_FOLDER / f"{code}.ts" for code in codes)}):
         update(file)
         release(file, file.with_suffix(".qm"))
 
@@ -27,7 +28,8 @@ def update(file: Path) -> None:
         # Qt's reader of Python misses tables, so it gets a list that leaves no doubt.
         gathered = Path(folder) / "texts.py"
         gathered.write_text("".join(f"tr({_plain(text)})\n" for text in texts()), encoding="utf-8")
-        _run("pyside6-lupdate", gathered, "-locations", "none", "-no-obsolete", "-ts", file)
+        languages = ("-source-language", "en", "-target-language", file.stem)
+        _run("pyside6-lupdate", gathered, "-locations", "none", "-no-obsolete", *languages, "-ts", file)
 
 
 def release(file: Path, compiled: Path) -> None:
@@ -47,4 +49,4 @@ def _run(tool: str, *words: object) -> None:
 
 
 if __name__ == "__main__":
-    main()
+    main(sys.argv[1:])
