@@ -19,7 +19,7 @@ def parts(asked: Question) -> Explanation:
     value = asked.value(PARTS_PER_KWH)
     used_wh = _energy_wh(asked)
     if value is None or used_wh is None:
-        return unknown(asked, PARTS_PER_KWH)
+        return unknown(asked, PARTS_PER_KWH, "parts-per-kwh")
     made = tr(
         "1000 Wh ÷ {used_wh} Wh = {term}",
         used_wh=figures(used_wh, locale=locale),
@@ -56,7 +56,7 @@ def power(asked: Question) -> Explanation:
     locale = asked.locale
     value = asked.value(MEAN_W)
     if value is None:
-        return unknown(asked, MEAN_W)
+        return unknown(asked, MEAN_W, "mean-watts")
     influences = _power_influences(asked)
     budget = budgets.lines(influences, asked.study, locale, unit="W")
     used_wh, seconds = _energy_wh(asked), asked.value(DURATION)
@@ -85,9 +85,8 @@ def power(asked: Question) -> Explanation:
     )
 
 
-def unknown(asked: Question, quantity: Quantity) -> Explanation:
+def unknown(asked: Question, quantity: Quantity, topic: str) -> Explanation:
     """A number that is not there, and why."""
-    topic = {"parts_per_kwh": "parts-per-kwh", "mean_w": "mean-watts", "seconds": "duration"}[quantity.key]
     why = tr("No run of this machine counts.")
     if asked.runs:
         why = tr("It made no whole part.") if quantity is PARTS_PER_KWH else tr("Nothing was measured of it.")

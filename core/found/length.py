@@ -21,7 +21,7 @@ def length(asked: Question) -> Explanation:
     """Duration of a run or the mean of them."""
     value = asked.value(DURATION)
     if value is None:
-        return derived.unknown(asked, DURATION)
+        return derived.unknown(asked, DURATION, "duration")
     method, formula, budget = (
         _of_run(asked, asked.run, value) if asked.run is not None else _of_machine(asked, value)
     )
