@@ -36,25 +36,14 @@ class _Parser(argparse.ArgumentParser):
 
 def inspect_parser() -> argparse.ArgumentParser:
     """The arguments of ``samepart inspect``."""
-    parser = _Parser(
-        prog="samepart inspect",
-        description="Say how each log is read. Nothing is stored.",
-        allow_abbrev=False,
-    )
-    parser.add_argument("files", nargs="+", type=Path, metavar="FILE", help=_FILES)
-    parser.add_argument("--json", action="store_true", help="print JSON instead of text")
-    return parser
+    return _of_files("inspect", "Say how each log is read. Nothing is stored.", "+")
 
 
 def compare_parser() -> argparse.ArgumentParser:
     """The arguments of ``samepart compare``."""
-    parser = _Parser(
-        prog="samepart compare",
-        description="Find the runs of the part in meter logs and compare what it costs on each machine.",
-        allow_abbrev=False,
+    parser = _of_files(
+        "compare", "Find the runs of the part in meter logs and compare what it costs on each machine.", "*"
     )
-    parser.add_argument("files", nargs="*", type=Path, metavar="FILE", help=_FILES)
-    parser.add_argument("--json", action="store_true", help="print JSON instead of text")
     parser.add_argument(
         "--run-sheet",
         type=Path,
@@ -88,6 +77,14 @@ def compare_parser() -> argparse.ArgumentParser:
         help="with --out: replace names of devices, addresses, serial numbers and the like in what is "
         "written; figures stay as they are",
     )
+    return parser
+
+
+def _of_files(command: str, description: str, how_many: str) -> argparse.ArgumentParser:
+    """What the commands that read files have in common."""
+    parser = _Parser(prog=f"samepart {command}", description=description, allow_abbrev=False)
+    parser.add_argument("files", nargs=how_many, type=Path, metavar="FILE", help=_FILES)
+    parser.add_argument("--json", action="store_true", help="print JSON instead of text")
     return parser
 
 

@@ -1,6 +1,7 @@
 """What can be done with the selected stretch, by menu, key or button; every one is an edit of the study."""
 
 from collections.abc import Callable
+from functools import partial
 from typing import Final
 
 from PySide6.QtCore import QObject, Qt, Slot
@@ -8,10 +9,12 @@ from PySide6.QtGui import QAction, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QMenu, QWidget
 
 from core import edits
+from core.edits import Edit
 from core.figures.lanes import stretch_rows
 from core.language import mark, tr
-from core.study import KINDS, Kind, Run
+from core.study import KINDS, Kind, Run, Study
 from gui import look
+from gui.charts.traces import Lane
 from gui.icons import icon
 from gui.images import clipboard_data
 from gui.session import Session
@@ -133,7 +136,16 @@ class StretchActions(QObject):
             if drawing:
                 self.actions[name].setIcon(icon(drawing, style))
 
+    def _lane_of(self, log_id: str | None) -> Lane | None:
+        return None if log_id is None else self._lanes.lane(log_id)
+
     # edits
+
+    def _edit(self, edit: Callable[[Study, str], Edit]) -> None:
+        """Apply an edit of one stretch to the selected one, if there is one."""
+        run = self.selected
+        if run is not None:
+            self._session.apply(edit(self._session.study, run.id))
 
     def _move_edges(self, run_id: str, start_s: float, end_s: float) -> None:
         self._session.apply(edits.move_edges(self._session.study, run_id, start_s, end_s))
@@ -145,7 +157,7 @@ class StretchActions(QObject):
         self._session.select(new[0] if new else None)
 
     def _draw_in_middle(self) -> None:
-        lane = self._lanes.lane(self._log_id) if self._log_id is not None else None
+        lane = self._lane_of(self._log_id)
         if lane is not None and self._log_id is not None:
             view = lane.view
             third_s = view.span_s / 3
@@ -163,14 +175,10 @@ class StretchActions(QObject):
         self.refresh()
 
     def _leave_out_because(self, why: str) -> None:
-        run = self.selected
-        if run is not None:
-            self._session.apply(edits.leave_out(self._session.study, run.id, why))
+        self._edit(partial(edits.leave_out, why=why))
 
     def _include(self) -> None:
-        run = self.selected
-        if run is not None:
-            self._session.apply(edits.include(self._session.study, run.id))
+        self._edit(edits.include)
 
     def _leave_out(self) -> None:
         run = self.selected
@@ -181,21 +189,19 @@ class StretchActions(QObject):
             self._include()
 
     def _rename(self) -> None:
-        lane = self._lanes.lane(self._log_id) if self._log_id is not None else None
+        lane = self._lane_of(self._log_id)
         if self.selected is not None:
             self._strip.edit_name()
         elif lane is not None:
             lane.edit_name()
 
     def _rename_to(self, name: str) -> None:
-        run = self.selected
-        if run is not None:
-            self._session.apply(edits.rename_run(self._session.study, run.id, name))
-            self._session.seal()
+        self._edit(partial(edits.rename_run, name=name))
+        self._session.seal()
 
     def _split(self) -> None:
         run = self.selected
-        lane = self._lanes.lane(run.log_id) if run is not None else None
+        lane = self._lane_of(run.log_id if run is not None else None)
         if run is None or lane is None:
             return
         at_s = lane.middle_s()
@@ -209,9 +215,7 @@ class StretchActions(QObject):
             self._session.apply(edits.join_runs(self._session.study, pair))
 
     def _remove(self) -> None:
-        run = self.selected
-        if run is not None:
-            self._session.apply(edits.remove_run(self._session.study, run.id))
+        self._edit(edits.remove_run)
 
     def _hand_back(self) -> None:
         run = self.selected
@@ -220,12 +224,12 @@ class StretchActions(QObject):
 
     def _look_closely(self) -> None:
         run = self.selected
-        lane = self._lanes.lane(run.log_id) if run is not None else None
+        lane = self._lane_of(run.log_id if run is not None else None)
         if run is not None and lane is not None:
             lane.show_stretch(run.id)
 
     def _copy(self) -> None:
-        lane = self._lanes.lane(self._log_id) if self._log_id is not None else None
+        lane = self._lane_of(self._log_id)
         trace = self._session.traces.get(self._log_id) if self._log_id is not None else None
         if lane is None or lane.content is None or trace is None:
             return
