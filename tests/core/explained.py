@@ -1,8 +1,12 @@
 """Explanations asked for and read, for their tests."""
 
 import re
+from collections.abc import Iterator
+
+import pytest
 
 from core.found import Explanation, explain
+from core.results.compare import compare, forget
 from core.results.values import Comparison, MachineResult
 from core.study import Study
 from core.traces import Trace
@@ -18,6 +22,17 @@ def three_machines() -> Bench:
         {name: trace(alike(level_w=w, seed=i), seed=i) for i, (name, w) in enumerate(levels.items())},
         meters=True,
     )
+
+
+@pytest.fixture(scope="module")
+def three() -> Iterator[Bench]:
+    yield three_machines()
+    forget()
+
+
+@pytest.fixture
+def compared(three: Bench) -> Comparison:
+    return compare(*three)
 
 
 def of(comparison: Comparison, name: str) -> MachineResult:

@@ -2,7 +2,6 @@
 
 import math
 import re
-from collections.abc import Iterator
 
 import numpy as np
 import pytest
@@ -16,26 +15,19 @@ from core.found.writing import change, figures
 from core.places import assets_folder
 from core.progress import Cancelled
 from core.quantities import BED_SHARE, QUANTITIES
-from core.results.compare import compare, forget
+from core.results.compare import compare
 from core.results.values import Comparison
 from core.traces import Trace
 from core.uncertainty import coverage_factor, mean_of, ratio
 from tests.comparisons import make
+from tests.core import explained
 from tests.core.benches import STANDBY_W, alike, bench, trace
-from tests.core.explained import Bench, asked, last_number, line, of, three_machines
+from tests.core.explained import Bench, asked, last_number, line, of
+
+# pytest looks for a fixture by its name in the file of the test
+three, compared = explained.three, explained.compared
 
 KEYS = (*(q.key for q in QUANTITIES), RATIO)
-
-
-@pytest.fixture(scope="module")
-def three() -> Iterator[Bench]:
-    yield three_machines()
-    forget()
-
-
-@pytest.fixture
-def compared(three: Bench) -> Comparison:
-    return compare(*three)
 
 
 def test_a_mean_is_written_out_with_its_runs(three: Bench, compared: Comparison) -> None:

@@ -1,7 +1,6 @@
 """What explanations try: a run left out, another boundary, more runs; as the study so changed would say."""
 
 import math
-from collections.abc import Iterator
 
 import numpy as np
 import pytest
@@ -12,21 +11,14 @@ from core.found import RATIO, explain
 from core.found.surer import with_runs
 from core.found.writing import change
 from core.quantities import ENERGY
-from core.results.compare import compare, forget
+from core.results.compare import compare
 from core.results.values import Comparison
 from core.uncertainty import mean_of, ratio
-from tests.core.explained import Bench, asked, last_number, line, of, three_machines
+from tests.core import explained
+from tests.core.explained import Bench, asked, last_number, line, of
 
-
-@pytest.fixture(scope="module")
-def three() -> Iterator[Bench]:
-    yield three_machines()
-    forget()
-
-
-@pytest.fixture
-def compared(three: Bench) -> Comparison:
-    return compare(*three)
+# pytest looks for a fixture by its name in the file of the test
+three, compared = explained.three, explained.compared
 
 
 def test_a_mean_without_one_run_is_the_mean_of_the_others(three: Bench, compared: Comparison) -> None:

@@ -1,23 +1,36 @@
 """The Fairness page with a warm start on it, and the verbs of its tests."""
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import numpy as np
+import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QListWidget,
     QTableView,
 )
+from pytestqt.qtbot import QtBot
 
 from core.study import Run
 from gui.pages.fairness import FairnessPage
-from tests.gui.driver import Driver
+from tests.gui.driver import Driver, opened
 
 TITLE = "Fairness"
-
-
 WARM = "Warm start"
+
+
+@pytest.fixture
+def user(qtbot: QtBot, tmp_path: Path) -> Iterator[Driver]:
+    """Two machines, of which the first began its third run warm, and the Fairness page."""
+    with opened(qtbot, tmp_path / "window") as driver:
+        driver.drop(
+            write_log(tmp_path / "Alder.csv", (90, 90, 25, 90)),
+            write_log(tmp_path / "Rowan.csv", (90, 90, 90, 90), work_w=95.0, seed=2),
+        )
+        turn(driver)
+        yield driver
 
 
 def write_log(path: Path, warm_rows: tuple[int, ...], *, work_w: float = 60.0, seed: int = 1) -> Path:

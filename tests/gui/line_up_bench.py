@@ -1,8 +1,10 @@
 """The Line-up page with two machines on it, for its tests."""
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import numpy as np
+import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
@@ -10,11 +12,12 @@ from PySide6.QtWidgets import (
     QComboBox,
     QTreeWidgetItem,
 )
+from pytestqt.qtbot import QtBot
 
 from core.figures.line_up_values import LineUpFigure
 from gui.charts.scene import Plot
 from gui.pages.line_up import LineUpPage
-from tests.gui.driver import Driver
+from tests.gui.driver import Driver, opened, write_log
 
 ON, OFF = Qt.CheckState.Checked, Qt.CheckState.Unchecked
 
@@ -94,3 +97,18 @@ class Bench:
     def tick(self, run_id: str, state: Qt.CheckState) -> None:
         self.item(run_id).setCheckState(0, state)
         self.settle()
+
+
+@pytest.fixture(scope="module")
+def logs(tmp_path_factory: pytest.TempPathFactory) -> list[Path]:
+    folder = tmp_path_factory.mktemp("logs")
+    return [
+        write_log(folder / "Alder.csv", runs=4, processing_w=40.0, minutes=14),
+        write_log(folder / "Rowan.csv", runs=3, processing_w=25.0, minutes=24, seed=2),
+    ]
+
+
+@pytest.fixture
+def bench(qtbot: QtBot, tmp_path: Path, logs: list[Path]) -> Iterator[Bench]:
+    with opened(qtbot, tmp_path / "place") as driver:
+        yield Bench(driver, logs)

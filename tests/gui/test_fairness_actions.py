@@ -1,9 +1,7 @@
 """What can be done about a point of fairness, each in one step that can be undone."""
 
-from collections.abc import Iterator
 from pathlib import Path
 
-import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
@@ -16,6 +14,7 @@ from pytestqt.qtbot import QtBot
 from core import edits
 from gui.charts.view import ChartView
 from gui.widgets.reading_panel import ReadingPanel
+from tests.gui import fairness_user
 from tests.gui.driver import Driver, opened
 from tests.gui.fairness_user import (
     WARM,
@@ -31,17 +30,8 @@ from tests.gui.fairness_user import (
     write_log,
 )
 
-
-@pytest.fixture
-def user(qtbot: QtBot, tmp_path: Path) -> Iterator[Driver]:
-    """Two machines, of which the first began its third run warm, and the Fairness page."""
-    with opened(qtbot, tmp_path / "window") as driver:
-        driver.drop(
-            write_log(tmp_path / "Alder.csv", (90, 90, 25, 90)),
-            write_log(tmp_path / "Rowan.csv", (90, 90, 90, 90), work_w=95.0, seed=2),
-        )
-        turn(driver)
-        yield driver
+# pytest looks for a fixture by its name in the file of the test
+user = fairness_user.user
 
 
 def test_leaving_the_run_out(user: Driver) -> None:

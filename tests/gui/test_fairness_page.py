@@ -1,6 +1,5 @@
 """The Fairness page after a test, used as a person does: read, walked, copied, at every size."""
 
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -19,6 +18,7 @@ from pytestqt.qtbot import QtBot
 from core import edits
 from gui.charts.view import ChartView
 from gui.images import SIZES, render
+from tests.gui import fairness_user
 from tests.gui.driver import Driver, opened
 from tests.gui.fairness_user import (
     TITLE,
@@ -32,20 +32,10 @@ from tests.gui.fairness_user import (
     settle,
     turn,
     warm_run,
-    write_log,
 )
 
-
-@pytest.fixture
-def user(qtbot: QtBot, tmp_path: Path) -> Iterator[Driver]:
-    """Two machines, of which the first began its third run warm, and the Fairness page."""
-    with opened(qtbot, tmp_path / "window") as driver:
-        driver.drop(
-            write_log(tmp_path / "Alder.csv", (90, 90, 25, 90)),
-            write_log(tmp_path / "Rowan.csv", (90, 90, 90, 90), work_w=95.0, seed=2),
-        )
-        turn(driver)
-        yield driver
+# pytest looks for a fixture by its name in the file of the test
+user = fairness_user.user
 
 
 def test_it_says_in_a_sentence_what_the_table_and_the_card_say_at_length(user: Driver) -> None:

@@ -1,6 +1,5 @@
 """The Line-up page, read as text: its answer, how its runs are arranged, what is copied and saved."""
 
-from collections.abc import Iterator
 from pathlib import Path
 
 import numpy as np
@@ -17,23 +16,12 @@ from pytestqt.qtbot import QtBot
 
 from core import edits
 from gui.pages.line_up import LineUpPage
-from tests.gui.driver import opened, write_log
+from tests.gui import line_up_bench
+from tests.gui.driver import opened
 from tests.gui.line_up_bench import OFF, ON, Bench
 
-
-@pytest.fixture(scope="module")
-def logs(tmp_path_factory: pytest.TempPathFactory) -> list[Path]:
-    folder = tmp_path_factory.mktemp("logs")
-    return [
-        write_log(folder / "Alder.csv", runs=4, processing_w=40.0, minutes=14),
-        write_log(folder / "Rowan.csv", runs=3, processing_w=25.0, minutes=24, seed=2),
-    ]
-
-
-@pytest.fixture
-def bench(qtbot: QtBot, tmp_path: Path, logs: list[Path]) -> Iterator[Bench]:
-    with opened(qtbot, tmp_path / "place") as driver:
-        yield Bench(driver, logs)
+# pytest looks for a fixture by its name in the file of the test
+logs, bench = line_up_bench.logs, line_up_bench.bench
 
 
 def test_the_page_stands_between_logs_and_compare(bench: Bench) -> None:

@@ -5,7 +5,6 @@ import os
 import threading
 import tracemalloc
 import zlib
-from collections.abc import Iterator
 from contextlib import closing
 from pathlib import Path
 from random import Random
@@ -19,19 +18,8 @@ from core.progress import Cancelled
 from core.store import blobs
 from core.store.connecting import connect
 from core.store.file import StudyFile
-from tests.core.store.files import add_logs, created, dump, is_sound, opened
+from tests.core.store.files import add_logs, dump, is_sound, opened
 from tests.random_edits import raw_log
-
-
-@pytest.fixture
-def path(tmp_path: Path) -> Path:
-    return tmp_path / "clips.samepart"
-
-
-@pytest.fixture
-def file(path: Path) -> Iterator[StudyFile]:
-    with created(path) as file:
-        yield file
 
 
 class TestBlobs:

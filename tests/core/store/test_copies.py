@@ -1,7 +1,6 @@
 """One writer at a time, copies under another name, and studies that have no name yet."""
 
 import os
-from collections.abc import Iterator
 from pathlib import Path
 from random import Random
 
@@ -14,17 +13,6 @@ from core.store.locking import lock_path
 from core.store.untitled import new_untitled_path, untitled_path
 from tests.core.store.files import add_logs, created, dump, opened, write_steps
 from tests.random_edits import raw_log
-
-
-@pytest.fixture
-def path(tmp_path: Path) -> Path:
-    return tmp_path / "clips.samepart"
-
-
-@pytest.fixture
-def file(path: Path) -> Iterator[StudyFile]:
-    with created(path) as file:
-        yield file
 
 
 class TestOneWriter:

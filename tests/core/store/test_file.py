@@ -1,6 +1,5 @@
 """The study file: what is written comes back, and every kind of bad file is refused and left alone."""
 
-from collections.abc import Iterator
 from pathlib import Path
 from random import Random
 
@@ -12,17 +11,6 @@ from core.store.file import StudyFile
 from core.study import Source
 from tests.core.store.files import created, dump, opened, write_steps
 from tests.random_edits import random_history
-
-
-@pytest.fixture
-def path(tmp_path: Path) -> Path:
-    return tmp_path / "clips.samepart"
-
-
-@pytest.fixture
-def file(path: Path) -> Iterator[StudyFile]:
-    with created(path) as file:
-        yield file
 
 
 def test_new_file_holds_an_empty_untitled_study(path: Path, file: StudyFile):
