@@ -80,7 +80,7 @@
         <translation>&amp;Gezählt:</translation>
     </message>
     <message>
-        <source>&amp;Currency</source>
+        <source>C&amp;urrency</source>
         <translation>W&amp;ährung</translation>
     </message>
     <message>
@@ -96,11 +96,11 @@
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <source>&amp;Emissivity of the faces</source>
+        <source>Em&amp;issivity of the faces</source>
         <translation>Emissions&amp;grad der Flächen</translation>
     </message>
     <message>
-        <source>&amp;Everything…</source>
+        <source>Everythin&amp;g…</source>
         <translation>A&amp;lles…</translation>
     </message>
     <message>
@@ -108,15 +108,15 @@
         <translation>&amp;Datei</translation>
     </message>
     <message>
-        <source>&amp;File:</source>
+        <source>F&amp;ile:</source>
         <translation>Da&amp;tei:</translation>
     </message>
     <message>
-        <source>&amp;First layers at</source>
+        <source>First &amp;layers at</source>
         <translation>&amp;Erste Schichten bei</translation>
     </message>
     <message>
-        <source>&amp;For</source>
+        <source>F&amp;or</source>
         <translation>&amp;Für</translation>
     </message>
     <message>
@@ -124,12 +124,16 @@
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
-        <source>&amp;How is this found?</source>
-        <translation>&amp;Wie wird das ermittelt?</translation>
+        <source>How is this found?</source>
+        <translation>Wie wird das ermittelt?</translation>
     </message>
     <message>
         <source>&amp;How was this found?</source>
         <translation>&amp;Wie wurde das ermittelt?</translation>
+    </message>
+    <message>
+        <source>How was this found?</source>
+        <translation>Wie wurde das ermittelt?</translation>
     </message>
     <message>
         <source>&amp;Idle a year</source>
@@ -156,7 +160,7 @@
         <translation>Da&amp;uer (min):</translation>
     </message>
     <message>
-        <source>&amp;Length</source>
+        <source>Len&amp;gth</source>
         <translation>Daue&amp;r</translation>
     </message>
     <message>
@@ -256,7 +260,7 @@
         <translation>&amp;Kleinerer Text</translation>
     </message>
     <message>
-        <source>&amp;Standing, a day</source>
+        <source>Stan&amp;ding, a day</source>
         <translation>&amp;Grundpreis je Tag</translation>
     </message>
     <message>
@@ -276,8 +280,8 @@
         <translation>Dana&amp;ch bei</translation>
     </message>
     <message>
-        <source>&amp;Transparent ground</source>
-        <translation>Transparenter Hintergr&amp;und</translation>
+        <source>Transparent ground</source>
+        <translation>Transparenter Hintergrund</translation>
     </message>
     <message>
         <source>&amp;Type readings…</source>
@@ -288,15 +292,15 @@
         <translation>&amp;Rückgängig</translation>
     </message>
     <message>
-        <source>&amp;Up to four figures on one picture</source>
-        <translation>Bis zu vier Diagramme &amp;je Bild</translation>
+        <source>Up to four figures on one picture</source>
+        <translation>Bis zu vier Diagramme je Bild</translation>
     </message>
     <message>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <source>&amp;Weeks of</source>
+        <source>Wee&amp;ks of</source>
         <translation>Wochen &amp;von</translation>
     </message>
     <message>
@@ -784,7 +788,7 @@
         <translation>Alter</translation>
     </message>
     <message>
-        <source>All &amp;tables…</source>
+        <source>&amp;All tables…</source>
         <translation>Alle Tab&amp;ellen…</translation>
     </message>
     <message>
@@ -1092,7 +1096,7 @@
         <translation>Nach den Prüfungen an gleicher Last zeigt {meter} höchstwahrscheinlich {error} zu {way} an, mehr als die Genauigkeit von ±{limit} % erlaubt; die Prüfung wiederholen, die Genauigkeit neu angeben oder ein anderes Messgerät verwenden.</translation>
     </message>
     <message>
-        <source>C&amp;O₂ factor</source>
+        <source>CO₂ facto&amp;r</source>
         <translation>C&amp;O₂-Faktor</translation>
     </message>
     <message>
@@ -1236,7 +1240,7 @@
         <translation>Kaltstart: Vor jedem Lauf war die Maschine {wait} oder länger eingeschaltet, bei ausgeschalteten Heizungen.</translation>
     </message>
     <message>
-        <source>Colou&amp;rs</source>
+        <source>&amp;Colours</source>
         <translation>Farbe&amp;n</translation>
     </message>
     <message>
@@ -1904,7 +1908,7 @@
         <translation>Erste Schicht: {first}.</translation>
     </message>
     <message>
-        <source>First layers &amp;take</source>
+        <source>First layers ta&amp;ke</source>
         <translation>Erste Schich&amp;ten dauern</translation>
     </message>
     <message>
@@ -2208,7 +2212,7 @@
         <translation>Wie Verbraucher gemessen werden; für einen Wert darauf klicken</translation>
     </message>
     <message>
-        <source>How man&amp;y</source>
+        <source>Ho&amp;w many</source>
         <translation>An&amp;zahl</translation>
     </message>
     <message>
@@ -2768,7 +2772,7 @@
         <translation>Niedrigste zulässige Heizbetttemperatur</translation>
     </message>
     <message>
-        <source>Ma&amp;terial</source>
+        <source>Materia&amp;l</source>
         <translation>Ma&amp;terial</translation>
     </message>
     <message>
@@ -4096,7 +4100,7 @@
         <translation>Drucken im Jahr</translation>
     </message>
     <message>
-        <source>Prints that &amp;fail</source>
+        <source>Pri&amp;nts that fail</source>
         <translation>&amp;Fehldrucke</translation>
     </message>
     <message>
@@ -4376,8 +4380,8 @@
         <translation>Wiederholungen mitteln den Fehler eines Messgeräts nicht heraus. Wie viele Läufe auch gemacht werden, die Messgeräte verdecken zwischen {machines} {apart} mit je einem Messgerät, {together} mit einem Messgerät für beide und {planned} wie hier geplant.</translation>
     </message>
     <message>
-        <source>Report, &amp;HTML…</source>
-        <translation>Be&amp;richt, HTML…</translation>
+        <source>Report, HTML…</source>
+        <translation>Bericht, HTML…</translation>
     </message>
     <message>
         <source>Report, P&amp;DF…</source>
@@ -4556,11 +4560,11 @@
         <translation>Samstag</translation>
     </message>
     <message>
-        <source>Save &amp;all picked…</source>
+        <source>Save all pic&amp;ked…</source>
         <translation>Alle gew&amp;ählten speichern…</translation>
     </message>
     <message>
-        <source>Save &amp;all {count} picked…</source>
+        <source>Save all {count} pic&amp;ked…</source>
         <translation>Alle {count} gew&amp;ählten speichern…</translation>
     </message>
     <message>
@@ -5104,7 +5108,7 @@
         <translation>Grundpreis getrennt: {charge} im Jahr.</translation>
     </message>
     <message>
-        <source>Stands &amp;out</source>
+        <source>Stands o&amp;ut</source>
         <translation>Bet&amp;ont</translation>
     </message>
     <message>
@@ -5260,7 +5264,7 @@
         <translation>Ausschalten</translation>
     </message>
     <message>
-        <source>T&amp;itle</source>
+        <source>&amp;Title</source>
         <translation>T&amp;itel</translation>
     </message>
     <message>
@@ -6698,10 +6702,6 @@
     <message>
         <source>With a value each {interval_s:.0f} s and no energy counter, which of the heater&apos;s pulses were met is chance: +-{percent:.0f} % of the energy. A meter that logs each second, averages, or has a counter would tell.</source>
         <translation>Mit einem Wert alle {interval_s:.0f} s und ohne Energiezähler ist es Zufall, welche Pulse der Heizung getroffen wurden: +-{percent:.0f} % der Energie. Ein Messgerät, das jede Sekunde aufzeichnet, mittelt oder einen Zähler hat, würde es zeigen.</translation>
-    </message>
-    <message>
-        <source>With con&amp;ditions and source</source>
-        <translation>Mit Bedingungen, &amp;Quelle</translation>
     </message>
     <message>
         <source>With conditions and source</source>

@@ -74,7 +74,7 @@ class FairnessPage(Page):
         self.found = FoundPanel()
         self.message = told_label()
         self.pictures = PictureMenu({mark("Fairness"): self.chart, **self.plan.views()}, self)
-        self._how = link_button("how_found", tr("&How is this found?"))
+        self._how = link_button("how_found", tr("How is this found?"))
         self._save = save_button(menu=self.pictures.menu)
         self._copy = copy_button(tr("Copy the picture and the list of points (Ctrl+C on the chart)"))
         self._edits = FairnessEdits(session, self)

@@ -95,7 +95,7 @@ class LoadsPage(Page):
     def _action_row(self) -> QWidget:
         bar, controls = QWidget(), QWidget()
         tip = tr("How loads are measured; for a value click on it")
-        self._how = link_button("how_found", tr("&How is this found?"), tip)
+        self._how = link_button("how_found", tr("How is this found?"), tip)
         self._save = save_button(menu=self.pictures.menu)
         self._copy = copy_button()
         self._of_test = labelled(tr("&Test:"), self.test)

@@ -17,7 +17,7 @@ class BedBar(QWidget):
         self.message = told_label()
         self.how = link_button(
             "how_found",
-            tr("&How is this found?"),
+            tr("How is this found?"),
             tr("How beds are measured; for a value click on it, or press F1 on a selected test"),
         )
         self.save = save_button()

@@ -97,7 +97,7 @@ class BedProperties(QFrame):
             heading.setProperty("role", "heading" if column == 0 else "muted")
             self._grid.addWidget(heading, 0, column)
         row = count + 1
-        label = QLabel(tr("&Emissivity of the faces"))
+        label = QLabel(tr("Em&issivity of the faces"))
         label.setBuddy(self.emissivity)
         note = QLabel(tr("for the heat a plate must lose; 0.9 for paint or coating, 0.1 for bare metal"))
         note.setProperty("role", "muted")

@@ -36,7 +36,7 @@ class CompareBar(QWidget):
         tip = tr(
             "How the sentence above was found; for a value click on it, for a run double-click it or press F1"
         )
-        self.how = link_button("how_found", tr("&How was this found?"), tip)
+        self.how = link_button("how_found", tr("How was this found?"), tip)
         controls = QWidget()
         row = Flow(controls, S8)
         for text, widget in ((tr("Sho&w:"), self.view), (tr("&Counted:"), self.boundary)):

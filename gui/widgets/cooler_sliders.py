@@ -39,10 +39,10 @@ class CoolerSliders(QWidget):
         self._grid.setHorizontalSpacing(S8)
         self._grid.setVerticalSpacing(S4)
         self._grid.setColumnStretch(1, 1)
-        self.first = self._slider("cooler_first", tr("&First layers at"), _BED_C, 5)
+        self.first = self._slider("cooler_first", tr("First &layers at"), _BED_C, 5)
         self.later = self._slider("cooler_later", tr("&Then at"), _BED_C, 5)
         self.first_layers = self._slider(
-            "cooler_first_layers", tr("First layers &take"), _FIRST_LAYERS_MIN, 10
+            "cooler_first_layers", tr("First layers ta&ke"), _FIRST_LAYERS_MIN, 10
         )
         self.print_time = self._slider("cooler_print", tr("The p&rint takes"), _PRINT_HALF_HOURS, 4)
         self.least = NumberField("cooler_least", tr("Lowest bed temperature that you allow"), (0.0, 120.0))

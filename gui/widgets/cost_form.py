@@ -36,26 +36,26 @@ _WAYS: tuple[tuple[str, PricedBy], ...] = (
 _MOST = 1e9
 #: (field, label, what it is, unit, limits) of the print
 _PRINT = (
-    ("print_hours", mark("&Length"), mark("Length of the print, warm-up included"), "h", (0.01, 10_000.0)),
-    ("material_g", mark("Ma&terial"), mark("Material in the print"), "g", (0.0, _MOST)),
+    ("print_hours", mark("Len&gth"), mark("Length of the print, warm-up included"), "h", (0.01, 10_000.0)),
+    ("material_g", mark("Materia&l"), mark("Material in the print"), "g", (0.0, _MOST)),
     ("material_per_kg", mark("Material, a kg"), mark("Price of the material a kilogram"), "", (0.0, _MOST)),
     (
         "failed_percent",
-        mark("Prints that &fail"),
+        mark("Pri&nts that fail"),
         mark("Prints that fail, of all that are begun"),
         "%",
         (0.0, 99.0),
     ),
     (
         "co2_g_per_kwh",
-        mark("C&O₂ factor"),
+        mark("CO₂ facto&r"),
         mark("Grams of carbon dioxide a kWh, your own figure"),
         "g/kWh",
         (0.0, 1e6),
     ),
 )
 _MACHINE = (
-    ("count", mark("How man&y"), mark("Machines of this kind"), "", (1.0, 100_000.0)),
+    ("count", mark("Ho&w many"), mark("Machines of this kind"), "", (1.0, 100_000.0)),
     (
         "printing_hours",
         mark("Printing a year"),
@@ -288,7 +288,7 @@ class CostForm(QWidget):
 
     def _lay_out(self) -> None:
         self._price = _form()
-        self._price.addRow(tr("&Currency"), self.currency)
+        self._price.addRow(tr("C&urrency"), self.currency)
         self._price.addRow(tr("Pri&ced"), self.way)
         self._add(
             self._price, "price_per_kwh", tr("&Price a kWh"), tr("Price of a kilowatt hour"), "", PRICES
@@ -298,7 +298,7 @@ class CostForm(QWidget):
         self._price.addRow(self.read)
         self._price.addRow(tr("&Zone"), self.zone)
         standing = tr("Standing charge a day, kept apart")
-        self._add(self._price, "standing_per_day", tr("&Standing, a day"), standing, "", (0.0, _MOST))
+        self._add(self._price, "standing_per_day", tr("Stan&ding, a day"), standing, "", (0.0, _MOST))
         off = _form()
         self._add(
             off,

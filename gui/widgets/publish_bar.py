@@ -28,7 +28,7 @@ class PublishBar(QWidget):
         self.save.setProperty("role", "main")
         self.save_all = _button(
             "publish_save_all",
-            tr("Save &all picked…"),
+            tr("Save all pic&ked…"),
             tr("Save every pick into a folder: pictures, and tables as CSV"),
         )
         self.steps = _button(
@@ -59,7 +59,7 @@ class PublishBar(QWidget):
         for choice, letters in ((self.ending, 12), (self.ratio, 3)):
             choice.setMinimumContentsLength(letters)
             choice.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
-        file = QLabel(tr("&File:"))
+        file = QLabel(tr("F&ile:"))
         file.setBuddy(self.ending)
         layout = Flow(self, S8)
         layout.setContentsMargins(S16, 0, S16, 0)
@@ -96,7 +96,7 @@ class PublishBar(QWidget):
         self.real_size.setEnabled(has_picture)
         self.save_all.setEnabled(picks > 0)
         self.save_all.setText(
-            tr("Save &all {count} picked…", count=picks) if picks else tr("Save &all picked…")
+            tr("Save all {count} pic&ked…", count=picks) if picks else tr("Save all pic&ked…")
         )
         self.ratio.setEnabled(self.chosen_ending in ("png", "webp"))
 

@@ -16,14 +16,14 @@ from gui.widgets.flow import Flow
 _MOST_NAMED = 12
 _WITH_LOGS, _HASHES = mark("Raw logs inside"), mark("Only the SHA-256 of each log")
 _BUTTONS: tuple[tuple[Wanted, str, str], ...] = (
-    ("html", mark("Report, &HTML…"), mark("One file with pictures, tables and method, for any browser")),
+    ("html", mark("Report, HTML…"), mark("One file with pictures, tables and method, for any browser")),
     ("pdf", mark("Report, P&DF…"), mark("The same on pages")),
     (
         "tables",
-        mark("All &tables…"),
+        mark("&All tables…"),
         mark("A spreadsheet with a sheet for each table, and one for the method"),
     ),
-    ("everything", mark("&Everything…"), mark("Report, tables, pictures and bundle in one folder")),
+    ("everything", mark("Everythin&g…"), mark("Report, tables, pictures and bundle in one folder")),
 )
 
 
