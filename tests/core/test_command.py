@@ -276,8 +276,3 @@ def test_wrong_arguments_of_the_whole(argv: list[str], capsys: pytest.CaptureFix
     out, err = capsys.readouterr()
     assert out == ""
     assert len(err.splitlines()) == 1
-
-
-def _environment(**changes: str) -> dict[str, str]:
-    hidden = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
-    return {**{k: v for k, v in os.environ.items() if k not in hidden}, **changes}
