@@ -11,6 +11,7 @@ import math
 import numpy as np
 from attrs import evolve, frozen
 
+from core.energy.edges import Edge
 from core.energy.integral import between_rows_wh
 from core.energy.lottery import CLOSE_S, Lottery, lottery
 from core.energy.sampling import Roughness, path_u_wh, roughness
@@ -25,6 +26,8 @@ QUIET_ROWS = 3
 MOST_ROWS = 4000
 #: a level below which hardly a sample of a heated stretch falls, and of idling: this percentile of them
 LOW_PERCENT = 10
+#: so few quiet rows tell how quiet it is where others would be of another run
+FEWEST_QUIET = 4
 #: levels of heated and idle rows that are not this many times apart cannot be told
 APART = 1.6
 
@@ -81,6 +84,34 @@ class Beside:
         """What was used from the last row of the stretch to the next: it ended anywhere between."""
         heated_w = self.around.mean_w if self.known is None else self.known.counter_w
         return _over_edge(trace, self.last_row, heated_w, float(trace.power_w[self.last_row + 1]))
+
+
+def quiet_rows(trace: Trace, start: Edge, end: Edge, count: int) -> tuple[int, int]:
+    """The first of the rows before a run, and the last of those after it, that tell how quiet it is there.
+
+    Rows of another run close by are none of them, unless hardly any others are left.
+
+    Parameters
+    ----------
+    trace : Trace
+    start, end : Edge
+        Of the run.
+    count : int
+        Rows on either side at the most.
+    """
+    low_w = float(np.percentile(trace.power_w[start.row_after : end.row_before + 1], LOW_PERCENT))
+    first = max(start.row_before - count, 0)
+    last = min(end.row_after + count, trace.time_s.size - 1)
+    back = trace.power_w[first : start.row_before + 1][::-1]
+    on = trace.power_w[end.row_after : last + 1]
+    quiet = [
+        int(np.argmax(np.append(rows_w > (rows_w[0] + low_w) / 2, True))) if rows_w.size else 0
+        for rows_w in (back, on)
+    ]
+    return (
+        start.row_before - quiet[0] + 1 if FEWEST_QUIET <= quiet[0] < back.size else first,
+        end.row_after + quiet[1] - 1 if FEWEST_QUIET <= quiet[1] < on.size else last,
+    )
 
 
 def threshold_w(trace: Trace, first_row: int, last_row: int, beside_rows: int) -> float | None:

@@ -22,7 +22,7 @@ from core.energy.lottery import Lottery, lottery
 from core.energy.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh, resolution_u_wh, roughness
 from core.energy.settling import Settled, settle
 from core.energy.switched_off import more_at_end
-from core.energy.ticks import Tick, Used, standing, ticks_near, used_before
+from core.energy.ticks import Tick, Used, break_rows, ticks_around, used_before
 from core.energy.together import Told, begun_at_0, together
 from core.energy.warm_up import WarmUp, warm_up
 from core.language import mark
@@ -38,10 +38,6 @@ UNSEEN = mark("unseen heater")
 IN_STEP = mark("readings in step")
 #: rows beside a run that tell how quiet it is there
 OUTSIDE_ROWS = 20
-#: so few of them do where others would be of another run
-FEWEST_QUIET = 4
-#: of a run's rows, those with its heater off [%]
-LOW_PERCENT = 5
 
 
 @frozen
@@ -102,7 +98,7 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
     """
     inner = roughness(trace, start.row_after, end.row_before)
     # whether a gap beside the run hides some of it, nobody can tell
-    first_before, last_after = _quiet(trace, start, end)
+    first_before, last_after = beside.quiet_rows(trace, start, end, OUTSIDE_ROWS)
     before = roughness(trace, first_before, start.row_before)
     after = roughness(trace, end.row_after, last_after)
     run = _Run(
@@ -114,9 +110,9 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
         evolve(after, gap_w=inner.gap_w),
         lottery(trace, start.row_after, end.row_before),
         warm_up(trace, start.row_after, end.row_before),
-        _break_rows(trace),
+        break_rows(trace),
     )
-    ticks = _ticks(run)
+    ticks = ticks_around(trace, start, end, run.breaks)
     run = evolve(run, beside=_beside(run, ticks))
     outer = [t for t in ticks if t.row <= start.row_before]
     inside = [t for t in ticks if start.row_after <= t.row <= end.row_before]
@@ -139,26 +135,6 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
         for asked, others in _groups(run, nodes, len(outer), len(outer) + 1 + len(inside))
     ]
     return Chain(increments, tuple(seen), len(outer), len(outer) + 1 + len(inside), resets, settled)
-
-
-def _quiet(trace: Trace, start: Edge, end: Edge) -> tuple[int, int]:
-    """The first of the rows before a run, and the last of those after it, that tell how quiet it is there.
-
-    Rows of another run close by are none of them, unless hardly any others are left.
-    """
-    low_w = float(np.percentile(trace.power_w[start.row_after : end.row_before + 1], LOW_PERCENT))
-    first = max(start.row_before - OUTSIDE_ROWS, 0)
-    last = min(end.row_after + OUTSIDE_ROWS, trace.time_s.size - 1)
-    back = trace.power_w[first : start.row_before + 1][::-1]
-    on = trace.power_w[end.row_after : last + 1]
-    quiet = [
-        int(np.argmax(np.append(rows_w > (rows_w[0] + low_w) / 2, True))) if rows_w.size else 0
-        for rows_w in (back, on)
-    ]
-    return (
-        start.row_before - quiet[0] + 1 if FEWEST_QUIET <= quiet[0] < back.size else first,
-        end.row_after + quiet[1] - 1 if FEWEST_QUIET <= quiet[1] < on.size else last,
-    )
 
 
 def _groups(
@@ -221,43 +197,6 @@ def blind(links: Chain) -> Chain:
         for place, increment in enumerate(links.settled)
     )
     return evolve(links, increments=increments)
-
-
-def _break_rows(trace: Trace) -> tuple[int, ...]:
-    """First rows after each reset of the counter."""
-    return tuple(int(np.searchsorted(trace.time_s, at_s, side="left")) for at_s in trace.counter_breaks_s)
-
-
-def _ticks(run: _Run) -> list[Tick]:
-    """Ticks near the edges, and near every reset between them, by row; none that spans a reset.
-
-    On a side of the run where nothing ticks, the rows where the counter stands still take their place.
-    """
-    if run.trace.counter_wh is None:
-        return []
-    start, end = run.start.row_before, run.end.row_after
-    first_row = max((row for row in run.breaks if row <= start), default=0)
-    last_row = min((row - 1 for row in run.breaks if row > end), default=run.trace.time_s.size - 1)
-    places = (start, run.end.row_before, *(row for row in run.breaks if start < row <= end))
-    found = {t.row: t for place in places for t in ticks_near(run.trace, place, first_row, last_row)}
-    ticks = [
-        found[row] for row in sorted(found) if not any(found[row].previous < b <= row for b in run.breaks)
-    ]
-    # a counter that does not move in the run is broken, or too coarse to tell anything
-    if not any(start < tick.row < end for tick in ticks):
-        return ticks
-    if ticks[0].row > start:
-        begins_at_0 = run.trace.counter_wh[first_row] == 0
-        ahead = [_set_to_0(first_row)] if begins_at_0 else standing(run.trace, first_row, start)
-        ticks = [*ahead, *ticks]
-    if ticks[-1].row < end:
-        ticks = [*ticks, *standing(run.trace, end, last_row)]
-    return ticks
-
-
-def _set_to_0(row: int) -> Tick:
-    """A counter that begins at 0: it may have been set to it, or else stand anywhere in its first step."""
-    return Tick(row, row, 0.0, 0.0)
 
 
 def _beside(run: _Run, ticks: Sequence[Tick]) -> tuple[Beside, ...]:

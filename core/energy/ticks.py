@@ -11,6 +11,7 @@ import math
 import numpy as np
 from attrs import frozen
 
+from core.energy.edges import Edge
 from core.energy.integral import between_rows_wh
 from core.energy.sampling import Roughness
 from core.energy.timing import shortest_interval_s
@@ -88,6 +89,49 @@ def ticks_near(trace: Trace, row: int, first_row: int, last_row: int) -> list[Ti
             pairs = zip(known[near].tolist(), known[near + 1].tolist(), strict=True)
             return [Tick(b, a, float(counter[b]), float(counter[b] - counter[a])) for a, b in pairs]
         width *= 8
+
+
+def ticks_around(trace: Trace, begin: Edge, finish: Edge, breaks: tuple[int, ...]) -> list[Tick]:
+    """Ticks near the edges of a run, and near every reset between them, by row; none that spans a reset.
+
+    On a side of the run where nothing ticks, the rows where the counter stands still take their place.
+
+    Parameters
+    ----------
+    trace : Trace
+    begin, finish : Edge
+        Of the run.
+    breaks : tuple of int
+        First rows after each reset.
+    """
+    if trace.counter_wh is None:
+        return []
+    start, end = begin.row_before, finish.row_after
+    first_row = max((row for row in breaks if row <= start), default=0)
+    last_row = min((row - 1 for row in breaks if row > end), default=trace.time_s.size - 1)
+    places = (start, finish.row_before, *(row for row in breaks if start < row <= end))
+    found = {t.row: t for place in places for t in ticks_near(trace, place, first_row, last_row)}
+    ticks = [found[row] for row in sorted(found) if not any(found[row].previous < b <= row for b in breaks)]
+    # a counter that does not move in the run is broken, or too coarse to tell anything
+    if not any(start < tick.row < end for tick in ticks):
+        return ticks
+    if ticks[0].row > start:
+        begins_at_0 = trace.counter_wh[first_row] == 0
+        ahead = [_set_to_0(first_row)] if begins_at_0 else standing(trace, first_row, start)
+        ticks = [*ahead, *ticks]
+    if ticks[-1].row < end:
+        ticks = [*ticks, *standing(trace, end, last_row)]
+    return ticks
+
+
+def _set_to_0(row: int) -> Tick:
+    """A counter that begins at 0: it may have been set to it, or else stand anywhere in its first step."""
+    return Tick(row, row, 0.0, 0.0)
+
+
+def break_rows(trace: Trace) -> tuple[int, ...]:
+    """First rows after each reset of the counter."""
+    return tuple(int(np.searchsorted(trace.time_s, at_s, side="left")) for at_s in trace.counter_breaks_s)
 
 
 def reading_at(trace: Trace, tick: Tick, used: Used) -> tuple[float, float]:
