@@ -81,11 +81,13 @@ def _is_rest(rows: Rows, idle_w: float, working_w: F64, still_w: F64, window: in
     rest_w = float(np.median(still_w))
     # pulses that the samples miss for a while are met within a longer one
     window = max(window, min(still_w.size // 2, working_w.size // 4))
-    least_w = float(highest(working_w, window).min())
-    margin_w = max(LOWER_PART * (least_w - idle_w), 2 * tolerance_w(rows))
-    if rest_w > least_w - margin_w:
+
+    def below_w(level_w: float) -> float:
+        return level_w - max(LOWER_PART * (level_w - idle_w), 2 * tolerance_w(rows))
+
+    if rest_w > below_w(float(highest(working_w, window).min())):
         return False
-    if rest_w < float(np.percentile(working_w, HARDLY_EVER)) - margin_w:
+    if rest_w < below_w(float(np.percentile(working_w, HARDLY_EVER))):
         return True
     # a bed that rests at last is as still as that where no motor is seen to move
     step_w = float(np.median(np.abs(np.diff(still_w))))

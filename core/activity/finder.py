@@ -51,7 +51,8 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
     progress(0.0, tr(FINDING))
     rows = rows_of(trace)
     levels = learn(rows, part(progress, 0.1, 0.6))
-    if levels.standby_w is None and (noise_w := noise_at_rest_w(rows)) > tolerance_w(rows):
+    is_unknown = levels.standby_w is None or levels.dark_part > 0
+    if is_unknown and (noise_w := noise_at_rest_w(rows)) > tolerance_w(rows):
         rows = evolve(rows, noise_w=noise_w)
         levels = learn(rows)
     levels = refined(rows, levels, heating.above(rows, levels))

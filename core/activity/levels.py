@@ -78,8 +78,9 @@ def tolerance_w(rows: Rows) -> float:
 def noise_at_rest_w(rows: Rows) -> float:
     """How far power wanders in the windows of a rest, by nothing but the meter's noise.
 
-    Wanted where nothing rests by the tolerance for a good meter. The lowest windows are a rest, and not
-    processing between the pulses of a bed, when the low ends of all the others lie far above them.
+    Wanted where nothing rests by the tolerance for a good meter, or nothing but a machine that is switched off:
+    0 W has no noise. The lowest windows are a rest, and not processing between the pulses of a bed, when the
+    low ends of all the others lie far above them.
 
     Parameters
     ----------
@@ -91,18 +92,23 @@ def noise_at_rest_w(rows: Rows) -> float:
         0 where the lowest windows are no rest. [W]
     """
     high_w, low_w = highest(rows.power_w, rows.window), lowest(rows.power_w, rows.window)
-    lowest_of_all = high_w <= quantile(high_w, rows.weight_s, LOWEST_TIME)
+    on = low_w > 0
+    if not on.any():
+        return 0.0
+    is_dark = not bool(on.all())
+    lowest_of_all = on & (high_w <= quantile(high_w[on], rows.weight_s[on], LOWEST_TIME))
     level_w = float(np.median(rows.power_w[lowest_of_all]))
     wanders = np.abs(high_w - low_w) < MOST_NOISE_W
     resting = wanders & (high_w < level_w + MOST_NOISE_W) & (low_w > level_w - MOST_NOISE_W)
     # windows over an edge belong to neither
     others = (low_w > level_w + MOST_NOISE_W) & ~resting
-    if not others.any() or rows.weight_s[resting].sum() < LOWEST_TIME * rows.weight_s.sum():
+    if not others.any() or rows.weight_s[resting].sum() < LOWEST_TIME * rows.weight_s[on].sum():
         return 0.0
     # held motors and fans after the end are no processing, and may be a part of the others
     longest_s = max((float(rows.weight_s[a : b + 1].sum()) for a, b in spans(resting).tolist()), default=0.0)
     is_apart = quantile(low_w[others], rows.weight_s[others], 0.25) > APART_TIMES * max(level_w, MOST_NOISE_W)
-    if not is_apart and longest_s < LONG_REST_S:
+    # what never rests but at 0 W may process for as long without moving further than noise does
+    if not is_apart and (is_dark or longest_s < LONG_REST_S):
         return 0.0
     # a window that wanders just so far still rests
     return float(np.percentile((high_w - low_w)[resting], 95)) + rows.step_w / 2
