@@ -321,8 +321,8 @@ def _with_meters(study: Study, settled: Collection[str]) -> Study:
         if of_machine:
             meter_id = of_machine[0]
         else:
-            study = edits.add_meter(study, f"Meter of {study.machine(log.machine_id).name}").study
-            meter_id = study.meters[-1].id
+            study, meter = edits.with_meter_of(study, study.machine(log.machine_id))
+            meter_id = meter.id
         study = edits.assign_meter(study, log.id, meter_id).study
         done.add(log.id)
     return study

@@ -34,6 +34,7 @@ from core.edits.machines import (
     add_meter,
     add_typed,
     assign_meter,
+    assign_meter_to_all,
     include_typed,
     leave_out_typed,
     merge_machines,
@@ -43,6 +44,8 @@ from core.edits.machines import (
     rename_machine,
     set_meter,
     set_slot,
+    type_reading,
+    with_meter_of,
 )
 from core.edits.matching import FoundRun
 from core.edits.plan import (
@@ -115,6 +118,7 @@ __all__ = [
     "add_property_column",
     "add_typed",
     "assign_meter",
+    "assign_meter_to_all",
     "can_join",
     "choose_price_list",
     "draw_run",
@@ -201,4 +205,6 @@ __all__ = [
     "take_in_sheet",
     "take_measured_spread",
     "title",
+    "type_reading",
+    "with_meter_of",
 ]

@@ -133,6 +133,27 @@ def assign_meter(study: Study, log_id: str, meter_id: str) -> Edit:
     return Edit(evolve(study, logs=logs), tr("Assign {name}", name=meter.name))
 
 
+def assign_meter_to_all(study: Study, meter_id: str) -> Edit:
+    """Say that one meter measured every machine, one after another: its error then cancels between them.
+
+    Logs of a bed alone keep theirs: they were taken beside the log of the whole machine. Meters that nobody
+    stated anything of and that are left without a log go.
+    """
+    meter = found(study.meters, meter_id, "meter")
+    after = evolve(
+        study,
+        logs=tuple(log if log.of_bed else evolve(log, meter_id=meter_id) for log in study.logs),
+        typed=tuple(evolve(reading, meter_id=meter_id) for reading in study.typed),
+    )
+    kept = {log.meter_id for log in after.logs} | {meter_id}
+    kept |= {one for check in study.checks for one in (check.meter_id, check.other_id)}
+    kept |= set(study.plan.meter_ids or ())
+    for idle in after.meters:
+        if idle.id not in kept and not idle.stated:
+            after = remove_meter(after, idle.id).study
+    return Edit(after, tr("Say that {name} measured all", name=meter.name))
+
+
 def remove_meter(study: Study, meter_id: str) -> Edit:
     """Take a meter away that nothing was measured with, and its load checks.
 
@@ -198,6 +219,33 @@ def add_typed(
     )
 
 
+def type_reading(
+    study: Study,
+    name: str,
+    energy_wh: float,
+    *,
+    seconds: float | None = None,
+    step_wh: float = 1.0,
+    note: str = "",
+    meter_id: str | None = None,
+) -> Edit:
+    """Add a reading of a machine by its name, new where there is none of that name.
+
+    Parameters are those of `add_typed`; where nobody says which meter it was, it is the one that measured the
+    machine's other runs, or else a new one: taking two machines' readings for one meter's would make its
+    error cancel in their ratio with nothing to show for it.
+    """
+    machine = next((m for m in study.machines if m.name == name), None)
+    if machine is None:
+        study, machine = with_machine(study, checked_name(name))
+    if meter_id is None:
+        study, meter = with_usual_meter(study, machine)
+        meter_id = meter.id
+    return add_typed(
+        study, machine.id, energy_wh, seconds=seconds, step_wh=step_wh, note=note, meter_id=meter_id
+    )
+
+
 def remove_typed(study: Study, typed_id: str) -> Edit:
     """Take a typed reading away."""
     reading = found(study.typed, typed_id, "typed reading")
@@ -239,6 +287,27 @@ def with_meter(study: Study) -> tuple[Study, Meter]:
         return study, study.meters[0]
     meter = Meter("m1", DEFAULT_METER)
     return evolve(study, meters=(meter,)), meter
+
+
+def with_usual_meter(study: Study, machine: Machine) -> tuple[Study, Meter]:
+    """`study`, and the meter a machine's other runs were measured with, or a new one of unstated accuracy."""
+    known = [log.meter_id for log in study.logs_of(machine.id) if not log.of_bed]
+    known += [reading.meter_id for reading in study.typed if reading.machine_id == machine.id]
+    if known:
+        return study, study.meter(known[0])
+    name = _meter_name(machine)
+    meter = next((m for m in study.meters if m.name == name), None)
+    return with_meter_of(study, machine) if meter is None else (study, meter)
+
+
+def with_meter_of(study: Study, machine: Machine) -> tuple[Study, Meter]:
+    """`study` with a new meter that is called after a machine, and that meter."""
+    study = add_meter(study, _meter_name(machine)).study
+    return study, study.meters[-1]
+
+
+def _meter_name(machine: Machine) -> str:
+    return tr("Meter of {machine}", machine=machine.name)
 
 
 def _machine_edit(study: Study, machine: Machine, label: str, merge_key: str) -> Edit:

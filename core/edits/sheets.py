@@ -10,7 +10,7 @@ from attrs import evolve, frozen
 from core.edits.checks import add_load_check, is_one_load
 from core.edits.conditions import note_making, note_temperatures
 from core.edits.edit import Edit
-from core.edits.machines import add_machine, add_meter, add_typed, assign_meter
+from core.edits.machines import add_machine, add_meter, add_typed, assign_meter, with_usual_meter
 from core.edits.runs import rename_run
 from core.formatting import listed
 from core.language import tr
@@ -136,9 +136,8 @@ class _Taker:
 
     def _usual_meter(self, machine: Machine) -> Meter:
         """The meter the machine's other runs were measured with, or a new one of unstated accuracy."""
-        known = [g.meter_id for g in self.study.logs_of(machine.id)]
-        known += [t.meter_id for t in self.study.typed if t.machine_id == machine.id]
-        return self.study.meter(known[0]) if known else self._meter(f"Meter of {machine.name}")
+        self.study, meter = with_usual_meter(self.study, machine)
+        return meter
 
     # runs that a log holds
 

@@ -9,18 +9,20 @@ from core.language import tr
 from core.study import Boundary, Study
 
 
-def new_study(study_id: str, *, name: str = "Untitled study", invented: bool = False) -> Edit:
-    """Start an empty study.
+def new_study(study_id: str, *, name: str = "", invented: bool = False) -> Edit:
+    """Start an empty study; what nobody has named is called so in the language spoken.
 
     Parameters
     ----------
     study_id : str
         Unique in the world; made by whoever makes the file.
     name : str
+        Empty for a study that nobody has named.
     invented : bool
         Whether its numbers are made up, as those of the demo are; it is then said wherever they are shown.
     """
-    return Edit(Study(id=study_id, name=checked_name(name), invented=invented), tr("New study"))
+    called = checked_name(name) if name else tr("Untitled study")
+    return Edit(Study(id=study_id, name=called, part=tr("part"), invented=invented), tr("New study"))
 
 
 def rename_study(study: Study, name: str) -> Edit:

@@ -81,13 +81,13 @@ def shown_runs(machine: MachineResult) -> tuple[RunResult, ...]:
     """The runs that a chart shows: those that count, and those of the same part that were left out.
 
     A stretch that is no run of the part (another part, a hold test, a broken-off run) is not shown, unless a
-    person decided about it: then leaving it out must stay visible.
+    person decided that it does not count: then leaving it out must stay visible.
     """
     parts = {r.part for r in machine.included}
     return tuple(
         r
         for r in machine.runs
-        if r.energy_wh is not None and (r.included or r.decided_by_user or r.part in parts)
+        if r.energy_wh is not None and (r.included or r.left_out_by_user or r.part in parts)
     )
 
 

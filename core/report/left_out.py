@@ -26,7 +26,7 @@ def left_out(sources: Sources, shown: Mapping[str, Table], warnings: Sequence[st
         (True, tr("Left out by hand")),
         (False, tr("Not counted by the program’s rules")),
     ):
-        lines = [_line(name, run) for name, run in out if run.decided_by_user is by_user]
+        lines = [_line(name, run) for name, run in out if run.left_out_by_user is by_user]
         if len(lines) > _MOST_LINES:
             rest = len(lines) - _MOST_LINES
             lines[_MOST_LINES:] = [

@@ -178,7 +178,7 @@ def _left_out_told(comparison: Comparison) -> str:
         for run in machine.runs:
             if run.included:
                 continue
-            if run.decided_by_user:
+            if run.left_out_by_user:
                 by_hand += 1
             else:
                 by_program += 1

@@ -183,6 +183,7 @@ def run_result(
         included=why is None,
         why_excluded=why,
         decided_by_user=run.is_moved or run.set_kind is not None or run.set_included is not None,
+        left_out_by_user=why is not None and _is_left_out_by_user(run),
         seconds=None,
         energy_wh=None,
         energy_u95_wh=None,
@@ -215,6 +216,14 @@ def run_result(
         states=measured.states if is_part else (),
         problems=used.problems,
     )
+
+
+def _is_left_out_by_user(run: Run) -> bool:
+    """Whether it is the user who keeps it out, and of something that the program may take for a run."""
+    if run.set_included is False:
+        return True
+    seen_as_run = run.found_start_s is not None and run.found_kind in WHOLE
+    return run.set_kind is not None and (seen_as_run or run.kind in MAKING)
 
 
 def as_checked(energy: Energy, meter: Meter, checked: "Calibration | None") -> Energy:

@@ -47,6 +47,7 @@ def typed_result(
         if typed.included and has_energy
         else left_out or reason("stretch.left_out_no_reason" if has_energy else "stretch.no_energy"),
         decided_by_user=True,
+        left_out_by_user=not typed.included,
         seconds=seconds,
         energy_wh=used.energy_wh,
         energy_u95_wh=u95_of(used),

@@ -84,7 +84,11 @@ class BedShare:
 
 @frozen
 class RunResult:
-    """What one run used. Unknown is None, never 0; ``u95`` is the half-width of the 95 % interval."""
+    """What one run used. Unknown is None, never 0; ``u95`` is the half-width of the 95 % interval.
+
+    ``left_out_by_user``: somebody decided that what may be a run of the part does not count. A stretch that
+    somebody called the test it is, where the program saw no run either, is not left out.
+    """
 
     run_id: str
     machine_id: str
@@ -105,6 +109,7 @@ class RunResult:
     bed: BedShare | None
     states: tuple[StateSpan, ...] = ()
     problems: tuple[Problem, ...] = ()
+    left_out_by_user: bool = False
 
 
 @frozen

@@ -4572,6 +4572,10 @@
         <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
+        <source>Meter of {machine}</source>
+        <translation>Messgerät von {machine}</translation>
+    </message>
+    <message>
         <source>Not known without a hold test at a noted temperature: {named}.</source>
         <translation>Ohne Halteversuch bei notierter Temperatur nicht bekannt: {named}.</translation>
     </message>
@@ -4742,6 +4746,10 @@
     <message>
         <source>Say that there is nothing here</source>
         <translation>Angeben, dass hier nichts ist</translation>
+    </message>
+    <message>
+        <source>Say that {name} measured all</source>
+        <translation>Angeben, dass {name} alle gemessen hat</translation>
     </message>
     <message>
         <source>Say that {title} is: {kind}</source>
@@ -5896,6 +5904,10 @@
         <translation>Dieselbe für {others}.</translation>
     </message>
     <message>
+        <source>The same meter for all</source>
+        <translation>Dasselbe Messgerät für alle</translation>
+    </message>
+    <message>
         <source>The same on pages</source>
         <translation>Dasselbe auf Seiten</translation>
     </message>
@@ -6128,6 +6140,10 @@
         <translation>Dieses Log wurde mit einem Messgerät aufgenommen, das nicht in der Liste steht</translation>
     </message>
     <message>
+        <source>This meter measured all machines, one after another: what it is off by cancels between them</source>
+        <translation>Dieses Messgerät hat alle Maschinen gemessen, eine nach der anderen: Sein Fehler hebt sich zwischen ihnen auf</translation>
+    </message>
+    <message>
         <source>This row has been read before; it was not used again.</source>
         <translation>Diese Zeile wurde schon gelesen; sie wurde nicht noch einmal verwendet.</translation>
     </message>
@@ -6290,6 +6306,10 @@
     <message>
         <source>Unpacked it would be larger than {limit_mb} MB, so it is not unpacked. Unpack it by hand.</source>
         <translation>Entpackt wäre es größer als {limit_mb} MB, daher wird es nicht entpackt. Es von Hand entpacken.</translation>
+    </message>
+    <message>
+        <source>Untitled study</source>
+        <translation>Studie ohne Namen</translation>
     </message>
     <message>
         <source>Up and down scroll; Tab goes on to the choices in it</source>
@@ -6514,6 +6534,10 @@
     <message>
         <source>What nobody stated is left out, not taken as free: no work, no rent, no profit.</source>
         <translation>Was nicht angegeben ist, fehlt und gilt nicht als kostenlos: keine Arbeit, keine Miete, kein Gewinn.</translation>
+    </message>
+    <message>
+        <source>What one meter is off by cancels between the machines that it measured; two meters&apos; does not</source>
+        <translation>Der Fehler eines Messgeräts hebt sich zwischen den Maschinen auf, die es gemessen hat; der von zweien nicht</translation>
     </message>
     <message>
         <source>What stands here is noted in all runs of the machine that count; grey is what counts without.</source>
@@ -8836,6 +8860,10 @@
         <translation>Seite {number} von {pages}</translation>
     </message>
     <message>
+        <source>part</source>
+        <translation>Probeteil</translation>
+    </message>
+    <message>
         <source>part fan</source>
         <translation>Bauteillüfter</translation>
     </message>
@@ -9490,6 +9518,10 @@
     <message>
         <source>the machine&apos;s mean with this run against the mean of its other runs; told by Grubbs&apos; test</source>
         <translation>das Mittel der Maschine mit diesem Lauf gegen das Mittel ihrer anderen Läufe; erkannt mit dem Grubbs-Test</translation>
+    </message>
+    <message>
+        <source>the machine&apos;s own</source>
+        <translation>das der Maschine</translation>
     </message>
     <message>
         <source>the mean before it</source>

@@ -58,6 +58,7 @@ class LogEdits(QObject):
         panel.file_wanted_again.connect(self._read_file_of)
         panel.meter.meter_chosen.connect(self._assign_meter)
         panel.meter.meter_added.connect(self._add_meter)
+        panel.meter.meter_of_all.connect(self._assign_meter_to_all)
         panel.meter.renamed.connect(self._rename_meter)
         panel.meter.accuracy_stated.connect(self._state_accuracy)
         panel.meter.field_left.connect(session.seal)
@@ -146,6 +147,9 @@ class LogEdits(QObject):
         if self._panel.log_id is not None:
             self._session.apply(edits.assign_meter(self._session.study, self._panel.log_id, meter_id))
 
+    def _assign_meter_to_all(self, meter_id: str) -> None:
+        self._session.apply(edits.assign_meter_to_all(self._session.study, meter_id))
+
     def _add_meter(self) -> None:
         if self._panel.log_id is not None:
             name = tr("Meter {number}", number=len(self._session.study.meters) + 1)
@@ -183,14 +187,24 @@ class LogEdits(QObject):
         self._session.apply(edits.remove_load_check(self._session.study, check_id))
 
     def _add_typed(
-        self, name: str, energy_wh: float, seconds: float | None, step_wh: float, note: str
+        self,
+        name: str,
+        energy_wh: float,
+        seconds: float | None,
+        step_wh: float,
+        note: str,
+        meter_id: str | None,
     ) -> None:
-        study = self._session.study
-        if all(machine.name != name for machine in study.machines):
-            study = edits.add_machine(study, name).study
-        machine = next(m for m in study.machines if m.name == name)
         self._session.apply(
-            edits.add_typed(study, machine.id, energy_wh, seconds=seconds, step_wh=step_wh, note=note)
+            edits.type_reading(
+                self._session.study,
+                name,
+                energy_wh,
+                seconds=seconds,
+                step_wh=step_wh,
+                note=note,
+                meter_id=meter_id,
+            )
         )
 
     def _remove_typed(self, typed_id: str) -> None:

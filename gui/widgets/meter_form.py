@@ -30,6 +30,7 @@ class MeterForm(QWidget):
 
     meter_chosen = Signal(str)  # meter id
     meter_added = Signal()
+    meter_of_all = Signal(str)  # id of the meter that measured every machine
     renamed = Signal(str, str)  # meter id, name
     accuracy_stated = Signal(str, float, float)  # meter id, % of reading, W
     bed_alone_turned = Signal(bool)  # whether the log is of the bed alone
@@ -44,6 +45,13 @@ class MeterForm(QWidget):
         self._add.setObjectName("meter_add")
         self._add.setToolTip(tr("This log was taken with a meter that is not in the list"))
         self._add.clicked.connect(self.meter_added)
+        self._for_all = QPushButton(tr("The same meter for all"))
+        self._for_all.setObjectName("meter_for_all")
+        self._for_all.setProperty("role", "link")
+        self._for_all.setToolTip(
+            tr("This meter measured all machines, one after another: what it is off by cancels between them")
+        )
+        self._for_all.clicked.connect(self._take_for_all)
         self._name = QLineEdit()
         self._name.setObjectName("meter_name")
         self._name.setAccessibleName(tr("Name of the meter"))
@@ -73,19 +81,22 @@ class MeterForm(QWidget):
         grid.setVerticalSpacing(S4)
         grid.addWidget(self._choice, 0, 0)
         grid.addWidget(self._add, 0, 1)
-        grid.addWidget(self._name, 1, 0, 1, 2)
-        grid.addWidget(self._gain, 2, 0, 1, 2)
-        grid.addWidget(self._offset, 3, 0, 1, 2)
-        grid.addWidget(self._note, 4, 0, 1, 2)
-        grid.addWidget(self._of_bed, 5, 0, 1, 2)
-        grid.addWidget(self._checks_button, 6, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
-        grid.addWidget(self.checks, 7, 0, 1, 2)
+        grid.addWidget(self._for_all, 1, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
+        grid.addWidget(self._name, 2, 0, 1, 2)
+        grid.addWidget(self._gain, 3, 0, 1, 2)
+        grid.addWidget(self._offset, 4, 0, 1, 2)
+        grid.addWidget(self._note, 5, 0, 1, 2)
+        grid.addWidget(self._of_bed, 6, 0, 1, 2)
+        grid.addWidget(self._checks_button, 7, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
+        grid.addWidget(self.checks, 8, 0, 1, 2)
         grid.setColumnStretch(0, 1)
 
     def show_meter(self, study: Study, log: Log) -> None:
         """Show the meter of a log."""
         meter = self._meter = study.meter(log.meter_id)
         self._choice.fill([(m.name, m.id) for m in study.meters], meter.id)
+        used = {g.meter_id for g in study.logs if not g.of_bed} | {t.meter_id for t in study.typed}
+        self._for_all.setVisible(not log.of_bed and used != {meter.id})
         if self._name.text() != meter.name and not self._name.hasFocus():
             self._name.setText(meter.name)
         for spin, value in ((self._gain, meter.gain_percent), (self._offset, meter.offset_w)):
@@ -128,6 +139,10 @@ class MeterForm(QWidget):
     def _choose(self) -> None:
         if self._meter is not None and self._choice.currentData() != self._meter.id:
             self.meter_chosen.emit(str(self._choice.currentData()))
+
+    def _take_for_all(self) -> None:
+        if self._meter is not None:
+            self.meter_of_all.emit(self._meter.id)
 
     def _rename(self) -> None:
         if self._meter is not None and self._name.isModified() and self._name.text().strip():

@@ -24,14 +24,16 @@ from gui.look import S4, S8, S16
 #: last digit of a display [kWh]
 _DIGITS = ((0.001, "0.001 kWh"), (0.01, "0.01 kWh"), (0.1, "0.1 kWh"), (1.0, "1 kWh"))
 _ROWS_SHOWN = 4
+#: characters of a name that are always seen
+_NAME_LENGTH = 14
 
 
 class TypedForm(QWidget):
     """A row of fields and the list of what was typed so far."""
 
     added = Signal(
-        str, float, object, float, str
-    )  # machine, energy [Wh], seconds or None, last digit [Wh], note
+        str, float, object, float, str, object
+    )  # machine, energy [Wh], seconds or None, last digit [Wh], note, meter id or None
     removed = Signal(str)  # id of the reading
     turned = Signal(str)  # id: counted or not
 
@@ -51,6 +53,14 @@ class TypedForm(QWidget):
         for step_kwh, text in _DIGITS:
             self._digit.addItem(text, step_kwh)
         self._digit.setCurrentIndex(1)
+        self._meter = QComboBox()
+        self._meter.setObjectName("typed_meter")
+        self._meter.setToolTip(
+            tr("What one meter is off by cancels between the machines that it measured; two meters' does not")
+        )
+        for combo in (self._machine, self._meter):
+            combo.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            combo.setMinimumContentsLength(_NAME_LENGTH)
         self._note = QLineEdit()
         self._note.setObjectName("typed_note")
         self._add = QPushButton(tr("Add the run"))
@@ -80,6 +90,7 @@ class TypedForm(QWidget):
             self._machine.clear()
             self._machine.addItems(names)
             self._machine.setEditText(text or (names[0] if names else ""))
+        self._offer_meters(study)
         chosen = self._chosen()
         self._list.clear()
         for reading in study.typed:
@@ -94,6 +105,18 @@ class TypedForm(QWidget):
             widget.setVisible(bool(study.typed))
         self._on_row()
 
+    def _offer_meters(self, study: Study) -> None:
+        entries: list[tuple[str, str | None]] = [(tr("the machine's own"), None)]
+        entries += [(meter.name, meter.id) for meter in study.meters]
+        rows = range(self._meter.count())
+        if [(self._meter.itemText(row), self._meter.itemData(row)) for row in rows] == entries:
+            return
+        chosen = self._meter.currentData()
+        self._meter.clear()
+        for name, meter_id in entries:
+            self._meter.addItem(name, meter_id)
+        self._meter.setCurrentIndex(max(self._meter.findData(chosen), 0))
+
     def _on_add(self) -> None:
         name = self._machine.currentText().strip()
         energy_wh = (self._after.value() - self._before.value()) * WH_PER_KWH
@@ -105,7 +128,7 @@ class TypedForm(QWidget):
             self._refuse("")
             seconds = self._took.value() * SECONDS_PER_MINUTE or None
             step_wh = float(self._digit.currentData()) * WH_PER_KWH
-            self.added.emit(name, energy_wh, seconds, step_wh, self._note.text())
+            self.added.emit(name, energy_wh, seconds, step_wh, self._note.text(), self._meter.currentData())
             self._before.setValue(self._after.value())
             self._note.clear()
 
@@ -138,22 +161,24 @@ class TypedForm(QWidget):
         grid.setHorizontalSpacing(S8)
         grid.setVerticalSpacing(2)
         fields = (
-            (tr("Machine"), self._machine, 3),
-            (tr("Display before"), self._before, 2),
-            (tr("Display after"), self._after, 2),
-            (tr("It took"), self._took, 2),
-            (tr("Last digit"), self._digit, 1),
-            (tr("Note"), self._note, 3),
+            (tr("Machine"), self._machine, 0, 0, 1),
+            (tr("Display before"), self._before, 0, 1, 1),
+            (tr("Display after"), self._after, 0, 2, 1),
+            (tr("It took"), self._took, 0, 3, 1),
+            (tr("Last digit"), self._digit, 0, 4, 1),
+            (tr("Meter"), self._meter, 2, 0, 1),
+            (tr("Note"), self._note, 2, 1, 3),
         )
-        for column, (text, field, stretch) in enumerate(fields):
+        for text, field, row, column, wide in fields:
             label = QLabel(text)
             label.setProperty("role", "muted")
             label.setBuddy(field)
             field.setAccessibleName(text)
-            grid.addWidget(label, 0, column)
-            grid.addWidget(field, 1, column)
+            grid.addWidget(label, row, column, 1, wide)
+            grid.addWidget(field, row + 1, column, 1, wide)
+        for column, stretch in enumerate((3, 2, 2, 2, 1)):
             grid.setColumnStretch(column, stretch)
-        grid.addWidget(self._add, 1, len(fields))
+        grid.addWidget(self._add, 3, 4)
         buttons = QVBoxLayout()
         buttons.addWidget(self._turn)
         buttons.addWidget(self._remove)

@@ -14,6 +14,7 @@ def run(
     return RunResult(
         run_id=f"{machine}{i}", machine_id=machine, name=f"run {i}", start_s=0.0, end_s=3600.0, start=None,
         part="A", included=included, why_excluded=None if included else "left out", decided_by_user=by_user,
+        left_out_by_user=by_user and not included,
         seconds=3600.0, energy_wh=energy_wh, energy_u95_wh=0.3, mean_w=energy_wh, parts_per_kwh=None,
         energy=None, bed=None,
     )  # fmt: skip

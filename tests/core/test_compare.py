@@ -7,6 +7,7 @@ from attrs import evolve
 
 from core import edits
 from core.activity import find
+from core.figures.compare import shown_runs
 from core.results.compare import ALL_PAIRS_UP_TO, compare, forget
 from core.results.values import Comparison, MachineResult, Pair
 from core.study import LoadCheck, Study
@@ -93,6 +94,24 @@ def test_another_kind_does_not_count(three: tuple[Study, dict[str, Trace]]) -> N
     assert not run.included
     assert run.why_excluded == "a hold test: the bed was kept warm with no part made"
     assert run.bed is None
+    assert run.left_out_by_user  # the program saw a run in it
+
+
+def test_a_stretch_called_the_test_it_is_is_not_a_run_left_out_by_hand(
+    three: tuple[Study, dict[str, Trace]],
+) -> None:
+    study, traces = three
+    heating = evolve(study.runs[0], found_kind="heating", found_part="", found_why="")
+    moved = edits.move_edges(
+        evolve(study, runs=(heating, *study.runs[1:])), heating.id, heating.start_s, heating.end_s - 60
+    ).study
+    held = compare(edits.set_kind(moved, heating.id, "hold test").study, traces)
+    run = of(held, "Alder").runs[0]
+    assert not run.included
+    assert not run.left_out_by_user
+    assert run not in shown_runs(of(held, "Alder"))
+    assert "1 other stretch found and not counted." in held.conditions
+    assert "by hand" not in held.conditions
 
 
 def test_a_run_with_the_bed_off_and_the_log_of_a_bed_alone_are_not_compared(

@@ -323,6 +323,28 @@ class TestMachinesAndMeters:
         assert edits.include_typed(edits.leave_out_typed(after, "t1", "x").study, "t1").study == after
         assert edits.remove_typed(after, "t1").study == study
 
+    def test_one_meter_can_be_said_to_have_measured_all(self, study: Study):
+        apart = edits.type_reading(study, "Cedar", 20).study
+        assert len({log.meter_id for log in apart.logs} | {apart.typed[0].meter_id}) == 2
+        mine = edits.set_meter(edits.add_meter(apart, "Blue").study, "m3", gain_percent=0.5).study
+        after = edits.assign_meter_to_all(mine, "m1").study
+        assert {log.meter_id for log in after.logs} == {"m1"} == {t.meter_id for t in after.typed}
+        assert [meter.name for meter in after.meters] == [study.meter("m1").name, "Blue"]
+        bed = edits.mark_log_of_bed(edits.assign_meter(mine, "g2", "m2").study, "g2", True).study
+        assert edits.assign_meter_to_all(bed, "m1").study.log("g2").meter_id == "m2"
+
+    def test_a_reading_of_a_machine_is_of_the_meter_that_measured_it_or_of_a_new_one(self, study: Study):
+        study = edits.add_meter(study, "Other").study
+        study = edits.assign_meter(study, "g1", "m2").study
+        known = edits.type_reading(study, "Alder", 20).study
+        assert known.typed[0].meter_id == "m2"
+        assert known.meters == study.meters
+        new = edits.type_reading(known, "Cedar", 21).study
+        assert new.meter(new.typed[1].meter_id).name == "Meter of Cedar"
+        again = edits.type_reading(new, "Cedar", 22).study
+        assert again.typed[2].meter_id == again.typed[1].meter_id
+        assert edits.type_reading(new, "Rowan", 23, meter_id="m2").study.typed[2].meter_id == "m2"
+
     def test_typed_reading_on_a_new_machine_makes_a_meter(self):
         study = edits.add_machine(edits.new_study("s1").study, "Alder").study
         after = edits.add_typed(study, "a1", 21).study

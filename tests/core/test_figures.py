@@ -114,7 +114,7 @@ def test_another_part_is_not_shown_unless_a_person_decided() -> None:
     machine = comparison.machines[0]
     other = evolve(machine.runs[0], part="B", included=False, decided_by_user=False, run_id="x")
     assert other not in shown_runs(evolve(machine, runs=(*machine.runs, other)))
-    decided = evolve(other, decided_by_user=True)
+    decided = evolve(other, decided_by_user=True, left_out_by_user=True)
     assert decided in shown_runs(evolve(machine, runs=(*machine.runs, decided)))
 
 

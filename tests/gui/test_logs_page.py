@@ -7,7 +7,7 @@ import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QComboBox, QDoubleSpinBox, QLineEdit, QMenu
+from PySide6.QtWidgets import QApplication, QComboBox, QDoubleSpinBox, QLineEdit, QMenu, QPushButton
 
 from tests.gui.driver import Driver, opened, write_log
 
@@ -220,6 +220,14 @@ def test_readings_of_a_display_are_typed_in_without_any_log(qtbot, tmp_path: Pat
         assert [t.energy_wh for t in user.study.typed] == pytest.approx([400.0, 500.0])
         assert user.study.typed[0].seconds == 4200
         assert user.study.typed[0].step_wh == 10.0
+        names = [user.study.meter(t.meter_id).name for t in user.study.typed]
+        assert names == ["Meter of Hazel", "Meter of Rowan"]
+        meter = user.widget(QComboBox, "typed_meter")
+        meter.setCurrentText("Meter of Hazel")
+        user.widget(QDoubleSpinBox, "typed_after").setValue(8.0)
+        user.click("typed_add")
+        user.do("action_undo")
+        assert meter.currentText() == "Meter of Hazel"
         assert user.text("sentence") == "2 runs of the part typed in."
 
 
@@ -231,6 +239,18 @@ def test_a_reading_that_runs_backward_is_refused_with_the_reason(qtbot, tmp_path
         user.click("typed_add")
         assert user.study.typed == ()
         assert "must be higher" in user.text("typed_why_not")
+
+
+def test_one_meter_can_be_given_to_all_logs_at_once(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path) as user:
+        user.drop(write_log(tmp_path / "alder.csv"), write_log(tmp_path / "birch.csv", seed=2))
+        user.window.show_page("Logs")
+        user.settle()
+        assert len({log.meter_id for log in user.study.logs}) == 2
+        user.click("meter_for_all")
+        assert {log.meter_id for log in user.study.logs} == {user.study.meters[0].id}
+        assert len(user.study.meters) == 1
+        assert not [w for w in user.window.findChildren(QPushButton, "meter_for_all") if w.isVisible()]
 
 
 def test_the_accuracy_of_a_meter_can_be_stated(user: Driver):
