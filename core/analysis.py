@@ -28,6 +28,7 @@ from core.owners import free_name, owner
 from core.parcels import Parcel, packed, unpacked
 from core.problems import Problem, Severity
 from core.progress import Progress, part, silent
+from core.run_sheet import is_run_sheet
 from core.study import Log, Meter, Source, Study
 from core.traces import Trace
 
@@ -58,11 +59,12 @@ class FoundLog:
 
 @frozen
 class Found:
-    """What a set of paths holds: logs, every file as it was read, and what stood in the way."""
+    """What a set of paths holds: logs, every file as it was read, what stood in the way, and run sheets."""
 
     logs: tuple[FoundLog, ...]
     files: tuple[FileReading, ...]
     problems: tuple[Problem, ...]
+    sheets: tuple[Path, ...] = ()
 
     @property
     def is_complete(self) -> bool:
@@ -99,7 +101,7 @@ def find_logs(
     executor: Executor | None = None,
     analyse: Analyse = analyse_file,
 ) -> Found:
-    """Read files and folders, and find the runs in them.
+    """Read files and folders, and find the runs in them; run sheets among them are told, not read as logs.
 
     Parameters
     ----------
@@ -116,13 +118,15 @@ def find_logs(
     -------
     Found
     """
-    files, problems = find_files(paths)
+    places, problems = find_files(paths)
+    sheets = tuple(path for path, _ in places if is_run_sheet(path))
+    files = [place for place in places if place[0] not in sheets]
     analyses = _analysed(files, progress, executor, analyse)
     once, repeated = _each_once(analyses)
     logs = found_logs(once)
     told = tuple(p for a in analyses for p in a.reading.problems)
     joined = tuple(p for log in logs if (p := joined_problem(log.readings)) is not None)
-    return Found(logs, tuple(a.reading for a in analyses), (*problems, *told, *repeated, *joined))
+    return Found(logs, tuple(a.reading for a in analyses), (*problems, *told, *repeated, *joined), sheets)
 
 
 def _each_once(analyses: Sequence[FileAnalysis]) -> tuple[list[FileAnalysis], list[Problem]]:

@@ -20,7 +20,7 @@ from core.logs import FileReading, Reading
 from core.problems import Problem, Severity
 from core.results.compare import compare
 from core.results.values import Comparison
-from core.run_sheet import add_sheet, is_run_sheet, logged_runs
+from core.run_sheet import add_sheet, logged_runs
 from core.study import Boundary, Study
 from core.traces import Trace
 
@@ -119,12 +119,11 @@ def gather(
             Problem("analysis.one_study", Severity.ERROR, str(studies[0]), facts={"other": str(p)})
             for p in studies[1:]
         )
-    sheets = [p for p in paths if is_run_sheet(p)]
-    found = find_logs([p for p in paths if p not in (*studies, *sheets)], executor=executor, analyse=analyse)
+    found = find_logs([p for p in paths if p not in studies], executor=executor, analyse=analyse)
     problems += found.problems
     study = add_to_study(study, found.logs).study
     logs = by_log(study, found.logs)
-    for sheet in sheets:
+    for sheet in found.sheets:
         study, told = add_sheet(study, sheet, logged_runs(study, {**traces, **_traces(logs)}))
         problems += told
     study, told = _as_wished(study, {**traces, **_traces(logs)}, run_sheet, boundary)

@@ -42,11 +42,12 @@ class LogData:
 
 @frozen
 class FilesRead:
-    """Logs that were found in files and whose bytes are kept in the study file, and what stood in the way."""
+    """Logs found in files and kept in the study file, what stood in the way, and run sheets beside them."""
 
     logs: tuple[tuple[FoundLog, LogData], ...]
     problems: tuple[Problem, ...]
     places: tuple[tuple[str, Path], ...] = ()  # digest of the bytes, and where they were read
+    sheets: tuple[Path, ...] = ()
 
 
 def read_files(paths: Sequence[Path], file: StudyFile, progress: Progress) -> FilesRead:
@@ -84,7 +85,7 @@ def read_files(paths: Sequence[Path], file: StudyFile, progress: Progress) -> Fi
         if all(source.digest in kept for source in log.sources)
     )
     where = tuple((f.digest, places[f.file]) for f in found.files if f.digest in kept)
-    return FilesRead(logs, tuple(problems), where)
+    return FilesRead(logs, tuple(problems), where, found.sheets)
 
 
 def found_in(trace: Trace, progress: Progress = silent) -> Activity:

@@ -50,6 +50,7 @@ class Session(OpenStudy):
 
     compared = Signal(object)  # Comparison
     imported = Signal(int)  # how many logs came in
+    sheets_found = Signal(object)  # paths of filled run sheets that lay among the logs
 
     def __init__(self, jobs: Jobs, folder: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -213,6 +214,8 @@ class Session(OpenStudy):
             self.take_in(edit, ((log.sources, data) for log, data in new.logs))
             self.seal()
         self.imported.emit(len(self.study.logs) - before)
+        if new.sheets:
+            self.sheets_found.emit(new.sheets)
         waiting, self._to_read = self._to_read, ()
         if waiting:
             self.add_logs(waiting)

@@ -31,6 +31,7 @@ class StudyFiles(QObject):
         self._session, self._settings, self._window = session, settings, window
         self._sheets = RunSheets(session, self)
         self._sheets.told.connect(self._on_sheet)
+        session.sheets_found.connect(self.read_sheets)
         self.recent_menu = QMenu(tr("Open &recent"), window)
 
     def fill_recent(self) -> None:

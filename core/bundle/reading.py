@@ -210,12 +210,15 @@ def _unpacked(archive: zipfile.ZipFile, name: str, most_bytes: int) -> bytes:
     member = archive.getinfo(name)
     limit = min(most_bytes, FREE_BYTES + MOST_RATIO * member.compress_size)
     parts, size = [], 0
-    with archive.open(member) as stream:
-        while piece := stream.read(_BLOCK):
-            size += len(piece)
-            if size > limit:
-                raise _TooLarge(name)
-            parts.append(piece)
+    try:
+        with archive.open(member) as stream:
+            while piece := stream.read(_BLOCK):
+                size += len(piece)
+                if size > limit:
+                    raise _TooLarge(name)
+                parts.append(piece)
+    except (zipfile.BadZipFile, zlib.error, EOFError) as error:
+        raise zipfile.BadZipFile(tr("{file} cannot be unpacked", file=name)) from error
     return b"".join(parts)
 
 

@@ -29,6 +29,7 @@ from core.bundle.manifest import (
     to_text,
 )
 from core.bundle.reading import FREE_BYTES, MOST_RATIO
+from core.given_names import called_in_english
 from core.json_answer import compared, dumps, inspected
 from core.language import WRITTEN_IN, in_english, spoken, tr
 from core.logs import Reading
@@ -128,12 +129,13 @@ def write_bundle(path: Path, contents: Contents, progress: Progress = silent) ->
         Logs of which only the SHA-256 went in although more was wanted; or why nothing was written.
     """
     unfinished = unfinished_path(path)
+    study = without_folders(called_in_english(contents.sources.study))
     try:
         with (
             _results_in_english(),
             zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED, compresslevel=_LEVEL) as archive,
         ):
-            problems = _fill(archive, _for_others(contents), path.name, progress)
+            problems = _fill(archive, _for_others(contents, study), path.name, progress)
         put_in_place(unfinished, path)
     except OSError as error:
         facts = {"why": error.strerror or str(error)}
@@ -166,10 +168,9 @@ def _results_in_english() -> Iterator[None]:
         forget()
 
 
-def _for_others(contents: Contents) -> Contents:
-    """The same with results that name no folders either, and in the language spoken now."""
+def _for_others(contents: Contents, study: Study) -> Contents:
+    """The same with the results of a study that is told to others, in the language spoken now."""
     drawn = contents.sources.drawable
-    study = without_folders(drawn.study)
     comparison = compare(study, drawn.traces, drawn.activities)
     sources = Sources(evolve(drawn, study=study, comparison=comparison), contents.sources.year)
     return evolve(contents, sources=sources)

@@ -212,10 +212,15 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
 
 
 def _answer(gathered: "Gathered", comparison: "Comparison") -> str:
-    """The comparison, or that there is none yet: of a bundle none of whose logs is there nothing is known."""
+    """The comparison, or why there is none: what is wrong with the only file, a bundle without its logs."""
     is_missing = any(p.code == "bundle.log_missing" for p in gathered.problems)
     if is_missing and not gathered.traces and not gathered.study.typed:
         return tr("Nothing can be checked yet: none of the bundle's logs is there.")
+    from core.wording import placed
+
+    wrong = next((p for p in gathered.problems if p.severity is Severity.ERROR), None)
+    if wrong is not None and not comparison.machines:
+        return tr("Nothing could be compared: {what}", what=placed(wrong))
     return comparison_text(comparison)
 
 

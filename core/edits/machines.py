@@ -4,6 +4,7 @@ from attrs import evolve
 
 from core.edits.edit import Edit, checked_name, checked_number, found, next_number, replaced, without
 from core.edits.plan import plan_without
+from core.given_names import meter_of
 from core.language import tr
 from core.study import Machine, Meter, Study, TypedReading
 
@@ -295,19 +296,15 @@ def with_usual_meter(study: Study, machine: Machine) -> tuple[Study, Meter]:
     known += [reading.meter_id for reading in study.typed if reading.machine_id == machine.id]
     if known:
         return study, study.meter(known[0])
-    name = _meter_name(machine)
+    name = meter_of(machine.name)
     meter = next((m for m in study.meters if m.name == name), None)
     return with_meter_of(study, machine) if meter is None else (study, meter)
 
 
 def with_meter_of(study: Study, machine: Machine) -> tuple[Study, Meter]:
     """`study` with a new meter that is called after a machine, and that meter."""
-    study = add_meter(study, _meter_name(machine)).study
+    study = add_meter(study, meter_of(machine.name)).study
     return study, study.meters[-1]
-
-
-def _meter_name(machine: Machine) -> str:
-    return tr("Meter of {machine}", machine=machine.name)
 
 
 def _machine_edit(study: Study, machine: Machine, label: str, merge_key: str) -> Edit:

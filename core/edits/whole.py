@@ -5,6 +5,7 @@ from typing import get_args
 from attrs import evolve
 
 from core.edits.edit import Edit, checked_name, checked_number
+from core.given_names import unnamed_part, untitled
 from core.language import tr
 from core.study import Boundary, Study
 
@@ -21,8 +22,8 @@ def new_study(study_id: str, *, name: str = "", invented: bool = False) -> Edit:
     invented : bool
         Whether its numbers are made up, as those of the demo are; it is then said wherever they are shown.
     """
-    called = checked_name(name) if name else tr("Untitled study")
-    return Edit(Study(id=study_id, name=called, part=tr("part"), invented=invented), tr("New study"))
+    called = checked_name(name) if name else untitled()
+    return Edit(Study(id=study_id, name=called, part=unnamed_part(), invented=invented), tr("New study"))
 
 
 def rename_study(study: Study, name: str) -> Edit:

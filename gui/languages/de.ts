@@ -4584,6 +4584,10 @@
         <translation>Noch lässt sich nichts prüfen: Keines der Logs des Bündels ist da.</translation>
     </message>
     <message>
+        <source>Nothing could be compared: {what}</source>
+        <translation>Nichts ließ sich vergleichen: {what}</translation>
+    </message>
+    <message>
         <source>Save &amp;bundle…</source>
         <translation>B&amp;ündel speichern…</translation>
     </message>
@@ -10210,6 +10214,10 @@
     <message>
         <source>{count:row shows|rows show} {value} where the logger measured nothing; {count:~it was|they were} taken as no value.</source>
         <translation>{count:Zeile zeigt|Zeilen zeigen} {value}, wo der Logger nichts gemessen hat; {count:~sie wurde|sie wurden} als fehlend genommen.</translation>
+    </message>
+    <message>
+        <source>{file} cannot be unpacked</source>
+        <translation>{file} lässt sich nicht entpacken</translation>
     </message>
     <message>
         <source>{sign}; but {other} in {columns}</source>

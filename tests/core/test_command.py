@@ -160,7 +160,8 @@ def test_nothing_readable(tmp_path: Path, capsys: pytest.CaptureFixture[str]) ->
     (tmp_path / "empty.csv").write_bytes(b"")
     answer = Answer(["compare", tmp_path / "empty.csv"], capsys)
     assert answer.status == 3
-    assert answer.out.startswith("Nothing to compare yet")
+    assert answer.out == f"Nothing could be compared: {answer.messages[0]}\n"
+    assert answer.messages[0].startswith(f"{tmp_path / 'empty.csv'}: ")
 
 
 def test_run_sheet_alone_and_beside_logs(

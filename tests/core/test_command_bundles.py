@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from core.bundle.manifest import STUDY
 from core.command_line.command import run
 from tests.core.benches import alike, trace
 from tests.core.command_line import Answer, NoPictures, log_text, write_logs
@@ -34,6 +35,26 @@ def test_bundle_written_and_read_by_the_command_line(
     assert again.messages[-1].startswith("All ")
     wanted = first.out.replace(f"{logs}{os.sep}", "")
     assert again.out == wanted
+
+
+def test_a_damaged_bundle_says_what_is_wrong_with_it(
+    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    Answer(["compare", logs, "--out", tmp_path, "--bundle", "with-logs"], capsys)
+    bundle = tmp_path / "bundle.samepart.zip"
+    whole = bundle.read_bytes()
+    with zipfile.ZipFile(bundle) as archive:
+        study = archive.getinfo(STUDY)
+    at = study.header_offset + 30 + len(study.filename) + study.compress_size // 2
+    bundle.write_bytes(whole[:at] + bytes(b ^ 0xFF for b in whole[at : at + 8]) + whole[at + 8 :])
+    damaged = Answer(["compare", bundle], capsys)
+    assert damaged.status == 3
+    what = f"The bundle is damaged ({STUDY} cannot be unpacked)"
+    assert damaged.out.startswith(f"Nothing could be compared: {bundle}: {what}; ask")
+    bundle.write_bytes(whole[: len(whole) // 2])
+    cut = Answer(["compare", bundle], capsys)
+    assert cut.status == 3
+    assert cut.out.startswith(f"Nothing could be compared: {bundle}: The archive is damaged")
 
 
 def test_a_folder_with_a_bundle_in_it_counts_its_logs_once(

@@ -215,6 +215,8 @@ def test_a_sheet_named_beside_logs_is_taken_in_as_one(tmp_path: Path) -> None:
         "row,run,block,machine,meter,starting_state,start,end,energy_wh,remarks\n"
         "run,1,1,Alder,Meter 1,cold,2026-06-15 09:00,2026-06-15 09:38,21.4,\n"
     )
-    gathered = gather([path])
-    assert [t.energy_wh for t in gathered.study.typed] == [21.4]
-    assert gathered.study.logs == ()
+    for named in (path, tmp_path):  # or as one that lies in a folder of logs
+        gathered = gather([named])
+        assert [t.energy_wh for t in gathered.study.typed] == [21.4]
+        assert gathered.study.logs == ()
+        assert gathered.problems == ()

@@ -90,14 +90,20 @@ def test_a_filled_sheet_dropped_on_the_window_is_read_as_one(bench: Driver, tmp_
     )
 
 
-def test_a_sheet_dropped_with_its_logs_tells_of_their_runs(bench: Driver, tmp_path: Path) -> None:
-    log = write_log(tmp_path / "Alder.csv", runs=2)
-    path = tmp_path / "sheet.csv"
+@pytest.mark.parametrize("in_a_folder", [False, True])
+def test_a_sheet_dropped_with_its_logs_tells_of_their_runs(
+    bench: Driver, tmp_path: Path, in_a_folder: bool
+) -> None:
+    folder = tmp_path / "session"
+    folder.mkdir()
+    log = write_log(folder / "Alder.csv", runs=2)
+    path = folder / "sheet.csv"
     path.write_text(
         "row,run,block,machine,meter,starting_state,start,end,energy_wh,room_c,remarks\n"
         "run,1,1,Alder,Meter 1,cold,2026-03-02 08:10,2026-03-02 08:32,,19.5,\n"
     )
-    bench.drop(path, log)  # the sheet first: it still waits for the log
+    # the sheet first: it still waits for the log
+    bench.drop(*([folder] if in_a_folder else [path, log]))
     assert [run.room_c for run in bench.study.runs] == [19.5, None]
     assert bench.study.typed == ()
     told = [placed(p) for p in bench.session.problems]
