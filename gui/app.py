@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QApplication
 
+from core.problems import Problem
 from core.progress import Progress
 from gui.appearance import Appearance
 from gui.icons import application_icon
@@ -93,8 +94,9 @@ def run(paths: list[str], demo: bool = False) -> int:
     if demo:
         window.open_demo()
     else:
-        _open_last(session, settings)
-        if any(not path.lower().endswith(STUDY_SUFFIX) for path in paths) and session.study.logs:
+        open_last(session, settings)
+        is_taken = bool(session.study.logs) or not session.is_untitled
+        if is_taken and any(not path.lower().endswith(STUDY_SUFFIX) for path in paths):
             session.new_study()  # logs named at the start are a question of their own
         window.add_paths([Path(path) for path in paths])
     window.show()
@@ -117,9 +119,20 @@ def _load_libraries(progress: Progress) -> None:
         import_module(name)
 
 
-def _open_last(session: "Session", settings: Settings) -> None:
+def open_last(session: "Session", settings: Settings) -> None:
+    """Open the study that was open last, with a name or without; or one that is new.
+
+    One with a name that another window is writing is left to it.
+    """
+    last = settings.last_study
+    told: tuple[Problem, ...] = ()
+    if last is not None:
+        if session.open(last) and not session.is_read_only:
+            return
+        told = () if session.is_read_only else session.problems
     if not session.open_untitled():
         session.new_study()
+    session.tell(*told)
 
 
 def _end(app: QApplication, window: "MainWindow") -> None:

@@ -49,7 +49,7 @@ class MainWindow(QMainWindow):
         self.resize(1280, 820)
         self._session, self._jobs, self._settings, self._appearance = session, jobs, settings, appearance
         self._lands_after_import = False
-        self._is_typing = False
+        self._is_typing, self._shown_id = False, ""
         self._welcome = Welcome()
         self._stack = PageStack(entries, self._welcome)
         self._side = Side(self._stack.titles)
@@ -221,14 +221,17 @@ class MainWindow(QMainWindow):
     # what happens
 
     def _on_opened(self) -> None:
-        path = self._session.path
-        if path is not None and not self._session.is_untitled:
+        path = None if self._session.is_untitled else self._session.path
+        if self._session.file is not None:
+            self._settings.last_study = path
+        if path is not None:
             self._settings.add_recent(path)
-        self._is_typing = False
         self._files.fill_recent()
-        index = self._best_page()
-        self._side.set_current(index)
-        self._turn_to(index)
+        shown_before, self._shown_id = self._shown_id, self._session.study.id
+        self._queue_refresh()
+        if shown_before != self._shown_id:  # else it was saved under a name: the page stays
+            self._is_typing = False
+            self.show_page(self.titles[self._best_page()])
 
     def _on_imported(self, count: int) -> None:
         self._lands_after_import = self._lands_after_import and count > 0

@@ -77,6 +77,16 @@ class Settings:
         self._store.setValue("recent", names[:RECENT_LIMIT])
 
     @property
+    def last_study(self) -> Path | None:
+        """The study with a name that was open last; None if that had none, or is no longer there."""
+        stored = str(self._store.value("last_study", "") or "")
+        return Path(stored) if stored and Path(stored).is_file() else None
+
+    @last_study.setter
+    def last_study(self, path: Path | None) -> None:
+        self._store.setValue("last_study", "" if path is None else str(path.absolute()))
+
+    @property
     def last_folder(self) -> str:
         """Where a file dialog opens."""
         home = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QLineEdit, QWid
 from pytestqt.qtbot import QtBot
 
 from core.study import Run, Study
-from gui.app import build
+from gui.app import build, open_last
 from gui.appearance import Appearance
 from gui.charts.traces import Lane
 from gui.jobs import Jobs
@@ -39,7 +39,7 @@ class Driver:
         self.window: MainWindow
         self.session: Session
         self.window, self.session = build(self.settings, self.jobs, self.appearance, folder / "studies")
-        self.session.open_untitled()
+        open_last(self.session, self.settings)
         self.window.resize(1280, 800)
         self.window.show()
         self.settle()

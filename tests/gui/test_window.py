@@ -81,6 +81,39 @@ def test_import_is_undone_and_done_again_with_its_label(user: Driver, tmp_path: 
     assert user.session.traces
 
 
+def test_a_study_with_a_name_is_opened_again_and_saving_it_leaves_the_page(qtbot, tmp_path: Path):
+    path = tmp_path / "clips.samepart"
+    with opened(qtbot, tmp_path) as user:
+        user.drop(write_log(tmp_path / "alder.csv"))
+        user.window.show_page("Publish")
+        user.session.save_as(path)
+        user.settle()
+        assert user.window.page is not None
+        assert user.window.page.title == "Publish"
+    with opened(qtbot, tmp_path) as again:
+        assert again.session.path == path
+        assert set(again.session.traces) == {again.study.logs[0].id}
+        again.do("action_new")
+        assert again.session.is_untitled
+    with opened(qtbot, tmp_path) as after:
+        assert after.session.is_untitled
+        after.session.open(path)
+        after.settle()
+    path.unlink()
+    with opened(qtbot, tmp_path) as gone:
+        assert gone.session.is_untitled
+
+
+def test_a_named_study_that_another_window_has_is_left_to_it(qtbot, tmp_path: Path):
+    with opened(qtbot, tmp_path) as first:
+        first.session.save_as(tmp_path / "clips.samepart")
+        first.settle()
+        with opened(qtbot, tmp_path) as second:
+            assert second.session.is_untitled
+            assert not second.session.is_read_only
+            assert second.session.problems == ()
+
+
 def test_an_untitled_study_comes_back_with_its_history(qtbot, tmp_path: Path):
     with opened(qtbot, tmp_path) as user:
         user.drop(write_log(tmp_path / "alder.csv"))
