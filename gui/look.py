@@ -17,6 +17,8 @@ from core.language import mark
 #: spacing, in steps of 4 [px at scale 1]
 S4, S8, S12, S16, S24, S32 = 4, 8, 12, 16, 24, 32
 CORNER: Final = 4
+#: width of the line that marks what has the focus
+FOCUS_EDGE: Final = 2
 
 
 class Size(Enum):

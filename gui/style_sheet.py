@@ -1,7 +1,7 @@
 """The style sheet of Qt's own widgets, made from the tokens of a look."""
 
 from core.places import assets_folder
-from gui.look import CORNER, S4, S8, Look
+from gui.look import CORNER, FOCUS_EDGE, S4, S8, Look
 
 _SHEET = """
 * {{ outline: none; }}
@@ -37,7 +37,7 @@ QPushButton[role="link"] {{ background: transparent; border-color: transparent; 
 QPushButton[role="switch"]:checked {{ background: {selection}; border-color: {ink}; }}
 QPushButton:focus, QToolButton:focus, QComboBox:focus, QLineEdit:focus, QAbstractItemView:focus,
 QDoubleSpinBox:focus, QDateTimeEdit:focus, QCheckBox:focus {{ border: 2px solid {link}; }}
-QScrollArea#reading_panel {{ border: none; border-left: 2px solid transparent; }}
+QScrollArea#reading_panel {{ border: none; border-left: {focus_edge}px solid transparent; }}
 QScrollArea#reading_panel:focus {{ border-left-color: {link}; }}
 QLineEdit, QComboBox, QDoubleSpinBox, QDateTimeEdit {{
     background: {card}; color: {ink}; border: 1px solid {edge}; border-radius: {corner}px; padding: {s4}px;
@@ -64,6 +64,7 @@ QTreeView::indicator, QListView::indicator {{
 QTreeView::indicator:checked, QListView::indicator:checked {{
     background: {link}; border-color: {link}; image: url("{check}");
 }}
+QTreeView::indicator:indeterminate {{ border-color: {link}; image: url("{partly}"); }}
 QLineEdit[wrong="true"] {{ border-color: {problem}; }}
 QLineEdit#study_name {{
     background: transparent; border: 2px solid transparent; padding: {s4}px;
@@ -131,8 +132,10 @@ def style_sheet(look: Look) -> str:
         # A picture in a style sheet keeps its colours: there is one for each theme.
         chevron=_drawn("chevron", look),
         check=_drawn("check", look),
+        partly=_drawn("partly", look),
         empty=_drawn("empty", look),
         corner=CORNER,
+        focus_edge=FOCUS_EDGE,
     )
 
 

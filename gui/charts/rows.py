@@ -12,7 +12,8 @@ from core.figures.values import Cell, ComparisonFigure, Measure, Row
 from core.formatting import listed
 from core.language import tr
 from gui.charts.row_heights import GROUP, overhead
-from gui.charts.scene import Fill, Hint, Item, Line, Marker, Ruler, Scene, Target, Text, ValuePlace
+from gui.charts.row_notes import note_lines, under_title, unsaid
+from gui.charts.scene import ELLIPSIS, Fill, Hint, Item, Line, Marker, Ruler, Scene, Target, Text, ValuePlace
 from gui.look import Look
 
 #: share of the width that machine names may take
@@ -95,10 +96,10 @@ class _Rows:
         if missing:
             notes.append(tr("no room here for: {names}", names=listed(missing)))
         bottom = area.bottom
-        if notes:
-            said = "; ".join(notes)
-            self._note(said[0].upper() + said[1:])
-            bottom -= self._text + px(4)
+        widths = [width + px(8) for width in self._widths(kept)]
+        said = [*notes, *unsaid(zip(kept, widths, strict=True), self._ruler)]
+        if said:
+            bottom -= self._note("; ".join(said)) + px(4)
         self._lay_out(kept, bottom)
         items = (*self._items, *self._front)
         return Scene(
@@ -137,11 +138,17 @@ class _Rows:
             kept.append(measure)
         return tuple(sorted(kept, key=measures.index))
 
-    def _note(self, text: str) -> None:
-        box = Box(self._area.x, self._area.bottom - self._text, self._area.width, self._text)
-        shown = self._ruler.fitted(text, box.width)
-        self._front.append(Text(box, shown, token="muted", full=text))
-        self._hints.append(Hint(box, text))
+    def _note(self, text: str) -> float:
+        """What is not shown, on the last lines; their height."""
+        lines = note_lines(text, self._area.width, self._ruler)
+        height = len(lines) * self._text
+        whole = Box(self._area.x, self._area.bottom - height, self._area.width, height)
+        for i, line in enumerate(lines):
+            full = text if line.endswith(ELLIPSIS) else line
+            box = Box(whole.x, whole.y + i * self._text, whole.width, self._text)
+            self._front.append(Text(box, line, token="muted", full=full))
+        self._hints.append(Hint(whole, text))
+        return height
 
     def _lay_out(self, measures: tuple[Measure, ...], bottom: float) -> None:
         px, area = self._look.px, self._area
@@ -159,10 +166,7 @@ class _Rows:
         self._ties(top, height)
         left = area.x + self._names
         gap = px(_COLUMN_GAP)
-        weights = [_FIRST_WEIGHT if m.rank == 0 else 1.0 for m in measures]
-        spare = area.right - left - gap * (len(weights))
-        widths = self._widths(measures, weights, spare)
-        for measure, width in zip(measures, widths, strict=True):
+        for measure, width in zip(measures, self._widths(measures), strict=True):
             column = Box(left + gap, top, width, bottom - top)
             self._column(measure, column, area.y, height, tall)
             left += gap + width
@@ -191,8 +195,10 @@ class _Rows:
                 )
             )
 
-    def _widths(self, measures: tuple[Measure, ...], weights: list[float], room: float) -> list[float]:
+    def _widths(self, measures: tuple[Measure, ...]) -> list[float]:
         """Widths by weight, but none below what its texts need."""
+        weights = [_FIRST_WEIGHT if m.rank == 0 else 1.0 for m in measures]
+        room = self._area.width - self._names - self._look.px(_COLUMN_GAP) * len(weights)
         least = [self._least[self._figure.measures.index(m)] for m in measures]
         widths = [room * w / sum(weights) for w in weights]
         short = [max(0.0, need - width) for need, width in zip(least, widths, strict=True)]
@@ -236,13 +242,11 @@ class _Rows:
             self._value(measure, cell, row, box, column, tall)
 
     def _heading(self, measure: Measure, column: Box, y: float) -> None:
-        title = self._ruler.fitted(measure.axis.title, column.width + self._look.px(8), bold=True)
-        unit = measure.axis.unit
-        legends = [f"{unit}, {words}" for words in (measure.legend, measure.legend_short) if words]
         room = column.width + self._look.px(8)
-        under = next((words for words in (*legends, unit) if self._ruler.width(words) <= room), unit)
+        title = self._ruler.fitted(measure.axis.title, room, bold=True)
+        under = under_title(measure, room, self._ruler)
         for i, (text, bold, token) in enumerate(((title, True, "ink"), (under, False, "muted"))):
-            box = Box(column.x, y + i * self._text, column.width + self._look.px(8), self._text)
+            box = Box(column.x, y + i * self._text, room, self._text)
             self._front.append(Text(box, text, bold=bold, token=token, full=text))
         what = f"{measure.axis.title}, {measure.axis.unit}".rstrip(", ")
         note = f"{what} ({measure.legend})" if measure.legend else what

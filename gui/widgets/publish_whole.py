@@ -42,6 +42,7 @@ class PublishWhole(QFrame):
         self.replaces = QCheckBox(tr("&Replace personal data by names that say nothing"))
         self.replaces.setObjectName("publish_replace_personal")
         self.logs = Choice("publish_logs", tr("Whether raw logs go into the bundle"))
+        self.logs.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToContents)  # alone in its line
         self.logs.fill([(tr(_WITH_LOGS), True), (tr(_HASHES), False)], True)
         self.save_bundle = QPushButton(tr("Save &bundle…"))
         self.save_bundle.setObjectName("publish_save_bundle")

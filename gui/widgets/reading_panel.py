@@ -12,7 +12,7 @@ from core.logs.facts import Fact, changes, facts, refused_lines
 from core.logs.reading import Reading
 from core.logs.reading_options import OPTIONS, Option, chosen, with_choice
 from core.study import Choices, Log, Study
-from gui.look import S4, S8, S12, S16
+from gui.look import FOCUS_EDGE, S4, S8, S12, S16
 from gui.reading import LogData
 from gui.widgets.choice import Choice
 from gui.widgets.column_table import ColumnTable
@@ -42,6 +42,7 @@ class ReadingPanel(QScrollArea):
         self._data: LogData | None = None
         self._study: Study | None = None
         self._index = 0
+        self._widest = 0
         self._title = _label("", "heading")
         self._file = Choice("reading_file", tr("File of the log"))
         self._file.activated.connect(self._turn_to_file)
@@ -162,8 +163,14 @@ class ReadingPanel(QScrollArea):
         """Be wide enough for the controls: there is no scrolling sideways."""
         bar = self.verticalScrollBar().sizeHint().width()
         em = self.fontMetrics().averageCharWidth()
-        edge = self.width() - self.viewport().width() - (bar if self.verticalScrollBar().isVisible() else 0)
-        self.setMinimumWidth(max(self._body.minimumSizeHint().width(), 36 * em) + bar + edge)
+        # as wide as for the log that takes most: lanes stay in their place as one after another is chosen
+        self._widest = max(self._widest, self._body.minimumSizeHint().width(), 36 * em)
+        self.setMinimumWidth(self._widest + bar + FOCUS_EDGE)
+
+    def changeEvent(self, event: QEvent) -> None:
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._widest = 0
+        super().changeEvent(event)
 
     def _reading(self) -> Reading | None:
         if self._log is None or self._data is None:

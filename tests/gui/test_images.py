@@ -212,3 +212,35 @@ def test_the_clipboard_gets_picture_text_and_table() -> None:
     assert data.text() == "Machine\tWh <a>\nAlder\t21.4"
     assert "<th>Wh &lt;a&gt;</th>" in data.html()
     assert "<td>Alder</td>" in data.html()
+
+
+def test_signs_and_missing_columns_are_told_under_the_rows_where_columns_have_no_room() -> None:
+    look = LOOKS["light"]
+    study, comparison = make(5, 4)
+    figure = evolve(comparison_figure(comparison, study), ties=((1, 2),))
+    first, *others = figure.measures
+    words = {"legend": "bracket: no difference shown", "legend_short": "] not told apart"}
+    figure = evolve(figure, measures=(evolve(first, **words), *others))
+
+    def told(width: float) -> tuple[str, str]:
+        """What stands over the columns, and under the rows."""
+        scene = lay_out(figure, width, 460, look)
+        assert clipped(scene, look) == []
+        under = max(t.box.y for t in scene.texts if t.text[:1].isdigit())
+        head = min(t.box.y for t in scene.texts) + 2 * Ruler(look).height()
+        lines = sorted(scene.texts, key=lambda t: t.box.y)
+        return (
+            " ".join(t.text for t in lines if t.box.y < head),
+            " ".join(t.text for t in lines if t.box.y > under),
+        )
+
+    only_under = 0
+    for width in range(260, 1400, 20):
+        over, under = told(width)
+        is_over = "bracket: no difference shown" in over or "] not told apart" in over
+        assert is_over != ("no difference shown" in under)
+        only_under += not is_over and "room here" not in under
+        assert "…" not in under
+    assert only_under > 0
+    assert told(1400)[1] == ""
+    assert told(260)[1].startswith("No room here for: ")
