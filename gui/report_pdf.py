@@ -34,6 +34,8 @@ from PySide6.QtGui import (
     QTextCursor,
     QTextDocument,
     QTextFormat,
+    QTextLength,
+    QTextTable,
 )
 from PySide6.QtSvg import QSvgRenderer
 
@@ -56,6 +58,10 @@ _MOST_MOVES: Final = 400
 #: of the height of a page, a picture takes no more than this, and a table is kept in one piece up to this
 _TALLEST: Final = 0.6
 _SMALL_TABLE: Final = 0.5
+
+#: what tells an interval, and what a cell takes beside its text [mm]
+_SIGN: Final = " ± "
+_CELL_MM: Final = 1.8
 
 _STYLE: Final = """
 h1 { font-size: 20pt; font-weight: bold; margin-bottom: 11px; }
@@ -181,6 +187,7 @@ def laid_out(
 
     document.setHtml(_with_wide_tables(blocks_html(report, figure)))
     document.setPageSize(area)
+    _fit_tables(document, area.width())
     _keep_headings(document, area.height())
     return document
 
@@ -193,6 +200,42 @@ def _with_wide_tables(html: str) -> str:
     """Rich text takes the width of a table from its tag alone, and its title for a cell."""
     plain = html.replace("<table>", '<table width="100%" border="0" cellspacing="0" cellpadding="3">')
     return plain.replace("<caption>", "<p><b>").replace("</caption>", "</b></p>")
+
+
+def _fit_tables(document: QTextDocument, width: float) -> None:
+    """Give columns of intervals the room for them in one line, in tables that can spare it."""
+    for frame in document.rootFrame().childFrames():
+        if isinstance(frame, QTextTable):
+            least = [_least_width(document, frame, column) for column in range(frame.columns())]
+            spare = (width - sum(least)) / len(least)
+            if spare >= 0 and _has_broken_interval(frame):
+                wanted = frame.format()
+                share = QTextLength.Type.PercentageLength
+                shares = [QTextLength(share, 100 * (each + spare) / width) for each in least]
+                wanted.setColumnWidthConstraints(shares)
+                frame.setFormat(wanted)
+
+
+def _least_width(document: QTextDocument, table: QTextTable, column: int) -> float:
+    """Width that a column needs to break no number and no word."""
+    dots = document.documentLayout().paintDevice()
+    widest = 0.0
+    for row in range(table.rows()):
+        cell = table.cellAt(row, column)
+        text = cell.firstCursorPosition().block().text()
+        pieces = [text] if _SIGN in text else text.split()
+        metrics = QFontMetricsF(cell.firstCursorPosition().charFormat().font(), dots)
+        widest = max([widest, *(metrics.horizontalAdvance(piece) for piece in pieces)])
+    return widest + _CELL_MM / 25.4 * dots.logicalDpiX()
+
+
+def _has_broken_interval(table: QTextTable) -> bool:
+    blocks = (
+        table.cellAt(row, column).firstCursorPosition().block()
+        for row in range(table.rows())
+        for column in range(table.columns())
+    )
+    return any(_SIGN in block.text() and block.layout().lineCount() > 1 for block in blocks)
 
 
 def _keep_headings(document: QTextDocument, page_height: float) -> None:

@@ -7,7 +7,7 @@ from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 from PySide6.QtCore import QBuffer, QSizeF, qInstallMessageHandler
-from PySide6.QtGui import QPageSize, QPdfWriter
+from PySide6.QtGui import QPageSize, QPdfWriter, QTextTable
 from pytestqt.qtbot import QtBot
 
 from core.report.blocks import Block, Bullets, Heading, Paragraph, PictureBlock, Report, TableBlock
@@ -159,3 +159,21 @@ def test_the_demo_report(qtbot: QtBot) -> None:
     data = report_pdf(whole)
     assert 10 <= pages(data) <= 30
     assert b"/Subtype /Image" not in data
+
+
+@pytest.mark.parametrize(("columns", "in_one_piece"), [(7, True), (12, False)])
+def test_an_interval_is_in_one_piece_where_the_page_has_room(
+    qtbot: QtBot, columns: int, in_one_piece: bool
+) -> None:
+    heads = (Column("name", "Machine", "left"), *(Column(f"c{i}", f"Of {i}") for i in range(columns)))
+    row = ("Maple by the workshop door, on the second shelf, left", *(["1340.5 ± 160.2"] * columns))
+    table = TableBlock(Table("Held", heads, (row,)))
+    writer = QPdfWriter(QBuffer())
+    writer.setResolution(600)
+    area = QSizeF(4100, 5900)
+    document = laid_out(report(table), writer, area, PagePictures(area))
+    (frame,) = [f for f in document.rootFrame().childFrames() if isinstance(f, QTextTable)]
+    assert document.documentLayout().frameBoundingRect(frame).width() <= area.width() + 1
+    cell = frame.cellAt(1, 2).firstCursorPosition().block()
+    assert cell.text() == "1340.5 ± 160.2"
+    assert (cell.layout().lineCount() == 1) is in_one_piece
