@@ -59,9 +59,15 @@ def envelope(trace: Trace, start_s: float, end_s: float, columns: int) -> Envelo
     gaps = _open_gaps(trace, time_s, (end_s - start_s) / columns if is_reduced else 0.0)
     if is_reduced:
         rows = _extreme_rows(time_s, power_w, columns)
-        rows = np.unique(np.concatenate((rows, np.searchsorted(time_s, gaps.ravel()))))
-        time_s, power_w = time_s[rows], power_w[rows]
+        seen = np.searchsorted(time_s, gaps.ravel())
         kind: Sampling = "sampled"  # between columns a plain line is as good as a step
+        if trace.kind == "on_change":
+            # but for a value that was held longer: no slope may join what was before it with what came after
+            kind = trace.kind
+            held = np.flatnonzero(np.diff(time_s) > (end_s - start_s) / columns)
+            seen = np.concatenate((seen, held, held + 1))
+        rows = np.unique(np.concatenate((rows, seen)))
+        time_s, power_w = time_s[rows], power_w[rows]
     else:
         kind = trace.kind
     breaks = np.searchsorted(time_s, gaps[:, 1])

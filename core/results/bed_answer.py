@@ -102,17 +102,28 @@ def _most_for_its_size(
     return tr("For its size the bed of {machine} loses most: {watts} held at {celsius} °C, {than}.", **facts)
 
 
+def _tests_told(beds: Beds, tests: int, locale: NumberLocale) -> str:
+    """How many hold tests there are, and at which temperatures beds were held in them."""
+    held = [h.bed_c for m in beds.machines for h in m.held]
+    known = dict.fromkeys(number(c, 0, locale) for c in sorted(c for c in held if c is not None))
+    if not held:
+        return tr("{tests:hold test|hold tests} with no temperatures", tests=tests)
+    if not known:
+        return tr("{tests:hold test|hold tests} at temperatures that nobody noted", tests=tests)
+    facts = {"tests": tests, "celsius": listed(list(known))}
+    if None in held:
+        return tr("{tests:hold test|hold tests} at {celsius} °C and at temperatures nobody noted", **facts)
+    return tr("{tests:hold test|hold tests} at {celsius} °C", **facts)
+
+
 def conditions(beds: Beds, study: Study, locale: NumberLocale = POINT) -> str:
     """The line under it: tests, temperatures, the rule by which watts are called steady."""
     tests = sum(m.tests for m in beds.machines)
     if not tests:
         return tr(HOW_TO)
-    held = sum(len(m.held) for m in beds.machines)
     without = [m.name for m in beds.machines if not m.tests]
     parts = [
-        tr("{tests:hold test|hold tests} with {held:temperature|temperatures}", tests=tests, held=held)
-        if held
-        else tr("{tests:hold test|hold tests} with no temperatures", tests=tests),
+        _tests_told(beds, tests, locale),
         tr(
             "compared at {bed} °C in a room of {room} °C",
             bed=number(beds.bed_c, 0, locale),

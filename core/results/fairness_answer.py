@@ -126,8 +126,11 @@ def held_against(finding: Finding, comparison: Comparison, locale: NumberLocale 
     )
     if finding.against_wh is None:
         return told
+    against = _wh(finding.against_wh, locale)
     than = (
-        mark("That is more than {energy}, {what}.")
+        mark("That is about {energy}, {what}.")
+        if against == energy
+        else mark("That is more than {energy}, {what}.")
         if finding.matters_wh > finding.against_wh
         else mark("That is less than {energy}, {what}.")
     )
@@ -139,7 +142,7 @@ def held_against(finding: Finding, comparison: Comparison, locale: NumberLocale 
             "the smallest difference that is shown, or left open, between a machine it touches and another"
         )
     )
-    return f"{told} {tr(than, energy=_wh(finding.against_wh, locale), what=what)}"
+    return f"{told} {tr(than, energy=against, what=what)}"
 
 
 def matters_text(value_wh: float | None, locale: NumberLocale = POINT) -> str:

@@ -5396,6 +5396,10 @@
         <translation>Temperaturen: {warm}; erste Schicht: {first}.</translation>
     </message>
     <message>
+        <source>That is about {energy}, {what}.</source>
+        <translation>Das ist etwa {energy}, {what}.</translation>
+    </message>
+    <message>
         <source>That is less than {energy}, {what}.</source>
         <translation>Das ist weniger als {energy}, {what}.</translation>
     </message>
@@ -10224,6 +10228,18 @@
         <translation>{sign}; aber {other} in {columns}</translation>
     </message>
     <message>
+        <source>{tests:hold test|hold tests} at temperatures that nobody noted</source>
+        <translation>{tests:Halteversuch|Halteversuche} bei Temperaturen, die niemand notiert hat</translation>
+    </message>
+    <message>
+        <source>{tests:hold test|hold tests} at {celsius} °C</source>
+        <translation>{tests:Halteversuch|Halteversuche} bei {celsius} °C</translation>
+    </message>
+    <message>
+        <source>{tests:hold test|hold tests} at {celsius} °C and at temperatures nobody noted</source>
+        <translation>{tests:Halteversuch|Halteversuche} bei {celsius} °C und bei Temperaturen, die niemand notiert hat</translation>
+    </message>
+    <message>
         <source>{text} ({size}, assumed: nobody stated it)</source>
         <translation>{text} ({size}, angenommen: nicht angegeben)</translation>
     </message>
@@ -11734,10 +11750,6 @@
     <message>
         <source>{tests:hold test|hold tests} with no temperatures</source>
         <translation>{tests:Halteversuch|Halteversuche} ohne Temperaturen</translation>
-    </message>
-    <message>
-        <source>{tests:hold test|hold tests} with {held:temperature|temperatures}</source>
-        <translation>{tests:Halteversuch|Halteversuche} mit {held:Temperatur|Temperaturen}</translation>
     </message>
     <message>
         <source>{tests:switch-on test|switch-on tests}</source>

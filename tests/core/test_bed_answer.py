@@ -134,6 +134,8 @@ def test_a_test_of_unknown_temperature_asks_for_it() -> None:
     assert bed_answer.headline(beds(unknown, traces)).startswith(
         "Hold tests were found, but nobody noted at which temperature"
     )
+    said = bed_answer.conditions(beds(unknown, traces), unknown)
+    assert said.startswith("1 hold test at temperatures that nobody noted; ")
     known = edits.set_bed_c(unknown, 60.0).study
     assert bed_answer.headline(beds(known, traces)).startswith("Held at 60 °C, the bed of Alder takes")
 
@@ -143,7 +145,7 @@ def test_conditions_name_what_is_missing() -> None:
     run = study.runs_of(study.logs[1].id)[0]
     study = edits.set_kind(study, run.id, "nothing").study
     said = bed_answer.conditions(beds(study, traces), study)
-    assert said.startswith("1 hold test with 1 temperature; compared at 60 °C in a room of 20.0 °C; steady: ")
+    assert said.startswith("1 hold test at 60 °C; compared at 60 °C in a room of 20.0 °C; steady: ")
     assert "no hold test: Birch" in said
 
 

@@ -48,6 +48,20 @@ def test_values_are_joined_as_their_kind_demands(kind, times, powers):
     assert list(drawn.power_w) == powers
 
 
+def test_a_value_told_on_change_is_held_however_many_rows_stand_behind_a_column():
+    """A heater that switches a thousand times, then rests of which little is told."""
+    busy, rest = np.arange(1000.0), np.arange(1299.0, 4600.0, 300.0)
+    power = np.where(busy % 2 == 0, 600.0, 5.0)  # the last that is told is that it is off
+    told = Trace.of([*busy, *rest], [*power, *np.full(rest.size, 6.0)], "on_change")
+    assert not told.gaps
+    drawn = envelope(told, 0, 4600, 100)
+    assert drawn.is_reduced
+    assert drawn.power_w.max() == 600.0
+    assert set(drawn.power_w[drawn.time_s > busy[-1]]) == {5.0, 6.0}
+    steep = np.diff(drawn.time_s)[np.abs(np.diff(drawn.power_w)) > 100]
+    assert (steep == 0).all()
+
+
 def test_an_averaged_value_is_not_drawn_over_a_gap_before_it():
     trace = Trace.of([0, 10, 20, 400, 410], [1, 2, 3, 4, 5], "averaged")
     drawn = envelope(trace, 0, 410, 100)

@@ -218,6 +218,9 @@ def test_how_it_was_found() -> None:
     assert told.sources[0].run_id == finding.run_ids[0]
     assert len(told.sources) == 4
     assert "the machine's mean with this run" in held_against(finding, comparison)
+    equal = evolve(finding, matters_wh=5.71, against_wh=5.68)  # no difference is seen in what is told
+    assert "It could matter 5.7 Wh" in held_against(equal, comparison)
+    assert "That is about 5.7 Wh, " in held_against(equal, comparison)
 
 
 def test_every_point_has_a_sentence_and_every_sentence_a_point() -> None:

@@ -15,8 +15,10 @@ from core.figures.placing import Box
 from core.figures.readout import readout
 from core.quantities import quantity
 from core.results.values import Comparison
-from gui.charts.readout import readout_box
+from gui.charts.readout import in_width, readout_box
+from gui.charts.scene import Ruler
 from gui.charts.view import ChartView
+from gui.look import current
 from tests.comparisons import make
 
 
@@ -153,6 +155,17 @@ def test_an_unknown_value_explains_itself(qtbot: QtBot) -> None:
     assert scene is not None
     note = next(t for t in scene.texts if t.text == "at least 31 %")
     assert any(h.box == note.box and h.text for h in scene.hints)
+
+
+def test_a_line_of_the_readout_that_is_wider_than_the_chart_is_broken() -> None:
+    look = current()
+    why = "caution: between runs one bed rested for longer than the other, so that it was colder at its start"
+    lines = in_width((why, "1.2 Wh  a part"), 240.0, look)
+    assert [text for text, is_bold in lines if not is_bold] == ["1.2 Wh  a part"]
+    bold = [text for text, is_bold in lines if is_bold]
+    assert len(bold) > 2
+    assert " ".join(bold) == why
+    assert all(Ruler(look).width(text, bold=True) <= 240.0 for text in bold)
 
 
 def test_the_readout_never_covers_what_it_reads_out() -> None:
