@@ -8,11 +8,12 @@ from core.formatting import (
     NumberLocale,
     capitalised,
     duration,
+    listed,
     number,
     percent,
     with_interval,
 )
-from core.language import tr
+from core.language import mark, tr
 from core.quantities import PRINT_CO2, PRINT_KWH
 from core.results.cost_values import MachineCost, StandbyCost
 from core.tables import Cell, Column, Table
@@ -86,6 +87,7 @@ def print_note(result: StandbyCost, locale: NumberLocale = POINT) -> str:
     said = [tr("Warm-up once, then processing for the rest of the print; ± is half the 95 % interval.")]
     if result.costs.tariff.priced_by != "single" and result.mean_per_kwh is not None:
         said.append(tr("Electricity at the mean price of all times."))
+    said += _unlike_told(result)
     unpriced = [m.name for m in result.machines if m.unpriced_share > 0 and m.part_wh is not None]
     if result.mean_per_kwh is not None and unpriced:
         share = max(m.unpriced_share for m in result.machines)
@@ -105,6 +107,20 @@ def print_note(result: StandbyCost, locale: NumberLocale = POINT) -> str:
             )
         )
     return " ".join(said)
+
+
+def _unlike_told(result: StandbyCost) -> list[str]:
+    """Parts of the price that were stated of some machines only: their prices are not of one kind."""
+    parts = (
+        (mark("Purchase is in the price of {machines} alone."), [m.price.purchase for m in result.machines]),
+        (mark("Wear is in the price of {machines} alone."), [m.price.wear for m in result.machines]),
+    )
+    told = []
+    for text, values in parts:
+        stated = [m.name for m, v in zip(result.machines, values, strict=True) if v is not None]
+        if 0 < len(stated) < len(values):
+            told.append(tr(text, machines=listed(stated)))
+    return told
 
 
 def _windows(machine: MachineCost, locale: NumberLocale) -> str:

@@ -4588,6 +4588,10 @@
         <translation>Nichts ließ sich vergleichen: {what}</translation>
     </message>
     <message>
+        <source>Purchase is in the price of {machines} alone.</source>
+        <translation>Die Anschaffung steckt nur im Preis von {machines}.</translation>
+    </message>
+    <message>
         <source>Save &amp;bundle…</source>
         <translation>B&amp;ündel speichern…</translation>
     </message>
@@ -6414,6 +6418,10 @@
     <message>
         <source>Wear</source>
         <translation>Verschleiß</translation>
+    </message>
+    <message>
+        <source>Wear is in the price of {machines} alone.</source>
+        <translation>Der Verschleiß steckt nur im Preis von {machines}.</translation>
     </message>
     <message>
         <source>Wearing parts</source>

@@ -298,6 +298,16 @@ def test_tables_have_a_row_a_machine_and_no_column_for_what_nobody_stated(two: B
     assert "the supplier's label of 2025" in print_note(named)
 
 
+def test_a_price_that_holds_more_of_one_machine_than_of_another_says_so(two: Bench) -> None:
+    study, traces = two
+    for machine, alone in zip(study.machines, (True, False), strict=True):
+        study = edits.set_machine_cost(study, machine.id, "price", 600).study
+        study = edits.set_machine_cost(study, machine.id, "life_hours", 6000).study
+        said = print_note(answer((study, traces)))
+        assert ("Purchase is in the price of Alder alone." in said) is alone
+        assert "Wear" not in said
+
+
 @pytest.mark.parametrize("way", ["single", "bands"])
 def test_every_number_of_the_page_says_how_it_was_found(two: Bench, way: PricedBy) -> None:
     study, traces = two
