@@ -18,6 +18,7 @@ from gui.pages.page import Page
 from gui.pages.stretch_actions import StretchActions
 from gui.session import Session
 from gui.settings import Settings
+from gui.widgets.flow import Flow
 from gui.widgets.found_frame import FoundFrame
 from gui.widgets.found_panel import FoundPanel
 from gui.widgets.lane_list import LaneList
@@ -202,14 +203,16 @@ class LogsPage(Page):
         row = QHBoxLayout()
         row.setContentsMargins(S16, 0, S16, S4)
         row.setSpacing(S4)
+        of_stretch = QWidget()
+        flow = Flow(of_stretch, S4)  # in two lines rather than no room for the panel
         for name in _IN_BAR:
             button = QToolButton()
             button.setObjectName(f"button_{name}")
             button.setDefaultAction(self._stretch.actions[name])
             button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
             button.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
-            row.addWidget(button)
-        row.addStretch(1)
+            flow.addWidget(button)
+        row.addWidget(of_stretch, 1)
         self._typed_button = QToolButton()
         self._typed_button.setObjectName("button_typed")
         self._typed_button.setText(tr("Type in"))

@@ -7,7 +7,15 @@ import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QComboBox, QDoubleSpinBox, QLineEdit, QMenu, QPushButton
+from PySide6.QtWidgets import (
+    QApplication,
+    QComboBox,
+    QDoubleSpinBox,
+    QLineEdit,
+    QMenu,
+    QPushButton,
+    QToolButton,
+)
 
 from tests.gui.driver import Driver, opened, write_log
 
@@ -239,6 +247,17 @@ def test_a_reading_that_runs_backward_is_refused_with_the_reason(qtbot, tmp_path
         user.click("typed_add")
         assert user.study.typed == ()
         assert "must be higher" in user.text("typed_why_not")
+
+
+def test_longer_words_on_the_buttons_leave_room_for_the_reading_panel(user: Driver):
+    user.window.resize(1024, 700)
+    for name in ("leave_out", "split", "join", "whole"):
+        user.widget(QToolButton, f"button_{name}").setText("as long as in another language")
+    user.settle()
+    user.window.resize(1030, 700)
+    user.settle()
+    assert user.widget(QToolButton, "button_panel").isEnabled()
+    user.widget(QComboBox, "reading_meter")
 
 
 def test_one_meter_can_be_given_to_all_logs_at_once(qtbot, tmp_path: Path):
