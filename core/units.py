@@ -16,6 +16,7 @@ ENERGY_IN_WH: Final = {
     "Wh": 1.0,
     "kWh": WH_PER_KWH,
     "mWh": 0.001,
+    "Wmin": 1 / 60,
     "J": 1 / J_PER_WH,
     "kJ": 1e3 / J_PER_WH,
     "MJ": 1e6 / J_PER_WH,

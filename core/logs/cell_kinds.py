@@ -20,7 +20,9 @@ _DATE = (
 )
 _HALF = r"(?:\s?(?:[AaPp]\.?\s?[Mm]\.?|午前|午後))?"
 _CLOCK = rf"\d{{1,6}}[:.h時]\s?\d\d(?:[:.m分]\s?\d\d(?:[.,]\d{{1,9}})?[秒s]?|分)?{_HALF}"
-_ZONE = r"(?:\s?(?:[Zz]|Uhr|[A-Z]{2,5}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?)(?:\[[A-Za-z/_+\-]{2,40}\]?)?)?"
+#: a zone's name behind its offset
+_NAMED = r"(?:\[[A-Za-z/_+\-]{2,40}\]?|\s\([^()\d]{2,40}\)|\s[A-Z]{2,5})?"
+_ZONE = rf"(?:\s?(?:[Zz]|Uhr|[A-Z]{{2,5}}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?){_NAMED})?"
 #: a weekday in brackets, or "at" in some language, between date and clock time
 _BETWEEN = r"(?:,?\s\(?[^\W\d_]{1,10}\.?\)?,?(?=\s))?"
 _STAMP = re.compile(
@@ -29,7 +31,7 @@ _STAMP = re.compile(
     rf"|^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_MONTH}\s+\d{{1,2}}\s{_CLOCK}{_ZONE}\s\d{{4}}$"
     rf"|^\d{{4}}-?(?:W\d\d-?\d|\d{{3}})(?:[Tt]|\s){_CLOCK}{_ZONE}$"
     r"|^\d+(?: days?,?\s|d,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
-    r"|^(?:\d+\s?d\s)?\d+\s?h\s\d{1,2}\s?m(?:in)?(?:\s\d{1,2}\s?s)?$"
+    r"|^(?:\d+\s?d\s)?\d+\s?h\s\d{1,2}\s?m(?:in)?(?:\s\d{1,2}\s?s)?$|^/Date\(\d{11,14}(?:[+\-]\d{4})?\)/$"
 )
 #: a date alone, and a clock time alone
 DATED, CLOCKED = re.compile(rf"^{_DATE}$"), re.compile(rf"^{_CLOCK}$")

@@ -13,7 +13,7 @@ import numpy as np
 from attrs import evolve, frozen
 
 from core.language import later, mark
-from core.logs import stamps
+from core.logs import counted_stamps, stamps
 from core.logs.reading import CHOSEN, NO_CHOICES
 from core.logs.stamps import Group, Shape
 from core.problems import Problem, Severity
@@ -91,6 +91,10 @@ def from_timestamps(column: Any, hints: Hints, offset_s: float | None = None) ->
 
 def from_text(column: Any, hints: Hints) -> Clocked:
     """Written stamps in any form `core.logs.stamps` understands."""
+    counted = counted_stamps.seconds_of(column)
+    if counted is not None:
+        moments = sane(counted[0])
+        return Clocked(moments, "absolute", "milliseconds since 1970", tick_of(moments), counted[1])
     count = len(column)
     found = [(g, s) for g in stamps.groups(column) if (s := stamps.understand(g.skeleton)) is not None]
     seconds = np.full(count, np.nan)
@@ -250,8 +254,11 @@ def _undated(found: Sequence[tuple[Group, Shape]], seconds: F64, hints: Hints) -
             seconds / 60, "relative", "elapsed minutes and seconds, as the heading says", tick / 60
         )
     if hints.quantity == "elapsed" or beyond or (starts_at_zero and not _wraps(finite)):
-        if found[0][1].second is None and hints.quantity == "elapsed" and _rather_minutes(finite):
-            return Clocked(seconds / 60, "relative", "elapsed minutes and seconds", tick / 60)
+        if found[0][1].second is None and (hints.quantity == "elapsed" or beyond) and _rather_minutes(finite):
+            doubt = Problem("log.minutes_or_hours", Severity.CAUTION, hints.file)
+            return Clocked(
+                seconds / 60, "relative", "elapsed minutes and seconds", tick / 60, problems=(doubt,)
+            )
         return Clocked(seconds, "relative", "elapsed hours, minutes, seconds", tick)
     wrapped = np.where(np.isfinite(seconds), seconds, 0.0)
     good = np.flatnonzero(np.isfinite(seconds))

@@ -25,6 +25,10 @@ _ELAPSED = {"s": 1.0, "ms": 1e-3, "us": 1e-6, "ns": 1e-9, "min": 60.0, "h": 3600
 _SERIAL_1900, _SERIAL_1904 = 25569.0, 24107.0
 #: Julian dates of the years that logs can be of, and of 1970-01-01
 _JULIAN, _JULIAN_1970 = (2447892.5, 2488069.5), 2440587.5
+#: days since the year 0, as programs for mathematics count: of the years of logs, and of 1970-01-01
+_YEAR_0, _YEAR_0_1970 = (726834.0, 767376.0), 719529.0
+#: a shorter step is none of a clock that counts in seconds or hours so far on [d]
+_SHORTEST_D = 0.02
 #: a larger number is no time, in nanoseconds or otherwise
 _LARGEST = 5e18
 
@@ -58,6 +62,9 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
     if _JULIAN[0] <= middle <= _JULIAN[1] and (np.diff(finite) < 1.0).all():
         seconds = np.round((values - _JULIAN_1970) * 86400.0, 1)
         return Clocked(sane(seconds), "absolute", "Julian dates: days since noon of -4712-01-01", 0.1)
+    if _YEAR_0[0] <= middle <= _YEAR_0[1] and _is_in_days(finite, hints):
+        seconds = sane(np.round((values - _YEAR_0_1970) * 86400.0, 3))
+        return zoned(Clocked(seconds, "local", "days since the year 0", tick_of(seconds)), hints)
     if _is_serial(finite, hints):
         origin = _SERIAL_1904 if hints.is_1904 else _SERIAL_1900
         seconds = sane(np.round((values - origin) * 86400.0, 3))
@@ -100,6 +107,13 @@ def _by_rows(values: F64, hints: Hints) -> Clocked:
         return _begun((values - finite[0]) * hints.interval_s, why, hints)
     doubt = Problem("log.rows_counted", Severity.CAUTION, hints.file, facts={"column": hints.heading})
     return Clocked(values, "relative", "rows are numbered; each is taken as a second", 1.0, problems=(doubt,))
+
+
+def _is_in_days(finite: F64, hints: Hints) -> bool:
+    """Whether numbers go in so small steps, and are so large, that they can only be days with fractions."""
+    steps = np.abs(np.diff(finite[:20000]))
+    steps = steps[steps > 0]
+    return hints.unit in ("", "d") and bool(steps.size) and float(np.median(steps)) < _SHORTEST_D
 
 
 def _is_serial(finite: F64, hints: Hints) -> bool:

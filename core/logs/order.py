@@ -112,6 +112,9 @@ def _put_back(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
     slack = max(8 * usual, 120.0, 1.2 * _long(steps))
     back = np.flatnonzero(steps < -0.99 * usual)
     hours = [int(i) for i in back if abs(steps[i] + _HOUR) <= slack]
+    if not back.size and usual == _HOUR:
+        back = np.flatnonzero(steps == 0)
+        hours = [int(i) for i in back if _is_hour_again(seconds, int(i))]
     if len(hours) != back.size or not hours:
         return seconds, []
     if any(seconds[b] - seconds[a] < 60 * 86400 for a, b in pairwise(hours)):
@@ -132,6 +135,8 @@ def _put_forward(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
     steps = np.diff(seconds)
     usual = _usual(steps)
     is_slow = usual > _SLOW_S
+    if usual == _HOUR:
+        return _hour_left_out(seconds, steps)
     if usual > 0.5 * _HOUR:
         return seconds, []
     slack = 5.0 if is_slow else max(3 * usual, 5.0, 1.2 * _long(steps))
@@ -150,6 +155,34 @@ def _put_forward(seconds: F64) -> tuple[F64, list[tuple[float, float]]]:
         if before.month not in (3, 4, 8, 9, 10, 11) or before.hour not in (23, 0, 1, 2) or is_off:
             continue
         if any(s > 0.5 * _HOUR for s in steps[max(0, i - 20) : i]):
+            continue
+        out = out.copy()
+        out[i + 1 :] -= _HOUR
+        shifts.append((float(out[i + 1]), _HOUR))
+    return out, shifts
+
+
+def _is_night_of_change(at_s: float, months: tuple[int, ...]) -> bool:
+    """Whether a moment is a full hour early on a Sunday of these months."""
+    at = datetime(1970, 1, 1, tzinfo=UTC) + timedelta(seconds=at_s)
+    return at.weekday() == 6 and at.month in months and at.hour <= 3 and at_s % _HOUR == 0
+
+
+def _is_hour_again(seconds: F64, i: int) -> bool:
+    """Whether rows `i` and `i + 1` of an hourly log have one stamp as the clock was put back between them."""
+    around = np.diff(seconds[max(0, i - 3) : i + 5])
+    return _is_night_of_change(float(seconds[i]), (3, 4, 9, 10, 11)) and int((around != _HOUR).sum()) == 1
+
+
+def _hour_left_out(seconds: F64, steps: F64) -> tuple[F64, list[tuple[float, float]]]:
+    """Undo a clock put forward in an hourly log: one hour left out, early on a Sunday, alone."""
+    odd = np.flatnonzero(steps != _HOUR)
+    shifts = []
+    out = seconds
+    for i in odd[:50].tolist():
+        if steps[i] != 2 * _HOUR or not _is_night_of_change(float(seconds[i + 1]), (3, 4, 8, 9, 10, 11)):
+            continue
+        if np.abs(odd - i).astype(np.int64)[odd != i].min(initial=99) <= 20:
             continue
         out = out.copy()
         out[i + 1 :] -= _HOUR

@@ -24,6 +24,10 @@ _CLOCK_ONLY = re.compile(r"^\d{1,4}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?秒?)?
 TIMES = ("time", "date", "clock time", "elapsed")
 #: cells of a column that are looked at one by one
 _LOOKED_AT = 200
+#: highest power over that of standby at least, and of one machine over that of another at most
+_SWING, _LIKE = 4.0, 8.0
+#: rows that must be numbered one by one before a column is held to do nothing else
+_FEWEST_NUMBERED = 8
 _READ_AS_NUMBERS = ("power", "energy", "voltage", "current", "temperature", "apparent power")
 NUMBERS = (
     "power", "energy", "voltage", "current", "temperature", "apparent power", "reactive power",
@@ -263,6 +267,7 @@ def _long(
             continue
         values = [r for r in roles if r.kind == "number" and r.quantity == "value"]
         values = values or [r for r in roles if r.kind == "number" and r.quantity in ("", "power", "energy")]
+        values = values or _only_number(roles)
         if role.quantity == "device" and any(r.quantity == "power" and r.kind == "number" for r in roles):
             continue
         # the value of a quantity stands after its name
@@ -272,6 +277,14 @@ def _long(
             reasons.append(("layout", f"long: '{role.name}' says what each row holds ({found})"))
             return role.position, values[0].position
     return None, None
+
+
+def _only_number(roles: list[Role]) -> list[Role]:
+    """The column of numbers, whatever its heading, when there is but one beside the time."""
+    numbers_left = [
+        r for r in roles if r.kind == "number" and r.quantity not in (*TIMES, "row number", "device")
+    ]
+    return numbers_left if len(numbers_left) == 1 else []
 
 
 def _device(
@@ -296,6 +309,26 @@ def _device(
     names = ", ".join(sorted(found[position])[:5])
     reasons.append(("machine", f"'{roles[position].name}' names the machine: {names}"))
     return position
+
+
+def _is_power_too(
+    other: Role, power: Role, sample: Sequence[Sequence[str]], read: dict[int, list[float]]
+) -> bool:
+    """Whether a column is the power of another machine: named, written alike, of like size."""
+    a, b = read[power.position], read[other.position]
+    if not other.meaning.rest or other.meaning.quantity or len(b) < 0.5 * len(a) or min(a) < 0 or min(b) < 0:
+        return False
+    fractions = [
+        {len(c.strip().rpartition(".")[2]) * ("." in c) for c in sample[r.position]} for r in (power, other)
+    ]
+    sizes = sorted((max(a), max(b)))
+    swings = all(max(v) > _SWING * float(sorted(v)[len(v) // 20]) for v in (a, b))
+    return max(fractions[0]) == max(fractions[1]) and sizes[1] <= _LIKE * sizes[0] and swings
+
+
+def _counts_rows(values: list[float]) -> bool:
+    """Whether a column numbers its rows; an energy never grows by just one each time."""
+    return len(values) >= _FEWEST_NUMBERED and all(b - a == 1.0 for a, b in pairwise(values[:_LOOKED_AT]))
 
 
 def _finite(cells: Sequence[str], decimal: str) -> list[float]:
@@ -338,6 +371,8 @@ def _by_values(
         if len(values) < 2:
             continue
         low, high = min(values), max(values)
+        if _counts_rows(values):
+            continue
         rising = all(b >= a for a, b in pairwise(values[:300])) and high > low
         if rising and "energy" not in known:
             quantity, unit, why = "energy", "", "never falls, as an energy counter does"
@@ -352,5 +387,9 @@ def _by_values(
         else:
             continue
         known.add(quantity)
-        roles[role.position] = evolve(role, meaning=evolve(role.meaning, quantity=quantity, unit=unit))
-        reasons.append(("columns", f"'{role.name}' is taken as {quantity}: it {why}"))
+        alike = [role]
+        if quantity == "power" and role.meaning.rest and not role.meaning.quantity:
+            alike += [r for r in loose if r is not role and _is_power_too(r, role, sample, read)]
+        for each in alike:
+            roles[each.position] = evolve(each, meaning=evolve(each.meaning, quantity=quantity, unit=unit))
+            reasons.append(("columns", f"'{each.name}' is taken as {quantity}: it {why}"))

@@ -40,6 +40,10 @@ SENTENCES: dict[str, str] = {
     "log.line_too_long": (
         "The file is one line of {bytes} characters. A log has a line for each row; export it again."
     ),
+    "log.minutes_or_hours": (
+        "The times could be hours and minutes or minutes and seconds; they are taken as minutes and seconds. "
+        "If they are hours and minutes, save the log with seconds."
+    ),
     "log.no_time": (
         "No column tells the time (columns: {columns}). Name the time column in the Reading panel."
     ),

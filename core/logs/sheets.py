@@ -15,6 +15,7 @@ from core.logs import binary_sheets, old_sheets
 from core.logs.cell_kinds import cell_kind
 from core.logs.cells import table_of_cells
 from core.logs.extents import largest_area
+from core.logs.titles import under_titles
 from core.logs.unpacked import MOST_BYTES, MOST_RATIO, Item, refused
 from core.logs.words import meaning
 from core.problems import Problem
@@ -123,11 +124,13 @@ def _item(rows: list[list[Any]], title: str, is_1904: bool) -> Item | None:
         if any(c not in ("", None) for c in row):
             kept.append(row + [None] * (width - len(row)))
             lines.append(number)
+    over = rows[header - 1] if header else []
+    titles = [str(c) if isinstance(c, str) else "" for c in over[:width]]
+    names = under_titles(names, titles) if len(over) <= width or not any(over[width:]) else names
     filled = [i for i in range(width) if any(r[i] not in ("", None) for r in kept[:500])]
     columns = [[r[i] for r in kept] for i in filled]
     table = table_of_cells([names[i] for i in filled], columns, np.array(lines, dtype=np.int64))
     why = (("layout", f"a spreadsheet{f', sheet {title}' if title else ''}"),)
-    over = rows[header - 1] if header else []
     above = tuple(str(over[i]) if i < len(over) and over[i] is not None else "" for i in filled)
     return Item(table, title, None, None if header is None else header + 1, is_1904, above, why)
 

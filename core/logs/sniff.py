@@ -14,6 +14,7 @@ from core.language import later, mark
 from core.logs.cell_kinds import CLOCKED, DATED, cell_kind
 from core.logs.numbers import columns_of_other_sign, decimal_of
 from core.logs.reading import CHOSEN
+from core.logs.titles import under_titles
 from core.logs.words import meaning, unit_of
 from core.study import Choices
 
@@ -298,6 +299,7 @@ def _with_headings(
             unit = units[i].strip(" []()") if units else ""
             name = f"{name} {said[i]}".strip() if said else name
             names[i] = (f"{name} [{unit}]" if unit and unit != "-" else name) or names[i]
+        names = under_titles(names, rows[header - 1] if header else [])
         why = f"line {header + 1} is the last line of words before the values" + (
             ", units below it" if units else ""
         )

@@ -41,13 +41,19 @@ _MORNING = {"am", "a", "午前"}
 _EVENING = {"pm", "p", "午後"}
 _TOKEN = re.compile(r"0+|[^\W\d_]+|[^\w]+|_")
 _DURATION = re.compile(r"^P(?:(0+)D)?(?:T(?:(0+)H)?(?:(0+)M)?(?:(0+)(?:[.,](0+))?S)?)?$")
-_OFFSET = re.compile(r"\s?([+\-−])(00):?(00)?$")
+#: the zone's name may follow, in brackets or not
+_OFFSET = re.compile(r"\s?(?:UTC|GMT)?([+\-−])(00?):?(00)?(?:\s\([^()0]+\)|\s[A-Z]{2,5})?$")
+#: date and clock in digits alone, where a zone follows
+_DIGITS = re.compile(r"^0{8}[Tt ]?0{4}(?:00)?(?=[Zz]$|[+\-−])")
 _OF_WEEKS = re.compile(r"^0000-?W00-?0(?!0)")
 #: a zone named behind the offset, which says it all
 _NAMED_ZONE = re.compile(r"(?<=[\dZz])\[[A-Za-z/_+\-]{2,40}\]$")
 _CLOCK = re.compile(r"(0{1,6})\s?[:時h]\s?(00)(?:\s?[:分m]\s?(00)(?:[.,](0{1,9}))?)?\s?[秒s]?")
 _LETTERED = re.compile(r"^(?:(0+)\s?d\s)?(0+)\s?h\s(00?)\s?m(?:in)?(?:\s(00?)\s?s)?$")
 _DOTTED = re.compile(r"(?<=[\sT_])(00?)\.(00)(?:\.(00))?$|(?<=[\sT_])(00?)-(00)-(00)$")
+
+#: a longer text is no stamp [bytes]
+_LONGEST = 96
 
 Span = tuple[int, int]
 
@@ -109,7 +115,7 @@ def _groups(block: Any, base: int) -> Iterator[Group]:
     if block.null_count:
         valid = ~np.asarray(block.is_null())
     for length in np.unique(lengths[valid]).tolist():
-        if not 0 < length <= 60:
+        if not 0 < length <= _LONGEST:
             continue
         rows = np.flatnonzero((lengths == length) & valid)
         if rows.size == len(block):
@@ -167,9 +173,14 @@ def understand(skeleton: str) -> Shape | None:
         found = [span(clock, g) for g in taken]
         fields = tuple((found + [None] * 4)[:4])
         rest, tail = text[: clock.start()], text[clock.end() :]
+    else:
+        digits_alone = _DIGITS.match(text)
+        if digits_alone:
+            rest, tail = digits_alone.group(0), text[digits_alone.end() :]
+    if tail:
         match = _OFFSET.match(tail)
         if match and span(match, 2):
-            base = clock.end()
+            base = len(text) - len(tail)
             hours = (at[base + match.start(2)], at[base + match.end(2)])
             minutes = None if match.group(3) is None else (at[base + match.start(3)], at[base + match.end(3)])
             offset = (1 if match.group(1) == "+" else -1, hours, minutes)

@@ -15,6 +15,8 @@ from core.problems import Problem, Severity
 #: bytes looked at to judge the encoding and whether this is text at all
 HEAD = 1 << 16
 _STEP = 1 << 24
+#: so many wide digits stand in a name now and then
+_MANY_WIDE = 50
 _MARKS = (
     (codecs.BOM_UTF8, "utf-8"),
     (codecs.BOM_UTF16_LE, "utf-16-le"),
@@ -39,6 +41,11 @@ _MAGIC = (
 )
 #: what a terminal takes for colours, left in by a script whose output was kept (ECMA-48, from memory)
 _COLOURS = re.compile(rb"\x1b\[[0-9;]{0,16}[A-Za-z]")
+#: digits and signs as wide as a Japanese letter, as they come from a keyboard for it
+_NARROW = {0xFF10 + i: 0x30 + i for i in range(10)} | {
+    ord(wide): narrow for wide, narrow in zip("．：／－＋，　（）［］", ".:/-+, ()[]", strict=True)
+}
+_WIDE = re.compile(rb"\xef\xbc[\x90-\x99]")
 _HTML = re.compile(
     rb"^\s*(?:<\?xml[^>]*>\s*)?(?:<!--.*?-->\s*)?<(?:!doctype|html|head|body|svg|xml|table)\b", re.I | re.S
 )
@@ -75,6 +82,11 @@ def foreign(data: bytes) -> str:
     return ""
 
 
+def _is_wide(head: bytes) -> bool:
+    """Whether a text in UTF-8 writes its numbers in wide digits."""
+    return b"\xef\xbc" in head and len(_WIDE.findall(head)) > _MANY_WIDE
+
+
 def _utf16_without_mark(head: bytes) -> str:
     if len(head) < 8 or head.count(b"\0") < len(head) // 4:
         return ""
@@ -92,6 +104,7 @@ def is_plain(head: bytes) -> bool:
         any(head.startswith(mark) for mark, _ in _MARKS)
         or b"\0" in head
         or b"\n" not in head
+        or _is_wide(head)
         or foreign(head)
     ):
         return False
@@ -140,6 +153,8 @@ def decode(data: bytes, file: str, chosen: str | None = None) -> Text:
         problems.append(Problem("log.nul_bytes", Severity.CAUTION, file, facts={"count": nuls}))
     if b"\x1b[" in out[:HEAD]:
         out = _COLOURS.sub(b"", out)
+    if _is_wide(out[:HEAD]):
+        out = out.decode("utf-8", "replace").translate(_NARROW).encode()
     if b"\r" in out[:HEAD] and b"\n" not in out[:HEAD]:
         out = out.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
     return Text(out, encoding, reason, tuple(problems))

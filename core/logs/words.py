@@ -16,9 +16,7 @@ from core.units import ENERGY_IN_WH, POWER_IN_W
 #: units as they are written, in lower case, with the quantity they stand for and how the program writes them
 UNITS: dict[str, tuple[str, str]] = {
     "w": ("power", "W"),
-    "watt": ("power", "W"),
-    "watts": ("power", "W"),
-    "ワット": ("power", "W"),
+    **dict.fromkeys(("watt", "watts", "ワット"), ("power", "W")),
     "kw": ("power", "kW"),
     "kilowatt": ("power", "kW"),
     "kilowatts": ("power", "kW"),
@@ -36,6 +34,7 @@ UNITS: dict[str, tuple[str, str]] = {
     "kw.h": ("energy", "kWh"),
     "mwh": ("energy", "mWh"),
     "ws": ("energy", "J"),
+    "wmin": ("energy", "Wmin"),
     "j": ("energy", "J"),
     "joule": ("energy", "J"),
     "joules": ("energy", "J"),
@@ -177,7 +176,7 @@ TOKENS: dict[str, str] = {
     **dict.fromkeys(("f", "freq", "hz"), "frequency"),
     **dict.fromkeys(("name", "plug", "socket", "steckdose", "prise", "enchufe", "presa", "stekker",
                          "gniazdko",
-                     "tomada", "uttag", "id", "meter", "who"), "device"),
+                     "tomada", "uttag", "id", "meter", "who", "dev", "node", "outlet"), "device"),
     **dict.fromkeys(("item", "what", "field", "kind", "type", "key", "register"), "channel"),
     **dict.fromkeys(("val", "wert", "amount"), "value"),
     **dict.fromkeys(("unit", "units", "uom", "enhet"), "unit"),

@@ -63,6 +63,8 @@ def utc_of(wall_s: F64, zone: ZoneInfo) -> F64:
         edges = np.flatnonzero(np.diff(np.concatenate(([0], twice.astype(np.int8), [0]))))
         for start, stop in zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True):
             back = np.flatnonzero(np.diff(wall[start:stop]) < -_HOUR / 4)
+            if not back.size and stop - start == 2 and wall[start] == wall[start + 1]:
+                back = np.zeros(1, dtype=np.int64)  # a row an hour
             if back.size:
                 offsets[start + int(back[0]) + 1 : stop] = late[start + int(back[0]) + 1 : stop]
             elif start and wall[start] - wall[start - 1] < -_HOUR / 4:

@@ -6000,6 +6000,10 @@
         <translation>Die Zeit in dieser Zeile liegt in einem Jahr, aus dem kein Log stammen kann (vor {first} oder nach {last}): {text}.</translation>
     </message>
     <message>
+        <source>The times could be hours and minutes or minutes and seconds; they are taken as minutes and seconds. If they are hours and minutes, save the log with seconds.</source>
+        <translation>Die Zeiten könnten Stunden und Minuten oder Minuten und Sekunden sein; sie gelten als Minuten und Sekunden. Sind es Stunden und Minuten, speichern Sie das Log mit Sekunden.</translation>
+    </message>
+    <message>
         <source>The times do not lie on an even grid. Save prices that each hold for the same time, such as half an hour; if the clock changes in the file, name the zone first.</source>
         <translation>Die Zeiten liegen auf keinem gleichmäßigen Raster. Preise speichern, die jeweils gleich lange gelten, etwa eine halbe Stunde; wenn die Uhr in der Datei umgestellt wird, zuerst die Zone nennen.</translation>
     </message>

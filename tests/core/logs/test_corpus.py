@@ -16,6 +16,7 @@ from tests.core.logs import (
     shapes_of_pairs,
     shapes_of_split_stamps,
     shapes_of_text,
+    shapes_once_misread,
     shapes_seldom_met,
     shapes_side_by_side,
 )
@@ -35,6 +36,7 @@ CASES = [
     *shapes_of_columns_apart.cases(),
     *shapes_side_by_side.cases(),
     *shapes_seldom_met.cases(),
+    *shapes_once_misread.cases(),
 ]
 
 
