@@ -4,11 +4,12 @@ Rules: Arrow reads regular lines; odd lines are looked at one by one and set asi
 """
 
 import json
+import re
 from typing import Any
 
 from attrs import evolve
 
-from core.logs import nested, text
+from core.logs import nested, printed, text
 from core.logs.arrow_tables import table_of_arrow
 from core.logs.reading import REFUSED_KEPT
 from core.logs.table import Broken, Table
@@ -17,6 +18,9 @@ from core.problems import Problem
 
 #: deeper nesting than this is no log
 DEEPEST = 40
+#: what may stand between objects, and so many objects are a log
+_BETWEEN = re.compile(r"[\s,;\x1e]*")
+_FEWEST = 3
 #: lines from whose values it is told which of them are times
 _FIRST_LINES = 1 << 16
 #: most bytes of an array of objects, which has to be read whole
@@ -27,6 +31,8 @@ def open_json(data: bytes, name: str) -> list[Item] | Problem:
     """The table inside JSON lines or a JSON array of objects."""
     decoded = text.decode(data, name)
     body = decoded.data.strip()
+    if printed.is_printed(body):
+        body = printed.as_json(body.decode("utf-8", "replace")).encode()
     why = ("layout", "JSON, an object for each row")
     if body.startswith(b"["):
         table = _array(body, name)
@@ -44,9 +50,42 @@ def _single(body: bytes, name: str) -> Table | Problem:
     """One JSON value over the whole text."""
     rows = _whole(body, name)
     if isinstance(rows, Problem):
-        by_line = _lines(body, name)
+        by_line = _one_after_another(body, name) or _lines(body, name)
         return by_line if isinstance(by_line, Table) else rows
     return _of_rows(rows, name)
+
+
+def _one_after_another(body: bytes, name: str) -> Table | None:
+    """Objects over several lines each, with nothing between them; None where they are none."""
+    if len(body) > MOST_ARRAY:
+        return None
+    written = body.decode("utf-8", "replace")
+    decoder = json.JSONDecoder()
+    rows: list[dict[str, Any]] = []
+    numbers: list[int] = []
+    at, line, objects = 0, 1, 0
+    while at < len(written):
+        try:
+            value, end = decoder.raw_decode(written, at)
+        except (ValueError, RecursionError):
+            break
+        found = nested.opened(value) if isinstance(value, dict) else []
+        rows += found
+        numbers += [line] * len(found)
+        objects += 1
+        after = _BETWEEN.match(written, end)
+        stop = after.end() if after else end
+        line += written.count("\n", at, stop)
+        at = stop
+    if objects < _FEWEST:
+        return None
+    table = _of_rows(rows, name)
+    if isinstance(table, Problem):
+        return None
+    import numpy as np
+
+    rest = (Broken(line, written[at : at + 300], "row.json"),) if at < len(written) else ()
+    return evolve(table, lines=((0, np.array(numbers)),), broken=rest, broken_count=len(rest))
 
 
 def _lines_by_arrow(body: bytes) -> Table | None:

@@ -50,10 +50,10 @@ def opened(row: Mapping[str, Any], depth: int = 0) -> list[Row]:
     groups = list(_groups(row, depth)) if depth <= _DEEPEST else []
     inside = tuple(prefix for group in groups for prefix in group.prefixes)
     outer = {k: v for k, v in whole.items() if not k.startswith(inside)} if inside else whole
-    if not groups or any(_is_number(v) and _is_load(k) for k, v in outer.items()):
+    if not groups or any(_is_number(v) and is_load(k) for k, v in outer.items()):
         return [whole]
     inner = [_merged(outer, group.name, r) for group in groups for r in group.rows]
-    if len(inner) > _MANY or any(map(_tells_load, inner)):
+    if len(inner) > _MANY or any(map(tells_load, inner)):
         return inner
     return [whole]
 
@@ -111,7 +111,7 @@ def _are_alike(values: Mapping[str, Any]) -> bool:
     inner = [v for v in values.values() if isinstance(v, dict)]
     if len(inner) < 2 or len(inner) < len(values) or len({frozenset(v) for v in inner}) > 1:
         return False
-    return any(meaning(str(k)).quantity == "value" for k in inner[0]) or not any(map(_is_load, values))
+    return any(meaning(str(k)).quantity == "value" for k in inner[0]) or not any(map(is_load, values))
 
 
 def _named(values: Mapping[str, Mapping[str, Any]], depth: int) -> list[Row]:
@@ -128,12 +128,13 @@ def _merged(outer: Mapping[str, Any], name: str, row: Row) -> Row:
     return {**outer, **{f"{name}.{k}" if k in outer else k: v for k, v in row.items()}}
 
 
-def _tells_load(row: Mapping[str, Any]) -> bool:
+def tells_load(row: Mapping[str, Any]) -> bool:
     """Whether a row holds a power or an energy, told by a key or by the name of what it holds."""
-    return any(_is_load(k) if _is_number(v) else isinstance(v, str) and _is_load(v) for k, v in row.items())
+    return any(is_load(k) if _is_number(v) else isinstance(v, str) and is_load(v) for k, v in row.items())
 
 
-def _is_load(name: str) -> bool:
+def is_load(name: str) -> bool:
+    """Whether a key tells of a power or an energy."""
     return len(name) < _KEYS and meaning(name).quantity in _LOADS
 
 
@@ -149,11 +150,22 @@ def _of_list(value: list[Any], depth: int) -> list[Row]:
         return [row for v in objects for row in opened(v, depth)]
     lists = [v for v in value if isinstance(v, list)]
     if lists and len(lists) == len(value):
+        if all(v and isinstance(v[0], dict) for v in lists):
+            return [row for v in lists for row in _with_first(_of_list(v, depth + 1))]
         width = max(len(v) for v in lists)
         head = lists[0] if all(isinstance(c, str) for c in lists[0]) else None
         names = [str(c) for c in head] if head else [f"column {i + 1}" for i in range(width)]
         return [dict(zip(names, v, strict=False)) for v in lists[1 if head else 0 :]]
     return []
+
+
+def _with_first(rows: list[Row]) -> list[Row]:
+    """Rows with the words of the first that the others leave out, as those of one sensor do."""
+    if len(rows) < _FEWEST_KEYS:
+        return rows
+    words = {k: v for k, v in rows[0].items() if isinstance(v, str) and cell_kind(v) == "text"}
+    said = {k: v for k, v in words.items() if sum(k in row for row in rows) < 0.5 * len(rows)}
+    return [{**said, **row} for row in rows] if said else rows
 
 
 def _by_columns(value: Mapping[str, Any]) -> list[Row]:

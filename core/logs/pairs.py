@@ -39,11 +39,15 @@ _PAIR = {
 #: what a line must hold at least, so that other logs are passed over quickly: clock times hold colons too
 _HINT = {"=": re.compile("="), ":": re.compile(r"[^\W\d][\])]?\s?:")}
 _ENDS = " \t,;|&{}()<>/\"'"
+#: a moment in digits behind the last value of a line, and whole numbers told by a letter
+_MOMENT = re.compile(r"(\S+)\s+(\d{10}|\d{13}|\d{16}|\d{19})")
+_WHOLE = re.compile(r"^(-?\d+)[iu]$")
+_FRACTION = re.compile(r"(:\d\d),(\d{1,6})(?!\d)")
 _SPLIT = re.compile(r"[,;|\t]")
 #: words that the stamp at the beginning of a line may be made of
 _STAMP_WORDS = 4
 #: how urgent a program holds a line to be
-_LEVELS = frozenset({"INFO", "DEBUG", "WARN", "WARNING", "NOTICE", "TRACE"})
+_LEVELS = frozenset({"", "INFO", "DEBUG", "WARN", "WARNING", "NOTICE", "TRACE"})
 
 
 @frozen
@@ -133,18 +137,32 @@ def _taken_apart(line: str, sign: str) -> _Line:
         ((m.group(1) or m.group(2)).strip(), line[m.end() : end].strip(_ENDS))
         for m, end in zip(found, ends, strict=True)
     )
-    return _Line(_lead(line[: found[0].start()].strip(_ENDS + "-[]")), pairs)
+    moment = _MOMENT.fullmatch(pairs[-1][1])
+    if moment and sign == "=":
+        values = [(n, _WHOLE.sub(r"\1", v)) for n, v in (*pairs[:-1], (pairs[-1][0], moment[1]))]
+        pairs = (*values, ("time", moment[2]))
+    return _Line(lead(line[: found[0].start()].strip(_ENDS + "-[]")), pairs)
 
 
-def _lead(before: str) -> tuple[str, ...]:
-    """What stands before the first pair, as cells: a stamp at its beginning, then the words after it."""
+def lead(before: str) -> tuple[str, ...]:
+    """What stands at the beginning of a line, as cells: a stamp, then the words after it.
+
+    Examples
+    --------
+    >>> lead("2025-06-23 09:36:00 INFO plug 7:")
+    ('2025-06-23 09:36:00', 'plug 7')
+    """
     if not before:
         return ()
+    # a comma before the fraction of a second parts nothing
+    before = _FRACTION.sub(r"\1.\2", before, count=1)
     cells = [c.strip(_ENDS + "[]") for c in _SPLIT.split(before)]
     words = cells[0].split()
     for count in range(min(_STAMP_WORDS, len(words)), 0, -1):
+        if words[count - 1].strip("[]:") in _LEVELS:  # no zone, though written like one
+            continue
         if _is_stamp((" ".join(words[:count]).strip("[]"),)):
-            rest = " ".join(w for w in words[count:] if w.strip("[]:") not in _LEVELS).strip("[]: -")
+            rest = " ".join(w for w in words[count:] if w.strip("[]:-") not in _LEVELS).strip("[]: -")
             return (" ".join(words[:count]).strip("[]"), *([rest] if rest else []), *cells[1:])
     return tuple(cells)
 

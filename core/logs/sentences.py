@@ -72,6 +72,9 @@ SENTENCES: dict[str, str] = {
     ),
     "log.json_damaged": "The JSON is cut or damaged. Export it again, best with one object a line.",
     "log.json_no_rows": "The JSON holds no list of rows. Export a list of objects, or one object a line.",
+    "log.xml_damaged": (
+        "The XML is cut or damaged at line {line}; what stands before it is shown. Export it again."
+    ),
     "log.encoding_doubtful": (
         "Some characters do not fit the encoding {encoding}. Choose another in the Reading panel."
     ),

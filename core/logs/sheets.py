@@ -9,9 +9,10 @@ import zlib
 from typing import Any
 
 import numpy as np
+from attrs import evolve
 
 from core.language import later, mark
-from core.logs import binary_sheets, old_sheets
+from core.logs import binary_sheets, old_sheets, turned
 from core.logs.cell_kinds import cell_kind
 from core.logs.cells import table_of_cells
 from core.logs.extents import largest_area
@@ -53,7 +54,8 @@ def open_sheet(data: bytes, name: str) -> list[Item] | Problem:
         return refused(name, "log.sheet_damaged", error=later(str(error)[:160]))
     items = []
     for title, rows in rows_of:
-        item = _item(rows, title if len(rows_of) > 1 else "", _is_1904(data) if is_zip else False)
+        label = title if len(rows_of) > 1 else ""
+        item = item_of(rows, label, "a spreadsheet", is_1904=_is_1904(data) if is_zip else False)
         if item is not None:
             items.append(item)
     return items or refused(name, "log.no_rows", first_line="")
@@ -103,8 +105,26 @@ def _is_1904(data: bytes) -> bool:
     return b'date1904="1"' in head or b'date1904="true"' in head
 
 
-def _item(rows: list[list[Any]], title: str, is_1904: bool) -> Item | None:
-    rows = [list(r) for r in rows]
+def labelled(item: Item, label: str, problems: tuple[Problem, ...] = ()) -> Item:
+    """A table of several under its name, with what was found on the way to it."""
+    return evolve(item, label=label, problems=(*item.problems, *problems))
+
+
+def item_of(rows: list[list[Any]], title: str, what: str, is_1904: bool = False) -> Item | None:
+    """A sheet's rows of cells as a table; None when they hold no rows of values.
+
+    Parameters
+    ----------
+    rows : list of list
+        Numbers, texts, dates, times; None or "" where a cell is empty.
+    title : str
+        Of the sheet where there are several.
+    what : str
+        Where the rows come from, in words.
+    is_1904 : bool
+        Whether days are counted from 1904.
+    """
+    rows = turned.upright(rows) or [list(r) for r in rows]
     header, first = _find_headings(rows)
     if first is None:
         return None
@@ -130,7 +150,7 @@ def _item(rows: list[list[Any]], title: str, is_1904: bool) -> Item | None:
     filled = [i for i in range(width) if any(r[i] not in ("", None) for r in kept[:500])]
     columns = [[r[i] for r in kept] for i in filled]
     table = table_of_cells([names[i] for i in filled], columns, np.array(lines, dtype=np.int64))
-    why = (("layout", f"a spreadsheet{f', sheet {title}' if title else ''}"),)
+    why = (("layout", f"{what}{f', sheet {title}' if title else ''}"),)
     above = tuple(str(over[i]) if i < len(over) and over[i] is not None else "" for i in filled)
     return Item(table, title, None, None if header is None else header + 1, is_1904, above, why)
 

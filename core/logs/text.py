@@ -70,7 +70,7 @@ def foreign(data: bytes) -> str:
     for magic, what in _MAGIC:
         if what and data.startswith(magic):
             return later(what)
-    if _HTML.match(data[:4096]):
+    if is_page(data):
         return later(mark("a web page"))
     head = data[:HEAD]
     if head[:2] in (codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE) or _utf16_without_mark(head):
@@ -82,9 +82,14 @@ def foreign(data: bytes) -> str:
     return ""
 
 
+def is_page(head: bytes) -> bool:
+    """Whether a text begins as a page of a browser does, or as a picture made of tags."""
+    return _HTML.match(head[:4096]) is not None
+
+
 def _is_wide(head: bytes) -> bool:
     """Whether a text in UTF-8 writes its numbers in wide digits."""
-    return b"\xef\xbc" in head and len(_WIDE.findall(head)) > _MANY_WIDE
+    return not head.isascii() and b"\xef\xbc" in head and len(_WIDE.findall(head)) > _MANY_WIDE
 
 
 def _utf16_without_mark(head: bytes) -> str:

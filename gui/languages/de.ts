@@ -5428,6 +5428,10 @@
         <translation>Das JSON ist abgeschnitten oder beschädigt. Es noch einmal exportieren, am besten mit einem Objekt je Zeile.</translation>
     </message>
     <message>
+        <source>The XML is cut or damaged at line {line}; what stands before it is shown. Export it again.</source>
+        <translation>Das XML ist in Zeile {line} abgeschnitten oder beschädigt; gezeigt wird, was davor steht. Exportieren Sie es noch einmal.</translation>
+    </message>
+    <message>
         <source>The archive is damaged and nothing in it could be unpacked. Copy it again.</source>
         <translation>Das Archiv ist beschädigt, und nichts darin ließ sich entpacken. Es noch einmal kopieren.</translation>
     </message>

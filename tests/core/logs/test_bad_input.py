@@ -93,6 +93,8 @@ def _ring_of_sectors() -> bytes:
 
 NOISE = np.random.default_rng(5).bytes(50_000)
 HEAD = b"time,power [W]\n"
+ROWS_OF_TAGS = b"".join(b"<tr><td>2025-06-23 09:%02d:00<td>62.3</tr>" % i for i in range(60))
+ROWS_OF_XML = b"<r><time>2025-06-23 09:36:00</time><power>62.3</power></r>" * 20 + b"<r><power>%b</power></r>"
 BAD = {
     "empty": (b"", "log.empty"),
     "blank": (b" \n\n \n", "log.empty"),
@@ -102,6 +104,12 @@ BAD = {
     "photograph": (b"\xff\xd8\xff\xe0\x00\x10JFIF" + NOISE, "log.not_a_log"),
     "document": (b"%PDF-1.7\n%\xe2\xe3\n1 0 obj\n", "log.not_a_log"),
     "web page": (b"<!DOCTYPE html>\n<html><body>1,2,3</body></html>", "log.not_a_log"),
+    "web page with a table": (b"<!DOCTYPE html><table>" + ROWS_OF_TAGS + b"</table>", "log.not_a_log"),
+    "names for more words in XML": (
+        b'<!DOCTYPE l [<!ENTITY a "62.3"><!ENTITY b "&a;&a;">]><l>' + ROWS_OF_XML % b"&b;" + b"</l>",
+        "log.not_a_log",
+    ),
+    "elements within elements": (b"<a>" * 100_000, "log.no_rows"),
     "prose": (b"Dear all,\nplease find the log attached.\nKind regards\n" * 20, "log.no_table"),
     "another program's database": (_sqlite(), "log.database_foreign"),
     "damaged database": (_sqlite()[:100] + NOISE, "log.database_damaged"),
@@ -374,3 +382,12 @@ def test_the_digest_of_a_file_is_that_of_its_bytes(streamed: Path, monkeypatch: 
             assert whole == streamed.read_bytes()[start:]
             assert source.digest() == expected
             source.close()
+
+
+def test_xml_cut_short_is_read_as_far_as_it_goes() -> None:
+    rows = b"".join(b"<r><time>2025-06-23 09:%02d:00</time><power>62.3</power></r>\n" % i for i in range(60))
+    (reading,) = read_bytes(b"<log>\n" + rows[:-30], "log.xml").readings
+    assert reading.trace is not None
+    assert reading.trace.time_s.size == 59
+    (damaged,) = [p for p in reading.problems if p.code == "log.xml_damaged"]
+    assert damaged.row == 61

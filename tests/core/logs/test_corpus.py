@@ -14,6 +14,7 @@ from tests.core.logs import (
     shapes_of_objects,
     shapes_of_odd_logs,
     shapes_of_pairs,
+    shapes_of_records,
     shapes_of_split_stamps,
     shapes_of_text,
     shapes_once_misread,
@@ -37,6 +38,7 @@ CASES = [
     *shapes_side_by_side.cases(),
     *shapes_seldom_met.cases(),
     *shapes_once_misread.cases(),
+    *shapes_of_records.cases(),
 ]
 
 
