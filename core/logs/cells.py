@@ -51,7 +51,7 @@ def _number(cell: Any) -> float:
 
 
 def _text(cell: Any) -> str | None:
-    if cell is None:
+    if cell is None or cell == "":
         return None
     if isinstance(cell, datetime):
         return cell.isoformat(" ")

@@ -13,6 +13,7 @@ from core.logs import (
     listed,
     objects_in_lines,
     pairs,
+    sections,
     sheets,
     stores,
     turned,
@@ -72,7 +73,13 @@ def open_container(
         return listed.open_listed(data, name, encoding)
     if pairs.is_made_of_pairs(data):
         return pairs.open_pairs(data, name, encoding)
-    return [_lying(data, name, encoding) or Item(data)]
+    lying = _lying(data, name, encoding)
+    if lying is not None:
+        return [lying]
+    parts = sections.of_text(data)
+    return [
+        Item(p.content, p.title, reasons=(sections.REASON,), lines_before=p.lines_before) for p in parts
+    ] or [Item(data)]
 
 
 def _lying(data: bytes, name: str, encoding: str | None) -> Item | None:

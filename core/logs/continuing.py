@@ -13,7 +13,7 @@ from collections.abc import Mapping, Sequence
 import numpy as np
 from attrs import evolve
 
-from core.logs import body, clock, machines, series, text_logs
+from core.logs import body, clock, machines, sections, series, text_logs
 from core.logs.clock import Clocked
 from core.logs.machines import Raw
 from core.logs.reading import REFUSED_KEPT, Reading
@@ -78,7 +78,7 @@ def read_on(
         read = text_logs.read_more(found, fresh, lines, part(progress, 0.0, 0.7))
     except body.NotPlain:
         return None
-    if not read.table.rows:
+    if not read.table.rows or read.table.repeated_headings:  # another log may begin below the first
         return None
     with np.errstate(over="ignore", invalid="ignore", divide="ignore"):
         return _together(read, before, digest, choices, part(progress, 0.7, 1.0))
@@ -105,6 +105,7 @@ def _can_go_on(reading: Reading) -> bool:
         and reading.encoding == "utf-8"
         and {p.code for p in reading.problems} <= _JUDGED_AGAIN
         and not any(choice == "layout" and "for each quantity" in why for choice, why in reading.reasons)
+        and sections.REASON not in reading.reasons
     )
 
 

@@ -22,6 +22,8 @@ from core.problems import Problem
 
 #: lines that are looked at, and the share of them that must end with an object
 _LOOKED_AT, _SHARE = 100, 0.8
+#: the first object is no further on [bytes]
+_BEGINNING = 2000
 _LONGEST = 1 << 16
 _MOST_NAMES = 2000
 
@@ -29,12 +31,11 @@ _MOST_NAMES = 2000
 def are_objects_in_lines(data: bytes) -> bool:
     """Whether most of the first lines are words with an object at the end."""
     head = data[: text.HEAD]
-    first = head.lstrip(b"\xef\xbb\xbf \r\n").split(b"\n", 1)[0].rstrip()
-    if b"{" not in first[1:] or not first.endswith(b"}"):
+    if b"{" not in head[1:_BEGINNING] or head.lstrip(b"\xef\xbb\xbf \r\n").startswith(b"{"):
         return False
     lines = [x for x in islice(head.decode("utf-8", "replace").splitlines(), _LOOKED_AT) if x.strip()]
-    taken = sum(bool(x.find("{") > 0 and _taken_apart(x)) for x in lines)
-    return taken >= _SHARE * len(lines)
+    taken = sum(bool(x.find("{") > 0 and _taken_apart(x)) for x in lines[1:])
+    return len(lines) > 1 and taken >= _SHARE * (len(lines) - 1)
 
 
 def open_objects(data: bytes, name: str, encoding: str | None) -> list[Item] | Problem:
@@ -48,6 +49,8 @@ def open_objects(data: bytes, name: str, encoding: str | None) -> list[Item] | P
         if not line.strip():
             continue
         found = _taken_apart(line)
+        if not rows and not found and "{" not in line and not numbers:
+            continue  # headings
         rows += found
         numbers += [i] * len(found)
         if not found:
@@ -86,6 +89,8 @@ def _taken_apart(line: str) -> list[dict[str, Any]]:
     if at < 0 or len(line) > _LONGEST:
         return []
     written = line[at:].strip().rstrip(",;").rstrip("'\"")
+    if '""' in written and line[at - 1 : at] == '"':  # quotes within those of a cell
+        written = written.replace('""', '"')
     if written[1:].lstrip().startswith("'"):
         written = printed.as_json(written)
     try:

@@ -134,14 +134,34 @@ def _read(data: bytes, name: str, digest: str, choices: Choices, progress: Progr
             read = _from_table(item, name, choices)
         else:
             read = _from_bytes(item.content, item.problems, name, choices, share)
+            if item.reasons and isinstance(read, Read):
+                read = evolve(read, reasons=(*item.reasons, *read.reasons))
         if isinstance(read, Problem):
             problems.append(read)
             continue
         key = f"{digest}:{item.label}"
         found, wrong = machines_of(read, item.label, name, key, choices, part(share, 0.9, 1.0))
-        readings += found
+        readings += [_moved(r, item.lines_before) for r in found] if item.lines_before else found
         problems += wrong
     return _file_reading(name, digest, len(data), readings, problems, progress)
+
+
+def _moved(reading: Reading, lines: int) -> Reading:
+    """A reading of a log that stands below others, its lines counted from the beginning of the file."""
+    header = reading.header_row
+    return evolve(
+        reading,
+        header_row=None if header is None else header + lines,
+        refused=tuple(evolve(r, row=r.row + lines, why=_down(r.why, lines)) for r in reading.refused),
+        problems=tuple(_down(p, lines) for p in reading.problems),
+    )
+
+
+def _down(problem: Problem, lines: int) -> Problem:
+    if problem.row is None:
+        return problem
+    facts = {k: v + lines if k == "first" and isinstance(v, int) else v for k, v in problem.facts}
+    return evolve(problem, row=problem.row + lines, facts=facts)
 
 
 def _file_reading(

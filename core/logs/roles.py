@@ -12,6 +12,7 @@ from attrs import evolve, frozen
 
 from core.logs import numbers, split_stamps
 from core.logs.cell_kinds import cell_kind
+from core.logs.number_columns import count_days, counts_rows, finite, is_current, is_power_too, rises
 from core.logs.split_stamps import Fields
 from core.logs.words import Meaning, meaning, unit_of
 from core.study import Choices
@@ -24,10 +25,6 @@ _CLOCK_ONLY = re.compile(r"^\d{1,4}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?秒?)?
 TIMES = ("time", "date", "clock time", "elapsed")
 #: cells of a column that are looked at one by one
 _LOOKED_AT = 200
-#: highest power over that of standby at least, and of one machine over that of another at most
-_SWING, _LIKE = 4.0, 8.0
-#: rows that must be numbered one by one before a column is held to do nothing else
-_FEWEST_NUMBERED = 8
 _READ_AS_NUMBERS = ("power", "energy", "voltage", "current", "temperature", "apparent power")
 NUMBERS = (
     "power", "energy", "voltage", "current", "temperature", "apparent power", "reactive power",
@@ -229,10 +226,14 @@ def _time(
         )
         if split is None and not (clocks or dates or any(r.kind == "number" for r in named)):
             split = split_stamps.by_values(sample)
-        counted = [r for r in named if r.kind == "number" and _rises(sample[r.position])]
+        counted = [r for r in named if r.kind == "number" and rises(sample[r.position])]
         if split is not None and all(r.position in dict(split.fields).values() for r in counted):
             reasons.append(("time", split.reason))
             return tuple(p for _, p in split.fields), split.fields
+    counting = [r for r in named if r.quantity == "date" and r.kind == "number" and r not in dates]
+    if clocks and counting and count_days(sample[counting[0].position]):
+        reasons.append(("time", f"days counted in '{counting[0].name}', clock time in '{clocks[0].name}'"))
+        return (counting[0].position, clocks[0].position), ()
     for r in named:
         if r.kind == "number" and r not in dates:
             reasons.append(("time", f"'{r.name}' holds numbers that count time"))
@@ -241,15 +242,10 @@ def _time(
         reasons.append(("time", f"'{r.name}' holds {'clock times' if r in clocks else 'dates'} only"))
         return (r.position,), ()
     for r in roles:
-        if r.kind == "number" and r.quantity in ("", "row number") and _rises(sample[r.position]):
+        if r.kind == "number" and r.quantity in ("", "row number") and rises(sample[r.position]):
             reasons.append(("time", f"'{r.name}' rises in every row and no heading names a time"))
             return (r.position,), ()
     return None, ()
-
-
-def _rises(cells: Sequence[str]) -> bool:
-    values = [numbers.parse(c, ".")[0] for c in cells[:200]]
-    return len(values) > 2 and all(b > a for a, b in pairwise(values))
 
 
 def _long(
@@ -259,7 +255,10 @@ def _long(
     for role in roles:
         if role.kind != "text" or role.quantity in ("unit", "state"):
             continue
-        distinct = {c.strip() for c in sample[role.position] if c.strip()}
+        full = [c.strip() for c in sample[role.position] if c.strip()]
+        if len(full) < 0.5 * len(sample[role.position]):
+            continue  # a note now and then
+        distinct = set(full)
         if not 1 <= len(distinct) <= max(4, len(sample[role.position]) // 2):
             continue
         told = {meaning(c).quantity for c in distinct}
@@ -311,42 +310,9 @@ def _device(
     return position
 
 
-def _is_power_too(
-    other: Role, power: Role, sample: Sequence[Sequence[str]], read: dict[int, list[float]]
-) -> bool:
-    """Whether a column is the power of another machine: named, written alike, of like size."""
-    a, b = read[power.position], read[other.position]
-    if not other.meaning.rest or other.meaning.quantity or len(b) < 0.5 * len(a) or min(a) < 0 or min(b) < 0:
-        return False
-    fractions = [
-        {len(c.strip().rpartition(".")[2]) * ("." in c) for c in sample[r.position]} for r in (power, other)
-    ]
-    sizes = sorted((max(a), max(b)))
-    swings = all(max(v) > _SWING * float(sorted(v)[len(v) // 20]) for v in (a, b))
-    return max(fractions[0]) == max(fractions[1]) and sizes[1] <= _LIKE * sizes[0] and swings
-
-
-def _counts_rows(values: list[float]) -> bool:
-    """Whether a column numbers its rows; an energy never grows by just one each time."""
-    return len(values) >= _FEWEST_NUMBERED and all(b - a == 1.0 for a, b in pairwise(values[:_LOOKED_AT]))
-
-
-def _finite(cells: Sequence[str], decimal: str) -> list[float]:
-    return [v for v, _, verdict in (numbers.parse(c, decimal) for c in cells) if verdict == numbers.FINE]
-
-
-def _is_current(values: list[float], all_values: list[list[float]]) -> bool:
-    """Whether a column is the current of another that is a power: what there is a mains voltage between."""
-    return any(
-        len(other) == len(values) > 1
-        and min(values) >= 0.0
-        and sum(40.0 <= p <= 270.0 * i + 1.0 for p, i in zip(other, values, strict=True) if i > 0.05)
-        > 0.8 * max(1, sum(i > 0.05 for i in values))
-        and sum(values) > 0
-        and 40.0 <= sum(other) / sum(values) <= 260.0
-        for other in all_values
-        if other is not values
-    )
+def _is_another(other: Role, power: Role, sample: Sequence[Sequence[str]], decimal: str) -> bool:
+    is_named = bool(other.meaning.rest) and not other.meaning.quantity
+    return is_named and is_power_too(sample[power.position], sample[other.position], decimal)
 
 
 def _by_values(
@@ -365,13 +331,13 @@ def _by_values(
         for r in roles
         if r.kind == "number" and r.position not in time and r.quantity in ("", "value", "row number")
     ]
-    read = {r.position: _finite(sample[r.position], decimal) for r in loose}
-    for role in sorted(loose, key=lambda r: _is_current(read[r.position], list(read.values()))):
+    read = {r.position: finite(sample[r.position], decimal) for r in loose}
+    for role in sorted(loose, key=lambda r: is_current(read[r.position], list(read.values()))):
         values = read[role.position]
         if len(values) < 2:
             continue
         low, high = min(values), max(values)
-        if _counts_rows(values):
+        if counts_rows(values):
             continue
         rising = all(b >= a for a, b in pairwise(values[:300])) and high > low
         if rising and "energy" not in known:
@@ -389,7 +355,7 @@ def _by_values(
         known.add(quantity)
         alike = [role]
         if quantity == "power" and role.meaning.rest and not role.meaning.quantity:
-            alike += [r for r in loose if r is not role and _is_power_too(r, role, sample, read)]
+            alike += [r for r in loose if r is not role and _is_another(r, role, sample, decimal)]
         for each in alike:
             roles[each.position] = evolve(each, meaning=evolve(each.meaning, quantity=quantity, unit=unit))
             reasons.append(("columns", f"'{each.name}' is taken as {quantity}: it {why}"))

@@ -12,7 +12,7 @@ import numpy as np
 from attrs import evolve
 
 from core.language import later, mark
-from core.logs import binary_sheets, old_sheets, turned
+from core.logs import binary_sheets, old_sheets, sections, turned
 from core.logs.cell_kinds import cell_kind
 from core.logs.cells import table_of_cells
 from core.logs.extents import largest_area
@@ -55,9 +55,10 @@ def open_sheet(data: bytes, name: str) -> list[Item] | Problem:
     items = []
     for title, rows in rows_of:
         label = title if len(rows_of) > 1 else ""
-        item = item_of(rows, label, "a spreadsheet", is_1904=_is_1904(data) if is_zip else False)
-        if item is not None:
-            items.append(item)
+        is_1904 = _is_1904(data) if is_zip else False
+        found = [_of_section(p, label, is_1904) for p in sections.of_rows(rows)]
+        found = found or [item_of(rows, label, "a spreadsheet", is_1904)]
+        items += [item for item in found if item is not None]
     return items or refused(name, "log.no_rows", first_line="")
 
 
@@ -103,6 +104,13 @@ def _is_1904(data: bytes) -> bool:
     except (zipfile.BadZipFile, OSError, ValueError, NotImplementedError, KeyError):
         return False
     return b'date1904="1"' in head or b'date1904="true"' in head
+
+
+def _of_section(part: sections.Section, label: str, is_1904: bool) -> Item | None:
+    item = item_of(part.content, f"{label} {part.title}".strip(), "a spreadsheet", is_1904)
+    if item is None:
+        return None
+    return evolve(item, lines_before=part.lines_before, reasons=(*item.reasons, sections.REASON))
 
 
 def labelled(item: Item, label: str, problems: tuple[Problem, ...] = ()) -> Item:

@@ -19,7 +19,7 @@ class Item:
     """One log inside a file: text as bytes, or a table.
 
     ``label`` names it inside its container, ``""`` where the file is the log; ``above`` are the cells of the
-    line above its headings.
+    line above its headings, ``lines_before`` the lines of the file or sheet before its own.
     """
 
     content: bytes | Table = field(repr=False)
@@ -30,6 +30,7 @@ class Item:
     above: tuple[str, ...] = ()
     reasons: tuple[tuple[str, str], ...] = ()
     problems: tuple[Problem, ...] = ()
+    lines_before: int = 0
 
 
 def refused(name: str, code: str, **facts: object) -> Problem:

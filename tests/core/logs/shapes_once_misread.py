@@ -1,6 +1,7 @@
 """Logs that were once misread or refused: names above headings, zones, counted rows, changes of the clock."""
 
 import io
+import json
 from collections.abc import Callable, Sequence
 from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
@@ -17,7 +18,7 @@ _HEAD = ("time", "power [W]", "energy [kWh]")
 
 def cases() -> list[Case]:
     """Every such shape."""
-    return [*_names_above(), *_rows_counted(), *_zones(), *_clocks(), *_hourly(), *_others()]
+    return [*_names_above(), *_rows_counted(), *_zones(), *_clocks(), *_hourly(), *_below(), *_others()]
 
 
 def _both(has_counter: bool = True) -> tuple[Machine, ...]:
@@ -165,6 +166,41 @@ def _hourly() -> list[Case]:
     ]
 
 
+def _below() -> list[Case]:
+    """Logs of two machines below one another."""
+    texts = {
+        name: table(truth, _HEAD, (Writer(truth).time, Writer(truth).watts, Writer(truth).kwh))
+        for name, truth in (("Alder", ALDER), ("Birch", BIRCH))
+    }
+    titled = "\n".join(f"Device: {name}\n{text}" for name, text in texts.items())
+    book = Workbook()
+    sheet = book.active
+    assert sheet is not None
+    for name, truth in (("", ALDER), ("Birch", BIRCH)):
+        if name:
+            sheet.append([])
+            sheet.append([name])
+        sheet.append(_HEAD)
+        for i in range(truth.time_s.size):
+            at = START + timedelta(seconds=float(truth.time_s[i]))
+            sheet.append([at, float(truth.power_w[i]), float(truth.counter_wh[i]) / 1000])
+    stream = io.BytesIO()
+    book.save(stream)
+    begun = "\n".join(f"Log begun {i}\n{text}" for i, text in enumerate((texts["Alder"],) * 2))
+    in_sheet = (Machine(ALDER, "log"), Machine(BIRCH, "Birch"))
+    return [
+        Case("one machine below the other", titled.encode(), _both()),
+        Case("one machine below the other in a sheet", stream.getvalue(), in_sheet, file="log.xlsx"),
+        Case(
+            "a log begun again",
+            begun.encode(),
+            (Machine(ALDER),),
+            refused=1,
+            problems=("log.repeated_headings",),
+        ),
+    ]
+
+
 def _others() -> list[Case]:
     w = Writer(ALDER)
     wide = str.maketrans("0123456789.:/", "０１２３４５６７８９．：／")
@@ -178,7 +214,30 @@ def _others() -> list[Case]:
         for i in range(ALDER.time_s.size)
         for name, value in (("power_w", w.watts(i)), ("energy_kwh", w.kwh(i)))
     ]
+
+    def payload(i: int) -> str:
+        inner = json.dumps({"power": float(ALDER.power_w[i]), "total_wh": float(ALDER.counter_wh[i])})
+        return '"' + inner.replace('"', '""') + '"'
+
+    objects = table(ALDER, ("time", "topic", "payload"), (w.time, lambda _: "hall/plug", payload))
+    clock = Writer(ALDER, "%H:%M:%S")
+    days = table(ALDER, ("day", *_HEAD), (lambda _: "1", clock.time, w.watts, w.kwh))
+    notes = table(ALDER, (*_HEAD, "note"), (w.time, w.watts, w.kwh, lambda i: "power" if i % 50 == 7 else ""))
+    book = Workbook()
+    sheet = book.active
+    assert sheet is not None
+    sheet.append(["Datum", "Uhrzeit", "Leistung W"])
+    for i in range(ALDER.time_s.size):
+        at = START + timedelta(seconds=float(ALDER.time_s[i]))
+        sheet.append([None if i else at.date(), at.time(), float(ALDER.power_w[i])])
+    stream = io.BytesIO()
+    book.save(stream)
+    only_power = (Machine(ALDER, has_counter=False),)
     return [
+        Case("objects in cells", objects.encode(), (Machine(ALDER),)),
+        Case("a count of days and a clock", days.encode(), (Machine(ALDER),), "relative", None),
+        Case("a note now and then", notes.encode(), (Machine(ALDER),)),
+        Case("a date in the first row of a sheet", stream.getvalue(), only_power, file="log.xlsx"),
         Case("digits as wide as letters", digits.translate(wide).encode(), (Machine(ALDER),)),
         Case("watt minutes", minutes.encode(), (Machine(ALDER),)),
         Case("a letter for the value", ("time,metric,v\n" + "\n".join(rows)).encode(), (Machine(ALDER),)),
