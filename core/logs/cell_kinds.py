@@ -14,6 +14,8 @@ _NUMBER = re.compile(
     r"(?:\s*(?:°?[A-Za-zµ·%]{1,5}|℃))?$"
 )
 _MONTH = r"[^\W\d_]{3,12}\.?"
+#: of a stamp without a year, which must not be taken for any word, a number and a clock time
+_MONTH_WORD = r"(?:Jan|Feb|M[aä]r|Mrz|Apr|Ma[iy]|Jun|Jul|Aug|Sep|O[ck]t|Nov|De[cz])[a-zä]{0,6}\.?"
 _DATE = (
     rf"(?:\d{{1,4}}[-/.年]\s?(?:\d{{1,2}}|{_MONTH})[-/.月]\s?\d{{1,4}}\.?日?|\d{{8}}"
     rf"|\d{{1,2}}\.?\s{_MONTH},?\s\d{{2,4}}|{_MONTH}\s\d{{1,2}},?\s\d{{4}})"
@@ -29,6 +31,7 @@ _STAMP = re.compile(
     rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:[Tt]|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
     r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?=\d|T\d)(?:\d+D)?(?:T[\dHMS.,]+)?$"
     rf"|^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_MONTH}\s+\d{{1,2}}\s{_CLOCK}{_ZONE}\s\d{{4}}$"
+    rf"|^(?:[^\W\d_]{{2,4}}\.?,?\s+)?{_MONTH_WORD}\s+\d{{1,2}},?\s+{_CLOCK}$"
     rf"|^\d{{4}}-?(?:W\d\d-?\d|\d{{3}})(?:[Tt]|\s){_CLOCK}{_ZONE}$"
     r"|^\d+(?: days?,?\s|d,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
     r"|^(?:\d+\s?d\s)?\d+\s?h\s\d{1,2}\s?m(?:in)?(?:\s\d{1,2}\s?s)?$|^/Date\(\d{11,14}(?:[+\-]\d{4})?\)/$"

@@ -13,7 +13,7 @@ import numpy as np
 from attrs import evolve, frozen
 
 from core.language import later, mark
-from core.logs import counted_stamps, stamps
+from core.logs import counted_stamps, stamps, yearless
 from core.logs.reading import CHOSEN, NO_CHOICES
 from core.logs.stamps import Group, Shape
 from core.problems import Problem, Severity
@@ -95,6 +95,11 @@ def from_text(column: Any, hints: Hints) -> Clocked:
     if counted is not None:
         moments = sane(counted[0])
         return Clocked(moments, "absolute", "milliseconds since 1970", tick_of(moments), counted[1])
+    without_year = yearless.seconds_of(column)
+    if without_year is not None:
+        told = Problem("log.no_year", Severity.NOTE, hints.file)
+        why = "dates without a year"
+        return Clocked(without_year, "relative", why, tick_of(without_year), problems=(told,))
     count = len(column)
     found = [(g, s) for g in stamps.groups(column) if (s := stamps.understand(g.skeleton)) is not None]
     seconds = np.full(count, np.nan)

@@ -43,6 +43,8 @@ _ENDS = " \t,;|&{}()<>/\"'"
 _MOMENT = re.compile(r"(\S+)\s+(\d{10}|\d{13}|\d{16}|\d{19})")
 _WHOLE = re.compile(r"^(-?\d+)[iu]$")
 _FRACTION = re.compile(r"(:\d\d),(\d{1,6})(?!\d)")
+#: the number of a process behind its name
+_PROCESS = re.compile(r"\[\d+$")
 _SPLIT = re.compile(r"[,;|\t]")
 #: words that the stamp at the beginning of a line may be made of
 _STAMP_WORDS = 4
@@ -163,6 +165,7 @@ def lead(before: str) -> tuple[str, ...]:
             continue
         if _is_stamp((" ".join(words[:count]).strip("[]"),)):
             rest = " ".join(w for w in words[count:] if w.strip("[]:-") not in _LEVELS).strip("[]: -")
+            rest = _PROCESS.sub("", rest)
             return (" ".join(words[:count]).strip("[]"), *([rest] if rest else []), *cells[1:])
     return tuple(cells)
 

@@ -113,6 +113,10 @@ SENTENCES: dict[str, str] = {
     "log.time_of_day_only": (
         "The log has clock times but no date; a time that falls back counts as the next day."
     ),
+    "log.no_year": (
+        "No year is written beside the dates, so the log is read as elapsed time. "
+        "Save it with the year if the date matters."
+    ),
     "log.rows_counted": (
         "The rows are numbered ({column}) and nothing tells the time; each row was taken as one second. "
         "Write a line such as Interval: 10 s above the headings, or export the log with its times."

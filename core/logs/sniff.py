@@ -35,6 +35,8 @@ _JUDGED = 200
 LONGEST_LINE = 1 << 20
 #: lines at the top among which headings are looked for
 _HEADINGS = 40
+#: so many clock times in one row are hours of a day
+_HOURS = 12
 
 #: what a second line of headings may say besides a unit
 _AGGREGATES = frozenset({"last", "first", "smp", "sum", "count", "instantaneous", "letzter", "dernier"})
@@ -185,6 +187,17 @@ def sniff(lines: list[str], further: list[str], choices: Choices) -> Form | None
     )
     sample = tuple(tuple(r) for r in body)
     return evolve(form, decimal=sign, sample=sample, reasons=reasons, is_wrapped=is_wrapped, swapped=swapped)
+
+
+def hours_above(form: Form) -> tuple[str, ...]:
+    """Headings that are clock times, over a row a day and a column an hour; empty where they are none.
+
+    What such a table holds is said nowhere in it, and its columns are no machines.
+    """
+    for cells in (form.names, *form.sample[:1]):
+        if sum(bool(CLOCKED.match(c)) for c in cells) >= _HOURS:
+            return tuple(cells)
+    return ()
 
 
 def as_decided(form: Form) -> list[list[str]]:

@@ -76,6 +76,9 @@ def detect(source: Source, name: str, choices: Choices) -> Found | Problem:
         only_words = len([x for x in lines if x.strip()]) <= 2
         code = "log.no_rows" if only_words else "log.no_table"
         return Problem(code, Severity.ERROR, name, 1, facts={"first_line": lines[0][:120]})
+    by_hours = sniff.hours_above(form)
+    if by_hours:
+        return no_load(by_hours, name)
     written = form.delimiter
     if cut is not None:
         written = ","

@@ -4574,6 +4574,8 @@
     <message>
         <source>Meter of {machine}</source>
         <translation>Messgerät von {machine}</translation>
+        <source>No year is written beside the dates, so the log is read as elapsed time. Save it with the year if the date matters.</source>
+        <translation>Neben den Daten steht kein Jahr, deshalb gilt das Log als verstrichene Zeit. Speichern Sie es mit Jahr, wenn das Datum zählt.</translation>
     </message>
     <message>
         <source>Not known without a hold test at a noted temperature: {named}.</source>

@@ -118,6 +118,16 @@ def _clocks() -> list[Case]:
     elapsed = table(
         slow, ("time", "power [W]"), (lambda i: f"{50 * i // 60:02d}:{50 * i % 60:02d}", Writer(slow).watts)
     )
+    turn = load(240, 1800.0)
+    at = [datetime(2025, 12, 30, tzinfo=UTC) + timedelta(seconds=float(s)) for s in turn.time_s]
+    plain_words = Writer(turn)
+    over_new_year = table(turn, _HEAD[:2], (lambda i: at[i].strftime("%b %d %H:%M:%S"), plain_words.watts))
+    system = "\n".join(
+        f"{at[i].strftime('%b')} {at[i].day:2d} {at[i].strftime('%H:%M:%S')} hall meter[31{i % 2}]: "
+        f"power={plain_words.watts(i)} W"
+        for i in range(240)
+    )
+    only_power = (Machine(turn, has_counter=False),)
     days = 739791.4
     return [
         case(
@@ -136,6 +146,8 @@ def _clocks() -> list[Case]:
             "2025-06-23T09:36:00",
             "day number",
         ),
+        Case("no year", over_new_year.encode(), only_power, "relative", None, ("log.no_year",)),
+        Case("no year in a system's log", system.encode(), only_power, "relative", None, file="log.txt"),
         Case(
             "minutes and seconds beyond a day of minutes",
             elapsed.encode(),

@@ -146,6 +146,13 @@ BAD = {
     "JSON of one number": (b'{"a": 1}', "log.no_time"),
     "one long line": (b"1234567890" * (2 << 20), "log.line_too_long"),
     "very many columns": (b"," * (10 << 20) + b"\n" + b"1," * (5 << 20), "log.line_too_long"),
+    "a row a day, a column an hour": (
+        b"date,"
+        + b",".join(b"%02d:00" % h for h in range(24))
+        + b"\n"
+        + b"".join(b"2025-06-%02d" % d + b",0.12" * 24 + b"\n" for d in range(1, 20)),
+        "log.no_power",
+    ),
     "no time": (b"a,b\n" + b"x,1.5\ny,0.5\n" * 50, "log.no_time"),
     "no power": (
         b"time,bed temperature [degC]\n2025-06-23 09:36:00,50\n2025-06-23 09:36:10,51\n",
