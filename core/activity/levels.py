@@ -78,8 +78,8 @@ def tolerance_w(rows: Rows) -> float:
 def noise_at_rest_w(rows: Rows) -> float:
     """How far power wanders in the windows of a rest, by nothing but the meter's noise.
 
-    Wanted where nothing rests by the tolerance for a good meter, or nothing but a machine that is switched off:
-    0 W has no noise. The lowest windows are a rest, and not processing between the pulses of a bed, when the
+    Wanted where nothing rests by the tolerance for a good meter, or only a machine that is switched off: 0 W
+    has no noise. The lowest windows are a rest, and not processing between the pulses of a bed, when the
     low ends of all the others lie far above them.
 
     Parameters

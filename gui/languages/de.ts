@@ -4572,8 +4572,6 @@
         <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
-        <source>Meter of {machine}</source>
-        <translation>Messgerät von {machine}</translation>
         <source>No year is written beside the dates, so the log is read as elapsed time. Save it with the year if the date matters.</source>
         <translation>Neben den Daten steht kein Jahr, deshalb gilt das Log als verstrichene Zeit. Speichern Sie es mit Jahr, wenn das Datum zählt.</translation>
     </message>
@@ -5284,6 +5282,10 @@
     <message>
         <source>&amp;Title</source>
         <translation>T&amp;itel</translation>
+    </message>
+    <message>
+        <source>Meter of {machine}</source>
+        <translation>Messgerät von {machine}</translation>
     </message>
     <message>
         <source>Table as text (*.csv)</source>

@@ -42,8 +42,9 @@ def handbook(rayleigh: float, prandtl: float, *, up: bool) -> float:
 def handbook_up_as_printed(rayleigh: float, prandtl: float) -> float:
     """The upper face as the Python package ht 1.2.0 has it (its source, read).
 
-    Its laminar factor is the handbook's for a body with heated and bare parts, at a flat plate's share, and far
-    smaller than the one above: what it gives is the turbulent part alone. That one has 0.01707, the book 0.0107.
+    Its laminar factor is the handbook's for a body with heated and bare parts, at a flat plate's share, and
+    far smaller than the one above: what it gives is the turbulent part alone. That one has 0.01707 where the
+    book has 0.0107.
     """
     wall = 0.13 * prandtl**0.22 / (1 + 0.61 * prandtl**0.81) ** 0.42
     laminar = 0.0972 - (0.0157 + 0.462 * wall)
