@@ -6,7 +6,7 @@ from core.activity import stretches as heating
 from core.activity.closing import last_working
 from core.activity.grouping import judged
 from core.activity.levels import Levels, learn, noise_at_rest_w, refined, tolerance_w
-from core.activity.motion import movement, paused_s, rest_step_w, sight_w
+from core.activity.motion import movement, pauses, rest_step_w, sight_w
 from core.activity.opening import opens_with_first_heating
 from core.activity.processing import processing
 from core.activity.rows import Rows, rows_of
@@ -100,6 +100,9 @@ def _described(rows: Rows, levels: Levels, first: int, last: int, weigh: Weigh) 
         rows, levels.standby_w or 0.0, levels.threshold_w, rest_step_w(rows, levels), start_s, end_s
     )
     seen = movement(rows, levels, first, last)
+    still = pauses(rows, levels, seen, warm_s, last)
+    if still:  # they are no part of what processing is known by
+        seen = movement(rows, levels, first, last, still)
     energy_wh, energy_apart = weigh(start_s, end_s)
     return Stretch(
         start_s,
@@ -107,8 +110,8 @@ def _described(rows: Rows, levels: Levels, first: int, last: int, weigh: Weigh) 
         energy_wh=energy_wh,
         energy_apart=energy_apart,
         warm_up_end_s=warm_s,
-        processing_wh=weigh(warm_s, end_s)[0],
-        paused_s=paused_s(rows, levels, seen, warm_s, last),
+        processing_wh=weigh(warm_s, end_s)[0] - sum(weigh(a, min(b, end_s))[0] for a, b in still),
+        paused_s=sum(b - a for a, b in still),
         base_w=seen.base_w,
         levels_w=seen.levels_w,
         rows=seen.rows,

@@ -33,10 +33,16 @@ PAUSE_WINDOWS = 3
 PAUSE_WINDOW_S = 30.0
 PAUSE_TIMES = 1.6
 PAUSE_PART = 0.3
+#: windows in which a heater stirs what rests: so many of them between still ones do not end a pause
+PAUSE_STIRRED = 2
 #: an on-change meter's threshold is this percentile of the changes it wrote: the others are its sign of life
 SIGHT_PERCENT = 10
 #: rest is taken to move by no less than this from row to row [W]
 LEAST_STEP_W = 0.01
+
+
+#: spans of time [s]
+Pauses = tuple[tuple[float, float], ...]
 
 
 @frozen
@@ -61,12 +67,16 @@ class Movement:
     rows: int
 
 
-def movement(rows: Rows, levels: Levels, first: int, last: int) -> Movement:
-    """Look at rows `first` to `last`."""
-    power_w = rows.power_w[first : last + 1]
-    time_s = rows.time_s[first : last + 1]
+def movement(rows: Rows, levels: Levels, first: int, last: int, pauses: Pauses = ()) -> Movement:
+    """Look at rows `first` to `last`, those in `pauses` left out."""
+    kept = np.ones(last + 1 - first, dtype=bool)
+    for start_s, end_s in pauses:
+        begin, stop = np.searchsorted(rows.time_s, (start_s, end_s)) - first
+        kept[max(begin, 0) : stop] = False
+    power_w = rows.power_w[first : last + 1][kept]
+    time_s = rows.time_s[first : last + 1][kept]
     late = int(np.searchsorted(time_s, time_s[-1] - LATE_PART * (time_s[-1] - time_s[0])))
-    late_w, late_s = power_w[late:], rows.weight_s[first + late : last + 1]
+    late_w, late_s = power_w[late:], rows.weight_s[first : last + 1][kept][late:]
     base_w = quantile(late_w, late_s, 0.10)
     limit_w = small_step_w(rows, levels, base_w)
     after = int(np.argmax(power_w < base_w + 2 * limit_w))  # the first heating is a plateau of its own
@@ -74,16 +84,16 @@ def movement(rows: Rows, levels: Levels, first: int, last: int) -> Movement:
     return Movement(base_w, step_w, levels_w(late_w, late_s), late_w.size)
 
 
-def paused_s(rows: Rows, levels: Levels, seen: Movement, warm_up_end_s: float, last: int) -> float:
-    """How long nothing moves between the end of warm-up and row `last`, in pauses that last. [s]
+def pauses(rows: Rows, levels: Levels, seen: Movement, warm_up_end_s: float, last: int) -> Pauses:
+    """When nothing moves for long between the end of warm-up and row `last`. [s]
 
-    0 where movement cannot be seen window by window: in on-change logs, and under heaters that switch from
+    None where movement cannot be seen window by window: in on-change logs, and under heaters that switch from
     row to row.
     """
     first = int(np.searchsorted(rows.time_s, warm_up_end_s))
     length_s = max(PAUSE_WINDOW_S, (MOVING_STEPS + 1) * rows.interval_s)
     if rows.kind == "on_change" or not np.isfinite(seen.step_w) or last - first < 2 * MOVING_STEPS:
-        return 0.0
+        return ()
     steps_w = np.abs(np.diff(rows.power_w[first : last + 1]))
     small = steps_w < small_step_w(rows, levels, seen.base_w)
     window = ((rows.time_s[first + 1 : last + 1] - rows.time_s[first]) // length_s).astype(np.intp)
@@ -92,10 +102,19 @@ def paused_s(rows: Rows, levels: Levels, seen: Movement, warm_up_end_s: float, l
     limit_w = max(PAUSE_TIMES * rest_step_w(rows, levels), PAUSE_PART * seen.step_w)
     still = (number >= MOVING_STEPS) & (size_w < limit_w * number)
     if limit_w > 0.7 * seen.step_w or still.mean() > 0.5:
-        return 0.0
-    stretches = spans(still)
-    windows = stretches[:, 1] - stretches[:, 0] + 1
-    return float(windows[windows >= PAUSE_WINDOWS].sum() * length_s)
+        return ()
+    joined: list[list[int]] = []
+    for start, stop in spans(still).tolist():
+        if joined and start - joined[-1][1] - 1 <= min(PAUSE_STIRRED, joined[-1][1] - joined[-1][0] + 1):
+            joined[-1][1] = stop
+        else:
+            joined.append([start, stop])
+    begin_s = float(rows.time_s[first])
+    return tuple(
+        (begin_s + start * length_s, begin_s + (stop + 1) * length_s)
+        for start, stop in joined
+        if stop - start + 1 >= PAUSE_WINDOWS
+    )
 
 
 def small_step_w(rows: Rows, levels: Levels, base_w: float) -> float:

@@ -28,7 +28,7 @@ class Stretch:
     warm_up_end_s : float
         When warm-up ends, equal to `start_s` where none is seen. [s]
     processing_wh : float
-        Energy from there to the end, as `energy_wh`. [Wh]
+        Energy from there to the end without pauses, as `energy_wh`. [Wh]
     paused_s : float
         Time from there to the end in which nothing moves. [s]
     base_w : float

@@ -79,3 +79,9 @@ def test_rest_of_many_minutes_is_left_to_the_levels() -> None:
 def test_slow_samples_show_no_moment_of_rest() -> None:
     time, power = stretch(22.0, 60, interval_s=30)
     assert end_s(time, power, 1830) == 1830
+
+
+def test_minutes_of_rest_are_not_measured_by_the_pulses_of_the_bed() -> None:
+    # rest is long enough for a window of its length to hold a pulse of the bed wherever it lies
+    time, power = stretch(22.0, 300)
+    assert end_s(time, power, 2099) == pytest.approx(1799, abs=1)

@@ -3,9 +3,10 @@
 import pytest
 from attrs import evolve
 
-from core.activity import Stretch
+from core.activity import Stretch, find
 from core.activity.grouping import FAINT, judged
 from core.activity.processing import processing
+from tests.core.simulated import MachineModel, MeterModel, Task, simulate
 
 
 def stretch(
@@ -57,3 +58,14 @@ def test_what_moves_is_processing_though_fans_after_it_draw_more_than_its_base()
     assert processing(moving, 0.02, 8.0, 60.0, 0.01) == ([True, True], [True, True])
     held = [stretch(0.0, motion=0.02), stretch(5000.0, motion=0.02)]
     assert processing(held, 0.02, 8.0, 60.0, 0.01) == ([False, False], [False, False])
+
+
+def test_a_long_pause_late_in_a_run_makes_no_other_part_of_it_and_no_hold_test() -> None:
+    part, idle = Task("part", 1800.0), Task("idle", 900.0)
+    paused = evolve(part, pause_at_s=900.0, pause_s=400.0)
+    machine = MachineModel(motors_moving_w=12.0, part_fan_w=6.0, held_after_s=0.0)
+    made = simulate(machine, MeterModel(2.0, averaging=True), (idle, part, idle, paused, idle, part, idle), 2)
+    runs = [s for s in find(made.trace).stretches if s.kind == "run"]
+    assert len(runs) == 3
+    assert runs[1].paused_s == pytest.approx(400, abs=45)
+    assert runs[1].base_w == pytest.approx(runs[0].base_w, rel=0.05)

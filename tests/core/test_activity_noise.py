@@ -62,3 +62,17 @@ def test_parts_are_no_hold_tests_and_hold_tests_no_parts_under_noise(fan_w: floa
         kinds = [s.kind for s in find(made.trace).stretches if s.seconds > 1500]
         assert kinds.count("run") == 2
         assert "other part" not in kinds
+
+
+@pytest.mark.parametrize("bed", ["thermostat", "no bed"])
+def test_runs_between_which_a_machine_is_switched_off_are_found_under_noise(bed: str) -> None:
+    part, idle, off = Task("part", 2400.0), Task("idle", 300.0), Task("off", 400.0)
+    made = simulate(BEDS[bed], MeterModel(1.0, averaging=True), (idle, part, idle, off, idle, part, idle), 3)
+    noise_w = np.random.default_rng(4).normal(0.0, 0.3, made.trace.power_w.size)
+    power_w = np.where(made.trace.power_w > 0, np.round(made.trace.power_w + noise_w, 1), 0.0)
+    found = find(Trace.of(made.trace.time_s, power_w, "averaged", resolution_w=0.1))
+    runs = [s for s in found.stretches if s.kind == "run"]
+    assert len(runs) == len(made.parts)
+    for run, truth in zip(runs, made.parts, strict=True):
+        assert run.start_s == pytest.approx(truth.start_s, abs=30)
+        assert run.end_s == pytest.approx(truth.end_s, abs=15)
