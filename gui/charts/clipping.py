@@ -28,6 +28,9 @@ def inside(xs: F64, ys: F64, box: Box) -> tuple[F64, F64]:
     .. [1] Y.-D. Liang and B. A. Barsky, "A new concept and method for line clipping", ACM Transactions on
        Graphics 3 (1984) 1-22 (from memory).
     """
+    is_within = (xs >= box.x) & (xs <= box.right) & (ys >= box.y) & (ys <= box.bottom)
+    if is_within.size > 1 and is_within.all():  # most curves of a whole view
+        return np.asarray(xs, dtype=np.float64), np.asarray(ys, dtype=np.float64)
     x, y = np.asarray(xs[:-1], dtype=np.float64), np.asarray(ys[:-1], dtype=np.float64)
     dx, dy = np.diff(xs), np.diff(ys)
     enters, leaves = np.zeros(x.size), np.ones(x.size)

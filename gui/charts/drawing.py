@@ -17,8 +17,8 @@ from gui.look import Look, MachineStyle, Size, marker_path
 
 #: lines and halos reach this far beyond their places [px at scale 1]
 _EDGE = 4.0
-#: pixels of a curve are painted in pieces of so many points
-_PIECE = 48
+#: pixels of a curve are painted in pieces of so many points; lines of one pixel take Qt far less each
+_PIECE, _THIN_PIECE = 48, 192
 
 
 def paint(painter: QPainter, scene: Scene, look: Look, within: Box | None = None) -> None:
@@ -62,6 +62,7 @@ class _Brush:
         self._fonts: dict[tuple[Size, bool], tuple[QFont, QFontMetricsF]] = {}
         self._styles: dict[int, MachineStyle] = {}
         self._is_drawing = painter.paintEngine().type() != QPaintEngine.Type.Raster
+        self._dots = painter.deviceTransform().m11()  # of a screen, to a pixel of the scene
 
     def paint(self, item: Item) -> None:
         _WAYS[type(item)](self, item)
@@ -144,11 +145,12 @@ class _Brush:
         While Qt paints one piece nothing else of the program runs, in whichever thread; and a long restless
         curve takes longer in one. Dashes go on from piece to piece only in one.
         """
-        if self._is_drawing or item.dash or item.xs.size <= _PIECE:
+        length = _THIN_PIECE if self._look.px(item.width) * self._dots <= 1.0 else _PIECE
+        if self._is_drawing or item.dash or item.xs.size <= length:
             yield stroke_path(item)
             return
         xs, ys = _seen_of(item)  # once for all pieces: most of what that costs is a cost of each call
-        for piece in _cut(xs.size):
+        for piece in _cut(xs.size, length):
             yield stroke_path(evolve(item, xs=xs[piece], ys=ys[piece], clip=None))
 
     def _area(self, item: Area) -> None:
@@ -159,7 +161,7 @@ class _Brush:
             self._painter.fillPath(area_path(item), color)
         else:
             xs, tops, bottoms = _seen_area_of(item)
-            for piece in _cut(xs.size):
+            for piece in _cut(xs.size, _PIECE):
                 part = evolve(item, xs=xs[piece], tops=tops[piece], bottoms=bottoms[piece], clip=None)
                 self._painter.fillPath(area_path(part), color)
         self._painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -176,10 +178,10 @@ _WAYS: Final[dict[type, Callable[..., None]]] = {
 }
 
 
-def _cut(points: int) -> Iterator[slice]:
+def _cut(points: int, length: int) -> Iterator[slice]:
     """Pieces of a curve, each with the last point of the one before."""
-    for first in range(0, max(points - 1, 1), _PIECE):
-        yield slice(first, first + _PIECE + 1)
+    for first in range(0, max(points - 1, 1), length):
+        yield slice(first, first + length + 1)
 
 
 def load_paths() -> None:
