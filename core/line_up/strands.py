@@ -4,8 +4,9 @@ A common axis counts from the moment at which the runs are lined up, in seconds;
 from 0 at the start of each run to 1 at its end.
 """
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from functools import cached_property
+from itertools import islice
 
 import numpy as np
 from attrs import field, frozen
@@ -123,25 +124,57 @@ def strands(
     tuple of Strand
         Without typed readings (they have no trace) and runs whose log has not been read.
     """
+    wanted = _wanted(study, comparison, traces, chosen)
+    return tuple(_strand(*each, comparison.boundary) for each in wanted)
+
+
+def first_strands(
+    study: Study, comparison: Comparison, traces: Mapping[str, Trace], most: int
+) -> tuple[tuple[Strand, ...], int]:
+    """The first runs that count and can be lined up, and how many more there are.
+
+    Of the thousands of a farm only those are made that are returned.
+
+    Parameters
+    ----------
+    study : Study
+    comparison : Comparison
+        Of this study.
+    traces : mapping of log id to Trace
+    most : int
+        How many are wanted at the most.
+
+    Returns
+    -------
+    first : tuple of Strand
+        The beginning of what `strands` returns.
+    more : int
+        How many it returns beyond these.
+    """
+    wanted = _wanted(study, comparison, traces, None)
+    first = tuple(_strand(*each, comparison.boundary) for each in islice(wanted, most))
+    return first, sum(1 for _ in wanted)
+
+
+def _wanted(
+    study: Study, comparison: Comparison, traces: Mapping[str, Trace], chosen: Collection[str] | None
+) -> Iterator[tuple[MachineResult, RunResult, Trace, Meter]]:
+    """The runs that are chosen (None: that count) and can be lined up."""
     # a farm has thousands of runs: each is looked up once
     logs = {run.id: run.log_id for run in study.runs}
     meters = {meter.id: meter for meter in study.meters}
     meter_of = {log.id: meters[log.meter_id] for log in study.logs}
-    found = []
     for machine in comparison.machines:
         for run in machine.runs:
             is_wanted = run.included if chosen is None else run.run_id in chosen
             log_id = logs.get(run.run_id, "")
             trace = traces.get(log_id)
-            if is_wanted and trace is not None:
-                strand = _strand(machine, run, trace, meter_of[log_id], comparison.boundary)
-                found += [] if strand is None else [strand]
-    return tuple(found)
+            if is_wanted and trace is not None and _ends_s(run, trace, comparison.boundary) is not None:
+                yield machine, run, trace, meter_of[log_id]
 
 
-def _strand(
-    machine: MachineResult, run: RunResult, trace: Trace, meter: Meter, boundary: Boundary
-) -> Strand | None:
+def _ends_s(run: RunResult, trace: Trace, boundary: Boundary) -> tuple[float, float, float] | None:
+    """Start and end of what counts of a run, and when its warm-up ends; None where nothing counts. [s]"""
     if run.start_s is None or run.end_s is None or run.energy_wh is None:
         return None
     start_s, end_s = max(0.0, run.start_s), min(trace.end_s, run.end_s)
@@ -152,6 +185,14 @@ def _strand(
         end_s = max([end_s, *(s.end_s for s in run.states if s.state == "cooling")])
     if not end_s > start_s:
         return None
+    return start_s, min(end_s, trace.end_s), min(max(warm_s, start_s), end_s)
+
+
+def _strand(machine: MachineResult, run: RunResult, trace: Trace, meter: Meter, boundary: Boundary) -> Strand:
+    ends_s = _ends_s(run, trace, boundary)
+    assert ends_s is not None
+    assert run.energy_wh is not None
+    start_s, end_s, warm_s = ends_s
     return Strand(
         run_id=run.run_id,
         machine_id=machine.machine_id,
@@ -161,8 +202,8 @@ def _strand(
         trace=trace,
         meter=meter,
         start_s=start_s,
-        end_s=min(end_s, trace.end_s),
-        warm_s=min(max(warm_s, start_s), end_s),
+        end_s=end_s,
+        warm_s=warm_s,
         energy_wh=run.energy_wh,
         states=tuple(s for s in run.states if s.end_s > start_s and s.start_s < end_s),
         included=run.included,

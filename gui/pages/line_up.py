@@ -5,7 +5,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
 
 from core import edits
+from core.figures.compare import source_of
 from core.figures.line_up import line_up_figure
+from core.figures.line_up_values import LineUpFigure
 from core.figures.readout import find_run
 from core.language import mark, tr
 from core.line_up import spans
@@ -13,7 +15,7 @@ from core.line_up.answer import Answer, answer, leave_told, span_told, total_tol
 from core.line_up.choices import LineUp
 from core.line_up.span_table import span_table
 from core.line_up.spans import SpanReading, read_span
-from core.line_up.strands import Strand, strands
+from core.line_up.strands import Strand, first_strands, strands
 from core.progress import Progress
 from core.results.values import Comparison
 from core.study import Study
@@ -59,11 +61,12 @@ _NOTHING_CHOSEN = (mark("No runs are chosen"), mark("Tick runs in the list on th
 
 @frozen
 class _Said:
-    """An answer with what it was asked of."""
+    """An answer with what it was asked of, and the newest figure of it."""
 
     strands: tuple[Strand, ...]
     choices: LineUp
     answer: Answer
+    figure: LineUpFigure
 
 
 class LineUpPage(Page):
@@ -160,17 +163,18 @@ class LineUpPage(Page):
             self._show_nothing(*((mark("Reading the logs…"), "") if is_reading else _EMPTY))
             return
         traces = self._session.traces
-        counted = strands(study, comparison, traces)
+        if self._chosen is None:
+            given, self._more = first_strands(study, comparison, traces, MOST_SHOWN)
+        else:
+            given, self._more = strands(study, comparison, traces, self._chosen), 0
         self._typed = sum(r.start_s is None for m in comparison.machines for r in m.included)
-        if not counted and self._chosen is None:
+        if not given and self._chosen is None:
             if len(traces) < len(study.logs):
                 self._show_nothing(mark("Reading the logs…"), "")
             else:
                 self._show_nothing(*(_NO_RUNS if study.logs else _NO_TRACES))
             return
-        self._more = max(0, len(counted) - MOST_SHOWN) if self._chosen is None else 0
-        given = counted[:MOST_SHOWN]
-        self._strands = given if self._chosen is None else strands(study, comparison, traces, self._chosen)
+        self._strands = given
         self._ask()
 
     def menu(self) -> QMenu:
@@ -187,8 +191,9 @@ class LineUpPage(Page):
 
     def _ask(self) -> None:
         """Have the answer computed where it does not hold up the window, and show it when it is there."""
-        given, choices, comparison = self._strands, self._choices, self._comparison
-        if comparison is None:
+        given, choices = self._strands, self._choices
+        study, comparison = self._study, self._comparison
+        if study is None or comparison is None:
             return
         self._show_chosen()
         asked = evolve(choices, view=None, span=None)
@@ -199,9 +204,8 @@ class LineUpPage(Page):
 
         def work(progress: Progress) -> _Said:
             progress(0.0, tr("lining up runs"))
-            return _Said(
-                given, asked, answer(given, comparison, asked, locale, without_trace=typed, not_shown=more)
-            )
+            found = answer(given, comparison, asked, locale, without_trace=typed, not_shown=more)
+            return _Said(given, asked, found, line_up_figure(given, choices, found, study, locale))
 
         self._session.jobs.start(ANSWER, work, self._on_answer)
 
@@ -230,8 +234,11 @@ class LineUpPage(Page):
             self.top.say(said.answer.headline, said.answer.conditions)
         else:
             self.top.say(*map(tr, _NOTHING_CHOSEN))
-        figure = line_up_figure(said.strands, self._choices, said.answer, study, self._locale)
-        self.chart.show_figure(figure if has_runs else None, _no_readout)
+        if (said.figure.choices, said.figure.source) != (self._choices, source_of(study)):
+            # a step of looking closer must not wait for a job
+            figure = line_up_figure(said.strands, self._choices, said.answer, study, self._locale)
+            said = self._said = evolve(said, figure=figure)
+        self.chart.show_figure(said.figure if has_runs else None, _no_readout)
         self.chart.select(self._session.selected)
         self.bar.show_choices(self._choices, said.strands, said.answer.smooth_s)
         by_id = {s.run_id: s for s in said.strands}

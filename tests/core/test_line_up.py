@@ -10,7 +10,7 @@ from core.line_up import answer, common_axis, spans
 from core.line_up.course import Course
 from core.line_up.headline import headline
 from core.line_up.phases import phases
-from core.line_up.strands import ANCHORS, Anchor, Strand, by_machine, strands
+from core.line_up.strands import ANCHORS, Anchor, Strand, by_machine, first_strands, strands
 from core.results.values import Comparison, Pair
 from core.traces import Sampling, Trace
 from tests.comparisons import make
@@ -142,6 +142,9 @@ def test_runs_come_in_the_comparison_s_order_and_typed_readings_stay_away() -> N
     assert strands(study, comparison, traces, chosen={"r1-0"})[0].machine == comparison.machines[1].name
     assert strands(study, comparison, {}) == ()
     assert list(by_machine(lined_up)) == [m.machine_id for m in comparison.machines]
+    for most in (0, 4, 6, 9):
+        first, more = first_strands(study, comparison, traces, most)
+        assert (first, more) == (lined_up[:most], max(0, len(lined_up) - most))
 
 
 @pytest.mark.parametrize(
