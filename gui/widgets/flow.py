@@ -10,13 +10,21 @@ class Flow(QLayout):
     """Lines of controls, each as wide as it wishes to be."""
 
     def __init__(self, parent: QWidget | None = None, spacing: int = 8) -> None:
-        super().__init__(parent)
+        super().__init__()
+        self._items: list[QLayoutItem] = []
+        self._heights: dict[int, int] = {}  # by width: a page that opens asks hundreds of times
+        if parent is not None:
+            parent.setLayout(self)
         self.setContentsMargins(QMargins(0, 0, 0, 0))
         self.setSpacing(spacing)
-        self._items: list[QLayoutItem] = []
+
+    def invalidate(self) -> None:
+        self._heights.clear()
+        super().invalidate()
 
     def addItem(self, item: QLayoutItem) -> None:
         self._items.append(item)
+        self.invalidate()
 
     def count(self) -> int:
         return len(self._items)
@@ -25,6 +33,7 @@ class Flow(QLayout):
         return self._items[index] if 0 <= index < len(self._items) else None
 
     def takeAt(self, index: int) -> QLayoutItem | None:
+        self.invalidate()
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 
     def expandingDirections(self) -> Qt.Orientation:
@@ -34,7 +43,9 @@ class Flow(QLayout):
         return True
 
     def heightForWidth(self, width: int) -> int:
-        return self._arrange(QRect(0, 0, width, 0), is_real=False)
+        if width not in self._heights:
+            self._heights[width] = self._arrange(QRect(0, 0, width, 0), is_real=False)
+        return self._heights[width]
 
     def setGeometry(self, rect: QRect) -> None:
         super().setGeometry(rect)

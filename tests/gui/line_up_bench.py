@@ -7,11 +7,7 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import (
-    QApplication,
-    QComboBox,
-    QTreeWidgetItem,
-)
+from PySide6.QtWidgets import QApplication, QComboBox, QTreeWidgetItem
 from pytestqt.qtbot import QtBot
 
 from core.figures.line_up_values import LineUpFigure
@@ -89,10 +85,9 @@ class Bench:
         self.settle()
 
     def item(self, run_id: str) -> QTreeWidgetItem:
-        tree = self.page.picker
-        tops = [tree.topLevelItem(i) for i in range(tree.topLevelItemCount())]
-        items = [top.child(k) for top in tops if top is not None for k in range(top.childCount())]
-        return next(i for i in items if i.data(0, Qt.ItemDataRole.UserRole) == run_id)
+        item = self.page.picker.row_of(run_id)
+        assert item is not None, run_id
+        return item
 
     def tick(self, run_id: str, state: Qt.CheckState) -> None:
         self.item(run_id).setCheckState(0, state)
