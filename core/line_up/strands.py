@@ -173,26 +173,28 @@ def _wanted(
                 yield machine, run, trace, meter_of[log_id]
 
 
-def _ends_s(run: RunResult, trace: Trace, boundary: Boundary) -> tuple[float, float, float] | None:
-    """Start and end of what counts of a run, and when its warm-up ends; None where nothing counts. [s]"""
+def _ends_s(run: RunResult, trace: Trace, boundary: Boundary) -> tuple[float, float] | None:
+    """From when to when a run counts; None where nothing of it does. [s]"""
     if run.start_s is None or run.end_s is None or run.energy_wh is None:
         return None
     start_s, end_s = max(0.0, run.start_s), min(trace.end_s, run.end_s)
-    warm_s = next((s.end_s for s in run.states if s.state == "warm-up"), start_s)
     if boundary == "processing only":
-        start_s = warm_s
+        start_s = _warm_s(run, start_s)
     if boundary == "until cooled":
         end_s = max([end_s, *(s.end_s for s in run.states if s.state == "cooling")])
-    if not end_s > start_s:
-        return None
-    return start_s, min(end_s, trace.end_s), min(max(warm_s, start_s), end_s)
+    return (start_s, end_s) if end_s > start_s else None
+
+
+def _warm_s(run: RunResult, otherwise_s: float) -> float:
+    """When warm-up ends, where one is seen. [s]"""
+    return next((s.end_s for s in run.states if s.state == "warm-up"), otherwise_s)
 
 
 def _strand(machine: MachineResult, run: RunResult, trace: Trace, meter: Meter, boundary: Boundary) -> Strand:
     ends_s = _ends_s(run, trace, boundary)
     assert ends_s is not None
     assert run.energy_wh is not None
-    start_s, end_s, warm_s = ends_s
+    start_s, end_s = ends_s
     return Strand(
         run_id=run.run_id,
         machine_id=machine.machine_id,
@@ -202,8 +204,8 @@ def _strand(machine: MachineResult, run: RunResult, trace: Trace, meter: Meter, 
         trace=trace,
         meter=meter,
         start_s=start_s,
-        end_s=end_s,
-        warm_s=warm_s,
+        end_s=min(end_s, trace.end_s),
+        warm_s=min(max(_warm_s(run, start_s), start_s), end_s),
         energy_wh=run.energy_wh,
         states=tuple(s for s in run.states if s.end_s > start_s and s.start_s < end_s),
         included=run.included,

@@ -92,8 +92,10 @@ class LineUpView(ChartView):
         """What the pointer is at; with the keyboard the chosen run, in the middle of what is shown of it."""
         if self._hovered is not None:
             return self._hovered
+        if not self._selected or not self.hasFocus():
+            return None  # before the scene is asked for: it costs, and may be wanted at another size soon
         scene = self.scene()
-        if scene is None or not self._selected or not self.hasFocus():
+        if scene is None:
             return None
         curve = next((c for c in scene.curves if c.run_id == self._selected and c.clip is not None), None)
         if curve is None or curve.clip is None:
