@@ -13,6 +13,7 @@ import numpy as np
 from attrs import field, frozen
 from numpy.typing import NDArray
 
+from core.averages import average, counts_between, median, part_of, percentile
 from core.beds.steps import Step, heater_step, without_heater
 from core.energy.refresh import measured
 from core.energy.timing import shortest_interval_s
@@ -143,20 +144,20 @@ def rows_between(trace: Trace, start_s: float, end_s: float) -> tuple[F64, F64]:
 
 def lower_mode(power_w: F64, resolution_w: float) -> tuple[float, float]:
     """Most common level in the lower part of the range, and the spread of the rows around it. [W], [W]"""
-    low, high = np.percentile(power_w, [1, 99])
-    width = max(float(high - low), 4 * resolution_w, 1e-6)
-    bottom = float(low) - width * 0.02
-    edges = np.linspace(bottom, float(low) + width * LOWER_PART, int(BINS * LOWER_PART) + 1)
-    counts, _ = np.histogram(power_w, edges)
+    low, high = percentile(power_w, 1), percentile(power_w, 99)
+    width = max(high - low, 4 * resolution_w, 1e-6)
+    bottom = low - width * 0.02
+    edges = np.linspace(bottom, low + width * LOWER_PART, int(BINS * LOWER_PART) + 1)
+    counts = counts_between(np.sort(power_w), edges)
     smooth = np.convolve(counts, (0.25, 0.5, 0.25), mode="same")
     middle = float(edges[int(np.argmax(smooth))] + (edges[1] - edges[0]) / 2)
     near = power_w[np.abs(power_w - middle) <= max(0.06 * width, 2 * resolution_w)]
     if not near.size:
         return middle, 0.0
-    mode = float(np.median(near))
+    mode = median(near)
     below = mode - near[near <= mode]
     # the lower side only: the upper one holds rows of the heater going on and off
-    spread = float(np.sqrt(np.mean(below**2))) if below.size else 0.0
+    spread = math.sqrt(average(below**2)) if below.size else 0.0
     return mode, max(spread, resolution_w / 4)
 
 
@@ -197,7 +198,7 @@ def _crowd(power_w: F64, off_w: float, step_w: float, reach_w: float) -> _Crowd:
     above = power_w - off_w
     near_high = min(HOT_END_W, step_w / 2)
     upper = above[above > step_w / 2]
-    foot = 0.95 * float(np.percentile(upper, 5)) if upper.size else 0.0
+    foot = 0.95 * percentile(upper, 5) if upper.size else 0.0
     if near_high <= reach_w or foot <= near_high:
         return _Crowd(near_high, False, False, 0.0)
     lifted = int(np.count_nonzero((above > reach_w) & (above <= near_high)))
@@ -229,11 +230,11 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
     if time.size < FEWEST_ROWS:
         return None
     off_w, spread_w = lower_mode(power, trace.resolution_w)
-    top_w = float(np.percentile(power, 98))
+    top_w = percentile(power, 98)
     reach_w = max(OFF_SPREADS * spread_w, OFF_STEPS * trace.resolution_w, OFF_PART * (top_w - off_w))
     is_low = np.abs(power - off_w) <= reach_w
     upper = power[power > off_w + max((top_w - off_w) / 2, reach_w)]
-    step_w = float(np.percentile(upper, 60)) - off_w if upper.size else 0.0
+    step_w = percentile(upper, 60) - off_w if upper.size else 0.0
     is_high = power > off_w + step_w / 2
     inside = _undisturbed(~is_high)
     crowd = _crowd(power, off_w, step_w, reach_w)
@@ -243,13 +244,13 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
     if not (is_told and crowd.is_clean):
         is_off &= inside
     off_u_w = 0.0
-    if np.mean(is_off) < FEWEST_UNDISTURBED:
+    if part_of(is_off) < FEWEST_UNDISTURBED:
         is_off = is_low
         if trace.kind == "averaged":
             # rows beside a pulse hold a piece of it more often than not: the mode itself is nearest
             is_off = np.abs(power - off_w) <= max(spread_w, trace.resolution_w)
             off_u_w = spread_w / math.sqrt(3)
-    highest_w = float(np.percentile(power, 99.5))
+    highest_w = percentile(power, 99.5)
     if plateau_w is not None and plateau_w - off_w < NO_PLATEAU * step_w:
         plateau_w = None  # the heater's warm-up is not in the log
     return Levels(
@@ -260,28 +261,31 @@ def levels(trace: Trace, start_s: float, warm_end_s: float, end_s: float) -> Lev
         spread_w,
         step_w,
         highest_w - off_w,
-        float(np.mean(power < off_w - max(HOT_END_W, reach_w))),
-        float(np.mean(is_low)),
-        float(np.mean(is_off)),
-        float(np.mean(is_low[inside])) if np.mean(inside) > FEWEST_INSIDE else 0.0,
+        part_of(power < off_w - max(HOT_END_W, reach_w)),
+        part_of(is_low),
+        part_of(is_off),
+        part_of(is_low[inside]) if part_of(inside) > FEWEST_INSIDE else 0.0,
         crowd.smear if is_told and crowd.is_hot_end else 0.0,
         off_u_w,
-        float(np.mean(power[is_off])) - off_w if is_told and crowd.is_hot_end and is_off.any() else 0.0,
+        average(power[is_off]) - off_w if is_told and crowd.is_hot_end and is_off.any() else 0.0,
         _changes(is_high),
         _changes(power > (off_w + highest_w) / 2),
         plateau_w,
         plateau_low_w,
         plateau_end_s,
-        *_waiting(
-            trace, plateau_end_s, warm_end_s, heater_step(power, trace.resolution_w, FULL_STEP * step_w)
-        ),
+        *_waiting(trace, plateau_end_s, warm_end_s, power, FULL_STEP * step_w),
     )
 
 
-def _waiting(trace: Trace, plateau_end_s: float, warm_end_s: float, step: Step | None) -> tuple[F64, F64]:
+def _waiting(
+    trace: Trace, plateau_end_s: float, warm_end_s: float, processing_w: F64, least_w: float
+) -> tuple[F64, F64]:
     """Rows between the plateau and processing without the heater: times [s] and powers [W]."""
     time, power = rows_between(trace, plateau_end_s + trace.median_s / 2, warm_end_s)
-    if step is None or time.size < FEWEST_WAITING:
+    if time.size < FEWEST_WAITING:
+        return time[:0], power[:0]
+    step = heater_step(processing_w, trace.resolution_w, least_w)
+    if step is None:
         return time[:0], power[:0]
     if trace.kind == "averaged":
         # hardly a pulse is as long as the interval: only rows with no piece of one show what is not the bed
@@ -289,7 +293,7 @@ def _waiting(trace: Trace, plateau_end_s: float, warm_end_s: float, step: Step |
         return time[is_off], power[is_off]
     is_below = power <= step.middle_w
     # what is not the bed draws less than in processing
-    low_w = float(np.median(power[is_below])) if is_below.any() else step.middle_w - step.step_w / 2
+    low_w = median(power[is_below]) if is_below.any() else step.middle_w - step.step_w / 2
     return time, without_heater(power, Step(step.step_w, low_w + step.step_w / 2))
 
 
@@ -308,7 +312,7 @@ def _plateau(
         return None, 0.0, start_s
     # processing may draw more than half as much: the bed of a small heater that is driven evenly
     later = rows_between(trace, reach_s, end_s)[1]
-    top_w, base_w = float(power.max()), float(np.percentile(later, 10)) if later.size else 0.0
+    top_w, base_w = float(power.max()), percentile(later, 10) if later.size else 0.0
     is_high = power > max(PLATEAU_PART * top_w, base_w + PLATEAU_RISE * (top_w - base_w))
     if not is_high.any():
         return None, 0.0, start_s
@@ -321,5 +325,5 @@ def _plateau(
     # the last row may hold the fall
     tail = power[max(first, last - 3) : last + 1]
     whole = power[first + 1 : last] if last > first + 1 else power[first : last + 1]
-    end_w = float(np.median(tail)) if tail.size > 2 else float(tail.max())
-    return end_w, float(np.percentile(whole, LOW_OF_PLATEAU)), float(time[last])
+    end_w = median(tail) if tail.size > 2 else float(tail.max())
+    return end_w, percentile(whole, LOW_OF_PLATEAU), float(time[last])

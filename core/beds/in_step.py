@@ -14,6 +14,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
+from core.averages import part_of
 from core.beds.heater import Levels
 from core.units import J_PER_WH
 
@@ -50,10 +51,10 @@ def unsure_wh(found: Levels, start_s: float, end_s: float) -> float:
     is_on = _is_on(found)
     if is_on.size < STRETCHES * FEWEST_ROWS or _is_resolved(found, is_on):
         return 0.0
-    parts = np.array([part.mean() for part in np.array_split(is_on, STRETCHES)])
+    parts = np.array([part_of(part) for part in np.array_split(is_on, STRETCHES)])
     u_part = float(parts.std(ddof=1)) / math.sqrt(STRETCHES)
     if found.plateau_w is not None:
-        met = float(is_on.mean())
+        met = part_of(is_on)
         most = _holding_part(found.plateau_end_s - start_s, FASTEST_BED_S)
         u_part = max(u_part, (met - most / 2) / math.sqrt(3) if met > most else 0.0)
     return u_part * found.step_w * (end_s - found.plateau_end_s) / J_PER_WH
@@ -72,7 +73,7 @@ def meets_too_few(found: Levels, start_s: float) -> bool:
     if found.plateau_w is None:
         return False
     least = _holding_part(found.plateau_end_s - start_s, SLOWEST_BED_S)
-    return bool(np.mean(_is_on(found)) < min(LEAST_PART * least, SELDOM))
+    return bool(part_of(_is_on(found)) < min(LEAST_PART * least, SELDOM))
 
 
 def _holding_part(warm_up_s: float, time_constant_s: float) -> float:

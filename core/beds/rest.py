@@ -12,6 +12,7 @@ import math
 import numpy as np
 from attrs import frozen
 
+from core.averages import average, median
 from core.beds.heater import FEWEST_WAITING, Levels
 from core.language import mark
 from core.results.values import Influence
@@ -104,7 +105,7 @@ def followed(found: Levels) -> tuple[F64, F64, float]:
     variance = np.maximum(squares - means**2, 0) / counts[used]
     # windows with few off rows say little of their mean, and the line between windows less than its ends
     jumps = np.diff(means) ** 2 / 12 if means.size > 1 else np.zeros(1)
-    u_w = math.sqrt(float(variance.mean() + jumps.mean()) / middles.size)
+    u_w = math.sqrt((average(variance) + average(jumps)) / middles.size)
     return middles, means, u_w
 
 
@@ -144,7 +145,7 @@ def _held_in_plateau(found: Levels, standby_w: float, *, is_averaged: bool) -> t
     is_soon = found.waiting_s <= found.plateau_end_s + SOON_S
     if is_soon.any():
         # what is on right after the plateau is no less than what was on in it
-        most = max((float(np.median(found.waiting_w[is_soon])) - standby_w) / rest_w, 0.0)
+        most = max((median(found.waiting_w[is_soon]) - standby_w) / rest_w, 0.0)
         held, held_u = min(held, most), min(held_u, max(most, PLATEAU_DOUBT))
     return held, held_u
 
@@ -168,6 +169,6 @@ def _waiting(found: Levels, off_from_s: float, standby_w: float) -> _Waiting:
         u_wh = HELD_DOUBT / math.sqrt(3) * abs(rest_w) * hours
         return _Waiting((standby_w + HELD_PART * rest_w) * hours, u_wh, False)
     grid = np.linspace(found.plateau_end_s, off_from_s, 200)
-    mean_w = float(np.interp(grid, found.waiting_s, found.waiting_w).mean())
+    mean_w = average(np.interp(grid, found.waiting_s, found.waiting_w))
     # pieces of pulses in them even out over many
     return _Waiting(mean_w * hours, float(found.waiting_w.std(ddof=1)) / math.sqrt(rows) * hours, True)

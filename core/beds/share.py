@@ -10,6 +10,7 @@ import math
 
 import numpy as np
 
+from core.averages import average, part_of
 from core.beds.heater import FULL_STEP, Levels, levels, rows_between
 from core.beds.in_step import meets_too_few, unsure_wh
 from core.beds.rest import WINDOW_S, rest
@@ -140,7 +141,7 @@ def _why_not(trace: Trace, found: Levels, standby_w: float | None) -> Problem | 
 
 def _why_mixed(found: Levels, doubt_w: float) -> Problem | None:
     """Why two ways to see the level say that pulses of several heaters are mixed; None where they agree."""
-    if doubt_w <= MOST_APART * float(np.mean(found.power_w)):
+    if doubt_w <= MOST_APART * average(found.power_w):
         return None
     return Problem("bed.mixed", Severity.NOTE)
 
@@ -191,9 +192,9 @@ def _is_muddled(found: Levels) -> bool:
     # further up than a hot end alone reaches
     foot_w = min(HOT_END_W, PIECES[1] * found.step_w / 2)
     is_piece = (above_w > foot_w) & (above_w < PIECES[1] * found.step_w)
-    if not found.are_pulses_short or np.mean(is_piece) < MANY_PIECES:
+    if not found.are_pulses_short or part_of(is_piece) < MANY_PIECES:
         return False
-    lower = np.mean(above_w < -PIECES[0] * found.step_w)
+    lower = part_of(above_w < -PIECES[0] * found.step_w)
     return bool(found.hot_end_w != 0 or lower > FEW_LOWER)
 
 
@@ -268,7 +269,7 @@ def _bound(
     # what is not the bed changes as the part grows: the least of each few minutes follows it
     windows = np.floor((time_s[: means_w.size] - time_s[0]) / WINDOW_S).astype(np.int64)
     starts = np.flatnonzero(np.diff(windows, prepend=-1))
-    followed_w = float(np.mean(np.minimum.reduceat(means_w, starts)))
+    followed_w = average(np.minimum.reduceat(means_w, starts))
     if (
         found.plateau_w - lowest_w < HOT_END_W
         and found.plateau_w - (standby_w or 0.0) < HOT_END_WITH_FANS * HOT_END_W

@@ -8,12 +8,14 @@ are most alike. Pieces of pulses, which lie anywhere between, are alike at no sh
 import numpy as np
 from attrs import frozen
 
+from core.averages import average, counts_between, median_of_ordered, percentile_of_ordered
 from core.traces import F64
 
 #: the histograms' bin is this part of the range, and no finer than this [W]
 BIN_PART, FINEST_W = 1 / 200, 0.5
 #: a histogram is smoothed by a bell curve of this width, in bins, as far as this
 SMOOTH_BINS, SMOOTH_REACH = 2.0, 6
+BELL = np.exp(-((np.arange(-SMOOTH_REACH, SMOOTH_REACH + 1) / SMOOTH_BINS) ** 2) / 2)
 #: rows this near to a level, as part of the step, belong to it
 NEAR_PART = 0.06
 #: the middle between the levels is found anew so often at most
@@ -54,18 +56,21 @@ def heater_step(power_w: F64, resolution_w: float, least_w: float = 0.0) -> Step
     >>> round(found.step_w), round(found.middle_w)
     (200, 140)
     """
-    low_w, high_w = np.percentile(power_w, [2, 98])
-    width_w = max(resolution_w, float(high_w - low_w) * BIN_PART, FINEST_W)
-    found = Step(0.0, float(low_w + high_w) / 2)
+    # in order, the rows below the middle are the first ones, and their median is in their midst
+    ordered_w = np.sort(power_w)
+    low_w, high_w = percentile_of_ordered(ordered_w, 2), percentile_of_ordered(ordered_w, 98)
+    width_w = max(resolution_w, (high_w - low_w) * BIN_PART, FINEST_W)
+    found = Step(0.0, (low_w + high_w) / 2)
     for _ in range(ROUNDS):
-        is_above = power_w > found.middle_w
-        below, above = power_w[~is_above], power_w[is_above]
+        split = int(ordered_w.searchsorted(found.middle_w, side="right"))
+        below, above = ordered_w[:split], ordered_w[split:]
         if min(below.size, above.size) < FEWEST_ROWS:
             return None
-        step_w = _as_a_mean_w(below, above, _shift_w(below, above, width_w, least_w))
-        before_w = found.middle_w
+        before_w, below_w = found.middle_w, median_of_ordered(below)
+        shift_w = _shift_w(below, above, width_w, least_w)
+        step_w = _as_a_mean_w(power_w, before_w, below_w, shift_w)
         # pieces of pulses lift the rows below as much as they lower those above
-        found = Step(step_w, float(np.median(below) + np.median(above)) / 2)
+        found = Step(step_w, (below_w + median_of_ordered(above)) / 2)
         if abs(found.middle_w - before_w) < width_w / 2:
             break
     return found
@@ -81,20 +86,20 @@ def without_heater(power_w: F64, step: Step) -> F64:
     return power_w - step.step_w * (power_w > step.middle_w)
 
 
-def _as_a_mean_w(below_w: F64, above_w: F64, shift_w: float) -> float:
+def _as_a_mean_w(power_w: F64, middle_w: float, low_w: float, shift_w: float) -> float:
     """The shift by the means of the rows around it: the watts of a heater fall as it warms. [W]"""
-    low_w, near_w = float(np.median(below_w)), NEAR_PART * shift_w
-    low = below_w[np.abs(below_w - low_w) <= near_w]
-    high = above_w[np.abs(above_w - low_w - shift_w) <= near_w]
-    return float(high.mean() - low.mean()) if low.size and high.size else shift_w
+    near_w, is_above = NEAR_PART * shift_w, power_w > middle_w
+    from_low_w = power_w - low_w
+    low = power_w[(np.abs(from_low_w) <= near_w) & ~is_above]
+    high = power_w[(np.abs(from_low_w - shift_w) <= near_w) & is_above]
+    return average(high) - average(low) if low.size and high.size else shift_w
 
 
 def _shift_w(below_w: F64, above_w: F64, width_w: float, least_w: float) -> float:
-    """Shift at which the rows above look most like those below. [W]"""
+    """Shift at which the rows above, in order, look most like those below. [W]"""
     reach_w = SMOOTH_REACH * width_w
-    edges = np.arange(below_w.min() - reach_w, above_w.max() + reach_w, width_w)
-    bell = np.exp(-((np.arange(-SMOOTH_REACH, SMOOTH_REACH + 1) / SMOOTH_BINS) ** 2) / 2)
-    low, high = (np.convolve(np.histogram(rows, edges)[0], bell, mode="same") for rows in (below_w, above_w))
+    edges = np.arange(below_w[0] - reach_w, above_w[-1] + reach_w, width_w)
+    low, high = (np.convolve(counts_between(rows, edges), BELL, mode="same") for rows in (below_w, above_w))
     alike = np.correlate(high, low, mode="full")
     lowest = min(max(low.size - 1 + int(least_w / width_w), 0), alike.size - 1)
     best = lowest + int(np.argmax(alike[lowest:]))

@@ -8,6 +8,7 @@ two lie apart, one of them was misled by pieces of pulses or by the hot end.
 
 import numpy as np
 
+from core.averages import average
 from core.beds.heater import FULL_STEP, HOT_END_CYCLE_S, Levels
 from core.beds.rest import followed
 from core.beds.steps import heater_step, without_heater
@@ -45,5 +46,5 @@ def apart_w(found: Levels, trace: Trace) -> float:
     if step is None or not found.is_off.any():
         return 0.0
     middles_s, means_w, _ = followed(found)
-    first_w = float(np.interp(found.time_s, middles_s, means_w).mean())
-    return abs(first_w - float(without_heater(found.power_w, step).mean()))
+    first_w = average(np.interp(found.time_s, middles_s, means_w))
+    return abs(first_w - average(without_heater(found.power_w, step)))

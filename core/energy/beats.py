@@ -20,15 +20,18 @@ References
    unless P is close to a simple fraction (from memory).
 """
 
+import math
+
 import numpy as np
 from numpy.typing import NDArray
 
+from core.averages import average, part_of
 from core.traces import F64
 
 #: fewer beats than this do not tell how regular they are
 FEWEST_BEATS = 4
 #: places between two samples at which the first edge is tried
-STARTS = 24
+STARTS = (np.arange(24) + 0.5) / 24
 #: edges that keep to a line as closely as this are those of a strictly regular cycle; rounding alone leaves
 #: 0.29, and what wanders further evens out by itself [samples]
 REGULAR = 0.45
@@ -74,15 +77,15 @@ def by_chance_rows(is_on: NDArray[np.bool_]) -> float:
     beat = np.diff(begins).astype(np.float64)
     share = on.sum() / beat.sum()
     apart = on - share * beat
-    variance = float(np.mean(np.diff(apart) ** 2)) / 2
+    variance = average(np.diff(apart) ** 2) / 2
     more = float(np.sum(is_on) - share * is_on.size)
-    return float(np.hypot(np.sqrt(variance * is_on.size / beat.mean()), more))
+    return float(np.hypot(np.sqrt(variance * is_on.size / average(beat)), more))
 
 
 def few_beats_rows(is_on: NDArray[np.bool_]) -> float:
     """Standard uncertainty of how many rows the heater was on, if neighbours alike err together. [rows]"""
     flips = np.count_nonzero(is_on[1:] != is_on[:-1])
-    share = float(np.mean(is_on))
+    share = part_of(is_on)
     return is_on.size * float(np.sqrt(share * (1 - share) / (1 + flips)))
 
 
@@ -92,13 +95,15 @@ def _alike(rows: NDArray[np.intp]) -> float:
         return 0.0
     number = np.arange(rows.size, dtype=np.float64)
     beat, first = np.polyfit(number, rows, 1)
-    if np.sqrt(np.mean((rows - first - beat * number) ** 2)) > REGULAR:
+    if math.sqrt(average((rows - first - beat * number) ** 2)) > REGULAR:
         return 0.0
-    starts = (np.arange(STARTS) + 0.5) / STARTS
-    sums = (_mean_rounding(number * (beat + off / rows.size), starts) for off in LINE_ENDS)
-    return float(rows.size * max(np.sqrt(np.mean(mean**2)) for mean in sums))
+    means = (_mean_rounding(number * (beat + off / rows.size)) for off in LINE_ENDS)
+    return float(rows.size) * max(math.sqrt(average(mean**2)) for mean in means)
 
 
-def _mean_rounding(places: F64, starts: F64) -> F64:
-    """Mean of the roundings of edges at these places, for each start. [rows]"""
-    return np.asarray(np.mean((places[:, None] + starts) % 1.0 - 0.5, axis=0))
+def _mean_rounding(places: F64) -> F64:
+    """Mean of the roundings of edges at these places, 0 or later, for each start. [rows]"""
+    at = places[:, None] + STARTS
+    roundings: F64 = at - np.floor(at) - 0.5
+    means: F64 = np.add.reduce(roundings) / places.size
+    return means

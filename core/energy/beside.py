@@ -11,6 +11,7 @@ import math
 import numpy as np
 from attrs import evolve, frozen
 
+from core.averages import percentile
 from core.energy.edges import Edge
 from core.energy.integral import between_rows_wh
 from core.energy.lottery import CLOSE_S, Lottery, lottery
@@ -99,7 +100,7 @@ def quiet_rows(trace: Trace, start: Edge, end: Edge, count: int) -> tuple[int, i
     count : int
         Rows on either side at the most.
     """
-    low_w = float(np.percentile(trace.power_w[start.row_after : end.row_before + 1], LOW_PERCENT))
+    low_w = percentile(trace.power_w[start.row_after : end.row_before + 1], LOW_PERCENT)
     first = max(start.row_before - count, 0)
     last = min(end.row_after + count, trace.time_s.size - 1)
     back = trace.power_w[first : start.row_before + 1][::-1]
@@ -130,8 +131,8 @@ def threshold_w(trace: Trace, first_row: int, last_row: int, beside_rows: int) -
         return None
     power = trace.power_w
     sides = (power[max(first_row - beside_rows, 0) : first_row], power[last_row + 1 :][:beside_rows])
-    quiet_w = min((float(np.percentile(side, LOW_PERCENT)) for side in sides if side.size), default=np.inf)
-    low_w = float(np.percentile(power[first_row : last_row + 1], LOW_PERCENT))
+    quiet_w = min((percentile(side, LOW_PERCENT) for side in sides if side.size), default=np.inf)
+    low_w = percentile(power[first_row : last_row + 1], LOW_PERCENT)
     return (quiet_w + low_w) / 2 if low_w > APART * quiet_w else None
 
 

@@ -12,6 +12,7 @@ from itertools import groupby, pairwise
 import numpy as np
 from attrs import evolve, field, frozen
 
+from core.averages import percentile
 from core.energy import beside
 from core.energy.beside import Beside
 from core.energy.bridges import bridges
@@ -350,7 +351,7 @@ def _inside(run: _Run, first_row: int, last_row: int) -> Increment:
     gaps = tuple(g for g in trace.gaps if g.start_s >= from_s and g.end_s <= to_s)
     if gaps:
         inner = trace.power_w[run.start.row_after : run.end.row_before + 1]
-        low_w, high_w = (float(w) for w in np.percentile(inner, [5, 95]))
+        low_w, high_w = percentile(inner, 5), percentile(inner, 95)
         bridged_wh, gap_u_wh = bridges(trace, gaps, run.start.at_s, run.end.at_s, low_w, high_w)
     energy_wh = between_rows_wh(trace, first_row, last_row) + bridged_wh
     energy_wh += holes_more_wh(trace, first_row, last_row)

@@ -15,6 +15,7 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
+from core.averages import median, part_of, percentile, variance
 from core.energy.beats import FEWEST_BEATS, by_chance_rows, few_beats_rows, in_step_rows
 from core.traces import F64, Trace
 from core.units import J_PER_WH
@@ -143,7 +144,7 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
     h_s = trace.median_s
     if trace.kind != "sampled" or h_s <= 0 or power.size < FEWEST_ROWS:
         return Lottery()
-    low, high = float(np.percentile(power, 3)), float(power.max())
+    low, high = percentile(power, 3), float(power.max())
     is_on = power > (low + high) / 2
     plateau = int(np.argmin(is_on)) if is_on[0] and not is_on.all() else 0
     rest, rest_on = power[plateau:], is_on[plateau:]
@@ -159,7 +160,7 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
         return evolve(found, hidden_u_wh=met_wh)
     seconds = h_s * rest.size
     share = (float(np.count_nonzero(rest_on)) + 1) / (rest.size + 2)
-    deviation_w = max(float(np.std(rest)), (high - low) * math.sqrt(share * (1 - share)))
+    deviation_w = max(math.sqrt(variance(rest)), (high - low) * math.sqrt(share * (1 - share)))
     row_wh = deviation_w * h_s / J_PER_WH
     is_resolved = _is_resolved(rest_on, h_s)
     cycles = int(np.count_nonzero(np.diff(rest_on.astype(np.int8)) > 0))
@@ -190,13 +191,13 @@ def _is_hidden(rest: F64, low: float, high: float, idle_w: float, h_s: float) ->
     # pulses shorter than the meter's own window show as levels in between: those are no sign of a hidden
     # heater; but a hot end that pulses by itself reaches as high
     is_up = rest > low + max(BETWEEN * step, min(HOT_END_W, NEARLY_HALF * step))
-    if np.mean(is_up) >= HARDLY_ON:
+    if part_of(is_up) >= HARDLY_ON:
         return False
     # nor is a level that a hot end and motors alone do not reach
-    if np.median(rest) - idle_w > REST_W:
+    if median(rest) - idle_w > REST_W:
         return False
     # and a base that can fall further still holds a heater that is driven evenly
-    if np.median(rest) - np.percentile(rest, 3) >= max(BETWEEN * step / 2, PULSING_PART * HOT_END_W):
+    if median(rest) - percentile(rest, 3) >= max(BETWEEN * step / 2, PULSING_PART * HOT_END_W):
         return False
     # which comes down by degrees
     is_between = is_up & (rest < high - BETWEEN * step)
@@ -208,15 +209,15 @@ def _idle_w(trace: Trace, first_row: int, last_row: int) -> float:
     power = trace.power_w
     before = power[max(first_row - IDLE_ROWS, 0) : first_row]
     around = (before, power[last_row + 1 : last_row + 1 + IDLE_ROWS])
-    return min((float(np.median(side)) for side in around if side.size), default=math.inf)
+    return min((median(side) for side in around if side.size), default=math.inf)
 
 
 def _always_met_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
     """Standard uncertainty from a heater that every sample may have met: it never seems to rest. [Wh]"""
     power = trace.power_w
     idle_w = _idle_w(trace, first_row, last_row)
-    heating_w = float(np.median(power[first_row : first_row + HEATING_ROWS]))
-    level_w = float(np.percentile(power[first_row : last_row + 1], LOW_PERCENT))
+    heating_w = median(power[first_row : first_row + HEATING_ROWS])
+    level_w = percentile(power[first_row : last_row + 1], LOW_PERCENT)
     if heating_w - idle_w <= BED_TIMES * HOT_END_W or level_w < heating_w - HOT_END_W / 2:
         return 0.0
     seconds = float(trace.time_s[last_row] - trace.time_s[first_row])
@@ -246,16 +247,16 @@ def _locked_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
     # the start is left out: a warm-up is no cycle
     time, power = time[time.size // 5 :], power[power.size // 5 :]
     number = np.concatenate(([0], np.cumsum(np.round(np.diff(time) / trace.median_s)))).astype(np.int64)
-    variance = float(np.var(power))
+    spread_w2 = variance(power)
     u_w = 0.0
     for moments in range(2, MOST_MOMENTS + 1):
         moment = number % moments
         counts = np.bincount(moment, minlength=moments)
-        if variance <= 0 or counts.min() < FEWEST_ROWS:
+        if spread_w2 <= 0 or counts.min() < FEWEST_ROWS:
             break
         means = np.bincount(moment, power, minlength=moments) / counts
-        apart = float(np.var(means))
-        by_chance = variance * (moments - 1) / power.size
-        if apart > max(LOCKED * by_chance, LOCKED_PART * variance):
+        apart = variance(means)
+        by_chance = spread_w2 * (moments - 1) / power.size
+        if apart > max(LOCKED * by_chance, LOCKED_PART * spread_w2):
             u_w = max(u_w, float(np.ptp(means)) / (moments * math.sqrt(6)))
     return u_w * float(time[-1] - time[0]) / J_PER_WH

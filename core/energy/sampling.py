@@ -14,6 +14,7 @@ import math
 import numpy as np
 from attrs import frozen
 
+from core.averages import average
 from core.energy.timing import HOLE, dead_band_w, shortest_interval_s, stamp_u_s
 from core.traces import F64, GAP_INTERVALS, GAP_SECONDS, Trace, steps_of
 from core.units import J_PER_WH
@@ -105,8 +106,8 @@ def switching(power_w: F64) -> Switching:
     """
     if power_w.size < 6:
         return Switching(0.0, UNRESOLVED)
-    one = float(np.mean(steps_of(power_w) ** 2))
-    two = float(np.mean((power_w[2:] - power_w[:-2]) ** 2))
+    one = average(steps_of(power_w) ** 2)
+    two = average((power_w[2:] - power_w[:-2]) ** 2)
     if one <= 0:
         return Switching(1.0, RESOLVED)
     r = min(max(two / one - 1, 0.0), 1.0)
@@ -186,8 +187,8 @@ def roughness(trace: Trace, first_row: int, last_row: int) -> Roughness:
     seen = switching(_as_polled(trace, max(first_row, 0), last_row))
     rank = round(0.95 * (power.size - 1))
     high_w = float(np.partition(power, rank)[rank])
-    mean_w = float(np.mean(power))
-    return Roughness(float(np.mean(steps**2)), seen.factor, seen.autocorrelation, mean_w, high_w, high_w)
+    mean_w = average(power)
+    return Roughness(average(steps**2), seen.factor, seen.autocorrelation, mean_w, high_w, high_w)
 
 
 def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -> float:

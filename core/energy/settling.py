@@ -13,6 +13,7 @@ import math
 import numpy as np
 from attrs import frozen
 
+from core.averages import average
 from core.energy.integral import between_rows_wh
 from core.energy.lottery import CLOSE_S
 from core.energy.sampling import Roughness
@@ -135,8 +136,8 @@ def _fitted(trace: Trace, ticks: list[Tick], used: list[Used], sampled_wh: F64, 
     weight = (float(seen_wh @ above_wh) + expected * told) / (squares + expected) if squares > 0 else 0.0
     weight = min(max(weight, 0.0), 1.0)
     left_wh = above_wh - weight * seen_wh
-    noise = float(np.mean(noises_wh**2))
+    noise = average(noises_wh**2)
     scatter = float(left_wh @ left_wh) / (count - 1 - count / (count + EXPECTED_STEPS))
     own = max(scatter - 2 * noise, LEAST_OWN * scatter)
     own = WIDER[min(count, len(WIDER) - 1)] ** 2 * max(own, FEW_OWN * noise / count)
-    return Settled(ticks[0].row, counter_w, sampled_w, weight, float(seconds.mean()), math.sqrt(own))
+    return Settled(ticks[0].row, counter_w, sampled_w, weight, average(seconds), math.sqrt(own))

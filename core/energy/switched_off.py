@@ -11,6 +11,7 @@ import math
 import numpy as np
 from attrs import frozen
 
+from core.averages import percentile
 from core.energy.edges import Edge
 from core.energy.integral import between_rows_wh
 from core.energy.settling import Settled
@@ -49,7 +50,7 @@ def switched_off(trace: Trace, first_row: int, last_row: int) -> SwitchedOff:
     (50, True)
     """
     power = trace.power_w[first_row : last_row + 1]
-    is_on = power > (float(np.percentile(power, 3)) + float(power.max())) / 2
+    is_on = power > (percentile(power, 3) + float(power.max())) / 2
     on = np.flatnonzero(is_on)
     rows = power.size - 1 - int(on[-1]) if on.size else 0
     if rows == 0 or on.size == power.size:

@@ -9,6 +9,7 @@ and the counter then grows by less than they say.
 import numpy as np
 from attrs import frozen
 
+from core.averages import percentile
 from core.energy.integral import between_rows_wh
 from core.energy.lottery import CLOSE_S
 from core.energy.sampling import Roughness, roughness
@@ -53,7 +54,7 @@ def warm_up(trace: Trace, first_row: int, last_row: int) -> WarmUp:
     none = WarmUp(first_row - 1, Roughness(0.0, 0.0, 1.0, 0.0, 0.0))
     if trace.kind != "sampled" or trace.median_s < CLOSE_S or power.size < FEWEST_ROWS:
         return none
-    is_on = power > (float(np.percentile(power, 3)) + float(power.max())) / 2
+    is_on = power > (percentile(power, 3) + float(power.max())) / 2
     rows = int(np.argmin(is_on)) if not is_on.all() else 0
     off = np.flatnonzero(~is_on)
     # where samples keep step with a heater, they find it on for as long in the midst of the run
