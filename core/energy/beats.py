@@ -26,7 +26,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.averages import average, part_of
-from core.traces import F64
+from core.traces import F64, steps_of
 
 #: fewer beats than this do not tell how regular they are
 FEWEST_BEATS = 4
@@ -58,9 +58,8 @@ def in_step_rows(is_on: NDArray[np.bool_]) -> float:
     >>> round(in_step_rows(locked), 1)
     3.9
     """
-    flips = np.diff(is_on.astype(np.int8))
-    squares = [_alike(np.flatnonzero(flips == way)) ** 2 for way in (1, -1)]
-    return float(np.sqrt(sum(squares)))
+    rises, falls = _rises(is_on), _rises(~is_on)
+    return math.sqrt(_alike(rises) ** 2 + _alike(falls) ** 2)
 
 
 def by_chance_rows(is_on: NDArray[np.bool_]) -> float:
@@ -70,15 +69,15 @@ def by_chance_rows(is_on: NDArray[np.bool_]) -> float:
     before the first whole beat and after the last is unlike the others by what it shows. `FEWEST_BEATS`
     or fewer tell nothing: 0.
     """
-    begins = np.flatnonzero(np.diff(is_on.astype(np.int8)) == 1) + 1
+    begins = _rises(is_on) + 1
     if begins.size <= FEWEST_BEATS:
         return 0.0
     on = np.add.reduceat(is_on[: begins[-1]], begins[:-1]).astype(np.float64)
-    beat = np.diff(begins).astype(np.float64)
+    beat = (begins[1:] - begins[:-1]).astype(np.float64)
     share = on.sum() / beat.sum()
     apart = on - share * beat
-    variance = average(np.diff(apart) ** 2) / 2
-    more = float(np.sum(is_on) - share * is_on.size)
+    variance = average(steps_of(apart) ** 2) / 2
+    more = np.count_nonzero(is_on) - share * is_on.size
     return float(np.hypot(np.sqrt(variance * is_on.size / average(beat)), more))
 
 
@@ -87,6 +86,11 @@ def few_beats_rows(is_on: NDArray[np.bool_]) -> float:
     flips = np.count_nonzero(is_on[1:] != is_on[:-1])
     share = part_of(is_on)
     return is_on.size * float(np.sqrt(share * (1 - share) / (1 + flips)))
+
+
+def _rises(is_on: NDArray[np.bool_]) -> NDArray[np.intp]:
+    """Rows after which the heater is first met on."""
+    return np.flatnonzero(is_on[1:] & ~is_on[:-1])
 
 
 def _alike(rows: NDArray[np.intp]) -> float:

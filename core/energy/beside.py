@@ -9,7 +9,7 @@ they say what its power column is worth, as those inside the run do (`core.energ
 import math
 
 import numpy as np
-from attrs import evolve, frozen
+from attrs import frozen
 
 from core.averages import percentile
 from core.energy.edges import Edge
@@ -72,7 +72,7 @@ class Beside:
         if known is not None:
             return known.used(float(trace.time_s[last_row] - trace.time_s[first_row]), sampled_wh)
         missed = self.missed.of_part(last_row - first_row)
-        seen_wh = path_u_wh(trace, first_row, last_row, evolve(self.around, gap_w=gap_w))
+        seen_wh = path_u_wh(trace, first_row, last_row, self.around, gap_w)
         chance_wh = max(seen_wh, missed.sampling_u_wh)
         return Used(sampled_wh, math.hypot(chance_wh, missed.in_step_u_wh, missed.hidden_u_wh))
 
@@ -140,7 +140,7 @@ def before(trace: Trace, row: int, lowest_row: int, heated_w: float) -> Beside |
     """The last heated stretch that ends at or before a row, none of it before `lowest_row`."""
     lowest_row = max(lowest_row, row - MOST_ROWS)
     heated = lowest_row + np.flatnonzero(trace.power_w[lowest_row : row + 1] > heated_w)
-    breaks = np.flatnonzero(np.diff(heated) > QUIET_ROWS)
+    breaks = np.flatnonzero(heated[1:] - heated[:-1] > QUIET_ROWS)
     if not heated.size:
         return None
     first = int(heated[breaks[-1] + 1] if breaks.size else heated[0])
@@ -151,7 +151,7 @@ def after(trace: Trace, row: int, highest_row: int, heated_w: float) -> Beside |
     """The first heated stretch that begins at or after a row, none of it after `highest_row`."""
     highest_row = min(highest_row, row + MOST_ROWS)
     heated = row + np.flatnonzero(trace.power_w[row : highest_row + 1] > heated_w)
-    breaks = np.flatnonzero(np.diff(heated) > QUIET_ROWS)
+    breaks = np.flatnonzero(heated[1:] - heated[:-1] > QUIET_ROWS)
     if not heated.size:
         return None
     last = int(heated[breaks[0]] if breaks.size else heated[-1])

@@ -127,7 +127,7 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
     settled = increments
     if known is not None and inside:
         settled = tuple(
-            _increment(run, a, b, known) if isinstance(a, Tick) else link
+            _settled(run, a, b, link, known) if isinstance(a, Tick) else link
             for link, (a, b) in zip(increments, pairwise(nodes), strict=True)
         )
     used = [_used_before(run, node, known) if isinstance(node, Tick) else None for node in nodes]
@@ -194,8 +194,8 @@ def blind(links: Chain) -> Chain:
     """The settled chain with what was used between ticks in the run left to the counter, but over a reset."""
     is_inner = range(links.first + 1, links.last - 1) or range(links.first, links.last)
     increments = tuple(
-        evolve(increment, is_known=place not in is_inner or place in links.resets)
-        for place, increment in enumerate(links.settled)
+        Increment(link.energy_wh, link.doubts, is_known=place not in is_inner or place in links.resets)
+        for place, link in enumerate(links.settled)
     )
     return evolve(links, increments=increments)
 
@@ -260,7 +260,9 @@ def _increment(run: _Run, a: Tick | Edge, b: Tick | Edge, known: Settled | None 
         doubts += _edge_doubts(run, b, level_w, seconds, sampling_wh)
     if last_row > first_row:
         is_inside = first_row >= run.start.row_after and last_row <= run.end.row_before
-        path = _inside(run, first_row, last_row) if is_inside else _outside(run, first_row, last_row)
+        path = (
+            _inside(run, first_row, last_row) if is_inside else _outside(run, run.beside, first_row, last_row)
+        )
         if known is not None and is_inside and first_row >= known.first_row:
             path = _as_told(run, first_row, last_row, path, known)
         energy_wh += path.energy_wh
@@ -272,12 +274,24 @@ def _increment(run: _Run, a: Tick | Edge, b: Tick | Edge, known: Settled | None 
     return Increment(energy_wh, tuple(d for d in doubts if d.u_wh > 0))
 
 
+def _settled(run: _Run, a: Tick, b: Tick | Edge, link: Increment, known: Settled) -> Increment:
+    """The link from a tick to the next node, with what the ticks inside the run say of it."""
+    if b is run.end:
+        return _increment(run, a, b, known)
+    first_row, last_row = a.row, _rows(b)[0]
+    is_inside = first_row >= run.start.row_after and last_row <= run.end.row_before
+    if not is_inside or first_row < known.first_row:
+        return link
+    return _as_told(run, first_row, last_row, link, known)
+
+
 def _as_told(run: _Run, first_row: int, last_row: int, path: Increment, known: Settled) -> Increment:
     """Between two rows of the run, as its ticks tell what the samples there are worth."""
     seconds = float(run.trace.time_s[last_row] - run.trace.time_s[first_row])
     told = known.used(seconds, path.energy_wh)
     others = tuple(d for d in path.doubts if d.name not in (SAMPLING, UNSEEN, IN_STEP))
-    return Increment(told.energy_wh, (Influence(SAMPLING, told.u_wh), *others))
+    sampling = (Influence(SAMPLING, told.u_wh),) if told.u_wh > 0 else ()
+    return Increment(told.energy_wh, (*sampling, *others))
 
 
 def _edge_doubts(
@@ -295,18 +309,19 @@ def _edge_doubts(
     ]
 
 
-def _outside(run: _Run, first_row: int, last_row: int) -> Increment:
-    """Between two rows beside the run."""
-    for stretch in run.beside:
+def _outside(run: _Run, heated: Sequence[Beside], first_row: int, last_row: int) -> Increment:
+    """Between two rows beside the run, with these heated stretches there."""
+    for stretch in heated:
         if first_row <= stretch.last_row and stretch.first_row <= last_row:
-            return _over_beside(run, first_row, last_row, stretch)
+            return _over_beside(run, heated, first_row, last_row, stretch)
     trace = run.trace
     energy_wh = between_rows_wh(trace, first_row, last_row)
     around = run.before if last_row <= run.start.row_before else run.after
+    gap_w = around.gap_w
     if last_row - first_row >= OUTSIDE_ROWS:
         # a long way may reach into the run before or after
-        around = evolve(roughness(trace, first_row, last_row), gap_w=around.gap_w)
-    sampling_wh = path_u_wh(trace, first_row, last_row, around)
+        around = roughness(trace, first_row, last_row)
+    sampling_wh = path_u_wh(trace, first_row, last_row, around, gap_w)
     doubts = (
         Influence(SAMPLING, math.hypot(sampling_wh, _busy_u_wh(run, first_row, last_row))),
         Influence(RESOLUTION, resolution_u_wh(trace, first_row, last_row)),
@@ -314,16 +329,18 @@ def _outside(run: _Run, first_row: int, last_row: int) -> Increment:
     return Increment(energy_wh, doubts)
 
 
-def _over_beside(run: _Run, first_row: int, last_row: int, stretch: Beside) -> Increment:
+def _over_beside(
+    run: _Run, heated: Sequence[Beside], first_row: int, last_row: int, stretch: Beside
+) -> Increment:
     """Between two rows beside the run, some of them in a heated stretch."""
     from_row, to_row = max(first_row, stretch.first_row), min(last_row, stretch.last_row)
     parts = [stretch.used(run.trace, from_row, to_row, run.inner.gap_w)]
-    idle = evolve(run, beside=tuple(other for other in run.beside if other is not stretch))
+    others = [other for other in heated if other is not stretch]
     if first_row < from_row:
-        rest = _outside(idle, first_row, from_row - 1)
+        rest = _outside(run, others, first_row, from_row - 1)
         parts += [stretch.at_start(run.trace), Used(rest.energy_wh, math.sqrt(rest.variance))]
     if to_row < last_row:
-        rest = _outside(idle, to_row + 1, last_row)
+        rest = _outside(run, others, to_row + 1, last_row)
         parts += [stretch.at_end(run.trace), Used(rest.energy_wh, math.sqrt(rest.variance))]
     sampling = Influence(SAMPLING, math.hypot(*(part.u_wh for part in parts)))
     rounding = Influence(RESOLUTION, resolution_u_wh(run.trace, first_row, last_row))
@@ -359,8 +376,8 @@ def _inside(run: _Run, first_row: int, last_row: int) -> Increment:
     warm_row = min(max(first_row, run.warm_up.last_row), last_row)
     missed = run.missed.of_part(last_row - warm_row)
     # over a gap the doubt is that of the gap
-    warm_wh = path_u_wh(trace, first_row, warm_row, evolve(run.warm_up.around, gap_w=0.0))
-    sampling_wh = path_u_wh(trace, warm_row, last_row, evolve(run.inner, gap_w=0.0))
+    warm_wh = path_u_wh(trace, first_row, warm_row, run.warm_up.around, gap_w=0.0)
+    sampling_wh = path_u_wh(trace, warm_row, last_row, run.inner, gap_w=0.0)
     sampling_wh = math.hypot(warm_wh, max(sampling_wh, missed.sampling_u_wh))
     # both ways doubt the same edges: the larger is the doubt
     in_step_wh = math.sqrt(max(missed.in_step_u_wh**2 - sampling_wh**2, 0.0))

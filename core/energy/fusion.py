@@ -20,10 +20,12 @@ memory).
 
 import math
 from collections.abc import Sequence
+from functools import cached_property
 
 import numpy as np
 from attrs import frozen
 
+from core.averages import total
 from core.language import mark
 from core.results.values import Influence
 from core.traces import F64
@@ -45,7 +47,7 @@ class Increment:
     doubts: tuple[Influence, ...]
     is_known: bool = True
 
-    @property
+    @cached_property
     def variance(self) -> float:
         """All doubts together. [Wh2]"""
         return sum(d.u_wh**2 for d in self.doubts) if self.is_known else 0.0
@@ -104,7 +106,7 @@ def fuse(increments: Sequence[Increment], seen: Sequence[Seen], first: int, last
     wanted = np.array([float(first <= i < last) for i in range(count)])
     energy_wh, left, weights = float(wanted @ means), wanted, np.zeros(len(seen))
     if seen:
-        passed = np.array([[float(i < s.node) for i in range(count)] for s in seen])
+        passed = (np.arange(count) < np.array([[s.node] for s in seen])).astype(np.float64)
         weights = _weights(passed, increments, seen, wanted)
         # differences from the first reading: a counter stands at hundreds of kWh
         readings = np.array([s.counter_wh - seen[0].counter_wh for s in seen])
@@ -119,7 +121,7 @@ def fuse(increments: Sequence[Increment], seen: Sequence[Seen], first: int, last
         for doubt in increment.doubts:
             by_name[doubt.name] = by_name.get(doubt.name, 0.0) + (share * doubt.u_wh) ** 2
     noise = np.array([s.u_wh for s in seen])
-    by_name[COUNTER_STEP] = float(np.sum((weights * noise) ** 2))
+    by_name[COUNTER_STEP] = total((weights * noise) ** 2)
     return Fused(energy_wh, tuple(Influence(name, math.sqrt(v)) for name, v in by_name.items() if v > 0))
 
 

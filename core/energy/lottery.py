@@ -10,14 +10,14 @@ length bounds what holding can take, and its level tells what a heater that neve
 """
 
 import math
+from functools import lru_cache
 
 import numpy as np
 from attrs import evolve, frozen
-from numpy.typing import NDArray
 
 from core.averages import median, part_of, percentile, variance
 from core.energy.beats import FEWEST_BEATS, by_chance_rows, few_beats_rows, in_step_rows
-from core.traces import F64, Trace
+from core.traces import F64, Trace, steps_of
 from core.units import J_PER_WH
 
 #: fewer rows than this say nothing of a cycle
@@ -112,16 +112,18 @@ class Lottery:
         """
         err_as = max(rows, min(rows, self.alike_rows) ** 2)
         part = min(rows / self.rows, 1.0)
-        return evolve(
-            self,
+        return Lottery(
             u_wh=self.u_wh * min(math.sqrt(err_as / self.rows), 1.0),
             hidden_u_wh=self.hidden_u_wh * part,
             rows=rows,
+            alike_rows=self.alike_rows,
             beats_u_wh=min(self.beats_u_wh * math.sqrt(part), rows * self.row_wh),
             in_step_u_wh=self.in_step_u_wh * part,
+            row_wh=self.row_wh,
         )
 
 
+@lru_cache(maxsize=8192)
 def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
     """What the samples of a run may have missed of a switching bed.
 
@@ -155,19 +157,19 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
     if h_s < CLOSE_S:
         rows = by_chance_rows(rest_on) if is_large and h_s >= BEATS_S else 0.0
         return evolve(found, beats_u_wh=step_wh * rows)
-    met_wh = _always_met_u_wh(trace, first_row, last_row)
+    idle_w = _idle_w(trace, first_row, last_row)
+    met_wh = _always_met_u_wh(trace, first_row, last_row, idle_w)
     if not is_large:
         return evolve(found, hidden_u_wh=met_wh)
     seconds = h_s * rest.size
     share = (float(np.count_nonzero(rest_on)) + 1) / (rest.size + 2)
     deviation_w = max(math.sqrt(variance(rest)), (high - low) * math.sqrt(share * (1 - share)))
     row_wh = deviation_w * h_s / J_PER_WH
-    is_resolved = _is_resolved(rest_on, h_s)
-    cycles = int(np.count_nonzero(np.diff(rest_on.astype(np.int8)) > 0))
+    cycles = int(np.count_nonzero(rest_on[1:] & ~rest_on[:-1]))
+    is_resolved = _is_resolved(cycles, rest.size, h_s)
     hidden_u_wh = 0.0
     warm_up_s = plateau * h_s
     most = min(warm_up_s / (FASTEST_BED_S + warm_up_s / 2), 1.0)
-    idle_w = _idle_w(trace, first_row, last_row)
     # a large heater that is seldom on is seen all the same where its cycle is resolved
     is_seen = h_s <= SLOW_S and cycles >= SEEN_CYCLES and is_resolved
     if plateau >= 1 and not is_seen and _is_hidden(rest, low, high, idle_w, h_s):
@@ -212,10 +214,9 @@ def _idle_w(trace: Trace, first_row: int, last_row: int) -> float:
     return min((median(side) for side in around if side.size), default=math.inf)
 
 
-def _always_met_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
+def _always_met_u_wh(trace: Trace, first_row: int, last_row: int, idle_w: float) -> float:
     """Standard uncertainty from a heater that every sample may have met: it never seems to rest. [Wh]"""
     power = trace.power_w
-    idle_w = _idle_w(trace, first_row, last_row)
     heating_w = median(power[first_row : first_row + HEATING_ROWS])
     level_w = percentile(power[first_row : last_row + 1], LOW_PERCENT)
     if heating_w - idle_w <= BED_TIMES * HOT_END_W or level_w < heating_w - HOT_END_W / 2:
@@ -224,12 +225,11 @@ def _always_met_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
     return (heating_w - idle_w) * seconds / math.sqrt(3) / J_PER_WH
 
 
-def _is_resolved(is_on: NDArray[np.bool_], h_s: float) -> bool:
+def _is_resolved(cycles: int, rows: int, h_s: float) -> bool:
     """Whether on and off follow each other as a bed's heater could."""
-    cycles = int(np.count_nonzero(np.diff(is_on.astype(np.int8)) > 0))
     if cycles == 0:
         return True
-    cycle_s = h_s * is_on.size / cycles
+    cycle_s = h_s * rows / cycles
     longest_s = LONGEST_CYCLE_S[0] if h_s < SLOW_S else LONGEST_CYCLE_S[1]
     return SAMPLES_A_CYCLE * h_s <= cycle_s <= longest_s
 
@@ -246,7 +246,7 @@ def _locked_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
     power = trace.power_w[first_row : last_row + 1]
     # the start is left out: a warm-up is no cycle
     time, power = time[time.size // 5 :], power[power.size // 5 :]
-    number = np.concatenate(([0], np.cumsum(np.round(np.diff(time) / trace.median_s)))).astype(np.int64)
+    number = np.concatenate(([0], np.cumsum(np.round(steps_of(time) / trace.median_s)))).astype(np.int64)
     spread_w2 = variance(power)
     u_w = 0.0
     for moments in range(2, MOST_MOMENTS + 1):

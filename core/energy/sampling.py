@@ -10,11 +10,12 @@ times that over one.
 """
 
 import math
+from functools import lru_cache
 
 import numpy as np
 from attrs import frozen
 
-from core.averages import average
+from core.averages import average, total
 from core.energy.timing import HOLE, dead_band_w, shortest_interval_s, stamp_u_s
 from core.traces import F64, GAP_INTERVALS, GAP_SECONDS, Trace, steps_of
 from core.units import J_PER_WH
@@ -126,11 +127,11 @@ def stretch_u_wh(trace: Trace, first_row: int, last_row: int, known_factor: floa
     power = trace.power_w[first_row : last_row + 1]
     seconds = steps_of(trace.time_s[first_row : last_row + 1])
     steps = steps_of(power)
-    squares = float(np.sum(steps**2))
+    squares = total(steps**2)
     stamp_s = stamp_u_s(trace)
     if trace.kind == "averaged":
         holes = _hole_seconds(trace, seconds)
-        lost = 1.5 * _factor(power, known_factor) * squares / steps.size * float(np.sum(holes**2))
+        lost = 1.5 * _factor(power, known_factor) * squares / steps.size * total(holes**2)
         return math.sqrt(squares * stamp_s**2 + lost) / J_PER_WH
     if trace.kind == "on_change":
         poll_s = shortest_interval_s(trace)
@@ -138,7 +139,7 @@ def stretch_u_wh(trace: Trace, first_row: int, last_row: int, known_factor: floa
         return math.sqrt(squares * (c * poll_s**2 + stamp_s**2)) / J_PER_WH
     # the stretch over a gap is accounted for as a gap
     within = np.where(seconds > max(GAP_INTERVALS * trace.median_s, GAP_SECONDS), 0.0, seconds)
-    variance = _factor(power, known_factor) * float(np.sum((steps * within) ** 2))
+    variance = _factor(power, known_factor) * total((steps * within) ** 2)
     return math.sqrt(variance + squares / 2 * stamp_s**2) / J_PER_WH
 
 
@@ -177,6 +178,7 @@ def holes_more_wh(trace: Trace, first_row: int, last_row: int) -> float:
     return float(np.dot(holes, power[:-1] - power[1:])) / 2 / J_PER_WH
 
 
+@lru_cache(maxsize=8192)
 def roughness(trace: Trace, first_row: int, last_row: int) -> Roughness:
     """What the power does between the samples of a stretch, as far as the samples tell."""
     power = trace.power_w[max(first_row, 0) : last_row + 1]
@@ -191,11 +193,13 @@ def roughness(trace: Trace, first_row: int, last_row: int) -> Roughness:
     return Roughness(average(steps**2), seen.factor, seen.autocorrelation, mean_w, high_w, high_w)
 
 
-def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -> float:
+def path_u_wh(
+    trace: Trace, first_row: int, last_row: int, typical: Roughness, gap_w: float | None = None
+) -> float:
     """Standard uncertainty of the power column between two rows, from sampling, stamps and gaps. [Wh]
 
     A handful of rows can miss every pulse, so they are never taken for calmer than the stretch they belong
-    to.
+    to. `gap_w` is what may have been drawn where nothing was logged, if not what `typical` says. [W]
     """
     if last_row <= first_row:
         return 0.0
@@ -203,7 +207,7 @@ def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -
     local = stretch_u_wh(trace, first_row, last_row, typical.factor)
     stamp_s = stamp_u_s(trace)
     if trace.kind == "sampled":
-        squares = float(np.sum(steps_of(trace.time_s[first_row : last_row + 1]) ** 2))
+        squares = total(steps_of(trace.time_s[first_row : last_row + 1]) ** 2)
         usual = math.sqrt(typical.factor * typical.mean_square_step_w2 * squares) / J_PER_WH
     else:
         place_s = stamp_s
@@ -214,7 +218,7 @@ def path_u_wh(trace: Trace, first_row: int, last_row: int, typical: Roughness) -
     ends = math.hypot(float(trace.power_w[first_row]), float(trace.power_w[last_row])) * stamp_s / J_PER_WH
     first_s, last_s = float(trace.time_s[first_row]), float(trace.time_s[last_row])
     unseen_s = math.hypot(*(g.seconds for g in trace.gaps if g.start_s >= first_s and g.end_s <= last_s))
-    unseen_wh = typical.gap_w / math.sqrt(12) * unseen_s / J_PER_WH
+    unseen_wh = (typical.gap_w if gap_w is None else gap_w) / math.sqrt(12) * unseen_s / J_PER_WH
     return math.hypot(max(local, usual), ends, unseen_wh)
 
 
@@ -241,11 +245,11 @@ def resolution_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
     power = trace.power_w[first_row : last_row + 1]
     time = trace.time_s[first_row : last_row + 1]
     # a reading of 0 W may hide what lies below the meter's threshold
-    hidden_s = float(np.sum(steps_of(time)[power[1:] <= 0]))
-    changes = np.concatenate(([0], 1 + np.flatnonzero(steps_of(power)), [power.size - 1]))
-    seconds = steps_of(time[changes])
+    hidden_s = total(steps_of(time)[power[1:] <= 0])
+    changed_s = time[1:][power[1:] != power[:-1]]
+    seconds = steps_of(np.concatenate((time[:1], changed_s, time[-1:])))
     step_w = (
         trace.resolution_w if trace.kind != "on_change" else max(trace.resolution_w, 2 * dead_band_w(trace))
     )
-    rounding = step_w / math.sqrt(12) * math.sqrt(float(np.sum(seconds**2)))
+    rounding = step_w / math.sqrt(12) * math.sqrt(total(seconds**2))
     return math.hypot(rounding, HIDDEN_U_W * hidden_s) / J_PER_WH

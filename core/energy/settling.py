@@ -9,6 +9,7 @@ G - P T is foretold by b (S - Ps T), b by least squares: near 1 where the sample
 """
 
 import math
+from functools import lru_cache
 
 import numpy as np
 from attrs import frozen
@@ -18,7 +19,7 @@ from core.energy.integral import between_rows_wh
 from core.energy.lottery import CLOSE_S
 from core.energy.sampling import Roughness
 from core.energy.ticks import Tick, Used, reading_at, used_before
-from core.traces import F64, Trace
+from core.traces import F64, Trace, steps_of
 from core.units import J_PER_WH
 
 #: of a run, this first part is left out: in a warm-up the power is not like later
@@ -82,6 +83,7 @@ class Settled:
         return Used(told.energy_wh, min(told.u_wh, used_before(trace, tick, inner).u_wh))
 
 
+@lru_cache(maxsize=8192)
 def settle(trace: Trace, first_row: int, last_row: int, inner: Roughness) -> Settled | None:
     """What the ticks inside a run say of its power column; None where too few, or too close, to say anything.
 
@@ -99,7 +101,7 @@ def settle(trace: Trace, first_row: int, last_row: int, inner: Roughness) -> Set
         return None
     begin = first_row + round(WARM_UP_PART * (last_row - first_row))
     known = begin + np.flatnonzero(np.isfinite(counter[begin : last_row + 1]))
-    moved = np.flatnonzero(np.diff(counter[known]) > 0)[-MOST_STEPS - 1 :]
+    moved = np.flatnonzero(steps_of(counter[known]) > 0)[-MOST_STEPS - 1 :]
     if moved.size < FEWEST_STEPS + 1 or known[moved[-1]] - known[moved[0]] < FEWEST_ROWS * (moved.size - 1):
         return None
     ticks = [
@@ -108,7 +110,7 @@ def settle(trace: Trace, first_row: int, last_row: int, inner: Roughness) -> Set
     ]
     rows = np.array([tick.row for tick in ticks])
     power, time = (column[rows[0] : rows[-1] + 1] for column in (trace.power_w, trace.time_s))
-    steps_wh = (power[1:] + power[:-1]) * np.diff(time) / 2 / J_PER_WH
+    steps_wh = (power[1:] + power[:-1]) * steps_of(time) / 2 / J_PER_WH
     sampled_wh = np.add.reduceat(steps_wh, rows[:-1] - rows[0])
     found = _fitted(
         trace, ticks, [used_before(trace, t, inner) for t in ticks], sampled_wh, inner.autocorrelation
@@ -123,8 +125,8 @@ def _fitted(trace: Trace, ticks: list[Tick], used: list[Used], sampled_wh: F64, 
     """The power column against the ticks, when `used` was used since the row before each."""
     pairs = zip(ticks, used, strict=True)
     readings_wh, noises_wh = np.array([reading_at(trace, tick, since) for tick, since in pairs]).T
-    seconds = np.diff(trace.time_s[[tick.row for tick in ticks]])
-    grown_wh = np.diff(readings_wh)
+    seconds = steps_of(trace.time_s[[tick.row for tick in ticks]])
+    grown_wh = steps_of(readings_wh)
     counter_w = float(grown_wh.sum() / seconds.sum()) * J_PER_WH
     sampled_w = float(sampled_wh.sum() / seconds.sum()) * J_PER_WH
     above_wh = grown_wh - counter_w * seconds / J_PER_WH

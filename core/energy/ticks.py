@@ -15,7 +15,7 @@ from core.energy.edges import Edge
 from core.energy.integral import between_rows_wh
 from core.energy.sampling import Roughness
 from core.energy.timing import shortest_interval_s
-from core.traces import Trace
+from core.traces import Trace, steps_of
 from core.units import J_PER_WH
 
 #: how many ticks on either side of an edge are used; more cost time and lie further away
@@ -81,7 +81,7 @@ def ticks_near(trace: Trace, row: int, first_row: int, last_row: int) -> list[Ti
     while True:
         low, high = max(first_row, row - width), min(last_row, row + width)
         known = low + np.flatnonzero(np.isfinite(counter[low : high + 1]))
-        moved = np.flatnonzero(np.diff(counter[known]) > 0)
+        moved = np.flatnonzero(steps_of(counter[known]) > 0)
         split = int(np.searchsorted(known[moved + 1], row, side="right"))
         everything = low == first_row and high == last_row
         if everything or (split >= TICKS and moved.size - split >= TICKS):

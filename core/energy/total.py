@@ -15,7 +15,10 @@ from core.energy.chain import IN_STEP, SAMPLING, UNSEEN, blind, chain
 from core.energy.edges import Edge, edge
 from core.energy.fusion import COUNTER_STEP, Fused, fuse
 from core.energy.integral import by_power_wh
+from core.energy.lottery import lottery
 from core.energy.refresh import measured
+from core.energy.sampling import roughness
+from core.energy.settling import settle
 from core.language import mark
 from core.problems import Problem
 from core.results.values import Energy, Influence
@@ -117,6 +120,12 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
         by_counter_wh=None if found.counter is None else found.counter.energy_wh,
         problems=_problems(trace, found, gap_share),
     )
+
+
+def forget() -> None:
+    """Let go of what is remembered of rows of traces, and of the traces with it."""
+    for remembered in (lottery, roughness, settle):
+        remembered.cache_clear()
 
 
 def by_counter_wh(trace: Trace, start_s: float, end_s: float) -> float | None:

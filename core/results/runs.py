@@ -134,6 +134,9 @@ def _bed_share(
 
 def forget() -> None:
     """Let go of everything remembered, and of the traces with it: when a study is closed."""
+    from core.energy import total
+
+    total.forget()
     _found.cache_clear()
     measure.cache_clear()
 
