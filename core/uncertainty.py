@@ -157,8 +157,17 @@ def u95_of(energy: Energy) -> float:
     >>> round(u95_of(Energy(100.0, (Influence("meter gain", 1 / 3**0.5),), "power")), 3)
     1.132
     """
+    if _are_apart(energy.influences):
+        # the root of the sum of squares, as GTC finds it too, but for a thousand runs in no time
+        return NORMAL_95 * math.sqrt(math.fsum(i.u_wh * i.u_wh for i in energy.influences))
     u_wh, df = standard_of(Inputs().energy(energy.energy_wh, energy.influences))
     return coverage_factor(df) * u_wh
+
+
+def _are_apart(influences: Sequence[Influence]) -> bool:
+    """Whether no two influences share an input, and none was estimated from few values."""
+    keys = [i.shared for i in influences if i.shared is not None]
+    return len(keys) == len(set(keys)) and all(i.df == math.inf for i in influences)
 
 
 def budget(influences: Sequence[Influence]) -> tuple[BudgetLine, ...]:
@@ -239,6 +248,12 @@ def _mean_of(energies: tuple[Energy, ...]) -> Mean:
             influences.append(Influence(REPEATS, math.sqrt(excess), df=count - 1))
     u_wh, df = standard_of(Inputs().energy(mean_wh, influences))
     return Mean(Measured(mean_wh, coverage_factor(df) * u_wh), tuple(influences), count, df, spread_wh)
+
+
+def forget() -> None:
+    """Let go of everything remembered."""
+    for remembered in (u95_of, _mean_of, _ratio):
+        remembered.cache_clear()
 
 
 def ratio(mean: Mean, other: Mean) -> Ratio:

@@ -19,6 +19,7 @@ from core.energy.lottery import lottery
 from core.energy.refresh import measured
 from core.energy.sampling import roughness
 from core.energy.settling import settle
+from core.energy.timing import dead_band_w, shortest_interval_s, stamp_u_s
 from core.language import mark
 from core.problems import Problem
 from core.results.values import Energy, Influence
@@ -124,7 +125,7 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
 
 def forget() -> None:
     """Let go of what is remembered of rows of traces, and of the traces with it."""
-    for remembered in (lottery, roughness, settle):
+    for remembered in (measured, stamp_u_s, shortest_interval_s, dead_band_w, lottery, roughness, settle):
         remembered.cache_clear()
 
 

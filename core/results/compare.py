@@ -8,6 +8,7 @@ machine and the pairs of its machine again.
 from collections import defaultdict
 from collections.abc import Mapping
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 from attrs import evolve, frozen
 
@@ -22,6 +23,9 @@ from core.results.runs import Seen, seen
 from core.results.values import Comparison, MachineResult, Pair
 from core.study import Log, Machine, Run, Study
 from core.traces import Trace
+
+if TYPE_CHECKING:
+    from core.uncertainty import Mean
 
 #: level at which a difference counts as shown
 ALPHA = 0.05
@@ -88,10 +92,14 @@ def compare(
 
 def forget() -> None:
     """Let go of everything remembered, and of the traces with it: when a study is closed."""
+    from core import uncertainty
+
+    uncertainty.forget()
     runs.forget()
     machine.forget()
     holds.forget()
     checked_logs.forget()
+    _repeats.cache_clear()
     _pair.cache_clear()
     fairness.forget()
 
@@ -209,16 +217,30 @@ def _judged(raw: _Raw, ratio_p: float | None, machines: int, pairs: int) -> Pair
     return evolve(judged, runs_needed=runs, needed_percent=percent)
 
 
+@frozen
+class _Repeats:
+    """The runs of a machine that count, for all its pairs: their mean, their energies, how they scatter."""
+
+    mean: "Mean"
+    energies_wh: tuple[float, ...]
+    scatter: float | None
+
+
+@lru_cache(maxsize=4096)
+def _repeats(given: MachineInput) -> _Repeats:
+    from core.uncertainty import mean_of
+
+    energies = [run.energy for run in machine_result(given).included if run.energy is not None]
+    return _Repeats(mean_of(energies), tuple(e.energy_wh for e in energies), scatter(energies))
+
+
 @lru_cache(maxsize=65_536)
 def _pair(one: MachineInput, other: MachineInput) -> _Raw:
     """Two machines by the ratio of their means, in which what one meter gives both cancels."""
-    from core.uncertainty import mean_of, ratio
+    from core.uncertainty import ratio
 
-    energies = [
-        [r.energy for r in machine_result(given).included if r.energy is not None] for given in (one, other)
-    ]
-    means = [mean_of(of_machine) for of_machine in energies]
-    found = ratio(*means)
+    first, second = _repeats(one), _repeats(other)
+    found = ratio(first.mean, second.mean)
     pair = Pair(
         machine_id=one.machine.id,
         other_id=other.machine.id,
@@ -228,11 +250,10 @@ def _pair(one: MachineInput, other: MachineInput) -> _Raw:
         p=None,
         shown=None,
     )
-    first, second = (scatter(of_machine) for of_machine in energies)
-    if first is None or second is None:
+    if first.scatter is None or second.scatter is None:
         return _Raw(pair, None)
-    repeats_wh = tuple(tuple(e.energy_wh for e in of_machine) for of_machine in energies)
-    return _Raw(pair, found.p, repeats_wh, (first, second), found.u_shared)
+    repeats_wh = (first.energies_wh, second.energies_wh)
+    return _Raw(pair, found.p, repeats_wh, (first.scatter, second.scatter), found.u_shared)
 
 
 def _needed(raw: _Raw, machines: int, pairs: int) -> tuple[int | None, float | None]:

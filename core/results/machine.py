@@ -16,7 +16,7 @@ from core.results import bed_shares, standby
 from core.results.bed_shares import Conditions, Made
 from core.results.runs import Seen, called_by_kind, run_result
 from core.results.typed import typed_result
-from core.results.values import BedShare, Energy, MachineResult, Measured, RunResult
+from core.results.values import BedShare, Energy, Influence, MachineResult, Measured, RunResult
 from core.study import Boundary, Machine, Meter, Run, TypedReading
 from core.units import SECONDS_PER_HOUR, mean_w
 
@@ -163,7 +163,7 @@ def _scaled(energy: Energy, factor: float) -> Energy:
     return evolve(
         energy,
         energy_wh=energy.energy_wh * factor,
-        influences=tuple(evolve(i, u_wh=i.u_wh * factor) for i in energy.influences),
+        influences=tuple(Influence(i.name, i.u_wh * factor, i.shared, i.df) for i in energy.influences),
         problems=(),
     )
 

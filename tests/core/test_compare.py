@@ -1,6 +1,8 @@
 """The comparison from a study and its traces."""
 
+import gc
 import math
+import weakref
 
 import pytest
 from attrs import evolve
@@ -331,3 +333,13 @@ def test_a_fault_in_one_run_does_not_cost_the_others(three: tuple[Study, dict[st
     for run in of(comparison, "Alder").runs:
         assert run.why_excluded is not None
         assert "the program itself failed on it (" in run.why_excluded
+
+
+def test_a_study_that_was_closed_keeps_no_trace() -> None:
+    study, traces = bench({"Alder": trace(alike(2, seed=71), seed=71, counter=True)})
+    compare(study, traces)
+    (held,) = (weakref.ref(each) for each in traces.values())
+    traces.clear()
+    forget()
+    gc.collect()
+    assert held() is None

@@ -24,6 +24,27 @@ def test_one_run_has_its_own_interval_and_no_spread() -> None:
     assert REPEATS not in [i.name for i in mean.influences]
 
 
+@pytest.mark.parametrize("seed", range(20))
+def test_the_interval_of_a_run_is_that_of_the_library_to_the_last_bit(seed: int) -> None:
+    rng = np.random.default_rng(seed)
+    sizes_wh = 10.0 ** rng.uniform(-6, 2, seed % 7)
+    # two meters, one of them with a negative sensitivity
+    keys = (f"gain:{seed}", None, f"offset:{seed}", None, None, None, None)
+    signs = (1, 1, -1, 1, 1, 1, 1)
+    influences = tuple(
+        Influence(f"doubt {i}", sign * u_wh, key)
+        for i, (u_wh, key, sign) in enumerate(zip(sizes_wh.tolist(), keys, signs, strict=False))
+    )
+    u_wh, df = standard_of(Inputs().energy(100.0, influences))
+    assert u95_of(Energy(100.0, influences, "power")) == coverage_factor(df) * u_wh
+
+
+@pytest.mark.parametrize("df", [3.0, math.inf])
+def test_what_is_shared_within_a_run_adds_up_and_few_degrees_of_freedom_widen(df: float) -> None:
+    twice = tuple(Influence("meter gain", 1.0, "gain:m", df) for _ in range(2))
+    assert u95_of(Energy(100.0, twice, "power")) == pytest.approx(coverage_factor(df) * 2.0)
+
+
 def test_the_meters_gain_is_not_lessened_by_repeats() -> None:
     mean = mean_of([energy(100.0)] * 50)
     assert mean.energy_wh.u95 == pytest.approx(1.96 * 100 * GAIN, rel=1e-4)
