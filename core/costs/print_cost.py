@@ -13,7 +13,7 @@ from attrs import evolve, frozen
 
 from core.costs.rates import Costs, MachineCosts
 from core.costs.tariff import Steps
-from core.results.values import Energy, Measured
+from core.results.values import Energy, Influence, Measured
 from core.traces import F64
 from core.units import SECONDS_PER_DAY, SECONDS_PER_HOUR, WH_PER_KWH
 
@@ -61,7 +61,7 @@ class Course:
 class LongPrint:
     """A print of some hours on one machine: means over its runs.
 
-    ``energy`` has the interval where there is one. [Wh], [s], [W]
+    ``energy`` has the interval where there is one; ``influences`` make it unsure. [Wh], [s], [W]
     """
 
     seconds: float
@@ -70,6 +70,7 @@ class LongPrint:
     warm_up_s: float
     processing_w: float
     runs: int
+    influences: tuple[Influence, ...] = ()
 
 
 def long_print(courses: Sequence[Course], seconds: float) -> LongPrint | None:
@@ -95,6 +96,7 @@ def long_print(courses: Sequence[Course], seconds: float) -> LongPrint | None:
         warm_up_s=math.fsum(c.warm_up_s for c in known) / count,
         processing_w=math.fsum(c.processing_w for c in known) / count,
         runs=count,
+        influences=mean.influences,
     )
 
 

@@ -159,25 +159,19 @@ def _times_floor(machine: MachineBed) -> Measured | None:
     return Measured(machine.reference.power_w / machine.floor_w, machine.reference.u95_w / machine.floor_w)
 
 
-def _warm_up(machine: MachineBed) -> Held | None:
-    """The hold that began cold, the warmest of several."""
-    cold = [h for h in machine.held if h.hold.is_first and h.warm_up_wh is not None]
-    return max(cold, key=lambda h: h.difference_k or 0.0, default=None)
-
-
 def _warm_up_wh(machine: MachineBed) -> Measured | None:
-    held = _warm_up(machine)
+    held = machine.from_cold
     return None if held is None else held.warm_up_wh
 
 
 def _warm_up_s(machine: MachineBed) -> Measured | None:
-    held = _warm_up(machine)
+    held = machine.from_cold
     return None if held is None else Measured(held.hold.warm_up_s, None)
 
 
 def _half_hour(machine: MachineBed) -> Measured | None:
-    """Of the first tests that lasted an hour."""
-    first = next((h for h in machine.held if h.hold.is_first and h.half_over_full is not None), None)
+    """Of the first test that lasted an hour."""
+    first = machine.first_hour
     return None if first is None else Measured(first.half_over_full or 0.0, None)
 
 

@@ -7,7 +7,7 @@ from core.figures.measures import tests_text
 from core.figures.ticks import axis_end
 from core.figures.values import Axis, Cell, ComparisonFigure, Dot, Mark, Measure, Row
 from core.formatting import POINT, NumberLocale, capitalised, listed, number, with_interval
-from core.found.loads import PROCESSING, REST, SUM
+from core.found.load_parts import PROCESSING, REST, SUM
 from core.language import tr
 from core.loads.names import BY_KEY, LOADS
 from core.results.load_answer import LOAD_W, conditions, headline, watts_text

@@ -308,8 +308,12 @@ def _unseen(asked: Question, title: str) -> Explanation:
         value_text=bound or tr("cannot be seen here"),
         topic="bed-share",
         method=(*reasons, *bound_words),
-        formula=_facts(asked, beds),
+        formula=_facts(asked, beds) or ((bound,) if bound else ()),
         sources=around.sources(asked, BED_SHARE),
+        without_budget=tr("A bound has no interval: it is wide enough by itself.") if bound else "",
+        sensitivity=(tr("Nothing that is known moves it by a little: it is a bound, not a value."),)
+        if bound
+        else (),
         surer=(*_faster(beds), *(tr(words) for words in _SURER.values())),
         cautions=around.cautions(asked),
     )

@@ -1,9 +1,12 @@
-"""How the watts of a held bed were found, and what was made of them: per area, floor, heat capacity."""
+"""How the watts of a held bed were found, and what was made of them: per area, against the floor."""
 
-from core.beds.model import Watts
+from collections.abc import Callable, Mapping
+
+from core.beds.model import BedModel, Watts
 from core.beds.plate import CORRELATIONS_DIFFER, METHOD, Plate, loss
 from core.beds.quantities import (
     EFFICIENCY,
+    HALF_HOUR,
     HEAT_CAPACITY,
     HELD_W,
     TIMES_FLOOR,
@@ -12,22 +15,21 @@ from core.beds.quantities import (
     WARM_UP_WH,
 )
 from core.formatting import POINT, NumberLocale, number, percent
-from core.found import budgets
+from core.found import budgets, hold_warm_up, hold_watts
+from core.found.bed_supply import supply
+from core.found.hold_asked import Asked, degrees
+from core.found.hold_watts import RULE, TAKEN_OFF
 from core.found.values import BudgetLine, Explanation, SourceLine
-from core.found.writing import figures, shown
+from core.found.writing import figures, otherwise, shown, too_high
 from core.language import mark, tr
 from core.quantities import Quantity
 from core.results.bed_answer import settled_text
 from core.results.holds import Beds, Held, MachineBed
 from core.results.values import Measured
 from core.study import Study
-from core.uncertainty import NORMAL_95
+from core.traces import Trace
 
 _TOPIC = "bed"
-_RULE = mark(
-    "The time after the warm-up is cut into windows; the watts are steady from the first window on from "
-    "which no window stands out and the halves of the rest have one mean. What is not the bed is taken off."
-)
 #: what is explained, by the quantity
 _AT = {
     HELD_W.key: mark("{name}: watts held at {celsius} °C"),
@@ -53,8 +55,28 @@ _HOW = {
 }
 
 
+#: what one hold of the machine tells, the hold by which it is told, and its column in the table of holds
+_OF_ONE_HOLD: dict[str, tuple[Callable[[MachineBed], Held | None], str]] = {
+    WARM_UP_WH.key: (lambda bed: bed.from_cold, "warm_up_wh"),
+    WARM_UP_S.key: (lambda bed: bed.from_cold, "warm_up_s"),
+    HALF_HOUR.key: (lambda bed: bed.first_hour, "half_hour"),
+    HEAT_CAPACITY.key: (lambda bed: bed.longest_rise, "heat_capacity_j_per_k"),
+}
+_NAMES = {
+    WARM_UP_WH.key: mark("warm-up"),
+    WARM_UP_S.key: mark("warm-up time"),
+    HALF_HOUR.key: mark("half hour against the full hour"),
+    HEAT_CAPACITY.key: mark("heat capacity"),
+}
+
+
 def held_bed(
-    beds: Beds, study: Study, machine_id: str, key: str, locale: NumberLocale = POINT
+    beds: Beds,
+    study: Study,
+    machine_id: str,
+    key: str,
+    locale: NumberLocale = POINT,
+    traces: Mapping[str, Trace] | None = None,
 ) -> Explanation | None:
     """What stands behind one number of a bed.
 
@@ -66,6 +88,8 @@ def held_bed(
     key : str
         Of a quantity of `core.beds.quantities`; of another, the watts held are explained.
     locale : NumberLocale
+    traces : mapping of log id to Trace, optional
+        Without that of a hold's log, what needs it is left unsaid.
 
     Returns
     -------
@@ -75,10 +99,17 @@ def held_bed(
     bed = beds.of(machine_id)
     if bed is None:
         return None
-    if key in (WARM_UP_WH.key, WARM_UP_S.key, HEAT_CAPACITY.key):
-        return _warm_up(bed, locale)
+    if key in _OF_ONE_HOLD:
+        of_bed, column = _OF_ONE_HOLD[key]
+        held = of_bed(bed)
+        if held is not None:
+            return held_found(beds, study, bed, held, column, locale, traces)
+        why = tr("No hold test of this machine shows a warm-up from cold.")
+        title = f"{bed.name}: {tr(_NAMES[key])}"
+        sources = _sources(bed, locale)
+        return Explanation(title, tr("not known"), _TOPIC, method=(why,), sources=sources)
     if key == EFFICIENCY.key:
-        return _supply(bed, locale)
+        return supply(bed, study, locale)
     quantity = {q.key: q for q in (W_PER_DM2, TIMES_FLOOR)}.get(key, HELD_W)
     title = tr(
         _AT[quantity.key],
@@ -99,7 +130,7 @@ def held_bed(
         value_text=shown(value, quantity, locale),
         topic=_TOPIC,
         method=(
-            tr(_RULE),
+            f"{tr(RULE)} {tr(TAKEN_OFF)}",
             tr(_HOW[bed.reference.how]),
             *((divided,) if divided else ()),
             *(
@@ -115,6 +146,46 @@ def held_bed(
         surer=_surer(bed),
         cautions=_cautions(bed, quantity, locale),
     )
+
+
+def held_found(
+    beds: Beds,
+    study: Study,
+    machine: MachineBed,
+    held: Held,
+    column: str,
+    locale: NumberLocale = POINT,
+    traces: Mapping[str, Trace] | None = None,
+) -> Explanation:
+    """What stands behind one number of one held temperature.
+
+    Parameters
+    ----------
+    beds : Beds
+    study : Study
+    machine : MachineBed
+    held : Held
+        One of the machine's.
+    column : str
+        Key of a column of the table of holds, or ``"warm_up_s"`` or ``"half_hour"``; of another, the watts of
+        the bed are explained.
+    locale : NumberLocale
+    traces : mapping of log id to Trace, optional
+    """
+    asked = Asked(beds, study, machine, held, locale, traces or {})
+    if column in ("bed_c", "room_c"):
+        return hold_watts.temperature(asked, column)
+    if column in ("half_hour_w", "full_hour_w"):
+        return hold_watts.first_time(asked, column)
+    alone = {
+        "settled_w": hold_watts.settled,
+        "steady_after_min": hold_watts.steady_after,
+        "half_hour": hold_watts.half_hour,
+        "warm_up_wh": hold_warm_up.energy,
+        "warm_up_s": hold_warm_up.time,
+        "heat_capacity_j_per_k": hold_warm_up.capacity,
+    }.get(column)
+    return hold_watts.watts(asked, column) if alone is None else alone(asked)
 
 
 def _divisor(bed: MachineBed, quantity: Quantity) -> tuple[float, str]:
@@ -193,15 +264,7 @@ def _formula(bed: MachineBed, beds: Beds, quantity: Quantity, locale: NumberLoca
 
 def _sources(bed: MachineBed, locale: NumberLocale) -> tuple[SourceLine, ...]:
     return tuple(
-        SourceLine(f"{_degrees(h, locale)}: {settled_text(h)}", h.run_id, bed.counts(h)) for h in bed.held
-    )
-
-
-def _degrees(held: Held, locale: NumberLocale) -> str:
-    return (
-        tr("unknown temperature")
-        if held.bed_c is None
-        else tr("{bed_c} °C", bed_c=number(held.bed_c, 1, locale))
+        SourceLine(f"{degrees(h, locale)}: {settled_text(h)}", h.run_id, bed.counts(h)) for h in bed.held
     )
 
 
@@ -209,18 +272,36 @@ def _budget(
     bed: MachineBed, study: Study, watts: Watts, factor: float, unit: str, locale: NumberLocale
 ) -> tuple[BudgetLine, ...]:
     """Each hold's scatter, the meter's gain, the plate law, the temperatures; as `BedModel` orders them."""
+    parts = [
+        (name, abs(float(u)) * factor, with_whom, why)
+        for (name, with_whom, why), u in zip(
+            sources_of_watts(bed, study, locale), watts.parts.tolist(), strict=True
+        )
+    ]
+    return budgets.made([part for part in parts if part[1] > 0], locale, unit)
+
+
+def sources_of_watts(
+    bed: MachineBed, study: Study, locale: NumberLocale = POINT
+) -> tuple[tuple[str, str, str], ...]:
+    """What makes the watts of a bed unsure, in the order of the parts of `core.beds.model.Watts`.
+
+    Returns
+    -------
+    tuple of (name, what it is shared with, why)
+    """
     assert bed.model is not None
     key = budgets.gain_key(next(iter(bed.meter_ids)), study) if len(bed.meter_ids) == 1 else None
-    names = [
-        (
-            tr("hold at {difference_k} K", difference_k=number(p.difference_k, 0, locale)),
-            "",
-            tr("how its windows scatter, and what is beside the bed"),
-        )
-        for p in bed.model.points
-    ]
     shared = budgets.shared_with(key, study).replace("run", "hold test")
-    names += [
+    return (
+        *(
+            (
+                tr("hold at {difference_k} K", difference_k=number(p.difference_k, 0, locale)),
+                "",
+                tr("how its windows scatter, and what is beside the bed"),
+            )
+            for p in bed.model.points
+        ),
         ("meter gain", shared, budgets.why("meter gain", key, study)),
         ("meter offset", "", tr(budgets.WHY["meter offset"])),
         (
@@ -229,12 +310,7 @@ def _budget(
             tr("how far the loss of a real bed follows that of a plate beyond what was held"),
         ),
         ("temperatures", "", tr("bed and room are known to half a kelvin")),
-    ]
-    parts = [
-        (name, abs(float(u)) * factor, with_whom, why)
-        for (name, with_whom, why), u in zip(names, watts.parts.tolist(), strict=True)
-    ]
-    return budgets.made([part for part in parts if part[1] > 0], locale, unit)
+    )
 
 
 def _sensitivity(
@@ -253,7 +329,14 @@ def _sensitivity(
             by = (bed.model.at(difference_k).power_w - now_w) * factor * quantity.factor
             sign = "+" if by > 0 else ""
             lines.append(f"{text}: {sign}{figures(by, 2, locale)} {quantity.unit}")
-    return tuple(lines)
+    at_k = beds.bed_c - beds.room_c
+    for point in bed.model.points:
+        rest = tuple(p for p in bed.model.points if p is not point)
+        if rest:
+            by = (BedModel.of(rest, bed.model.gain_u).at(at_k).power_w - now_w) * factor * quantity.factor
+            what = tr("Without the hold at {kelvin} K", kelvin=number(point.difference_k, 0, locale))
+            lines.append(otherwise(what, by, quantity.unit, locale))
+    return (*lines, too_high(now_w * factor * quantity.factor, quantity.unit, locale))
 
 
 def _surer(bed: MachineBed) -> tuple[str, ...]:
@@ -278,78 +361,3 @@ def _cautions(bed: MachineBed, quantity: Quantity, locale: NumberLocale) -> tupl
                 tr("Less than the floor: the bed is insulated below, or its area is smaller than typed.")
             )
     return tuple(notes)
-
-
-def _warm_up(bed: MachineBed, locale: NumberLocale) -> Explanation:
-    """Warm-up and heat capacity of the hold that began coldest."""
-    title = tr("{name}: warm-up and heat capacity", name=bed.name)
-    known = [h for h in bed.held if h.warm_up_wh is not None]
-    if not known:
-        why = tr("No hold test of this machine shows a warm-up from cold.")
-        return Explanation(title, tr("not known"), _TOPIC, method=(why,), sources=_sources(bed, locale))
-    lines = [
-        tr(
-            "to {degrees}: {shown} in {warm_up_s} s",
-            degrees=_degrees(h, locale),
-            shown=shown(h.warm_up_wh, WARM_UP_WH, locale),
-            warm_up_s=figures(h.hold.warm_up_s, 3, locale),
-        )
-        + (
-            f"; {tr('heat capacity {shown}', shown=shown(h.heat_capacity, HEAT_CAPACITY, locale))}"
-            if h.heat_capacity
-            else ""
-        )
-        for h in known
-    ]
-    value = shown(bed.heat_capacity, HEAT_CAPACITY, locale) if bed.heat_capacity else tr("not known")
-    u = bed.heat_capacity.u95 / NORMAL_95 if bed.heat_capacity and bed.heat_capacity.u95 else 0.0
-    return Explanation(
-        title=title,
-        value_text=value,
-        topic=_TOPIC,
-        method=(
-            tr(
-                "The warm-up ends where the heater first lets go. Its energy is that at the plug "
-                "less what else the machine drew."
-            ),
-            tr(
-                "Heat capacity: that energy, less what the bed lost meanwhile by the plate law, "
-                "over the rise of its temperature. Behind a supply it holds the supply's losses "
-                "too."
-            ),
-        ),
-        formula=(
-            *lines,
-            *((tr("u of the heat capacity = {u} J/K", u=figures(u, 2, locale)),) if u > 0 else ()),
-        ),
-        sources=_sources(bed, locale),
-        surer=(tr("Log the bed's temperature every few seconds, and start from room temperature."),),
-    )
-
-
-def _supply(bed: MachineBed, locale: NumberLocale) -> Explanation:
-    """The bed's own meter against the plug."""
-    value = bed.efficiency
-    told = tr("not known") if value is None else shown(value, EFFICIENCY, locale)
-    return Explanation(
-        tr("{name}: what reaches the bed", name=bed.name),
-        told,
-        _TOPIC,
-        method=(
-            tr(
-                "The bed's own watts over the settled part of a hold test, by a log of the bed "
-                "alone, over the watts that the bed takes at the plug in the same time."
-            ),
-            tr("Both logs are set on their clocks. Two meters err each for itself; of one the gain cancels."),
-        ),
-        formula=(tr("bed by its own meter / bed at the plug = {told}", told=told),),
-        sources=_sources(bed, locale),
-        surer=(tr("Hold for an hour; a same-load check of both meters would tie their gains together."),),
-        cautions=(
-            tr(
-                "Use only a meter or channel that is there already: never open a supply or a "
-                "mains-heated bed to put one in. Such work belongs to a qualified electrician "
-                "under local codes."
-            ),
-        ),
-    )

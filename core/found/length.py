@@ -33,6 +33,7 @@ def length(asked: Question) -> Explanation:
         formula=formula,
         sources=around.sources(asked, DURATION),
         budget=budget,
+        without_budget="" if budget else _without_budget(asked),
         sensitivity=sensitivity.lines(asked, DURATION),
         surer=_surer(asked, budget),
         cautions=around.cautions(asked),
@@ -92,13 +93,26 @@ def _of_machine(
     minutes = [s / SECONDS_PER_MINUTE for s in seconds]
     formula = [energy.mean_formula(minutes, "min", asked)]
     method = [tr("Mean of the runs that count."), energy.counted_from(asked.comparison.boundary)]
-    if value.u95 is not None:
-        method.append(tr("The interval is Student's t on the spread of the runs."))
-        half = figures(value.u95 / SECONDS_PER_MINUTE, 2, asked.locale)
-        formula.append(
-            tr("t × s ÷ √{count_seconds} = ± {half} min (95 %)", count_seconds=len(seconds), half=half)
-        )
-    return tuple(method), tuple(formula), ()
+    if value.u95 is None:
+        # of one run there is no spread: what its edges leave open is all that is known
+        alone = next((run for run in asked.runs if run.seconds is not None), None)
+        lines = () if alone is None else _of_run(asked, alone, value)[2]
+        return tuple(method), tuple(formula), lines
+    method.append(tr("The interval is Student's t on the spread of the runs."))
+    mean = math.fsum(minutes) / len(minutes)
+    squares = math.fsum((m - mean) ** 2 for m in minutes)
+    u = math.sqrt(squares / (len(minutes) - 1) / len(minutes)) if len(minutes) > 1 else 0.0
+    parts = [("repeats", u, "", tr("the runs differ from one another"))] if u > 0 else []
+    lines = budgets.made(parts, asked.locale, "min")
+    u95 = value.u95 / SECONDS_PER_MINUTE
+    formula += budgets.combined(lines, u95, asked.locale, "min")
+    return tuple(method), tuple(formula), lines
+
+
+def _without_budget(asked: Question) -> str:
+    if all(asked.trace_of(run) is None for run in asked.runs):
+        return tr("It was noted with the readings of a display, and nobody said how exactly.")
+    return tr("Nothing is known that makes it unsure: all runs took exactly as long.")
 
 
 def _surer(asked: Question, budget: tuple[BudgetLine, ...]) -> tuple[str, ...]:

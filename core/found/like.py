@@ -4,11 +4,11 @@ from core.beds.like_for_like import Condition, Conditions
 from core.formatting import POINT, NumberLocale, duration, number, with_interval, with_unit
 from core.found import budgets
 from core.found.values import Explanation, SourceLine
-from core.found.writing import figures
+from core.found.writing import figures, otherwise
 from core.language import mark, tr
 from core.quantities import ENERGY
-from core.results.like_answer import step_text
-from core.results.like_for_like import Adjusted, LikeForLike
+from core.results.like_answer import headline, step_text
+from core.results.like_for_like import Adjusted, Given, LikeForLike, like_for_like
 from core.results.temperatures import degrees
 from core.results.values import Measured
 from core.uncertainty import NORMAL_95
@@ -39,7 +39,9 @@ _WHY: dict[Condition, str] = {
 }
 
 
-def like_found(found: LikeForLike, machine_id: str, locale: NumberLocale = POINT) -> Explanation | None:
+def like_found(
+    found: LikeForLike, machine_id: str, locale: NumberLocale = POINT, from_: Given | None = None
+) -> Explanation | None:
     """What stands behind one machine's adjusted energy, or why it has none.
 
     Parameters
@@ -47,6 +49,8 @@ def like_found(found: LikeForLike, machine_id: str, locale: NumberLocale = POINT
     found : LikeForLike
     machine_id : str
     locale : NumberLocale
+    from_ : Given, optional
+        What it was made from; without it, what other conditions would give is left unsaid.
 
     Returns
     -------
@@ -89,7 +93,77 @@ def like_found(found: LikeForLike, machine_id: str, locale: NumberLocale = POINT
         ),
         sources=_sources(machine, locale),
         budget=budget,
+        sensitivity=() if from_ is None else _otherwise(found.common, machine, from_, locale),
         surer=_surer(machine),
+        cautions=(tr("A model stands between both values: believe the measured one first."),),
+    )
+
+
+def _otherwise(common: Conditions, machine: Adjusted, from_: Given, locale: NumberLocale) -> tuple[str, ...]:
+    """The adjusted energy worked out again under other common conditions."""
+    assert machine.adjusted_wh is not None
+    told = []
+    for what, bed_c, room_c, processing_s in _tried(common):
+        then = like_for_like(from_, bed_c, room_c, processing_s).of(machine.machine_id)
+        if then is not None and then.adjusted_wh is not None:
+            by = then.adjusted_wh.value - machine.adjusted_wh.value
+            told.append(otherwise(what, by, ENERGY.unit, locale))
+    return tuple(told)
+
+
+def _tried(common: Conditions) -> list[tuple[str, float, float, float | None]]:
+    """Other common conditions: what is otherwise, bed, room, and length of processing."""
+    bed_c, room_c, seconds = common.bed_c, common.room_c, common.processing_s
+    tried = [
+        (tr("If the common bed were 5 K warmer"), bed_c + 5.0, room_c, seconds),
+        (tr("If the common bed were 5 K cooler"), bed_c - 5.0, room_c, seconds),
+        (tr("If the common room were 1 K warmer"), bed_c, room_c + 1.0, seconds),
+    ]
+    if seconds is not None:
+        tried.append((tr("If processing took 10 min longer"), bed_c, room_c, seconds + 600.0))
+    return tried
+
+
+def answer_found(found: LikeForLike, from_: Given, locale: NumberLocale = POINT) -> Explanation:
+    """What stands behind the sentence on top: all machines, measured and adjusted, and who changes places.
+
+    Parameters
+    ----------
+    found : LikeForLike
+    from_ : Given
+        What it was made from.
+    locale : NumberLocale
+    """
+    lines = []
+    for m in found.known:
+        steps = " ".join(f"{'+' if s.change_wh > 0 else ''}{number(s.change_wh, 2, locale)}" for s in m.steps)
+        if m.adjusted_wh is not None:
+            adjusted, measured = _energy(m.adjusted_wh, locale), figures(m.measured_wh.value, locale=locale)
+            lines.append(f"{m.name}: {measured} {steps} = {adjusted}")
+    told = []
+    for what, bed_c, room_c, seconds in _tried(found.common):
+        then = like_for_like(from_, bed_c, room_c, seconds)
+        names = ", ".join(f"{s.first_name} ↔ {s.then_name}" for s in then.swaps)
+        told.append(f"{what}: {names or tr('no two change places')}")
+    return Explanation(
+        title=tr("Like for like: who changes places"),
+        value_text=tr("{count:pair|pairs} of machines", count=len(found.swaps)),
+        topic=_TOPIC,
+        method=(
+            headline(found, locale),
+            tr(
+                "Common conditions: {conditions}. {length}",
+                conditions=_conditions(found.common, locale),
+                length=_length(found.common),
+            ),
+            tr("Two machines change places where the one that needed less as measured needs more adjusted."),
+        ),
+        formula=tuple(lines) or (tr("No machine can be adjusted."),),
+        sources=tuple(
+            SourceLine(f"{m.name}: {_energy(m.measured_wh, locale)}", m.run_id) for m in found.machines
+        ),
+        without_budget=tr("It is a count of pairs; each machine's own interval is told by its own number."),
+        sensitivity=tuple(told),
         cautions=(tr("A model stands between both values: believe the measured one first."),),
     )
 

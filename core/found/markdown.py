@@ -48,6 +48,8 @@ def as_markdown(explanation: Explanation, level: int = 2) -> str:
             "| --- | --- | --- | --- |",
         ]
         said += [_row(line) for line in explanation.budget] + [""]
+    elif explanation.without_budget:
+        said += [f"{part} {tr('What makes it unsure')}", "", escaped(explanation.without_budget), ""]
     for title, lines in (
         (tr("If it had been otherwise"), explanation.sensitivity),
         (tr("What would make it surer"), explanation.surer),

@@ -6,12 +6,15 @@ from core.formatting import POINT, NumberLocale, number
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
 from core.language import tr
-from core.properties.rank_correlation import RankCorrelation
-from core.results.properties import FEWEST, Against
+from core.properties.rank_correlation import RankCorrelation, group_difference, spearman
+from core.properties.table import written
+from core.results.properties import FEWEST, Against, Point
 from core.results.property_answer import CAUTION, headline, mean_text, measured_text, p_text, value_text
 from core.stats import ALPHA
 
 _TOPIC = "properties"
+#: machines that are tried without, those that matter most
+MOST_WITHOUT = 3
 
 
 def property_found(found: Against, locale: NumberLocale = POINT) -> Explanation:
@@ -40,9 +43,47 @@ def property_found(found: Against, locale: NumberLocale = POINT) -> Explanation:
             )
             for p in found.points
         ),
+        without_budget=tr(
+            "A p has no interval: it is a count of the orders, or divisions, that machines could have had."
+        ),
+        sensitivity=_without(found, locale),
         surer=_surer(found),
         cautions=(f"{tr(CAUTION)}.", *_left(found)),
     )
+
+
+def _without(found: Against, locale: NumberLocale) -> tuple[str, ...]:
+    """What would be shown without each of the machines, tested again; those that matter most first."""
+    base = found.p
+    told = []
+    for left in found.points if len(found.points) > FEWEST else ():
+        rest = [p for p in found.points if p is not left]
+        then = _tested_again(rest, found, locale)
+        if then is not None:
+            p, text = then
+            moved = abs(p - base) if base is not None else 0.0
+            told.append((moved, f"{tr('Without {name}', name=left.name)}: {text}"))
+    told.sort(key=lambda line: -line[0])
+    lines = tuple(text for _, text in told[:MOST_WITHOUT])
+    return lines or (tr("With one machine less there would be too few to show anything."),)
+
+
+def _tested_again(points: list[Point], found: Against, locale: NumberLocale) -> tuple[float, str] | None:
+    measured = [p.measured.value for p in points]
+    if found.column.kind == "number":
+        rank = spearman([float(p.value) for p in points], measured)
+        if rank is None:
+            return None
+        return rank.p, tr(
+            "rank correlation {rho}, {p}", rho=number(rank.rho, 2, locale), p=p_text(rank.p, locale)
+        )
+    groups: dict[str, list[float]] = {}
+    for point, value in zip(points, measured, strict=True):
+        groups.setdefault(written(point.value).casefold(), []).append(value)
+    if len(groups) != 2:
+        return None
+    contrast = group_difference(*groups.values())
+    return None if contrast is None else (contrast.p, p_text(contrast.p, locale))
 
 
 def _value(found: Against, locale: NumberLocale) -> str:

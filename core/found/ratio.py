@@ -3,8 +3,10 @@
 import math
 from collections.abc import Sequence
 
-from core.formatting import number, percent, rounded
-from core.found import around, budgets, surer
+from attrs import evolve
+
+from core.formatting import duration, number, percent, rounded
+from core.found import around, budgets, sensitivity, surer
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, shown
@@ -81,7 +83,10 @@ def ratio(asked: Question, other: MachineResult) -> Explanation:
         ),
         sources=_sources(asked, machine, other),
         budget=budget,
-        sensitivity=_without(asked, machine, other, found.value),
+        sensitivity=(
+            *_without(asked, machine, other, found.value),
+            *_ending_later(asked, other, found.value),
+        ),
         surer=_surer(asked, pair, found.u_shared, found.u),
         cautions=around.cautions(asked),
     )
@@ -217,6 +222,35 @@ def _without(asked: Question, machine: MachineResult, other: MachineResult, valu
         f"{what}: {number(value + by, 3, locale)} ({'+' if by > 0 else ''}{number(by, 3, locale)})"
         for by, what in found[:MOST_WITHOUT]
     )
+
+
+def _ending_later(asked: Question, other: MachineResult, value: float) -> tuple[str, ...]:
+    """The ratio with every run of one machine ending later, each measured again."""
+    told = []
+    for result, is_above in ((asked.machine, True), (other, False)):
+        of_it = evolve(asked, machine=result)
+        study = sensitivity.moved(of_it, end_by_s=sensitivity.LATER_S)
+        then_wh = None if study is None else sensitivity.again(of_it, ENERGY, study)
+        now = result.energy_wh
+        if then_wh and now is not None:
+            then = value * (then_wh / now.value if is_above else now.value / then_wh)
+            what = tr(
+                "If every run of {machine} ended {later} later",
+                machine=result.name,
+                later=duration(sensitivity.LATER_S),
+            )
+            by = number(then - value, 3, asked.locale)
+            told.append(f"{what}: {number(then, 3, asked.locale)} ({'+' if then > value else ''}{by})")
+    if not told:
+        told = [
+            tr(
+                "If the energy of {machine} were 1 % more: {ratio}",
+                machine=result.name,
+                ratio=number(value * (1.01 if is_above else 1 / 1.01), 3, asked.locale),
+            )
+            for result, is_above in ((asked.machine, True), (other, False))
+        ]
+    return tuple(told)
 
 
 def _mean(values: Sequence[float]) -> float:

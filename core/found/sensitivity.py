@@ -4,7 +4,7 @@ Rules: nothing is estimated from slopes. Each line is the machine's result compu
 from a trace, in which that one thing is otherwise.
 """
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 
 from attrs import evolve
 
@@ -49,20 +49,20 @@ def lines(asked: Question, quantity: Quantity) -> tuple[str, ...]:
     base = value.value
 
     def told(what: str, study: Study | None, traces: Mapping[str, Trace] | None = None) -> list[str]:
-        then = None if study is None else _again(asked, quantity, study, traces)
+        then = None if study is None else again(asked, quantity, study, traces)
         return [] if then is None else [f"{what}: {change(then - base, quantity, asked.locale)}"]
 
     each = tr("the run") if asked.run is not None else tr("every run")
     sample_s = _one_sample_s(asked)
     said = told(
         tr("If {each} ended {later_s} later", each=each, later_s=duration(LATER_S)),
-        _moved(asked, end_by_s=LATER_S),
+        moved(asked, end_by_s=LATER_S),
     )
     if sample_s > 0:
         earlier = tr(
             "If {each} started one sample ({sample_s}) earlier", each=each, sample_s=duration(sample_s)
         )
-        said += told(earlier, _moved(asked, start_by_s=-sample_s))
+        said += told(earlier, moved(asked, start_by_s=-sample_s))
     for what, study in _other_runs(asked, quantity, base) if asked.run is None else ():
         said += told(what, study)
     said += _boundaries(asked, quantity)
@@ -74,10 +74,10 @@ def lines(asked: Question, quantity: Quantity) -> tuple[str, ...]:
     if quantity.key in _BY_METER:
         by = base * (_BY_METER[quantity.key] - 1)
         said.append(tr("If the meter read 1 % too high: {change}", change=change(by, quantity, asked.locale)))
-    return tuple(said)
+    return tuple(said) or (tr("It stands as it was noted: there is no log to measure it by again."),)
 
 
-def _again(
+def again(
     asked: Question, quantity: Quantity, study: Study, traces: Mapping[str, Trace] | None = None
 ) -> float | None:
     """The number in another study, or with other traces; None where it is not there."""
@@ -106,9 +106,22 @@ def _counting(study: Study, run_id: str, *, counts: bool) -> Study:
     )
 
 
-def _moved(asked: Question, *, start_by_s: float = 0.0, end_by_s: float = 0.0) -> Study | None:
+def without_runs(study: Study, run_ids: Collection[str]) -> Study:
+    """The study with runs, or typed readings, left out.
+
+    Parameters
+    ----------
+    study : Study
+    run_ids : collection of str
+    """
+    for run_id in run_ids:
+        study = _counting(study, run_id, counts=False)
+    return study
+
+
+def moved(asked: Question, *, start_by_s: float = 0.0, end_by_s: float = 0.0) -> Study | None:
     """The study with an edge of every run moved; None where there is no log, or an edge would leave it."""
-    moved = {}
+    then = {}
     for result in asked.runs:
         run, trace = asked.stretch_of(result), asked.trace_of(result)
         if run is None or trace is None:
@@ -116,8 +129,8 @@ def _moved(asked: Question, *, start_by_s: float = 0.0, end_by_s: float = 0.0) -
         start_s, end_s = run.start_s + start_by_s, run.end_s + end_by_s
         if start_s < min(0.0, run.start_s) or end_s > max(trace.end_s, run.end_s):
             return None
-        moved[run.id] = evolve(run, set_start_s=start_s, set_end_s=end_s)
-    return evolve(asked.study, runs=tuple(moved.get(run.id, run) for run in asked.study.runs))
+        then[run.id] = evolve(run, set_start_s=start_s, set_end_s=end_s)
+    return evolve(asked.study, runs=tuple(then.get(run.id, run) for run in asked.study.runs))
 
 
 def _one_sample_s(asked: Question) -> float:
@@ -151,7 +164,7 @@ def _boundaries(asked: Question, quantity: Quantity) -> list[str]:
         return said
     for boundary in BOUNDARIES:
         if boundary != asked.comparison.boundary:
-            then = _again(asked, quantity, evolve(asked.study, boundary=boundary))
+            then = again(asked, quantity, evolve(asked.study, boundary=boundary))
             if then is not None:
                 value = shown(Measured(then, None), quantity, asked.locale)
                 said.append(tr("Counting {boundary}: {value}", boundary=tr(boundary), value=value))

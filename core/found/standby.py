@@ -8,7 +8,7 @@ from core.formatting import NumberLocale, duration
 from core.found import around, budgets
 from core.found.question import Question
 from core.found.values import BudgetLine, Explanation, SourceLine
-from core.found.writing import figures, shown
+from core.found.writing import figures, otherwise, shown, too_high
 from core.language import mark, tr
 from core.quantities import STANDBY_W
 from core.results.checked_logs import checked_meter
@@ -19,6 +19,8 @@ from core.results.values import Measured
 from core.study import Log, Meter, Study
 from core.units import HOURS_PER_YEAR, SECONDS_PER_MINUTE, WH_PER_KWH
 
+#: windows whose means are written out, the last ones
+MOST_WINDOWS = 8
 #: what would let it be measured at all, or better
 LONGER_LOG = mark(
     "Let the meter log for half an hour before and after the runs, with the machine switched on."
@@ -41,9 +43,10 @@ def standby(asked: Question) -> Explanation:
             sources=_sources(logs, None),
         )
     best = best_standby(_inputs(asked, logs), calibration(asked.study.meters, asked.study.checks))
-    yearly = value.value * HOURS_PER_YEAR / WH_PER_KWH
     if best is None:  # the logs have not been read
-        return Explanation(title, shown(value, STANDBY_W, locale), "standby", sources=_sources(logs, None))
+        why = tr("Its logs have not been read here, so how it was found is left unsaid.")
+        text = shown(value, STANDBY_W, locale)
+        return Explanation(title, text, "standby", method=(why,), sources=_sources(logs, None))
     found, log = best[0], logs[best[1]]
     lines = budget(found, checked_meter(asked.study, log.meter_id), asked.study, locale)
     return Explanation(
@@ -51,20 +54,11 @@ def standby(asked: Question) -> Explanation:
         value_text=value_text(found, locale),
         topic="standby",
         method=(*method(found, locale), *budgets.by_check(log.meter_id, asked.study, locale)),
-        formula=budgets.combined(lines, found.u95_w, locale, "W"),
+        formula=formula(found, lines, locale),
         sources=_sources(logs, log),
         budget=lines,
-        sensitivity=(
-            tr(
-                "A year of it: {yearly} kWh ({hours_per_year} h)",
-                yearly=figures(yearly, 3, locale),
-                hours_per_year=figures(HOURS_PER_YEAR, 4, locale),
-            ),
-            tr(
-                "If it were 1 W more: +{hours_per_year} kWh a year",
-                hours_per_year=figures(HOURS_PER_YEAR / WH_PER_KWH, 3, locale),
-            ),
-        ),
+        without_budget=without_budget(lines),
+        sensitivity=sensitivity(found, locale),
         surer=surer(found),
         cautions=around.cautions(asked),
     )
@@ -115,8 +109,63 @@ def method(found: Standby, locale: NumberLocale) -> tuple[str, ...]:
     )
 
 
-def budget(found: Standby, meter: Meter, study: Study, locale: NumberLocale) -> tuple[BudgetLine, ...]:
-    """What makes the mean of a rest unsure; nothing of a level, which has no interval."""
+def formula(found: Standby, lines: Sequence[BudgetLine], locale: NumberLocale) -> tuple[str, ...]:
+    """The means of the windows, and how the interval was made."""
+    power = figures(found.power_w, locale=locale)
+    if found.way == "lowest level" or not found.windows_w:
+        return (tr("learnt level = {power} W", power=power),)
+    kept = [figures(w, 3, locale) for w in found.windows_w[-MOST_WINDOWS:]]
+    more = "… " if len(found.windows_w) > MOST_WINDOWS else ""
+    return (
+        tr("means of the windows: {windows} W", windows=more + "  ".join(kept)),
+        tr("mean of what counts of them = {power} W", power=power),
+        *budgets.combined(lines, found.u95_w, locale, "W"),
+    )
+
+
+def sensitivity(found: Standby, locale: NumberLocale) -> tuple[str, ...]:
+    """What other windows, another meter or another watt would make of it."""
+    told = []
+    if len(found.windows_w) > 1:
+        mean_w = math.fsum(found.windows_w) / len(found.windows_w)
+        farthest = max(found.windows_w, key=lambda w: abs(w - mean_w))
+        rest = (math.fsum(found.windows_w) - farthest) / (len(found.windows_w) - 1)
+        told.append(
+            otherwise(tr("By all windows, the settled and the others"), mean_w - found.power_w, "W", locale)
+        )
+        told.append(
+            otherwise(tr("By all but the one that lies farthest off"), rest - found.power_w, "W", locale)
+        )
+    yearly = found.power_w * HOURS_PER_YEAR / WH_PER_KWH
+    return (
+        *told,
+        too_high(found.power_w, "W", locale),
+        tr(
+            "A year of it: {yearly} kWh ({hours_per_year} h)",
+            yearly=figures(yearly, 3, locale),
+            hours_per_year=figures(HOURS_PER_YEAR, 4, locale),
+        ),
+        tr(
+            "If it were 1 W more: +{hours_per_year} kWh a year",
+            hours_per_year=figures(HOURS_PER_YEAR / WH_PER_KWH, 3, locale),
+        ),
+    )
+
+
+def without_budget(lines: Sequence[BudgetLine]) -> str:
+    """Why a level has no budget; empty where there is one."""
+    return "" if lines else tr("A learnt level has no interval: it is the low end of what was drawn at rest.")
+
+
+def budget(
+    found: Standby,
+    meter: Meter,
+    study: Study,
+    locale: NumberLocale,
+    factor: float = 1.0,
+    unit: str = "W",
+) -> tuple[BudgetLine, ...]:
+    """What makes the mean of a rest unsure, times `factor` in `unit`; nothing of a level."""
     if found.u95_w is None:
         return ()
     gain_w = found.power_w * meter.gain_percent / 100 / math.sqrt(3)
@@ -125,7 +174,8 @@ def budget(found: Standby, meter: Meter, study: Study, locale: NumberLocale) -> 
     for name, u in (("meter gain", gain_w), ("meter offset", meter.offset_w / math.sqrt(3))):
         key = keys[name]
         parts.append((name, u, budgets.shared_with(key, study), budgets.why(name, key, study)))
-    return budgets.made([part for part in parts if part[1] > 0], locale, "W")
+    made = [(name, u * factor, shared, why) for name, u, shared, why in parts if u * factor > 0]
+    return budgets.made(made, locale, unit)
 
 
 def surer(found: Standby) -> tuple[str, ...]:

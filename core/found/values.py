@@ -69,13 +69,15 @@ class Explanation:
     budget : tuple of BudgetLine
         Largest first; empty where there is none.
     sensitivity : tuple of str
-        What would come out if something had been otherwise.
+        What would come out if something had been otherwise, or why nothing moves the number by a little.
     surer : tuple of str
         What would make it surer, the most effective first.
     cautions : tuple of str
         What to know before relying on it.
     topic : str
         Name of the page of ``assets/explain`` that tells more.
+    without_budget : str
+        Why the number has no budget, in one sentence; empty where it has one.
     """
 
     title: str
@@ -88,3 +90,24 @@ class Explanation:
     sensitivity: tuple[str, ...] = ()
     surer: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
+    without_budget: str = ""
+
+    @property
+    def is_known(self) -> bool:
+        """Whether there is a number to explain: its value in words holds a figure."""
+        return any(sign.isdigit() for sign in self.value_text)
+
+    @property
+    def lacks(self) -> tuple[str, ...]:
+        """The parts that a known number should have and this one has not, by their names in this class.
+
+        What has no budget says why in `without_budget`, and what nothing moves says so in `sensitivity`.
+        """
+        told = {
+            "method": self.method,
+            "formula": self.formula,
+            "sources": self.sources,
+            "budget": self.budget or self.without_budget,
+            "sensitivity": self.sensitivity,
+        }
+        return tuple(name for name, lines in told.items() if not lines) if self.is_known else ()

@@ -10,6 +10,10 @@ from core.results.values import Measured, RunResult
 #: digits of the values in a formula
 DIGITS = 4
 MOST_DECIMALS = 6
+#: what a meter that reads 1 % too high makes of a watt
+TOO_HIGH = 1.01
+#: a change smaller than this is that of rounding alone
+NOTHING = 1e-9
 
 
 def figures(value: float, digits: int = DIGITS, locale: NumberLocale = POINT) -> str:
@@ -60,6 +64,41 @@ def change(by: float, quantity: Quantity, locale: NumberLocale = POINT) -> str:
     decimals = max(quantity.decimals, min(1 - math.floor(math.log10(abs(by))), quantity.decimals + 1))
     unit = tr("percentage points") if quantity is BED_SHARE else unit_of(quantity)
     return f"{'+' if by > 0 else ''}{number(by, decimals, locale)} {unit}"
+
+
+def otherwise(what: str, by: float, unit: str, locale: NumberLocale = POINT) -> str:
+    """What would come out otherwise: the change with its sign, or the word that there is none.
+
+    Parameters
+    ----------
+    what : str
+        What would be otherwise: "If the room had been 1 K warmer".
+    by : float
+        How far the number would move, in `unit`.
+    unit : str
+        May be empty.
+    locale : NumberLocale
+
+    Examples
+    --------
+    >>> otherwise("If so", 0.1234, "W"), otherwise("If so", -2345.6, "kWh"), otherwise("If so", 0.0, "W")
+    ('If so: +0.12 W', 'If so: −2346 kWh', 'If so: no change')
+    """
+    return f"{what}: {signed(by, unit, locale)}"
+
+
+def signed(by: float, unit: str, locale: NumberLocale = POINT) -> str:
+    """A change with its sign and unit, or the word that there is none; two digits tell enough of it."""
+    if abs(by) < NOTHING:
+        return tr("no change")
+    return f"{'+' if by > 0 else ''}{figures(by, 2, locale)} {unit}".rstrip()
+
+
+def too_high(value: float, unit: str, locale: NumberLocale = POINT) -> str:
+    """What a meter that reads 1 % too high would mean for a number in proportion to its readings."""
+    return tr(
+        "If the meter read 1 % too high: {change}", change=signed(value / TOO_HIGH - value, unit, locale)
+    )
 
 
 def when(run: RunResult, *, lasted: bool = True) -> str:

@@ -81,7 +81,14 @@ def _told(explanation: Explanation | None, said: Collection[str]) -> Iterator[Bl
     if budget:
         yield Paragraph("", lead=tr("What makes it unsure, as standard uncertainties:"))
         yield Bullets(budget)
+    elif explanation.without_budget:
+        yield Paragraph(explanation.without_budget)
+    if explanation.sensitivity:
+        yield Paragraph("", lead=tr("If it had been otherwise:"))
+        yield Bullets(explanation.sensitivity)
     if explanation.surer:
         yield Paragraph("", lead=tr("What would make it surer:"))
         yield Bullets(explanation.surer)
+    if explanation.sources:
+        yield Paragraph("; ".join(source.text for source in explanation.sources), lead=tr("Made of:"))
     yield from (Paragraph(caution, "caution") for caution in explanation.cautions if caution not in said)

@@ -82,7 +82,7 @@ def supplies(beds: Beds) -> Supplies:
     others = tuple(m for m in order if m.supply == "low voltage")
     if not (mains and others):
         return Supplies(mains, others, None, None, None)
-    (mean, u, df), (other_mean, other_u, other_df) = _mean(mains), _mean(others)
+    (mean, u, df), (other_mean, other_u, other_df) = mean_per_area(mains), mean_per_area(others)
     relative, other_relative = u / mean, other_u / other_mean
     u_ratio = math.hypot(relative, other_relative)
     below = relative**4 / df + other_relative**4 / other_df
@@ -116,11 +116,21 @@ def _pair(one: MachineBed, other: MachineBed) -> BedPair:
     )
 
 
-def _mean(group: Sequence[MachineBed]) -> tuple[float, float, float]:
+def mean_per_area(group: Sequence[MachineBed]) -> tuple[float, float, float]:
     """Mean watts per area, its standard uncertainty, and degrees of freedom.
 
     Between several beds their spread counts where it is larger than what the measurements leave open: beds
     are not alike.
+
+    Parameters
+    ----------
+    group : sequence of MachineBed
+        One at least, each with its watts per area.
+
+    Returns
+    -------
+    tuple of (mean, u, df)
+        [W/dm2], [W/dm2], [1]
     """
     values = [m.w_per_dm2.value for m in group if m.w_per_dm2 is not None]
     measured_u = math.sqrt(

@@ -21,6 +21,7 @@ from core.beds.model import Watts, half_width
 from core.results.holds import Beds, MachineBed
 from core.results.values import Measured
 from core.study import CoolerPlan
+from core.traces import F64
 from core.uncertainty import NORMAL_95
 from core.units import SECONDS_PER_HOUR, WH_PER_KWH
 
@@ -72,6 +73,9 @@ class Saving:
         Whether a warm-up showed it.
     saved_wh, saved_share : Measured
         [Wh], [1] of the bed's energy without its warm-up
+    parts_wh, share_parts : tuple of float
+        What one standard uncertainty of each source gives them: those of the watts in their order, then the
+        time constant, and of the energy what a print is unlike a hold. [Wh], [1]
     """
 
     machine_id: str
@@ -84,6 +88,8 @@ class Saving:
     is_tau_known: bool
     saved_wh: Measured
     saved_share: Measured
+    parts_wh: tuple[float, ...] = ()
+    share_parts: tuple[float, ...] = ()
 
     @property
     def is_scaled(self) -> bool:
@@ -182,8 +188,10 @@ def _saving(machine: MachineBed, plan: Plan) -> tuple[Saving, _Parts]:
     others = np.array(
         [longer.saved_wh - found.saved_wh, UNLIKE_HOLD / math.sqrt(3) * found.saved_wh], dtype=np.float64
     )
-    u95_wh = half_width(np.append(parts, others), (*first.df, math.inf, math.inf))
+    all_parts = np.append(parts, others)
+    u95_wh = half_width(all_parts, (*first.df, math.inf, math.inf))
     share = found.saved_share
+    share_parts = _share_parts(first, later, found, after_h, cooling_h, others[0], share)
     saving = Saving(
         machine_id=machine.machine_id,
         name=machine.name,
@@ -194,13 +202,15 @@ def _saving(machine: MachineBed, plan: Plan) -> tuple[Saving, _Parts]:
         tau_s=tau_s,
         is_tau_known=is_known,
         saved_wh=Measured(found.saved_wh, u95_wh),
-        saved_share=Measured(share, _share_u95(first, later, found, after_h, cooling_h, others[0], share)),
+        saved_share=Measured(share, half_width(share_parts, (*first.df, math.inf))),
+        parts_wh=tuple(all_parts.tolist()),
+        share_parts=tuple(share_parts.tolist()),
     )
     gain_wh = machine.model.gain_u * found.saved_wh
     return saving, _Parts(math.sqrt(max((u95_wh / NORMAL_95) ** 2 - gain_wh**2, 0.0)), gain_wh)
 
 
-def _share_u95(
+def _share_parts(
     first: Watts,
     later: Watts,
     bed: CoolerBed,
@@ -208,14 +218,14 @@ def _share_u95(
     cooling_h: float,
     tau_wh: float,
     share: float,
-) -> float:
+) -> F64:
     """Of the saving over the energy without: the gain, and what a print is unlike a hold, drop out."""
     if bed.held_wh <= 0:
-        return 0.0
+        return np.zeros(first.parts.size + 1)
     whole_h = bed.held_wh / first.power_w
     saved = first.parts * after_h - later.parts * (after_h - cooling_h)
     parts = (saved - share * first.parts * whole_h) / bed.held_wh
-    return half_width(np.append(parts, tau_wh / bed.held_wh), (*first.df, math.inf))
+    return np.append(parts, tau_wh / bed.held_wh)
 
 
 def _tau(machine: MachineBed, first: Watts, later: Watts, plan: Plan) -> tuple[float, float, bool]:

@@ -9,7 +9,7 @@ from core.costs.standby import Standby
 from core.costs.switch_off import Rests
 from core.costs.weeks import Week
 from core.problems import Problem
-from core.results.values import Measured, State
+from core.results.values import Influence, Measured, State
 from core.units import SECONDS_PER_MINUTE
 
 #: a rest tells what switching off saves when it is so many times as long as one would wait
@@ -56,6 +56,8 @@ class MachineCost:
     co2_g : float or None
         Of the print. [g]
     starts : Starts or None
+    part_influences : tuple of Influence
+        What makes the energy of the priced parts unsure. [Wh]
     """
 
     machine_id: str
@@ -82,6 +84,7 @@ class MachineCost:
     price: Price
     co2_g: float | None
     starts: Starts | None
+    part_influences: tuple[Influence, ...] = ()
 
     def tells_saving_after(self, minutes: float) -> bool:
         """Whether its logs show a rest twice as long or longer: others say little about switching off."""

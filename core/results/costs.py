@@ -27,7 +27,7 @@ from core.results.cost_answer import conditions, headline
 from core.results.cost_values import MachineCost, StandbyCost
 from core.results.machine import LogInput, MachineInput, machine_result
 from core.results.runs import Seen, as_checked, measure
-from core.results.values import Energy, Measured, RunResult, State, StateSpan
+from core.results.values import Energy, Influence, Measured, RunResult, State, StateSpan
 from core.states import states_of_log, warm_up_end
 from core.study import Boundary, Kind, Meter, Study
 from core.traces import Clock, Trace
@@ -119,7 +119,7 @@ def _machine(
     mean = steps.mean_per_kwh
     print_cost = None if printed is None else _times(_per_kwh(printed.energy), mean)
     printing_kwh = _printing_kwh(printed, stated)
-    part_cost, unpriced_share = _part_cost(given, counted, study, listed)
+    part_cost, part_influences, unpriced_share = _part_cost(given, counted, study, listed)
     return MachineCost(
         machine_id=given.machine.id,
         name=given.machine.name,
@@ -145,6 +145,7 @@ def _machine(
         price=_price(print_cost, study, stated),
         co2_g=_co2_g(printed, costs.co2_g_per_kwh),
         starts=None if printed is None else _starts(printed, steps, midnights),
+        part_influences=part_influences,
     )
 
 
@@ -323,8 +324,8 @@ def _course_of(log: Seen, start_s: float, end_s: float, meter: Meter) -> Course 
 
 def _part_cost(
     given: MachineInput, counted: Sequence[RunResult], study: Study, listed: PriceList | None
-) -> tuple[Measured | None, float]:
-    """Mean cost of a part, each run priced when it was made, and the share of energy with no price."""
+) -> tuple[Measured | None, tuple[Influence, ...], float]:
+    """Mean cost of a part, each run priced when made; what makes it unsure; the share with no price."""
     tariff = study.costs.tariff
     by_id = {run.id: (run, log) for log in given.logs for run in log.runs}
     amounts, energies, all_wh = [], [], []
@@ -342,7 +343,7 @@ def _part_cost(
             amounts.append(result.energy.energy_wh / WH_PER_KWH * per_kwh)
             energies.append(result.energy)
     unpriced = 1.0 - math.fsum(e.energy_wh for e in energies) / math.fsum(all_wh) if any(all_wh) else 0.0
-    return _mean_amount(amounts, energies), unpriced
+    return *_mean_amount(amounts, energies), unpriced
 
 
 def _price_when_made(
@@ -355,16 +356,19 @@ def _price_when_made(
     return cost.amount * WH_PER_KWH / cost.energy_wh
 
 
-def _mean_amount(amounts: Sequence[float], energies: Sequence[Energy]) -> Measured | None:
+def _mean_amount(
+    amounts: Sequence[float], energies: Sequence[Energy]
+) -> tuple[Measured | None, tuple[Influence, ...]]:
     """Mean cost, as unsure as the mean energy is: when a part is made is the user's choice, not chance."""
     from core.uncertainty import mean_of
 
     if not amounts:
-        return None
-    mean = mean_of(list(energies)).energy_wh
+        return None, ()
+    found = mean_of(list(energies))
+    mean = found.energy_wh
     amount = math.fsum(amounts) / len(amounts)
     u95 = None if mean.u95 is None or mean.value <= 0 else abs(amount) * mean.u95 / mean.value
-    return Measured(amount, u95)
+    return Measured(amount, u95), found.influences
 
 
 def _per_kwh(energy: Measured) -> Measured:

@@ -10,34 +10,25 @@ import statistics
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
 
-import numpy as np
-from attrs import evolve, frozen
+from attrs import frozen
 
 from core.activity import Activity
 from core.beds.area import bed_area_dm2
 from core.beds.from_holds import DIFFERENCE_U_K, ORDINARY_ROOM_C
-from core.beds.heat import heat_capacity_j_per_k
-from core.beds.hold import Hold, holds, logged_c
+from core.beds.hold import Hold, holds
 from core.beds.hold_fit import Point
 from core.beds.model import BedModel, Watts
 from core.beds.plate import Plate, loss
 from core.beds.supply import Supply, bed_supply
 from core.results.checked_logs import checked_logs
 from core.results.held_temperatures import Known, elsewhere_c, first_known, usual_c
-from core.results.own_supply import own_supply
+from core.results.own_supply import OwnSupply, own_supply
 from core.results.runs import Seen, seen
 from core.results.values import Measured
+from core.results.warm_ups import Rise, heat_capacity, rise_of
 from core.study import Log, Machine, Meter, Run, Study
 from core.traces import Trace
 from core.uncertainty import NORMAL_95, coverage_factor
-
-#: the bed's temperature at the start is read over this time before it [s]
-_BEFORE_S = 60.0
-#: a heater that has let go still lifts the bed for so long [s]
-_OVERSHOOT_S = 120.0
-#: standard uncertainties of a rise of temperature: logged, and told by room and held temperature; judgement,
-#: no source [K]
-_LOGGED_RISE_U_K, _TYPED_RISE_U_K = 0.7, 2.0
 
 
 @frozen
@@ -65,6 +56,8 @@ class Held:
         What the bed took in its warm-up. [Wh]
     heat_capacity : Measured or None
         As drawn at the plug. [J/K]
+    rise : Rise or None
+        What the heat capacity was divided by.
     """
 
     run_id: str
@@ -79,6 +72,7 @@ class Held:
     floor_w: float | None
     warm_up_wh: Measured | None
     heat_capacity: Measured | None
+    rise: Rise | None = None
 
     @property
     def half_over_full(self) -> float | None:
@@ -118,8 +112,8 @@ class MachineBed:
         Of the longest rise. [J/K]
     floor_w : float or None
         At the temperature and room of the comparison. [W]
-    efficiency : Measured or None
-        Watts of the bed by a meter of its own over those at the plug. [1]
+    own_meter : OwnSupply or None
+        What a meter on the bed alone tells of its supply.
     """
 
     machine_id: str
@@ -134,13 +128,34 @@ class MachineBed:
     meter_ids: frozenset[str]
     heat_capacity: Measured | None
     floor_w: float | None
-    efficiency: Measured | None = None
+    own_meter: OwnSupply | None = None
 
     def counts(self, held: Held) -> bool:
         """Whether a hold has a part in the model: a restless one only where none was settled."""
         if held.hold.steady.is_settled:
             return True
         return not any(h.hold.steady.is_settled and _point(h) is not None for h in self.held)
+
+    @property
+    def from_cold(self) -> Held | None:
+        """The hold whose warm-up is told: that which began cold, the warmest of several."""
+        cold = [h for h in self.held if h.hold.is_first and h.warm_up_wh is not None]
+        return max(cold, key=lambda h: h.difference_k or 0.0, default=None)
+
+    @property
+    def longest_rise(self) -> Held | None:
+        """The hold whose heat capacity is told: that whose warm-up took most."""
+        return longest_rise(self.held)
+
+    @property
+    def first_hour(self) -> Held | None:
+        """The first of the tests from cold that lasted an hour."""
+        return next((h for h in self.held if h.hold.is_first and h.half_over_full is not None), None)
+
+    @property
+    def efficiency(self) -> Measured | None:
+        """Watts of the bed by a meter of its own over those at the plug. [1]"""
+        return None if self.own_meter is None else self.own_meter.value
 
     @property
     def w_per_dm2(self) -> Measured | None:
@@ -268,6 +283,7 @@ def _held(
     floor_w = None
     if area_dm2 is not None and bed_c is not None and is_warm:
         floor_w = loss(Plate.square(area_dm2), bed_c, ambient_c, emissivity=study.emissivity).total_w
+    rise = rise_of(hold, bed_c, ambient_c, trace) if is_warm else None
     per_dm2 = None
     if bed_w is not None and area_dm2 is not None:
         per_dm2 = Measured(bed_w.value / area_dm2, None if bed_w.u95 is None else bed_w.u95 / area_dm2)
@@ -283,7 +299,8 @@ def _held(
         w_per_dm2=per_dm2,
         floor_w=floor_w,
         warm_up_wh=_warm_up_wh(hold, meter),
-        heat_capacity=_heat_capacity(hold, bed_c, ambient_c, trace, meter) if is_warm else None,
+        heat_capacity=None if rise is None else heat_capacity(hold, rise, gain_u(meter)),
+        rise=rise,
     )
 
 
@@ -309,40 +326,6 @@ def _warm_up_wh(hold: Hold, meter: Meter) -> Measured | None:
     )
 
 
-def _heat_capacity(
-    hold: Hold, bed_c: float | None, room_c: float, trace: Trace, meter: Meter
-) -> Measured | None:
-    """From the warm-up: logged temperatures tell the rise, overshoot and all.
-
-    Where they are not logged, the first temperature of a test rose from the room's to the held one, give or
-    take some kelvin; of the others the rise is not known.
-    """
-    before_c = logged_c(trace, "bed", hold.start_s - _BEFORE_S, hold.start_s)
-    top_c = _highest_c(trace, hold.warm_end_s, hold.warm_end_s + _OVERSHOOT_S)
-    rise_u = _LOGGED_RISE_U_K
-    if before_c is None or top_c is None:
-        if not hold.is_first or bed_c is None:
-            return None
-        before_c, top_c, rise_u = room_c, bed_c, _TYPED_RISE_U_K
-    found = heat_capacity_j_per_k(evolve(hold, bed_c=top_c), before_c, room_c)
-    if found is None or found[0] <= 0:
-        return None
-    value, u = found
-    return Measured(
-        value, NORMAL_95 * math.hypot(u, gain_u(meter) * value, rise_u / (top_c - before_c) * value)
-    )
-
-
-def _highest_c(trace: Trace, start_s: float, end_s: float) -> float | None:
-    """Highest logged bed temperature of an interval. [degC]"""
-    column = trace.temperatures_c.get("bed")
-    if column is None:
-        return None
-    first, last = np.searchsorted(trace.time_s, (start_s, end_s))
-    values = column[first:last][np.isfinite(column[first:last])]
-    return float(values.max()) if values.size else None
-
-
 def _bed(
     machine: Machine,
     study: Study,
@@ -361,8 +344,7 @@ def _bed(
         model = BedModel.of(points, max(gain_u(study.meter(meter_id)) for meter_id in meters))
     area_dm2 = bed_area_dm2(machine)
     is_warm = bed_c > room_c
-    warmed = [h for h in held if h.heat_capacity is not None]
-    longest = max(warmed, key=lambda h: h.hold.warm_up_wh or 0.0, default=None)
+    longest = longest_rise(held)
     floor_w = None
     if area_dm2 is not None and is_warm:
         floor_w = loss(Plate.square(area_dm2), bed_c, room_c, emissivity=study.emissivity).total_w
@@ -379,8 +361,14 @@ def _bed(
         meter_ids=frozenset(meters),
         heat_capacity=None if longest is None else longest.heat_capacity,
         floor_w=floor_w,
-        efficiency=own_supply(study, machine.id, [(h.hold, log_of[h.run_id]) for h in held], traces),
+        own_meter=own_supply(study, machine.id, [(h.hold, log_of[h.run_id]) for h in held], traces),
     )
+
+
+def longest_rise(held: Sequence[Held]) -> Held | None:
+    """The hold whose warm-up took most, of those whose heat capacity is known."""
+    warmed = [h for h in held if h.heat_capacity is not None]
+    return max(warmed, key=lambda h: h.hold.warm_up_wh or 0.0, default=None)
 
 
 def _point(held: Held) -> Point | None:

@@ -11,6 +11,7 @@ from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
 import numpy as np
+from attrs import frozen
 
 from core.beds.hold import Hold
 from core.beds.steady import u_of_mean
@@ -26,10 +27,39 @@ LEAST_S = 300.0
 _PARTS = 8
 
 
+@frozen
+class OwnSupply:
+    """What a supply lets through, and what that was made of.
+
+    Parameters
+    ----------
+    value : Measured
+        Watts of the bed by its own meter over those that it takes at the plug. [1]
+    own_w, bed_w : float
+        Both, over the settled part. [W]
+    seconds : float
+        Length of that part. [s]
+    base_w : float
+        What was taken off at the plug. [W]
+    log_ids : tuple of str
+        The log at the plug, and that of the bed alone.
+    parts : tuple of (str, float)
+        Relative standard uncertainties by their names; those of gains by ``gain:`` and the meter's id. [1]
+    """
+
+    value: Measured
+    own_w: float
+    bed_w: float
+    seconds: float
+    base_w: float
+    log_ids: tuple[str, str]
+    parts: tuple[tuple[str, float], ...]
+
+
 def own_supply(
     study: Study, machine_id: str, held: Sequence[tuple[Hold, Log]], traces: Mapping[str, Trace]
-) -> Measured | None:
-    """Watts of the bed by its own meter over those at the plug, in the longest hold that has both. [1]
+) -> OwnSupply | None:
+    """Watts of the bed by its own meter over those at the plug, in the longest hold that has both.
 
     Parameters
     ----------
@@ -41,21 +71,21 @@ def own_supply(
 
     Returns
     -------
-    Measured or None
+    OwnSupply or None
         None where no log of the bed alone covers a hold.
     """
     found = [
-        (hold.steady.end_s - hold.steady.start_s, value)
+        value
         for hold, log in held
         for own in study.logs_of(machine_id)
         if own.of_bed and own.id in traces and log.id in traces
         for value in [_ratio(study, hold, log, own, traces)]
         if value is not None
     ]
-    return max(found, key=lambda f: f[0])[1] if found else None
+    return max(found, key=lambda f: f.seconds, default=None)
 
 
-def _ratio(study: Study, hold: Hold, log: Log, own: Log, traces: Mapping[str, Trace]) -> Measured | None:
+def _ratio(study: Study, hold: Hold, log: Log, own: Log, traces: Mapping[str, Trace]) -> OwnSupply | None:
     here, there = traces[log.id], traces[own.id]
     start_s, end_s = hold.steady.start_s, hold.steady.end_s
     shift_s = _shift_s(here, there)
@@ -73,11 +103,23 @@ def _ratio(study: Study, hold: Hold, log: Log, own: Log, traces: Mapping[str, Tr
     scatter = u_of_mean(own_w / bed_w) / ratio
     meter, own_meter = study.meter(log.meter_id), study.meter(own.meter_id)
     apart = () if own_meter.id == meter.id else (meter, own_meter)
-    gains = [m.gain_percent / 100 / math.sqrt(3) for m in apart]
-    offset = own_meter.offset_w / math.sqrt(3) / float(own_w.mean())
-    u = math.hypot(scatter, (hold.base_u_w or 0.0) / float(bed_w.mean()), offset, *gains)
+    parts = (
+        ("scatter", scatter),
+        ("baseline of the hold", (hold.base_u_w or 0.0) / float(bed_w.mean())),
+        ("meter offset", own_meter.offset_w / math.sqrt(3) / float(own_w.mean())),
+        *((f"gain:{m.id}", m.gain_percent / 100 / math.sqrt(3)) for m in apart),
+    )
+    u = math.hypot(*(part for _, part in parts))
     df = (_PARTS - 1) * (u / scatter) ** 4 if scatter > 0 else math.inf
-    return Measured(ratio, coverage_factor(df) * u * ratio)
+    return OwnSupply(
+        value=Measured(ratio, coverage_factor(df) * u * ratio),
+        own_w=float(own_w.mean()),
+        bed_w=float(bed_w.mean()),
+        seconds=end_s - start_s,
+        base_w=hold.base_w or 0.0,
+        log_ids=(log.id, own.id),
+        parts=parts,
+    )
 
 
 def _shift_s(here: Trace, there: Trace) -> float | None:

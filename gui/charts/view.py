@@ -48,7 +48,8 @@ class ChartView(QWidget):
 
     picked = Signal(object)  # run id or None
     leaving_out = Signal(str)  # Delete was pressed on a run
-    asked = Signal(str, str, str)  # how was it found: machine id, run id or nothing, key of the measure
+    #: how was it found: machine id, run id or nothing, key of the measure; all empty at a reading of a curve
+    asked = Signal(str, str, str)
     copying = Signal()
     pulled = Signal()  # the pointer has been moved with the button held: the picture is to go elsewhere
 
@@ -287,7 +288,7 @@ class ChartView(QWidget):
             self._pick(None if target is None else target.run_id)
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        target = self.target_at(event.position().x(), event.position().y())
+        target = self.pointed_at(event.position().x(), event.position().y())
         if target is not None and self.value_at(event.position().x(), event.position().y()) is None:
             self.asked.emit(target.machine_id, target.run_id, target.key)
 

@@ -312,6 +312,10 @@
         <translation>&amp;in:</translation>
     </message>
     <message>
+        <source>({energy} Wh × 3600 − {lost} J lost meanwhile) ÷ ({to} °C − {from_} °C) = {value} J/K</source>
+        <translation>({energy} Wh × 3600 − {lost} J unterdessen verloren) ÷ ({to} °C − {from_} °C) = {value} J/K</translation>
+    </message>
+    <message>
         <source>, adjusted for {pairs:pair|pairs} by Holm&apos;s way</source>
         <translation>, nach Holm angepasst an {pairs:Paar|Paare}</translation>
     </message>
@@ -428,6 +432,10 @@
         <translation>Ein Wechsel zwischen zwei Zeilen des Logs kann überall dazwischen liegen.</translation>
     </message>
     <message>
+        <source>A change of state placed a minute later moves it by a minute.</source>
+        <translation>Ein um eine Minute später gesetzter Zustandswechsel verschiebt es um eine Minute.</translation>
+    </message>
+    <message>
         <source>A check takes two different meters: choose another one.</source>
         <translation>Eine Prüfung braucht zwei verschiedene Messgeräte: ein anderes wählen.</translation>
     </message>
@@ -448,8 +456,16 @@
         <translation>Auf einem kühleren Heizbett kann sich das Teil lösen. Wie weit man gehen darf, hängt von Material, Platte und Teil ab: eine eigene Grenze setzen und an einem Teil erproben, das misslingen darf.</translation>
     </message>
     <message>
+        <source>A curve is taken only where the data demand it; this is its slope in the middle.</source>
+        <translation>Eine Kurve wird nur genommen, wo die Daten sie verlangen; dies ist ihre Steigung in der Mitte.</translation>
+    </message>
+    <message>
         <source>A difference between two machines counts as shown where both the repeats alone (Welch’s test [2] for two machines, that of Games and Howell [3] for more) and the ratio with what the meters leave open (adjusted for all pairs by Holm’s way [4]) have a p below 0.05. Otherwise none is shown, which does not mean that there is no difference.</source>
         <translation>Ein Unterschied zwischen zwei Maschinen gilt als nachgewiesen, wo sowohl die Wiederholungen allein (Welch-Test [2] bei zwei Maschinen, Games-Howell-Test [3] bei mehr) als auch das Verhältnis mit dem, was die Messgeräte offen lassen (für alle Paare nach Holm [4] angepasst), ein p unter 0,05 haben. Sonst ist keiner nachgewiesen, was nicht heißt, dass es keinen Unterschied gibt.</translation>
+    </message>
+    <message>
+        <source>A difference counts as shown where two tests say so: that of the repeats alone, and that of the ratio with what the meters leave open, adjusted for the number of pairs.</source>
+        <translation>Ein Unterschied gilt als gezeigt, wo zwei Tests es sagen: der der Wiederholungen allein und der des Verhältnisses mit dem, was die Messgeräte offen lassen, angepasst an die Zahl der Paare.</translation>
     </message>
     <message>
         <source>A difference is shown</source>
@@ -488,8 +504,16 @@
         <translation>Eine kWh k&amp;ostet</translation>
     </message>
     <message>
+        <source>A learnt level has no interval: it is the low end of what was drawn at rest.</source>
+        <translation>Eine gelernte Leistungsstufe hat kein Intervall: Sie ist das untere Ende dessen, was in Ruhe gezogen wurde.</translation>
+    </message>
+    <message>
         <source>A line of your own under the charts</source>
         <translation>Eine eigene Zeile unter den Diagrammen</translation>
+    </message>
+    <message>
+        <source>A line through the held temperatures, each weighted by how sure its watts are.</source>
+        <translation>Eine Gerade durch die gehaltenen Temperaturen, jede danach gewichtet, wie sicher ihre Leistung ist.</translation>
     </message>
     <message>
         <source>A load measured alone may take other watts while the machine works.</source>
@@ -540,12 +564,20 @@
         <translation>Ein negativer Rest heißt, dass die Verbraucher wärmer gemessen oder heißer gehalten wurden als beim Teil.</translation>
     </message>
     <message>
+        <source>A p has no interval: it is a count of the orders, or divisions, that machines could have had.</source>
+        <translation>Ein p hat kein Intervall: Es zählt die Reihenfolgen oder Aufteilungen, die die Maschinen hätten haben können.</translation>
+    </message>
+    <message>
         <source>A pale bar is shared: more runs do not lessen it.</source>
         <translation>Ein blasser Balken ist gemeinsam: Mehr Läufe verringern ihn nicht.</translation>
     </message>
     <message>
         <source>A picture needs one machine at least; all are shown again.</source>
         <translation>Ein Bild braucht mindestens eine Maschine; alle werden wieder gezeigt.</translation>
+    </message>
+    <message>
+        <source>A point that could matter more than this could make a difference that is none.</source>
+        <translation>Ein Punkt, der mehr als das ausmachen könnte, könnte einen Unterschied vortäuschen.</translation>
     </message>
     <message>
         <source>A print</source>
@@ -576,6 +608,10 @@
         <translation>Ein Bericht, der für sich steht, jede Tabelle und ein Bündel, aus dem andere jede Zahl nachrechnen können.</translation>
     </message>
     <message>
+        <source>A rest is a stretch with neither a run nor a test; the longest tells how far the logs reach.</source>
+        <translation>Eine Pause ist ein Abschnitt ohne Lauf und ohne Versuch; die längste sagt, wie weit die Logs reichen.</translation>
+    </message>
+    <message>
         <source>A run as long as the print: other parts may move faster, cool more, or heat the bed less.</source>
         <translation>Ein Lauf so lang wie der Druck: Andere Teile können schneller gefahren, mehr gekühlt oder mit weniger Heizbett gefertigt werden.</translation>
     </message>
@@ -602,6 +638,10 @@
     <message>
         <source>A spreadsheet with a sheet for each table, and one for the method</source>
         <translation>Eine Arbeitsmappe mit einem Blatt je Tabelle und einem für die Methode</translation>
+    </message>
+    <message>
+        <source>A straight line is a local description: it holds between the held temperatures.</source>
+        <translation>Eine Gerade ist eine örtliche Beschreibung: Sie gilt zwischen den gehaltenen Temperaturen.</translation>
     </message>
     <message>
         <source>A switch-on test was marked, but no step stands out in it.</source>
@@ -800,6 +840,10 @@
         <translation>Alle Dateien (*)</translation>
     </message>
     <message>
+        <source>All machines: standby of a year</source>
+        <translation>Alle Maschinen: Bereitschaft eines Jahres</translation>
+    </message>
+    <message>
         <source>All numbers are invented: this is a demonstration.</source>
         <translation>Alle Zahlen sind erfunden: Dies ist eine Vorführung.</translation>
     </message>
@@ -858,6 +902,10 @@
     <message>
         <source>As it was noted with the readings of the display.</source>
         <translation>Wie mit den Ablesungen der Anzeige notiert.</translation>
+    </message>
+    <message>
+        <source>As many prints of that length as the hours of a year hold, one warm-up each.</source>
+        <translation>So viele Drucke dieser Dauer, wie die Stunden eines Jahres fassen, jeder mit einmal Aufheizen.</translation>
     </message>
     <message>
         <source>As shown…</source>
@@ -1090,6 +1138,18 @@
     <message>
         <source>By a meter of its own, of the watts at the plug {shares} reach the bed; the rest is lost in its supply and on the way.</source>
         <translation>Laut eigenem Messgerät erreichen von der Leistung am Stecker {shares} das Heizbett; der Rest geht in der Speisung und unterwegs verloren.</translation>
+    </message>
+    <message>
+        <source>By all but the one that lies farthest off</source>
+        <translation>Nach allen außer dem, das am weitesten abliegt</translation>
+    </message>
+    <message>
+        <source>By all windows, the settled and the others</source>
+        <translation>Nach allen Fenstern, den gleichmäßigen und den übrigen</translation>
+    </message>
+    <message>
+        <source>By itself it has no interval: it is a part of the print&apos;s energy, and that has one.</source>
+        <translation>Für sich hat es kein Intervall: Es ist ein Teil der Energie des Drucks, und die hat eines.</translation>
     </message>
     <message>
         <source>By the checks on one load {meter} most likely reads {error} too {way}, more than its accuracy of ±{limit} % allows; repeat the check, state the accuracy anew, or use another meter.</source>
@@ -1632,6 +1692,10 @@
         <translation>E = {raw_wh} Wh</translation>
     </message>
     <message>
+        <source>Each bed has a meter of its own: both gains count.</source>
+        <translation>Jedes Heizbett hat ein eigenes Messgerät: Beide Verstärkungen zählen.</translation>
+    </message>
+    <message>
         <source>Each hour more takes {processing_w} kWh more.</source>
         <translation>Jede Stunde mehr braucht {processing_w} kWh mehr.</translation>
     </message>
@@ -1646,6 +1710,10 @@
     <message>
         <source>Each of the {count} machines has a {property} of its own: groups need two machines or more.</source>
         <translation>Jede der {count} Maschinen hat einen eigenen Wert für „{property}“: Gruppen brauchen zwei oder mehr Maschinen.</translation>
+    </message>
+    <message>
+        <source>Each run is cut where its warm-up ends; both parts are means over the runs of a machine.</source>
+        <translation>Jeder Lauf wird am Ende seines Aufheizens geteilt; beide Teile sind Mittel über die Läufe einer Maschine.</translation>
     </message>
     <message>
         <source>Each step is the difference of the levels before and after it.</source>
@@ -1690,6 +1758,10 @@
     <message>
         <source>Electricity of the print</source>
         <translation>Strom des Drucks</translation>
+    </message>
+    <message>
+        <source>Electronics run as long as the machine is on; of others the test&apos;s end, or you, said so.</source>
+        <translation>Die Elektronik läuft, solange die Maschine an ist; von anderen sagte es das Ende des Versuchs oder eine eigene Angabe.</translation>
     </message>
     <message>
         <source>Emissivity of the beds&apos; faces</source>
@@ -1772,6 +1844,10 @@
         <translation>Energie des Drucks</translation>
     </message>
     <message>
+        <source>Energy of the print times the factor that you stated ({source}).</source>
+        <translation>Energie des Drucks mal den angegebenen Faktor ({source}).</translation>
+    </message>
+    <message>
         <source>Energy per part</source>
         <translation>Energie je Teil</translation>
     </message>
@@ -1800,6 +1876,10 @@
         <translation>Läufe eingeben, von denen nur die Anzeige des Messgeräts abgelesen wurde</translation>
     </message>
     <message>
+        <source>Every half hour of the day is tried as a start, on every day that has prices to the end of the print: warm-up and processing are priced by the price of their own time.</source>
+        <translation>Jede halbe Stunde des Tages wird als Beginn versucht, an jedem Tag mit Preisen bis zum Ende des Drucks: Aufheizen und Fertigung werden mit dem Preis ihrer eigenen Zeit berechnet.</translation>
+    </message>
+    <message>
         <source>Every pair</source>
         <translation>Jedes Paar</translation>
     </message>
@@ -1826,6 +1906,10 @@
     <message>
         <source>Far apart</source>
         <translation>Weit auseinander</translation>
+    </message>
+    <message>
+        <source>Far from 100 % the warm-up matters, and a test of half an hour tells too much.</source>
+        <translation>Weit von 100 % macht das Aufheizen etwas aus, und ein Versuch von einer halben Stunde sagt zu viel.</translation>
     </message>
     <message>
         <source>Feb</source>
@@ -2124,6 +2208,14 @@
         <translation>Eine zweite Temperatur mit mindestens 5 K Abstand halten: Dann sagt eine Gerade, was dazwischen liegt.</translation>
     </message>
     <message>
+        <source>Hold a third temperature, far from both: then the line is tested, and surer.</source>
+        <translation>Eine dritte Temperatur halten, fern von beiden: Dann ist die Gerade geprüft und sicherer.</translation>
+    </message>
+    <message>
+        <source>Hold both temperatures for an hour, from cold: then both watts and the cooling are measured.</source>
+        <translation>Beide Temperaturen eine Stunde halten, aus dem kalten Zustand: Dann sind beide Leistungen und das Abkühlen gemessen.</translation>
+    </message>
+    <message>
         <source>Hold each temperature for an hour; log the bed&apos;s and the room&apos;s temperature with it.</source>
         <translation>Jede Temperatur eine Stunde halten; die Temperatur von Heizbett und Raum mit aufzeichnen.</translation>
     </message>
@@ -2248,6 +2340,10 @@
         <translation>Wie das ermittelt wurde</translation>
     </message>
     <message>
+        <source>How was this found? Click, or press F1.</source>
+        <translation>Wie wurde das gefunden? Klicken oder F1 drücken.</translation>
+    </message>
+    <message>
         <source>How {machine}&apos;s log was read</source>
         <translation>Wie das Log von {machine} gelesen wurde</translation>
     </message>
@@ -2260,28 +2356,188 @@
         <translation>Minuten Leerlauf bis zum Ausschalten</translation>
     </message>
     <message>
+        <source>If 1 of 100 prints more failed</source>
+        <translation>Wenn 1 von 100 Drucken mehr misslänge</translation>
+    </message>
+    <message>
+        <source>If a kilowatt hour cost {more} {currency} more</source>
+        <translation>Wenn eine Kilowattstunde {more} {currency} mehr kostete</translation>
+    </message>
+    <message>
+        <source>If all were off for one hour more a day</source>
+        <translation>Wenn alle täglich eine Stunde länger aus wären</translation>
+    </message>
+    <message>
+        <source>If electricity cost 10 % more</source>
+        <translation>Wenn Strom 10 % mehr kostete</translation>
+    </message>
+    <message>
+        <source>If every run of {machine} ended {later} later</source>
+        <translation>Wenn jeder Lauf von {machine} {later} später endete</translation>
+    </message>
+    <message>
+        <source>If it drew 1 W more, in a print of {hours} h</source>
+        <translation>Zöge sie 1 W mehr, in einem Druck von {hours} h</translation>
+    </message>
+    <message>
+        <source>If it drew 1 W more, in a year</source>
+        <translation>Zöge er 1 W mehr, in einem Jahr</translation>
+    </message>
+    <message>
+        <source>If it had been 1 K warmer, the bed would be told at {celsius} °C with</source>
+        <translation>Wäre es 1 K wärmer gewesen, lautete die Leistung des Heizbetts bei {celsius} °C anders um</translation>
+    </message>
+    <message>
         <source>If it had been otherwise</source>
         <translation>Wenn es anders gewesen wäre</translation>
+    </message>
+    <message>
+        <source>If it had been otherwise:</source>
+        <translation>Wäre es anders gewesen:</translation>
+    </message>
+    <message>
+        <source>If it had ended one row of the log later</source>
+        <translation>Hätte es eine Zeile des Logs später geendet</translation>
+    </message>
+    <message>
+        <source>If it had ended {time} later</source>
+        <translation>Hätte es {time} später geendet</translation>
+    </message>
+    <message>
+        <source>If it lasted 10 % longer</source>
+        <translation>Wenn sie 10 % länger hielte</translation>
+    </message>
+    <message>
+        <source>If it printed 10 % more</source>
+        <translation>Wenn sie 10 % mehr druckte</translation>
+    </message>
+    <message>
+        <source>If it started at {time}</source>
+        <translation>Wenn er um {time} begänne</translation>
     </message>
     <message>
         <source>If it were 1 W more: +{hours_per_year} kWh a year</source>
         <translation>Wäre es 1 W mehr: +{hours_per_year} kWh im Jahr</translation>
     </message>
     <message>
+        <source>If it were counted 30 s longer</source>
+        <translation>Würde es 30 s länger gezählt</translation>
+    </message>
+    <message>
+        <source>If it were counted from {time} later on</source>
+        <translation>Würde es von {time} später an gezählt</translation>
+    </message>
+    <message>
+        <source>If it were off for one hour more a day</source>
+        <translation>Wenn sie täglich eine Stunde länger aus wäre</translation>
+    </message>
+    <message>
+        <source>If it were switched off after {minutes} min</source>
+        <translation>Würde sie nach {minutes} min ausgeschaltet</translation>
+    </message>
+    <message>
+        <source>If its one meter read 1 % too high: no change</source>
+        <translation>Wenn ihr einziges Messgerät 1 % zu viel anzeigte: keine Änderung</translation>
+    </message>
+    <message>
+        <source>If its wear cost 10 % more</source>
+        <translation>Wenn ihr Verschleiß 10 % mehr kostete</translation>
+    </message>
+    <message>
+        <source>If processing took 10 min longer</source>
+        <translation>Wenn die Fertigung 10 min länger dauerte</translation>
+    </message>
+    <message>
+        <source>If runs scattered by {percents} %</source>
+        <translation>Wenn die Läufe um {percents} % streuten</translation>
+    </message>
+    <message>
+        <source>If the area of {machine} were 1 dm² larger</source>
+        <translation>Wäre die Fläche von {machine} 1 dm² größer</translation>
+    </message>
+    <message>
+        <source>If the area were 1 dm² larger</source>
+        <translation>Wäre die Fläche 1 dm² größer</translation>
+    </message>
+    <message>
+        <source>If the bed became 1 K cooler still</source>
+        <translation>Würde das Heizbett noch 1 K kühler</translation>
+    </message>
+    <message>
+        <source>If the bed had become 1 K warmer</source>
+        <translation>Wäre das Heizbett 1 K wärmer geworden</translation>
+    </message>
+    <message>
+        <source>If the bed had begun 1 K warmer</source>
+        <translation>Hätte das Heizbett 1 K wärmer begonnen</translation>
+    </message>
+    <message>
         <source>If the bed had held with 1 W more</source>
         <translation>Hätte das Heizbett mit 1 W mehr gehalten</translation>
+    </message>
+    <message>
+        <source>If the bed were held 1 K warmer first</source>
+        <translation>Würde das Heizbett zuerst 1 K wärmer gehalten</translation>
     </message>
     <message>
         <source>If the bed were held 10 K warmer</source>
         <translation>Würde das Heizbett 10 K wärmer gehalten</translation>
     </message>
     <message>
+        <source>If the change came 10 min later</source>
+        <translation>Käme der Wechsel 10 min später</translation>
+    </message>
+    <message>
+        <source>If the common bed were 5 K cooler</source>
+        <translation>Wäre das gemeinsame Heizbett 5 K kühler</translation>
+    </message>
+    <message>
+        <source>If the common bed were 5 K warmer</source>
+        <translation>Wäre das gemeinsame Heizbett 5 K wärmer</translation>
+    </message>
+    <message>
+        <source>If the common room were 1 K warmer</source>
+        <translation>Wäre der gemeinsame Raum 1 K wärmer</translation>
+    </message>
+    <message>
+        <source>If the emissivity were {emissivity}</source>
+        <translation>Wäre der Emissionsgrad {emissivity}</translation>
+    </message>
+    <message>
+        <source>If the energy of {machine} were 1 % more: {ratio}</source>
+        <translation>Wäre die Energie von {machine} 1 % größer: {ratio}</translation>
+    </message>
+    <message>
+        <source>If the factor were 10 g/kWh higher</source>
+        <translation>Wäre der Faktor um 10 g/kWh höher</translation>
+    </message>
+    <message>
         <source>If the log held {held}</source>
         <translation>Wenn das Log so zu lesen wäre: {held}</translation>
     </message>
     <message>
+        <source>If the machine drew 1 W more all the time</source>
+        <translation>Zöge die Maschine die ganze Zeit 1 W mehr</translation>
+    </message>
+    <message>
+        <source>If the machine drew 1 W more beside the bed</source>
+        <translation>Zöge die Maschine neben dem Heizbett 1 W mehr</translation>
+    </message>
+    <message>
+        <source>If the machine were off for one hour a day</source>
+        <translation>Wäre die Maschine täglich eine Stunde aus</translation>
+    </message>
+    <message>
+        <source>If the material cost 10 % more</source>
+        <translation>Wenn das Material 10 % mehr kostete</translation>
+    </message>
+    <message>
         <source>If the meter read 1 % too high: {change}</source>
         <translation>Wenn das Messgerät 1 % zu viel anzeigte: {change}</translation>
+    </message>
+    <message>
+        <source>If the print took 1 h longer</source>
+        <translation>Wenn der Druck 1 h länger dauerte</translation>
     </message>
     <message>
         <source>If the room had been 1 K warmer</source>
@@ -2292,8 +2548,24 @@
         <translation>Hätte der Lauf ohne Heizbett 1 W mehr gezogen</translation>
     </message>
     <message>
+        <source>If the span began later ({by})</source>
+        <translation>Begänne die Spanne später ({by})</translation>
+    </message>
+    <message>
+        <source>If the span ended later ({by})</source>
+        <translation>Endete die Spanne später ({by})</translation>
+    </message>
+    <message>
+        <source>If the warm-up of {machine} ended 30 s later</source>
+        <translation>Endete das Aufheizen von {machine} 30 s später</translation>
+    </message>
+    <message>
         <source>If what is not the bed drew 1 W more</source>
         <translation>Zöge alles außer dem Heizbett 1 W mehr</translation>
+    </message>
+    <message>
+        <source>If what was on before had risen by 1 % at the same moment</source>
+        <translation>Wäre das schon Laufende im selben Augenblick um 1 % gestiegen</translation>
     </message>
     <message>
         <source>If {each} ended {later_s} later</source>
@@ -2302,6 +2574,22 @@
     <message>
         <source>If {each} started one sample ({sample_s}) earlier</source>
         <translation>Wenn {each} einen Abtastwert ({sample_s}) früher begänne</translation>
+    </message>
+    <message>
+        <source>If {load} did not run</source>
+        <translation>Liefe nicht mit: {load}</translation>
+    </message>
+    <message>
+        <source>If {load} were not counted</source>
+        <translation>Nicht mitgezählt: {load}</translation>
+    </message>
+    <message>
+        <source>If {meter} read 1 % too high</source>
+        <translation>Wenn {meter} 1 % zu viel anzeigte</translation>
+    </message>
+    <message>
+        <source>If {percents} % were to be shown</source>
+        <translation>Sollten {percents} % gezeigt werden</translation>
     </message>
     <message>
         <source>Import a log</source>
@@ -2352,6 +2640,10 @@
         <translation>Er ist hier nicht zu sehen, weil Ablesungen einer Anzeige nichts über die Heizung sagen.</translation>
     </message>
     <message>
+        <source>It changes no number of this page: this hold has no part in the watts that are compared.</source>
+        <translation>Sie ändert keine Zahl dieser Seite: An der verglichenen Leistung hat dieser Versuch keinen Anteil.</translation>
+    </message>
+    <message>
         <source>It could matter {energy} Wh a part.</source>
         <translation>Es könnte {energy} Wh je Teil ausmachen.</translation>
     </message>
@@ -2380,12 +2672,52 @@
         <translation>Eine Spalte namens {missing} fehlt; ein Laufzettel hat die Spalten machine, run, start, end und energy.</translation>
     </message>
     <message>
+        <source>It has no interval: both come from one log, so the meter&apos;s gain drops out.</source>
+        <translation>Es hat kein Intervall: Beide stammen aus einem Log, daher fällt die Verstärkung des Messgeräts heraus.</translation>
+    </message>
+    <message>
+        <source>It has no interval: both energies come from one log, so the meter&apos;s gain drops out; what the rests of other weeks would be is not known.</source>
+        <translation>Es hat kein Intervall: Beide Energien stammen aus einem Log, daher fällt die Verstärkung des Messgeräts heraus; wie die Pausen anderer Wochen wären, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>It has no interval: it is told to a window of {window}.</source>
+        <translation>Es hat kein Intervall: Es wird auf ein Fenster von {window} genau angegeben.</translation>
+    </message>
+    <message>
+        <source>It has no interval: it is told to the row at which the heater first lets go.</source>
+        <translation>Es hat kein Intervall: Es wird bis zu der Zeile angegeben, bei der die Heizung zum ersten Mal nachlässt.</translation>
+    </message>
+    <message>
+        <source>It has no interval: it tells how much the point could matter, not how much it did.</source>
+        <translation>Es hat kein Intervall: Es sagt, wie viel der Punkt ausmachen könnte, nicht, wie viel er ausmachte.</translation>
+    </message>
+    <message>
         <source>It holds for prints like the test part, with the same temperatures.</source>
         <translation>Gilt für Drucke wie das Prüfteil, mit denselben Temperaturen.</translation>
     </message>
     <message>
         <source>It holds what was not named, moving motors, plastic that melts, and heaters that work harder in a print.</source>
         <translation>Darin steckt, was nicht benannt ist, bewegte Motoren, schmelzender Kunststoff und Heizungen, die im Druck mehr leisten.</translation>
+    </message>
+    <message>
+        <source>It is a count of pairs; each machine&apos;s own interval is told by its own number.</source>
+        <translation>Es ist eine Zahl von Paaren; das Intervall jeder Maschine steht bei ihrer eigenen Zahl.</translation>
+    </message>
+    <message>
+        <source>It is a count of stretches, so it has no interval.</source>
+        <translation>Es ist eine Zahl von Abschnitten und hat daher kein Intervall.</translation>
+    </message>
+    <message>
+        <source>It is a count: no reading moves it by a little.</source>
+        <translation>Es ist eine Anzahl: Kein Messwert verschiebt sie ein wenig.</translation>
+    </message>
+    <message>
+        <source>It is a time between two marks, told as they were set.</source>
+        <translation>Es ist eine Zeit zwischen zwei Marken, so angegeben, wie sie gesetzt wurden.</translation>
+    </message>
+    <message>
+        <source>It is a time on the log&apos;s own clock: no reading makes it unsure, only where a change of state is placed, to a row of the log.</source>
+        <translation>Es ist eine Zeit auf der eigenen Uhr des Logs: Kein Messwert macht sie unsicher, nur, wo ein Zustandswechsel gesetzt wird, auf eine Zeile des Logs genau.</translation>
     </message>
     <message>
         <source>It is named twice; counted once.</source>
@@ -2400,8 +2732,32 @@
         <translation>Es ist keines der Logs des Bündels und wurde übergangen: Ein Bündel wird nur geprüft.</translation>
     </message>
     <message>
+        <source>It is taken as it was told; for what bed and room leave open together, {kelvin} K is taken as a standard uncertainty in the watts at a temperature.</source>
+        <translation>Sie wird genommen, wie sie angegeben ist; für das, was Heizbett und Raum zusammen offen lassen, werden {kelvin} K als Standardunsicherheit in die Leistung bei einer Temperatur gerechnet.</translation>
+    </message>
+    <message>
+        <source>It is the median of what the log itself says over the settled part.</source>
+        <translation>Sie ist der Median dessen, was das Log selbst im gleichmäßigen Teil sagt.</translation>
+    </message>
+    <message>
+        <source>It is the temperature that you stated for the whole test.</source>
+        <translation>Sie ist die für den ganzen Versuch angegebene Temperatur.</translation>
+    </message>
+    <message>
+        <source>It is told by another log of this machine over the same time.</source>
+        <translation>Ein anderes Log dieser Maschine sagt sie für dieselbe Zeit.</translation>
+    </message>
+    <message>
         <source>It made no whole part.</source>
         <translation>Es entstand kein ganzes Teil.</translation>
+    </message>
+    <message>
+        <source>It moves by whole rows of the log only.</source>
+        <translation>Es bewegt sich nur um ganze Zeilen des Logs.</translation>
+    </message>
+    <message>
+        <source>It moves by whole windows of {window} only.</source>
+        <translation>Es bewegt sich nur um ganze Fenster von {window}.</translation>
     </message>
     <message>
         <source>It needs a price of electricity and one run that counts.</source>
@@ -2412,6 +2768,10 @@
         <translation>Mindestens ein Lauf des Teils muss zählen.</translation>
     </message>
     <message>
+        <source>It needs prices that change over the day and one run that counts.</source>
+        <translation>Nötig sind Preise, die sich über den Tag ändern, und ein Lauf, der zählt.</translation>
+    </message>
+    <message>
         <source>It runs as long as the machine is on: {energy} kWh a year.</source>
         <translation>Läuft, solange die Maschine an ist: {energy} kWh im Jahr.</translation>
     </message>
@@ -2420,8 +2780,16 @@
         <translation>Bleibt wie gemessen: {why_not}.</translation>
     </message>
     <message>
+        <source>It takes the scatter so far for that of the runs to come.</source>
+        <translation>Die bisherige Streuung wird für die der kommenden Läufe genommen.</translation>
+    </message>
+    <message>
         <source>It took</source>
         <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>It touches no run that could be left out.</source>
+        <translation>Der Punkt betrifft keinen Lauf, der sich weglassen ließe.</translation>
     </message>
     <message>
         <source>It was accepted when it was less grave ({reason}); that holds no longer.</source>
@@ -2436,12 +2804,32 @@
         <translation>Hingenommen: {accepted}</translation>
     </message>
     <message>
+        <source>It was noted by you for this test.</source>
+        <translation>Sie wurde für diesen Versuch notiert.</translation>
+    </message>
+    <message>
+        <source>It was noted with the readings of a display, and nobody said how exactly.</source>
+        <translation>Sie wurde mit den Ablesungen einer Anzeige notiert, und wie genau, hat niemand angegeben.</translation>
+    </message>
+    <message>
         <source>Its duration was not noted, so its mean power is not known.</source>
         <translation>Die Dauer wurde nicht notiert, daher ist die mittlere Leistung nicht bekannt.</translation>
     </message>
     <message>
         <source>Its electricity</source>
         <translation>Strom dafür</translation>
+    </message>
+    <message>
+        <source>Its electricity has no interval, and what you stated is exact.</source>
+        <translation>Der Strom hat kein Intervall, und die eigenen Angaben gelten als genau.</translation>
+    </message>
+    <message>
+        <source>Its energy counter was run on over resets; both are joined, each by how sure it is.</source>
+        <translation>Der Energiezähler wurde über Rückstellungen weitergeführt; beides ist verbunden, jedes danach, wie sicher es ist.</translation>
+    </message>
+    <message>
+        <source>Its energy is that at the plug less what else the machine drew.</source>
+        <translation>Seine Energie ist die an der Steckdose, vermindert um das, was die Maschine sonst zog.</translation>
     </message>
     <message>
         <source>Its hold tests lack the bed&apos;s temperature, or the log does not show what else the machine draws.</source>
@@ -2462,6 +2850,10 @@
     <message>
         <source>Its life</source>
         <translation>Lebensdauer</translation>
+    </message>
+    <message>
+        <source>Its log has not been read, so what makes it unsure is not told.</source>
+        <translation>Das Log wurde nicht eingelesen, daher ist nicht angegeben, was es unsicher macht.</translation>
     </message>
     <message>
         <source>Its logs show no rest between runs.</source>
@@ -2656,6 +3048,10 @@
         <translation>Stufe</translation>
     </message>
     <message>
+        <source>Levels are learnt from each log; a stretch begins where heating lifts the power out of standby and ends where processing ends.</source>
+        <translation>Die Leistungsstufen werden aus jedem Log gelernt; ein Abschnitt beginnt, wo das Heizen die Leistung aus der Bereitschaft hebt, und endet, wo die Fertigung endet.</translation>
+    </message>
+    <message>
         <source>Light</source>
         <translation>Hell</translation>
     </message>
@@ -2670,6 +3066,10 @@
     <message>
         <source>Like for like as a table</source>
         <translation>Gleiches mit Gleichem als Tabelle</translation>
+    </message>
+    <message>
+        <source>Like for like: who changes places</source>
+        <translation>Gleiches mit Gleichem: wer die Plätze tauscht</translation>
     </message>
     <message>
         <source>Like for like: {energy} Wh</source>
@@ -2876,6 +3276,10 @@
         <translation>Gebildet aus</translation>
     </message>
     <message>
+        <source>Made of:</source>
+        <translation>Woraus es besteht:</translation>
+    </message>
+    <message>
         <source>Made on</source>
         <translation>Erstellt am</translation>
     </message>
@@ -2894,6 +3298,10 @@
     <message>
         <source>Mains against low voltage: one with a low-voltage supply, with its area and a hold test, is still missing.</source>
         <translation>Netz gegen Kleinspannung: Ein Heizbett mit Kleinspannung, mit Fläche und Halteversuch, fehlt noch.</translation>
+    </message>
+    <message>
+        <source>Mains against low voltage: watts per area</source>
+        <translation>Netz gegen Kleinspannung: Leistung je Fläche</translation>
     </message>
     <message>
         <source>Mains voltage, hot parts, and what the numbers are not</source>
@@ -3000,6 +3408,10 @@
         <translation>Mittel der zählenden Läufe.</translation>
     </message>
     <message>
+        <source>Mean of the runs that reach into the span.</source>
+        <translation>Mittel der Läufe, die in die Spanne reichen.</translation>
+    </message>
+    <message>
         <source>Mean of the runs whose bed share is seen.</source>
         <translation>Mittel der Läufe, deren Heizbettanteil zu sehen ist.</translation>
     </message>
@@ -3020,12 +3432,20 @@
         <translation>Mittlere Leistung [W]</translation>
     </message>
     <message>
+        <source>Mean power at the plug from the start of heating on, warm-up and all that the machine draws.</source>
+        <translation>Mittlere Leistung an der Steckdose ab Beginn des Heizens, mit dem Aufheizen und allem, was die Maschine zieht.</translation>
+    </message>
+    <message>
         <source>Mean power of the longest stretch of standby, cut into windows of five minutes; it counts from the first window on from which no window stands out and both halves agree.</source>
         <translation>Mittlere Leistung des längsten Abschnitts in Bereitschaft, in Fenster von fünf Minuten geteilt; er zählt vom ersten Fenster an, ab dem keines heraussticht und beide Hälften übereinstimmen.</translation>
     </message>
     <message>
         <source>Mean watts</source>
         <translation>Mittlere Leistung</translation>
+    </message>
+    <message>
+        <source>Mean watts per area of the beds fed from the mains, over that of the others.</source>
+        <translation>Mittlere Leistung je Fläche der Heizbetten am Netz, geteilt durch die der anderen.</translation>
     </message>
     <message>
         <source>Meaning of column {name}</source>
@@ -3140,6 +3560,10 @@
         <translation>Mehr dazu</translation>
     </message>
     <message>
+        <source>More beds of each kind, alike but for their supply.</source>
+        <translation>Mehr Heizbetten jeder Art, bis auf die Speisung gleich.</translation>
+    </message>
+    <message>
         <source>More machines: with these no division into groups at all could show a link.</source>
         <translation>Mehr Maschinen: Mit diesen könnte keine Aufteilung in Gruppen einen Zusammenhang nachweisen.</translation>
     </message>
@@ -3154,6 +3578,10 @@
     <message>
         <source>More runs</source>
         <translation>Weitere Läufe</translation>
+    </message>
+    <message>
+        <source>More runs lessen what differs from run to run; what the meters leave open stays.</source>
+        <translation>Mehr Läufe verringern, was von Lauf zu Lauf anders ist; was die Messgeräte offen lassen, bleibt.</translation>
     </message>
     <message>
         <source>More runs of both: the rest of the variance falls with their number.</source>
@@ -3248,6 +3676,10 @@
         <translation>Quelle des CO2-Faktors angeben</translation>
     </message>
     <message>
+        <source>Neither mean has an interval.</source>
+        <translation>Keines der beiden Mittel hat ein Intervall.</translation>
+    </message>
+    <message>
         <source>New</source>
         <translation>Neu</translation>
     </message>
@@ -3334,6 +3766,10 @@
     <message>
         <source>No machine can be adjusted yet: the note under the table says what would help.</source>
         <translation>Noch lässt sich keine Maschine umrechnen: Die Anmerkung unter der Tabelle sagt, was helfen würde.</translation>
+    </message>
+    <message>
+        <source>No machine can be adjusted.</source>
+        <translation>Keine Maschine lässt sich umrechnen.</translation>
     </message>
     <message>
         <source>No machine has both a value of {measure} and of {property}.</source>
@@ -3464,6 +3900,14 @@
         <translation>Kein Aufheizen gesehen: Für die Zeit, in der das Heizbett abkühlt, gilt eine gewöhnliche.</translation>
     </message>
     <message>
+        <source>Nobody noted it.</source>
+        <translation>Niemand hat sie notiert.</translation>
+    </message>
+    <message>
+        <source>Nobody noted it: an ordinary room is taken.</source>
+        <translation>Niemand hat sie notiert: Es gilt ein gewöhnlicher Raum.</translation>
+    </message>
+    <message>
         <source>Nobody stated the accuracy of {meters}: taken as ±1 % of reading and ±0.3 W; enter what the data sheet states.</source>
         <translation>Niemand gab die Genauigkeit an ({meters}): angenommen ±1 % der Anzeige und ±0,3 W; eintragen, was das Datenblatt angibt.</translation>
     </message>
@@ -3532,6 +3976,10 @@
         <translation>Was schiefging, unter Bemerkungen notieren und einen misslungenen Lauf am Ende seines Blocks wiederholen.</translation>
     </message>
     <message>
+        <source>Nothing else was found in the logs.</source>
+        <translation>Sonst wurde in den Logs nichts gefunden.</translation>
+    </message>
+    <message>
         <source>Nothing has been tested yet</source>
         <translation>Noch wurde nichts geprüft</translation>
     </message>
@@ -3540,8 +3988,20 @@
         <translation>Hier ist nichts</translation>
     </message>
     <message>
+        <source>Nothing is known of what makes its energy unsure.</source>
+        <translation>Was die Energie unsicher macht, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Nothing is known that makes it unsure: all runs took exactly as long.</source>
+        <translation>Nichts ist bekannt, was sie unsicher macht: Alle Läufe dauerten genau gleich lang.</translation>
+    </message>
+    <message>
         <source>Nothing leaves this computer. The logs stay as they are; a copy is kept inside the study.</source>
         <translation>Nichts verlässt diesen Rechner. Die Logs bleiben, wie sie sind; eine Kopie liegt in der Studie.</translation>
+    </message>
+    <message>
+        <source>Nothing scatters in these levels.</source>
+        <translation>In diesen Leistungsstufen streut nichts.</translation>
     </message>
     <message>
         <source>Nothing that was found makes {what} unfair</source>
@@ -3640,6 +4100,10 @@
         <translation>Von</translation>
     </message>
     <message>
+        <source>Of all pairs of machines that are told apart, the two whose mean energies lie nearest.</source>
+        <translation>Von allen unterscheidbaren Maschinenpaaren die zwei, deren mittlere Energien am nächsten liegen.</translation>
+    </message>
+    <message>
         <source>Of one run there is no spread, and so no interval.</source>
         <translation>Ein einziger Lauf hat keine Streuung und so kein Intervall.</translation>
     </message>
@@ -3670,6 +4134,10 @@
     <message>
         <source>Of the variance</source>
         <translation>Von der Varianz</translation>
+    </message>
+    <message>
+        <source>Of two beds on one meter its gain drops out.</source>
+        <translation>Bei zwei Heizbetten an einem Messgerät fällt dessen Verstärkung heraus.</translation>
     </message>
     <message>
         <source>On one load no difference is shown: {meter} reads {percents} % less than {other}.</source>
@@ -3756,8 +4224,16 @@
         <translation>Ein Druck auf jeder</translation>
     </message>
     <message>
+        <source>One print on each: a cooler bed after the first layers</source>
+        <translation>Je ein Druck: ein kühleres Heizbett nach den ersten Schichten</translation>
+    </message>
+    <message>
         <source>One row a machine, one column a property. Type to fill a cell, Delete empties, Ctrl+V pastes.</source>
         <translation>Eine Zeile je Maschine, eine Spalte je Eigenschaft. Tippen füllt eine Zelle, Entf leert sie, Strg+V fügt ein.</translation>
+    </message>
+    <message>
+        <source>One run each: none can be left out.</source>
+        <translation>Je ein Lauf: Keiner lässt sich weglassen.</translation>
     </message>
     <message>
         <source>One run only</source>
@@ -4376,6 +4852,10 @@
         <translation>{title} umbenennen</translation>
     </message>
     <message>
+        <source>Repeat each machine: the scatter is known the better the more runs there are.</source>
+        <translation>Jede Maschine wiederholen: Die Streuung ist umso besser bekannt, je mehr Läufe es gibt.</translation>
+    </message>
+    <message>
         <source>Repeats do not average a meter&apos;s error. However many runs are made, the meters hide {apart} between {machines} with a meter for each, {together} with one meter for both, and {planned} as planned here.</source>
         <translation>Wiederholungen mitteln den Fehler eines Messgeräts nicht heraus. Wie viele Läufe auch gemacht werden, die Messgeräte verdecken zwischen {machines} {apart} mit je einem Messgerät, {together} mit einem Messgerät für beide und {planned} wie hier geplant.</translation>
     </message>
@@ -4492,6 +4972,10 @@
         <translation>Läufe je Maschine, insgesamt</translation>
     </message>
     <message>
+        <source>Runs of the {part} in the logs</source>
+        <translation>Läufe in den Logs ({part})</translation>
+    </message>
+    <message>
         <source>Runs scatter by {spread} (95 % interval {low} to {high}; {count:run|runs} so far).</source>
         <translation>Die Läufe streuen um {spread} (95-%-Intervall {low} bis {high}; bisher {count:Lauf|Läufe}).</translation>
     </message>
@@ -4574,6 +5058,8 @@
     <message>
         <source>No year is written beside the dates, so the log is read as elapsed time. Save it with the year if the date matters.</source>
         <translation>Neben den Daten steht kein Jahr, deshalb gilt das Log als verstrichene Zeit. Speichern Sie es mit Jahr, wenn das Datum zählt.</translation>
+        <source>Its logs have not been read here, so how it was found is left unsaid.</source>
+        <translation>Die Logs wurden hier nicht eingelesen, daher bleibt ungesagt, wie es gefunden wurde.</translation>
     </message>
     <message>
         <source>Not known without a hold test at a noted temperature: {named}.</source>
@@ -4590,6 +5076,8 @@
     <message>
         <source>Purchase is in the price of {machines} alone.</source>
         <translation>Die Anschaffung steckt nur im Preis von {machines}.</translation>
+        <source>Nothing that is known moves it by a little: it is a bound, not a value.</source>
+        <translation>Nichts Bekanntes verschiebt sie ein wenig: Sie ist eine Schranke, kein Wert.</translation>
     </message>
     <message>
         <source>Save &amp;bundle…</source>
@@ -4976,8 +5464,16 @@
         <translation>Kleinster nachgewiesener Unterschied: {energy} Wh, {machines}</translation>
     </message>
     <message>
+        <source>Smallest difference shown: {name} and {name_2}</source>
+        <translation>Kleinster gezeigter Unterschied: {name} und {name_2}</translation>
+    </message>
+    <message>
         <source>Smallest difference that is shown, against the runs of each machine</source>
         <translation>Kleinster nachweisbarer Unterschied gegen die Läufe je Maschine</translation>
+    </message>
+    <message>
+        <source>So few runs leave nothing to be told apart.</source>
+        <translation>So wenige Läufe lassen nichts unterscheiden.</translation>
     </message>
     <message>
         <source>Soak of the bed</source>
@@ -5176,6 +5672,10 @@
         <translation>Zustand, aus dem jeder Lauf startet</translation>
     </message>
     <message>
+        <source>State how many hours a year it prints, in the form beside the charts.</source>
+        <translation>Im Formular neben den Diagrammen angeben, wie viele Stunden im Jahr sie druckt.</translation>
+    </message>
+    <message>
         <source>State the accuracy of {name} from its data sheet: ±{gain_percent:g} % of reading and ±{offset_w:g} W are assumed.</source>
         <translation>Die Genauigkeit von {name} aus dem Datenblatt angeben: Angenommen sind ±{gain_percent:g} % der Anzeige und ±{offset_w:g} W.</translation>
     </message>
@@ -5240,6 +5740,10 @@
         <translation>Wird angehalten…</translation>
     </message>
     <message>
+        <source>Stretches whose duration and energy agree belong to one part; the others are something else.</source>
+        <translation>Abschnitte, deren Dauer und Energie übereinstimmen, gehören zu einem Teil; die übrigen sind etwas anderes.</translation>
+    </message>
+    <message>
         <source>Studies</source>
         <translation>Studien</translation>
     </message>
@@ -5286,6 +5790,12 @@
     <message>
         <source>Meter of {machine}</source>
         <translation>Messgerät von {machine}</translation>
+        <source>A bound has no interval: it is wide enough by itself.</source>
+        <translation>Eine Schranke hat kein Intervall: Sie ist von sich aus weit genug.</translation>
+    </message>
+    <message>
+        <source>It stands as it was noted: there is no log to measure it by again.</source>
+        <translation>Es steht, wie es notiert wurde: Kein Log ist da, an dem es sich neu messen ließe.</translation>
     </message>
     <message>
         <source>Table as text (*.csv)</source>
@@ -5796,6 +6306,10 @@
         <translation>Die mittlere Leistung vom Ende des Aufheizens bis zum Ende, gemittelt über die zählenden Läufe.</translation>
     </message>
     <message>
+        <source>The meter&apos;s offset drops out of a difference; its gain stays.</source>
+        <translation>Der Nullpunktfehler des Messgeräts fällt aus einem Unterschied heraus; seine Verstärkung bleibt.</translation>
+    </message>
+    <message>
         <source>The meter&apos;s own energy counter was read over the same time; the power column ties its steps to the run&apos;s edges.</source>
         <translation>Der Energiezähler des Messgeräts wurde über dieselbe Zeit gelesen; die Leistungsspalte bindet seine Stufen an die Ränder des Laufs.</translation>
     </message>
@@ -5828,6 +6342,14 @@
         <translation>Der Punkt ändert von sich aus keine Zahl des Vergleichs.</translation>
     </message>
     <message>
+        <source>The points lie off it, so what they leave open was widened until they do not.</source>
+        <translation>Die Punkte liegen daneben, daher wurde das, was sie offen lassen, so weit vergrößert, bis sie passen.</translation>
+    </message>
+    <message>
+        <source>The points lie on it as well as their uncertainties say.</source>
+        <translation>Die Punkte liegen so gut darauf, wie ihre Unsicherheiten sagen.</translation>
+    </message>
+    <message>
         <source>The power adds up to {by_power_wh} Wh, the counter to {by_counter_wh} Wh. Check the kind of sampling and the units.</source>
         <translation>Die Leistung ergibt {by_power_wh} Wh, der Zähler {by_counter_wh} Wh. Die Art der Abtastung und die Einheiten prüfen.</translation>
     </message>
@@ -5842,6 +6364,10 @@
     <message>
         <source>The power column of the log was added up over the time of the run.</source>
         <translation>Die Leistungsspalte des Logs wurde über die Zeit des Laufs aufsummiert.</translation>
+    </message>
+    <message>
+        <source>The power column was added up from the first row to the last, gaps bridged.</source>
+        <translation>Die Leistungsspalte wurde von der ersten bis zur letzten Zeile addiert, Lücken überbrückt.</translation>
     </message>
     <message>
         <source>The price at that time is not known.</source>
@@ -5952,6 +6478,14 @@
         <translation>Die Bereitschaftsleistung von {machine} ist nicht bekannt: Das Programm selbst scheiterte daran ({what}, bei {where}); bitte melden.</translation>
     </message>
     <message>
+        <source>The states are told by levels that are learnt from each log itself.</source>
+        <translation>Die Zustände folgen aus Leistungsstufen, die aus jedem Log selbst gelernt werden.</translation>
+    </message>
+    <message>
+        <source>The states of all its logs, each from its levels, added up.</source>
+        <translation>Die Zustände aller ihrer Logs, jeder aus seinen Leistungsstufen, addiert.</translation>
+    </message>
+    <message>
         <source>The stretch, {time} long, is steady; the means of its windows lie between {low} and {high} W.</source>
         <translation>Der Abschnitt, {time} lang, ist gleichmäßig; die Mittel seiner Fenster liegen zwischen {low} und {high} W.</translation>
     </message>
@@ -5988,16 +6522,16 @@
         <translation>Die Temperatur ({place}) ist von {machines} nicht bekannt, von anderen schon; sie notieren, sonst weiß niemand, ob sie gleich war.</translation>
     </message>
     <message>
+        <source>The temperature was not held for so long.</source>
+        <translation>So lange wurde die Temperatur nicht gehalten.</translation>
+    </message>
+    <message>
         <source>The test</source>
         <translation>Der Versuch</translation>
     </message>
     <message>
         <source>The text {file} is missing.</source>
         <translation>Der Text {file} fehlt.</translation>
-    </message>
-    <message>
-        <source>The time after the warm-up is cut into windows; the watts are steady from the first window on from which no window stands out and the halves of the rest have one mean. What is not the bed is taken off.</source>
-        <translation>Die Zeit nach dem Aufheizen wird in Fenster geteilt; gleichmäßig ist die Leistung vom ersten Fenster an, ab dem keines heraussticht und beide Hälften des Rests ein Mittel haben. Was nicht das Heizbett ist, wird abgezogen.</translation>
     </message>
     <message>
         <source>The time in this row could not be read: {text}.</source>
@@ -6020,10 +6554,6 @@
         <translation>Beide wurden verbunden, jedes nach seiner Sicherheit gewichtet (verallgemeinerte kleinste Quadrate).</translation>
     </message>
     <message>
-        <source>The warm-up ends where the heater first lets go. Its energy is that at the plug less what else the machine drew.</source>
-        <translation>Das Aufheizen endet, wo die Heizung erstmals nachlässt. Seine Energie ist die an der Steckdose, vermindert um das, was die Maschine sonst zog.</translation>
-    </message>
-    <message>
         <source>The warm-up shows a heater that the values each {interval_s:.0f} s then show hardly ever, or always, on. It may keep step with the meter and be missed, or met, each time: the interval is +-{percent:.0f} %. Log faster, average, or use a meter with an energy counter.</source>
         <translation>Das Aufheizen zeigt eine Heizung, die die Werte alle {interval_s:.0f} s danach fast nie oder immer eingeschaltet zeigen. Sie kann im Gleichtakt mit dem Messgerät sein und jedes Mal verfehlt oder getroffen werden: Das Intervall ist +-{percent:.0f} %. Schneller aufzeichnen, mitteln oder ein Messgerät mit Energiezähler verwenden.</translation>
     </message>
@@ -6032,12 +6562,24 @@
         <translation>Die Leistung ist die an der Steckdose, mit den Verlusten des Netzteils der Maschine.</translation>
     </message>
     <message>
+        <source>The watts are those that its hold tests tell; the cooling time follows from its warm-up.</source>
+        <translation>Die Leistungen sind die aus ihren Halteversuchen; die Abkühlzeit folgt aus dem Aufheizen.</translation>
+    </message>
+    <message>
+        <source>The watts of each load that never goes off, over all hours of a year.</source>
+        <translation>Die Leistung jedes Verbrauchers, der nie ausgeht, über alle Stunden eines Jahres.</translation>
+    </message>
+    <message>
         <source>The watts that hold the bed at the common temperatures less those at its own, both by the machine&apos;s hold tests, over the time of processing; and the heat that the other rise takes, by the heat capacity of its warm-up.</source>
         <translation>Die Leistung, die das Heizbett bei den gemeinsamen Temperaturen hält, vermindert um die bei den eigenen, beides nach den Halteversuchen der Maschine, über die Zeit der Fertigung; dazu die Wärme für die andere Erwärmung, nach der Wärmekapazität beim Aufheizen.</translation>
     </message>
     <message>
         <source>The whole study</source>
         <translation>Die ganze Studie</translation>
+    </message>
+    <message>
+        <source>The years of all machines whose standby is known, added up.</source>
+        <translation>Die Jahre aller Maschinen, deren Bereitschaft bekannt ist, addiert.</translation>
     </message>
     <message>
         <source>The {name} of {meter} moves both machines alike and cancels.</source>
@@ -6244,6 +6786,10 @@
         <translation>Zu beachten</translation>
     </message>
     <message>
+        <source>Told is what is shown four times in five, over the spreads that runs happen to show.</source>
+        <translation>Angegeben ist, was sich in vier von fünf Fällen zeigt, über die Streuungen, die Läufe zufällig zeigen.</translation>
+    </message>
+    <message>
         <source>Told of the first {told} machines; the tables hold the other {count:machine|machines}.</source>
         <translation>Gezeigt für die ersten {told} Maschinen; in den Tabellen {count:~steht|stehen} auch die {count:andere Maschine|anderen Maschinen}.</translation>
     </message>
@@ -6270,6 +6816,10 @@
     <message>
         <source>Twice the pixels (PNG)</source>
         <translation>Doppelte Pixelzahl (PNG)</translation>
+    </message>
+    <message>
+        <source>Two machines change places where the one that needed less as measured needs more adjusted.</source>
+        <translation>Zwei Maschinen tauschen die Plätze, wo die, die gemessen weniger brauchte, umgerechnet mehr braucht.</translation>
     </message>
     <message>
         <source>Two runs only</source>
@@ -6404,6 +6954,10 @@
         <translation>Halteleistung</translation>
     </message>
     <message>
+        <source>Watts held at one temperature and in one room, over the area of one face of the bed.</source>
+        <translation>Gehaltene Leistung bei einer Temperatur und in einem Raum, geteilt durch die Fläche einer Seite des Heizbetts.</translation>
+    </message>
+    <message>
         <source>Watts of processing less the sum of the loads. With one meter for both its gain scales what is left; two meters err each for themselves.</source>
         <translation>Leistung der Fertigung, vermindert um die Summe der Verbraucher. Bei einem Messgerät für beides skaliert dessen Verstärkung den Rest; zwei Messgeräte irren jedes für sich.</translation>
     </message>
@@ -6524,6 +7078,10 @@
         <translation>Was über die Maschinen bekannt ist</translation>
     </message>
     <message>
+        <source>What is not the bed is taken off.</source>
+        <translation>Was nicht das Heizbett ist, wird abgezogen.</translation>
+    </message>
+    <message>
         <source>What is on before the first step: the level that the test begins with.</source>
         <translation>Was vor der ersten Stufe an ist: die Leistung, mit der der Versuch beginnt.</translation>
     </message>
@@ -6556,6 +7114,10 @@
         <translation>Was den Wert unsicher macht, als Standardunsicherheiten:</translation>
     </message>
     <message>
+        <source>What moves both watts alike, such as the meter&apos;s gain, counts once.</source>
+        <translation>Was beide Leistungen gleich bewegt, etwa die Verstärkung des Messgeräts, zählt einmal.</translation>
+    </message>
+    <message>
         <source>What no log and no note shows was not looked at: draughts, another roll of material, other settings.</source>
         <translation>Was kein Log und keine Notiz zeigt, wurde nicht betrachtet: Zugluft, eine andere Materialrolle, andere Einstellungen.</translation>
     </message>
@@ -6566,6 +7128,12 @@
     <message>
         <source>What one meter is off by cancels between the machines that it measured; two meters&apos; does not</source>
         <translation>Der Fehler eines Messgeräts hebt sich zwischen den Maschinen auf, die es gemessen hat; der von zweien nicht</translation>
+        <source>What one meter gives several machines adds up in full; what is each machine&apos;s own, in squares.</source>
+        <translation>Was ein Messgerät mehreren Maschinen mitgibt, addiert sich voll; was jeder Maschine eigen ist, in Quadraten.</translation>
+    </message>
+    <message>
+        <source>What one print on each machine whose bed is known would save, added up.</source>
+        <translation>Was je ein Druck auf jeder Maschine mit bekanntem Heizbett sparen würde, addiert.</translation>
     </message>
     <message>
         <source>What stands here is noted in all runs of the machine that count; grey is what counts without.</source>
@@ -6586,6 +7154,10 @@
     <message>
         <source>What the load was</source>
         <translation>Was die Last war</translation>
+    </message>
+    <message>
+        <source>What the log says between the two ends of the span, on each run&apos;s own clock.</source>
+        <translation>Was das Log zwischen den beiden Enden der Spanne sagt, auf der eigenen Uhr jedes Laufs.</translation>
     </message>
     <message>
         <source>What the meters&apos; displays show</source>
@@ -6664,6 +7236,10 @@
         <translation>Herkunft des CO₂-Faktors</translation>
     </message>
     <message>
+        <source>Whether a difference is shown is told by the ratio and its interval, adjusted for {pairs:pair|pairs} by Holm&apos;s way: p = {p}.</source>
+        <translation>Ob ein Unterschied gezeigt ist, sagt das Verhältnis mit seinem Intervall, angepasst für {pairs:Paar|Paare} nach Holm: p = {p}.</translation>
+    </message>
+    <message>
         <source>Whether raw logs go into the bundle</source>
         <translation>Ob rohe Logs ins Bündel kommen</translation>
     </message>
@@ -6686,6 +7262,10 @@
     <message>
         <source>Which of the machine&apos;s switch-on tests is shown</source>
         <translation>Welcher Einschaltversuch der Maschine gezeigt wird</translation>
+    </message>
+    <message>
+        <source>While the bed cools it takes nothing; from then on it takes the watts of the lower temperature. Against that stands a bed held at the first temperature to the end.</source>
+        <translation>Solange das Heizbett abkühlt, braucht es nichts; von da an braucht es die Leistung der niedrigeren Temperatur. Dagegen steht ein Heizbett, das bis zum Ende auf der ersten Temperatur gehalten wird.</translation>
     </message>
     <message>
         <source>While {machine} is idle, these run on: {loads}.</source>
@@ -6760,6 +7340,10 @@
         <translation>Mit Bedingungen und Quelle</translation>
     </message>
     <message>
+        <source>With one machine less there would be too few to show anything.</source>
+        <translation>Mit einer Maschine weniger wären es zu wenige, um etwas zu zeigen.</translation>
+    </message>
+    <message>
         <source>With so many machines p comes from Student&apos;s t.</source>
         <translation>Bei so vielen Maschinen kommt p aus Students t.</translation>
     </message>
@@ -6774,6 +7358,26 @@
     <message>
         <source>With {name} counted too</source>
         <translation>Mit {name}, wenn auch gezählt</translation>
+    </message>
+    <message>
+        <source>Within a group the spread between beds counts where it is more than what the measurements leave open: beds are not alike.</source>
+        <translation>In einer Gruppe zählt die Streuung zwischen den Heizbetten, wo sie größer ist als das, was die Messungen offen lassen: Heizbetten sind nicht gleich.</translation>
+    </message>
+    <message>
+        <source>Without its window that lies farthest off</source>
+        <translation>Ohne das Fenster, das am weitesten abliegt</translation>
+    </message>
+    <message>
+        <source>Without step {numbers}</source>
+        <translation>Ohne Stufe {numbers}</translation>
+    </message>
+    <message>
+        <source>Without the hold at {kelvin} K</source>
+        <translation>Ohne den Halteversuch bei {kelvin} K</translation>
+    </message>
+    <message>
+        <source>Without the level before the first step</source>
+        <translation>Ohne die Leistung vor der ersten Stufe</translation>
     </message>
     <message>
         <source>Without {name}</source>
@@ -7082,6 +7686,10 @@
     <message>
         <source>all signs turned round</source>
         <translation>alle Vorzeichen umgekehrt</translation>
+    </message>
+    <message>
+        <source>all that is its own of it</source>
+        <translation>alles, was ihr davon eigen ist</translation>
     </message>
     <message>
         <source>all that was on, together?</source>
@@ -7414,10 +8022,6 @@
     <message>
         <source>bed at {celsius} °C</source>
         <translation>Heizbett bei {celsius} °C</translation>
-    </message>
-    <message>
-        <source>bed by its own meter / bed at the plug = {told}</source>
-        <translation>Heizbett mit eigenem Messgerät / Heizbett an der Steckdose = {told}</translation>
     </message>
     <message>
         <source>bed filled</source>
@@ -8000,10 +8604,6 @@
         <translation>Hardwareadresse</translation>
     </message>
     <message>
-        <source>heat capacity {shown}</source>
-        <translation>Wärmekapazität {shown}</translation>
-    </message>
-    <message>
         <source>heat capacity: {capacity}</source>
         <translation>Wärmekapazität: {capacity}</translation>
     </message>
@@ -8378,10 +8978,6 @@
     <message>
         <source>mean of {count} runs: {energy} Wh</source>
         <translation>Mittel von {count} Läufen: {energy} Wh</translation>
-    </message>
-    <message>
-        <source>mean of {many} = {processing_w} W</source>
-        <translation>Mittel aus {many} = {processing_w} W</translation>
     </message>
     <message>
         <source>mean of {runs}</source>
@@ -9376,10 +9972,6 @@
         <translation>Ausschalten nach {minutes} min Leerlauf würde nichts vom Verbrauch von {machines} sparen, weil erneutes Aufheizen ebenso viel braucht</translation>
     </message>
     <message>
-        <source>t × s ÷ √{count_seconds} = ± {half} min (95 %)</source>
-        <translation>t × s ÷ √{count_seconds} = ± {half} min (95 %)</translation>
-    </message>
-    <message>
         <source>tab</source>
         <translation>Tabulator</translation>
     </message>
@@ -9744,10 +10336,6 @@
         <translation>bis</translation>
     </message>
     <message>
-        <source>to {degrees}: {shown} in {warm_up_s} s</source>
-        <translation>auf {degrees}: {shown} in {warm_up_s} s</translation>
-    </message>
-    <message>
         <source>together: {money}</source>
         <translation>zusammen: {money}</translation>
     </message>
@@ -9834,10 +10422,6 @@
     <message>
         <source>u = √({biggest}{rest}) = {u} {unit}</source>
         <translation>u = √({biggest}{rest}) = {u} {unit}</translation>
-    </message>
-    <message>
-        <source>u of the heat capacity = {u} J/K</source>
-        <translation>u der Wärmekapazität = {u} J/K</translation>
     </message>
     <message>
         <source>unfair</source>
@@ -10242,6 +10826,80 @@
     <message>
         <source>{file} cannot be unpacked</source>
         <translation>{file} lässt sich nicht entpacken</translation>
+        <source>{name}: warm-up and after it</source>
+        <translation>{name}: Aufheizen und danach</translation>
+    </message>
+    <message>
+        <source>{name}: warm-up of a print</source>
+        <translation>{name}: Aufheizen eines Drucks</translation>
+    </message>
+    <message>
+        <source>{name}: watts a kelvin</source>
+        <translation>{name}: Leistung je Kelvin</translation>
+    </message>
+    <message>
+        <source>{name}: what runs while it is idle</source>
+        <translation>{name}: was im Leerlauf läuft</translation>
+    </message>
+    <message>
+        <source>{name}: when to start a print</source>
+        <translation>{name}: wann ein Druck beginnen soll</translation>
+    </message>
+    <message>
+        <source>{name}: {runs:run|runs}, scatter {spread}</source>
+        <translation>{name}: {runs:Lauf|Läufe}, Streuung {spread}</translation>
+    </message>
+    <message>
+        <source>{name}: {told} in {logs:log|logs}</source>
+        <translation>{name}: {told} in {logs:Log|Logs}</translation>
+    </message>
+    <message>
+        <source>{name}: {warm} Wh in {warm_time} of warm-up, then {watts} W × {hours} h = {after} Wh; together {all} Wh</source>
+        <translation>{name}: {warm} Wh in {warm_time} Aufheizen, dann {watts} W × {hours} h = {after} Wh; zusammen {all} Wh</translation>
+    </message>
+    <message>
+        <source>{own} W by its own meter ÷ ({plug} W at the plug − {beside} W beside the bed) = {share}</source>
+        <translation>{own} W laut eigenem Messgerät ÷ ({plug} W an der Steckdose − {beside} W neben dem Heizbett) = {share}</translation>
+    </message>
+    <message>
+        <source>{percents} % (95 % interval {low} to {high} %)</source>
+        <translation>{percents} % (95-%-Intervall {low} bis {high} %)</translation>
+    </message>
+    <message>
+        <source>{place}: first {time}</source>
+        <translation>{place}: erste {time}</translation>
+    </message>
+    <message>
+        <source>{place}: half hour against the full hour</source>
+        <translation>{place}: halbe Stunde gegen die ganze Stunde</translation>
+    </message>
+    <message>
+        <source>{place}: heat capacity</source>
+        <translation>{place}: Wärmekapazität</translation>
+    </message>
+    <message>
+        <source>{place}: steady after</source>
+        <translation>{place}: gleichmäßig nach</translation>
+    </message>
+    <message>
+        <source>{place}: steady, with all that the machine draws</source>
+        <translation>{place}: gleichmäßig, mit allem, was die Maschine zieht</translation>
+    </message>
+    <message>
+        <source>{place}: warm-up</source>
+        <translation>{place}: Aufheizen</translation>
+    </message>
+    <message>
+        <source>{place}: warm-up time</source>
+        <translation>{place}: Aufheizzeit</translation>
+    </message>
+    <message>
+        <source>{prints} prints × {energy} kWh = {kwh} kWh</source>
+        <translation>{prints} Drucke × {energy} kWh = {kwh} kWh</translation>
+    </message>
+    <message>
+        <source>{runs:run|runs} of the {part} taken apart into warm-up and processing; the mean of both.</source>
+        <translation>{runs:Lauf|Läufe} zerlegt in Aufheizen und Fertigung; das Mittel von beidem. Teil: {part}.</translation>
     </message>
     <message>
         <source>{sign}; but {other} in {columns}</source>
@@ -10274,6 +10932,14 @@
     <message>
         <source>{time} (suits these runs)</source>
         <translation>{time} (passt zu diesen Läufen)</translation>
+    </message>
+    <message>
+        <source>{time} h of {whole} h of log = {share}</source>
+        <translation>{time} h von {whole} h Log = {share}</translation>
+    </message>
+    <message>
+        <source>{time}: {money}, against {most} at {late}</source>
+        <translation>{time}: {money}, gegen {most} um {late}</translation>
     </message>
     <message>
         <source>{title} in {unit}</source>
@@ -10328,6 +10994,10 @@
         <translation>{warm_up_wh} Wh + {processing_w} W × {rest_h} h = {kwh} kWh</translation>
     </message>
     <message>
+        <source>{warm_up} min of warm-up + {windows} min of windows passed over = {whole} min</source>
+        <translation>{warm_up} min Aufheizen + {windows} min übergangene Fenster = {whole} min</translation>
+    </message>
+    <message>
         <source>{warm}; {machine} then draws about as much ({watts} against {other_watts} W) for a shorter time ({times})</source>
         <translation>{warm}; danach zieht {machine} etwa gleich viel ({watts} gegen {other_watts} W), aber kürzer ({times})</translation>
     </message>
@@ -10374,6 +11044,10 @@
     <message>
         <source>{watts} W more</source>
         <translation>{watts} W mehr</translation>
+    </message>
+    <message>
+        <source>{watts} against {other_watts}; {apart} Wh apart</source>
+        <translation>{watts} gegen {other_watts}; {apart} Wh auseinander</translation>
     </message>
     <message>
         <source>{watts} without the meter&apos;s gain</source>
@@ -10430,6 +11104,10 @@
     <message>
         <source>{who}: parts per kWh</source>
         <translation>{who}: Teile je kWh</translation>
+    </message>
+    <message>
+        <source>{who}: {what} within {span}</source>
+        <translation>{who}: {what}, {span}</translation>
     </message>
     <message>
         <source>{why} Nothing was pasted.</source>
@@ -10572,8 +11250,316 @@
         <translation>{count:Zeile war|Zeilen waren} zeitlich nicht in der Reihenfolge und {count:~wurde|wurden} eingeordnet.</translation>
     </message>
     <message>
+        <source>The time after the warm-up is cut into windows; the watts are steady from the first window on from which no window stands out and the halves of the rest have one mean.</source>
+        <translation>Die Zeit nach dem Aufheizen wird in Fenster geteilt; die Leistung ist gleichmäßig vom ersten Fenster an, ab dem keines heraussticht und die Hälften des Rests ein Mittel haben.</translation>
+    </message>
+    <message>
+        <source>The warm-up ends where the heater first lets go.</source>
+        <translation>Das Aufheizen endet, wo die Heizung zum ersten Mal nachlässt.</translation>
+    </message>
+    <message>
+        <source>both ends of the rise were logged</source>
+        <translation>beide Enden des Anstiegs wurden aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>both machines as far as they share a meter</source>
+        <translation>beide Maschinen, soweit sie ein Messgerät teilen</translation>
+    </message>
+    <message>
+        <source>by 1 % of the run</source>
+        <translation>um 1 % des Laufs</translation>
+    </message>
+    <message>
+        <source>by the counter: {energy} Wh</source>
+        <translation>nach dem Zähler: {energy} Wh</translation>
+    </message>
+    <message>
+        <source>by the power column: {energy} Wh</source>
+        <translation>nach der Leistungsspalte: {energy} Wh</translation>
+    </message>
+    <message>
+        <source>by the runs so far: {difference}</source>
+        <translation>durch die bisherigen Läufe: {difference}</translation>
+    </message>
+    <message>
+        <source>cooler: {first} W × {before} h + nothing for {cooling} + {later} W × {after} h = {energy} Wh</source>
+        <translation>kühler: {first} W × {before} h + nichts für {cooling} + {later} W × {after} h = {energy} Wh</translation>
+    </message>
+    <message>
+        <source>every machine measured with {name}</source>
+        <translation>jede mit {name} gemessene Maschine</translation>
+    </message>
+    <message>
+        <source>from {start} s to {end} s of the log = {time} s</source>
+        <translation>von {start} s bis {end} s des Logs = {time} s</translation>
+    </message>
+    <message>
+        <source>gains and offsets of the meters as planned</source>
+        <translation>Verstärkungen und Nullpunktfehler der Messgeräte wie geplant</translation>
+    </message>
+    <message>
+        <source>half hour against the full hour</source>
+        <translation>halbe Stunde gegen die ganze Stunde</translation>
+    </message>
+    <message>
+        <source>heat capacity</source>
+        <translation>Wärmekapazität</translation>
+    </message>
+    <message>
+        <source>held: {watts} W × {hours} h = {energy} Wh</source>
+        <translation>gehalten: {watts} W × {hours} h = {energy} Wh</translation>
+    </message>
+    <message>
+        <source>hidden by the meters: {planned} as planned, {apart} with a meter for each, {together} with one for both</source>
+        <translation>von den Messgeräten verdeckt: {planned} wie geplant, {apart} mit je einem Messgerät, {together} mit einem für beide</translation>
+    </message>
+    <message>
+        <source>how its levels scatter</source>
+        <translation>wie seine Leistungen streuen</translation>
+    </message>
+    <message>
+        <source>how its windows scatter</source>
+        <translation>wie seine Fenster streuen</translation>
+    </message>
+    <message>
+        <source>how long the bed cools without heat is worked out from its heat capacity</source>
+        <translation>wie lange das Heizbett ohne Heizen abkühlt, wird aus seiner Wärmekapazität berechnet</translation>
+    </message>
+    <message>
+        <source>how the loads&apos; power scatters</source>
+        <translation>wie die Leistung der Verbraucher streut</translation>
+    </message>
+    <message>
+        <source>how the loss grows from nothing to the held watts is told by the plate law alone</source>
+        <translation>wie der Verlust von nichts bis zur gehaltenen Leistung wächst, sagt allein das Plattengesetz</translation>
+    </message>
+    <message>
+        <source>how the power scatters, and the display&apos;s step</source>
+        <translation>wie die Leistung streut, und die Stufe der Anzeige</translation>
+    </message>
+    <message>
+        <source>how the ratio scatters over eighths of the settled part</source>
+        <translation>wie das Verhältnis über Achtel des gleichmäßigen Teils streut</translation>
+    </message>
+    <message>
+        <source>its first half alone: {energy} Wh</source>
+        <translation>seine erste Hälfte allein: {energy} Wh</translation>
+    </message>
+    <message>
+        <source>its gain and its offset, which move all its readings alike</source>
+        <translation>seine Verstärkung und sein Nullpunktfehler, die alle seine Messwerte gleich bewegen</translation>
+    </message>
+    <message>
+        <source>learnt level = {power} W</source>
+        <translation>gelernte Leistungsstufe = {power} W</translation>
+    </message>
+    <message>
+        <source>level after</source>
+        <translation>Leistung danach</translation>
+    </message>
+    <message>
+        <source>level before</source>
+        <translation>Leistung davor</translation>
+    </message>
+    <message>
+        <source>levels</source>
+        <translation>Leistungen</translation>
+    </message>
+    <message>
+        <source>loss while it warms</source>
+        <translation>Verlust beim Aufheizen</translation>
+    </message>
+    <message>
+        <source>mean of the mains group</source>
+        <translation>Mittel der Gruppe am Netz</translation>
+    </message>
+    <message>
+        <source>mean of the other group</source>
+        <translation>Mittel der anderen Gruppe</translation>
+    </message>
+    <message>
+        <source>mean of what counts of them = {power} W</source>
+        <translation>Mittel derer, die zählen = {power} W</translation>
+    </message>
+    <message>
+        <source>mean of {runs:run|runs} = {watts} W</source>
+        <translation>Mittel aus {runs:Lauf|Läufen} = {watts} W</translation>
+    </message>
+    <message>
+        <source>mean of {runs:run|runs}: {energy} Wh in {time}</source>
+        <translation>Mittel aus {runs:Lauf|Läufen}: {energy} Wh in {time}</translation>
+    </message>
+    <message>
+        <source>mean power of the settled part, by windows of {window}: {windows} W</source>
+        <translation>mittlere Leistung des gleichmäßigen Teils, nach Fenstern von {window}: {windows} W</translation>
+    </message>
+    <message>
+        <source>means of the windows: {windows} W</source>
+        <translation>Mittel der Fenster: {windows} W</translation>
+    </message>
+    <message>
+        <source>measured with {name}</source>
+        <translation>gemessen mit {name}</translation>
+    </message>
+    <message>
+        <source>meter {name}</source>
+        <translation>Messgerät {name}</translation>
+    </message>
+    <message>
+        <source>meters</source>
+        <translation>Messgeräte</translation>
+    </message>
+    <message>
+        <source>no number of runs shows it</source>
+        <translation>keine Zahl von Läufen zeigt es</translation>
+    </message>
+    <message>
+        <source>no number of runs shows {wanted}</source>
+        <translation>keine Zahl von Läufen zeigt {wanted}</translation>
+    </message>
+    <message>
+        <source>no two change places</source>
+        <translation>keine zwei tauschen die Plätze</translation>
+    </message>
+    <message>
         <source>note the bed&apos;s temperature of each run</source>
         <translation>die Heizbetttemperatur jedes Laufs notieren</translation>
+    </message>
+    <message>
+        <source>of a year&apos;s standby: {share} × {kwh} kWh = {saved} kWh</source>
+        <translation>von der Bereitschaft eines Jahres: {share} × {kwh} kWh = {saved} kWh</translation>
+    </message>
+    <message>
+        <source>of machines on one meter it adds up in full</source>
+        <translation>bei Maschinen an einem Messgerät addiert sie sich voll</translation>
+    </message>
+    <message>
+        <source>readings of a display</source>
+        <translation>Ablesungen einer Anzeige</translation>
+    </message>
+    <message>
+        <source>rise of temperature</source>
+        <translation>Temperaturanstieg</translation>
+    </message>
+    <message>
+        <source>rows of the warm-up</source>
+        <translation>Zeilen des Aufheizens</translation>
+    </message>
+    <message>
+        <source>runs of each</source>
+        <translation>Läufe von jeder</translation>
+    </message>
+    <message>
+        <source>scatter</source>
+        <translation>Streuung</translation>
+    </message>
+    <message>
+        <source>scatter from run to run, over the root of the runs so far and planned</source>
+        <translation>Streuung von Lauf zu Lauf, geteilt durch die Wurzel der bisherigen und geplanten Läufe</translation>
+    </message>
+    <message>
+        <source>scatter, as you stated it: {spread}</source>
+        <translation>Streuung, wie angegeben: {spread}</translation>
+    </message>
+    <message>
+        <source>scatter, assumed: {spread}</source>
+        <translation>Streuung, angenommen: {spread}</translation>
+    </message>
+    <message>
+        <source>share of the run</source>
+        <translation>Anteil am Lauf</translation>
+    </message>
+    <message>
+        <source>smallest difference shown: {each}</source>
+        <translation>kleinster gezeigter Unterschied: {each}</translation>
+    </message>
+    <message>
+        <source>steady watts</source>
+        <translation>gleichmäßige Leistung</translation>
+    </message>
+    <message>
+        <source>stretch {place}</source>
+        <translation>Abschnitt {place}</translation>
+    </message>
+    <message>
+        <source>switched off after {minutes} min idle, weighted by their years: {shares}; together {share}</source>
+        <translation>ausgeschaltet nach {minutes} min Leerlauf, gewichtet mit ihren Jahren: {shares}; zusammen {share}</translation>
+    </message>
+    <message>
+        <source>the point is gone</source>
+        <translation>der Punkt ist weg</translation>
+    </message>
+    <message>
+        <source>the rise is taken from the room&apos;s to the held temperature</source>
+        <translation>der Anstieg wird von der Raumtemperatur bis zur gehaltenen genommen</translation>
+    </message>
+    <message>
+        <source>time read</source>
+        <translation>ausgewertete Zeit</translation>
+    </message>
+    <message>
+        <source>time that the bed cools</source>
+        <translation>Abkühlzeit des Heizbetts</translation>
+    </message>
+    <message>
+        <source>together: {energy} kWh</source>
+        <translation>zusammen: {energy} kWh</translation>
+    </message>
+    <message>
+        <source>warm-up time</source>
+        <translation>Aufheizzeit</translation>
+    </message>
+    <message>
+        <source>watts held, {machine}</source>
+        <translation>gehaltene Leistung, {machine}</translation>
+    </message>
+    <message>
+        <source>what it leaves of each point: {rest} W</source>
+        <translation>was sie von jedem Punkt übrig lässt: {rest} W</translation>
+    </message>
+    <message>
+        <source>what its holds and its meter leave open</source>
+        <translation>was seine Halteversuche und sein Messgerät offen lassen</translation>
+    </message>
+    <message>
+        <source>what its readings leave open</source>
+        <translation>was seine Messwerte offen lassen</translation>
+    </message>
+    <message>
+        <source>what its runs and their meter leave open</source>
+        <translation>was ihre Läufe und deren Messgerät offen lassen</translation>
+    </message>
+    <message>
+        <source>what makes the print&apos;s energy unsure; what you stated is exact</source>
+        <translation>was die Energie des Drucks unsicher macht; die eigenen Angaben gelten als genau</translation>
+    </message>
+    <message>
+        <source>what the measurements leave open, or how beds of one kind differ, whichever is more</source>
+        <translation>was die Messungen offen lassen oder wie sich Heizbetten einer Art unterscheiden, je nachdem, was mehr ist</translation>
+    </message>
+    <message>
+        <source>with those of the plan: {difference}</source>
+        <translation>mit denen des Plans: {difference}</translation>
+    </message>
+    <message>
+        <source>{all} Wh at the plug − {beside} W × {time} s beside the bed = {bed} Wh</source>
+        <translation>{all} Wh an der Steckdose − {beside} W × {time} s neben dem Heizbett = {bed} Wh</translation>
+    </message>
+    <message>
+        <source>{count:more run|more runs} of each</source>
+        <translation>{count:weiterer Lauf|weitere Läufe} von jeder</translation>
+    </message>
+    <message>
+        <source>{count:more run|more runs} of each for {wanted}</source>
+        <translation>{count:weiterer Lauf|weitere Läufe} von jeder für {wanted}</translation>
+    </message>
+    <message>
+        <source>{count:pair|pairs} of machines</source>
+        <translation>{count:Maschinenpaar|Maschinenpaare}</translation>
+    </message>
+    <message>
+        <source>{count:rest|rests}, {whole} together, {mean} each on average; the longest {longest}</source>
+        <translation>{count:Pause|Pausen}, zusammen {whole}, im Mittel je {mean}; die längste {longest}</translation>
     </message>
     <message>
         <source>{count:row|rows} could not be used, the first at line {first}. The Reading panel lists {count:~it|them}.</source>
@@ -10608,6 +11594,10 @@
         <translation>je {count:Lauf|Läufe} von {machine} und {other}</translation>
     </message>
     <message>
+        <source>{count:run|runs} of each: {difference}</source>
+        <translation>{count:Lauf|Läufe} von jeder: {difference}</translation>
+    </message>
+    <message>
         <source>{count:run|runs} of each: {share}</source>
         <translation>je {count:Lauf|Läufe}: {share}</translation>
     </message>
@@ -10634,6 +11624,10 @@
     <message>
         <source>{count:stretch is|stretches are} something else</source>
         <translation>{count:Abschnitt ist|Abschnitte sind} etwas anderes</translation>
+    </message>
+    <message>
+        <source>{count:stretch is|stretches are} something else: {kinds}</source>
+        <translation>{count:Abschnitt ist|Abschnitte sind} etwas anderes: {kinds}</translation>
     </message>
     <message>
         <source>{count:table|tables}</source>
@@ -10768,8 +11762,28 @@
         <translation>{energy_wh} Wh ÷ {energy_wh_2} Wh = {found}</translation>
     </message>
     <message>
+        <source>{energy} Wh / 1000 × {price} = {cost}</source>
+        <translation>{energy} Wh / 1000 × {price} = {cost}</translation>
+    </message>
+    <message>
+        <source>{energy} Wh in {time} = {watts} W</source>
+        <translation>{energy} Wh in {time} = {watts} W</translation>
+    </message>
+    <message>
         <source>{energy} Wh so far</source>
         <translation>bisher {energy} Wh</translation>
+    </message>
+    <message>
+        <source>{energy} kWh a year</source>
+        <translation>{energy} kWh im Jahr</translation>
+    </message>
+    <message>
+        <source>{energy} kWh at {price} on average over the print = {money}</source>
+        <translation>{energy} kWh zu {price} im Mittel über den Druck = {money}</translation>
+    </message>
+    <message>
+        <source>{energy} kWh × {factor} g/kWh = {grams} g</source>
+        <translation>{energy} kWh × {factor} g/kWh = {grams} g</translation>
     </message>
     <message>
         <source>{energy}, set by you</source>
@@ -10886,6 +11900,10 @@
     <message>
         <source>{load} ({energy} kWh a year)</source>
         <translation>{load} ({energy} kWh im Jahr)</translation>
+    </message>
+    <message>
+        <source>{load}: {watts} W × {hours} h / 1000 = {energy} kWh</source>
+        <translation>{load}: {watts} W × {hours} h / 1000 = {energy} kWh</translation>
     </message>
     <message>
         <source>{lone_mixed} of {lone} lone switchings and {cycled_mixed} of {cycled} in cycles show a value in between</source>
@@ -11248,6 +12266,10 @@
         <translation>{middle} (95-%-Intervall {low} bis {high}): {less}</translation>
     </message>
     <message>
+        <source>{minutes} min</source>
+        <translation>{minutes} min</translation>
+    </message>
+    <message>
         <source>{minutes} min of cooling without heat</source>
         <translation>{minutes} min Abkühlen ohne Heizen</translation>
     </message>
@@ -11280,8 +12302,20 @@
         <translation>{name} gegen {name_2}: Energie je Teil</translation>
     </message>
     <message>
+        <source>{name} against {name_2}: warm-up and after it</source>
+        <translation>{name} gegen {name_2}: Aufheizen und danach</translation>
+    </message>
+    <message>
+        <source>{name} against {name_2}: watts per area of the bed</source>
+        <translation>{name} gegen {name_2}: Leistung je Fläche des Heizbetts</translation>
+    </message>
+    <message>
         <source>{name} against {title}</source>
         <translation>{name} gegen {title}</translation>
+    </message>
+    <message>
+        <source>{name} and {name_2}: how many repeats</source>
+        <translation>{name} und {name_2}: wie viele Wiederholungen</translation>
     </message>
     <message>
         <source>{name} had nothing new</source>
@@ -11308,12 +12342,28 @@
         <translation>{name} wurde nicht gespeichert ({why}). Einen anderen Ordner wählen oder Platz schaffen.</translation>
     </message>
     <message>
+        <source>{name}, step {place}: {what}</source>
+        <translation>{name}, Stufe {place}: {what}</translation>
+    </message>
+    <message>
+        <source>{name}, {kind}, {time}</source>
+        <translation>{name}, {kind}, {time}</translation>
+    </message>
+    <message>
         <source>{name}, {name_2}: {energy_wh} Wh</source>
         <translation>{name}, {name_2}: {energy_wh} Wh</translation>
     </message>
     <message>
         <source>{name}, {name_2}: {energy} Wh</source>
         <translation>{name}, {name_2}: {energy} Wh</translation>
+    </message>
+    <message>
+        <source>{name}: CO₂ of a print</source>
+        <translation>{name}: CO₂ eines Drucks</translation>
+    </message>
+    <message>
+        <source>{name}: a cooler bed after the first layers</source>
+        <translation>{name}: ein kühleres Heizbett nach den ersten Schichten</translation>
     </message>
     <message>
         <source>{name}: a curve: in its middle {slope} from {low} to {high} K above the room</source>
@@ -11328,6 +12378,10 @@
         <translation>{name}: ein Druck von {hours} h</translation>
     </message>
     <message>
+        <source>{name}: a year of prints</source>
+        <translation>{name}: ein Jahr Drucke</translation>
+    </message>
+    <message>
         <source>{name}: electricity of one {part}</source>
         <translation>{name}: Strom für ein Teil ({part})</translation>
     </message>
@@ -11340,8 +12394,20 @@
         <translation>{name}: von {first} bis {last}</translation>
     </message>
     <message>
+        <source>{name}: hours of log</source>
+        <translation>{name}: Stunden an Log</translation>
+    </message>
+    <message>
+        <source>{name}: hours of {state}</source>
+        <translation>{name}: Stunden im Zustand {state}</translation>
+    </message>
+    <message>
         <source>{name}: like for like</source>
         <translation>{name}: Gleiches mit Gleichem</translation>
+    </message>
+    <message>
+        <source>{name}: longest rest</source>
+        <translation>{name}: längste Pause</translation>
     </message>
     <message>
         <source>{name}: no hold test was found or marked.</source>
@@ -11388,6 +12454,10 @@
         <translation>{name}: Preis eines Drucks von {print_hours} h</translation>
     </message>
     <message>
+        <source>{name}: processing of a print</source>
+        <translation>{name}: Fertigung eines Drucks</translation>
+    </message>
+    <message>
         <source>{name}: ranks {a} and {b}</source>
         <translation>{name}: Ränge {a} und {b}</translation>
     </message>
@@ -11412,6 +12482,14 @@
         <translation>{name}: abgeschaltet nach {minutes} min Leerlauf</translation>
     </message>
     <message>
+        <source>{name}: temperature of the held bed</source>
+        <translation>{name}: Temperatur des gehaltenen Heizbetts</translation>
+    </message>
+    <message>
+        <source>{name}: temperature of the room</source>
+        <translation>{name}: Temperatur des Raums</translation>
+    </message>
+    <message>
         <source>{name}: the lowest level of its rests; none lasts a quarter of an hour.</source>
         <translation>{name}: die niedrigste Leistung der Pausen; keine dauert eine Viertelstunde.</translation>
     </message>
@@ -11428,12 +12506,12 @@
         <translation>{name}: Der Versuch begann warm, oder sein Aufheizen fehlt im Log.</translation>
     </message>
     <message>
-        <source>{name}: type the area of its bed below.</source>
-        <translation>{name}: unten die Fläche des Heizbetts eintippen.</translation>
+        <source>{name}: the whole log</source>
+        <translation>{name}: das ganze Log</translation>
     </message>
     <message>
-        <source>{name}: warm-up and heat capacity</source>
-        <translation>{name}: Aufheizen und Wärmekapazität</translation>
+        <source>{name}: type the area of its bed below.</source>
+        <translation>{name}: unten die Fläche des Heizbetts eintippen.</translation>
     </message>
     <message>
         <source>{name}: watts held at {celsius} °C</source>

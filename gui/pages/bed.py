@@ -1,17 +1,27 @@
 """The Bed page: what beds take to stay warm, for their size and by temperature, and what cooler ones save."""
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QLabel, QMenu, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QMenu, QVBoxLayout, QWidget
 
 from core import edits
-from core.beds.quantities import HELD_W
+from core.beds.quantities import HALF_HOUR, HELD_W
 from core.beds.supply import SUPPLIES
 from core.edits import Edit
 from core.figures.bed import beds_figure
-from core.found.held_bed import held_bed
+from core.found.bed_page import (
+    COLUMNS,
+    Asked,
+    headline_found,
+    line_of,
+    of_hold,
+    of_machine,
+    of_saving,
+    supplies_found,
+)
 from core.language import mark, tr
 from core.results.bed_answer import conditions, headline, supply_sentence
 from core.results.bed_compared import by_area
@@ -27,6 +37,7 @@ from gui.look import S4, S12, current
 from gui.pages.page import Page
 from gui.pages.worked_out import Found, Source, WorkedOut
 from gui.session import Session
+from gui.widgets.asking import AskingLabel
 from gui.widgets.bed_bar import BedBar
 from gui.widgets.bed_properties import BedProperties
 from gui.widgets.cooler_card import CoolerCard
@@ -59,16 +70,16 @@ class BedPage(Page):
         self._beds = WorkedOut[Beds](session, BEDS, tr("reading hold tests"), self._show_found)
         self._machine_id = ""
         self._row = -1
-        self._asked: tuple[str, str] | None = None
+        self._asked: Asked | None = None
         self.top = SentenceTop()
         self.bar = BedBar()
         self.rows = ChartView("beds")
         self.rows.setAccessibleName(tr("Beds: one row a machine, one column a measure"))
-        self.supply = QLabel()
+        self.supply = AskingLabel()
         self.cooler = CoolerCard(self._locale)
         self.watts_card = WattsCard(self._locale)
         self.watts = self.watts_card.chart
-        self.table = TableCard("holds_table", tr("Held temperatures"))
+        self.table = TableCard("holds_table", tr("Held temperatures"), note_asks=True)
         self.temperatures = HoldTemperatures(self._locale)
         self.properties = BedProperties(self._locale)
         self.found = FoundPanel()
@@ -82,7 +93,6 @@ class BedPage(Page):
 
     def _lay_out(self) -> None:
         self.supply.setObjectName("bed_supply_sentence")
-        self.supply.setWordWrap(True)
         self._scroll = PageScroll("bed_scroll")
         content = self._scroll.column
         self._tested: list[QWidget] = [plain_card(self.rows), self.supply, self.cooler, self.table]
@@ -125,6 +135,12 @@ class BedPage(Page):
         for slider in self.cooler.sliders.all:
             slider.sliderReleased.connect(self._session.seal)
         self.cooler.price_set.connect(self._on_price)
+        self.top.asked.connect(partial(self._ask, headline_found))
+        self.supply.asked.connect(partial(self._ask, supplies_found))
+        self.cooler.asked.connect(self._on_saving_asked)
+        self.watts_card.fits.asked.connect(self._on_line_asked)
+        self.table.asked.connect(self._on_cell_asked)
+        self.table.note_asked.connect(self._on_note_asked)
         self.table.view.selectionModel().currentRowChanged.connect(self._on_row)
         self.temperatures.noted.connect(self._on_noted)
         self.properties.area_set.connect(self._on_area)
@@ -161,6 +177,8 @@ class BedPage(Page):
         view = next((v for v in (self.rows, self.watts) if v.hasFocus()), None)
         if view is not None and view.selected is not None:
             self._ask_of_run(view.selected)
+        elif self._found is not None and self._found.value.known:
+            self._ask(headline_found)
         else:
             self.found.show_topic("bed")
 
@@ -302,18 +320,52 @@ class BedPage(Page):
             view.select(run_id)
 
     def _on_asked(self, machine_id: str, run_id: str, key: str) -> None:
-        self._asked = (machine_id, key)
-        self._explain_asked()
+        """A machine's number, or with a run that of one hold: in the chart of watts its key is its place."""
+        if not machine_id:
+            return
+        column = COLUMNS.get(key, "bed_w" if key.isdigit() else "")
+        if run_id and column:
+            self._ask(partial(of_hold, machine_id=machine_id, run_id=run_id, place=key, column=column))
+        else:
+            self._ask(partial(of_machine, machine_id=machine_id, key=key))
 
     def _ask_of_run(self, run_id: str) -> None:
         owner = next((m.machine_id for m, h in self._rows() if h.run_id == run_id), "")
-        self._on_asked(owner, run_id, HELD_W.key)
+        self._ask(partial(of_machine, machine_id=owner, key=HELD_W.key))
+
+    def _on_cell_asked(self, cell: QModelIndex) -> None:
+        rows = self._rows()
+        if cell.row() < len(rows):
+            machine, held = rows[cell.row()]
+            place, column = str(held.number), self.table.key_of(cell)
+            self._ask(
+                partial(
+                    of_hold, machine_id=machine.machine_id, run_id=held.run_id, place=place, column=column
+                )
+            )
+
+    def _on_note_asked(self) -> None:
+        """The first half hour against the hour, of the first machine that tells it."""
+        first = next((m.machine_id for m, h in self._rows() if m.first_hour is h), "")
+        self._ask(partial(of_machine, machine_id=first, key=HALF_HOUR.key))
+
+    def _on_saving_asked(self, machine_id: str | None, key: str) -> None:
+        """What the cooler bed saves; None asks for the machine that is chosen."""
+        machine_id = self._machine_id if machine_id is None else machine_id
+        self._ask(partial(of_saving, plan=self.cooler.plan, machine_id=machine_id, key=key))
+
+    def _on_line_asked(self) -> None:
+        self._ask(partial(line_of, machine_id=self._machine_id))
+
+    def _ask(self, asked: Asked) -> None:
+        self._asked = asked
+        self._explain_asked()
 
     def _explain_asked(self) -> None:
         """Explain the number that was asked for, as the study is now."""
         if self._asked is None or self._found is None:
             return
-        told = held_bed(self._found.value, self._found.study, *self._asked, self._locale)
+        told = self._asked(self._found.value, self._found.study, self._locale, self._session.traces)
         if told is None:
             self.found.close_panel()
         else:

@@ -147,7 +147,9 @@ class ComparePage(Page):
         self.left_out.reason_typed.connect(self._on_reason)
         self.left_out.counting_again.connect(self._count_again)
         self.left_out.closed.connect(self._on_bar_closed)
-        self.table.view.activated.connect(self._ask_of_cell)
+        self.table.asked.connect(self._ask_of_cell)
+        self.like.table.asked.connect(self._ask_of_like_cell)
+        self.top.asked.connect(self._ask_of_answer)
         self.found.closed.connect(self._on_found_closed)
         self._bar.how.clicked.connect(self._ask_of_answer)
         self.pictures.copying.connect(self._copy_rows)
@@ -289,7 +291,7 @@ class ComparePage(Page):
 
     def _ask_of_view(self) -> None:
         self._explaining.let_go()
-        told = self.properties.explanation() if self.view.currentData() == PROPERTY else None
+        told = (self.properties if self.view.currentData() == PROPERTY else self.like).explanation()
         if told is not None:
             self.found.show_explanation(told, self._locale)
         else:
@@ -298,6 +300,14 @@ class ComparePage(Page):
     def _ask_of_like(self, machine_id: str, run_id: str, key: str) -> None:
         """The measured energy as ever; the adjusted one by its steps."""
         self._ask_elsewhere(machine_id, ENERGY.key if key == MEASURED_WH else "", self.like)
+
+    def _ask_of_like_cell(self, cell: QModelIndex) -> None:
+        """A row of the table like for like: the measured energy, or what was made of it."""
+        found = self.like.found
+        if found is not None and cell.row() < len(found.machines):
+            machine_id = found.machines[cell.row()].machine_id
+            is_measured = self.like.table.key_of(cell) == "measured_wh"
+            self._ask_of_like(machine_id, "", MEASURED_WH if is_measured else "")
 
     def _ask_of_point(self, machine_id: str, run_id: str, key: str) -> None:
         """A machine's own number, by the measure that its point stands for."""

@@ -10,9 +10,12 @@ from PySide6.QtWidgets import (
 )
 
 from core.figures.fairness import fairness_figure
-from core.found.fairness import TOPIC, explain_finding
+from core.found.fairness import TOPIC, explain_finding, smallest_found
+from core.found.sensitivity import without_runs
+from core.found.values import Explanation
 from core.language import mark, tr
-from core.results.compare import machine_inputs
+from core.progress import Progress
+from core.results.compare import compare, machine_inputs
 from core.results.fairness_answer import conditions, findings_table, headline, line
 from core.results.fairness_points import point_of
 from core.results.fairness_temperatures import StatedConditions, told
@@ -42,6 +45,8 @@ from gui.widgets.titled_card import bare_card
 
 BEFORE, AFTER = "before", "after"
 _NOTE = mark("Gravest first. Select a point to read why, and to do something about it.")
+#: key of the job
+EXPLAINING = "explain fairness"
 _EMPTY = (
     mark("Nothing has been tested yet"),
     mark("Before the test: plan it, so that it will be fair. After it, what was not alike is listed here."),
@@ -127,7 +132,9 @@ class FairnessPage(Page):
         delete.setContext(Qt.ShortcutContext.WidgetShortcut)
         delete.activated.connect(self._leave_out)
         self.table.view.selectionModel().currentRowChanged.connect(self._on_row)
-        self.table.view.activated.connect(self._ask)
+        self.table.asked.connect(self._ask_of_cell)
+        self.card.asked.connect(self._ask)
+        self.top.asked.connect(self._ask_of_answer)
         self.card.wanted.connect(self._on_wanted)
         self.card.accepted.connect(self._on_accepted)
         self.card.run_wanted.connect(self._on_run)
@@ -281,8 +288,37 @@ class FairnessPage(Page):
         if self._finding is None or self._comparison is None:
             self.found.close_panel()
             return
-        explained = explain_finding(self._finding, self._comparison, self._locale)
-        self.found.show_explanation(explained, self._locale)
+        finding, comparison, locale = self._finding, self._comparison, self._locale
+        study, traces, activities = self._session.study, self._session.traces, self._session.activities
+
+        def again(run_ids: tuple[str, ...]) -> Comparison:
+            return compare(without_runs(study, run_ids), traces, activities)
+
+        def work(_: Progress) -> tuple[str, Explanation]:
+            return finding.key, explain_finding(finding, comparison, locale, again)
+
+        self._session.jobs.start(EXPLAINING, work, self._on_explained)
+
+    def _on_explained(self, told: tuple[str, Explanation]) -> None:
+        """Show it, if the point is still the selected one."""
+        key, explained = told
+        if key == self._key and self._comparison is not None:
+            self.found.show_explanation(explained, self._locale)
+
+    def _ask_of_cell(self, cell: QModelIndex) -> None:
+        if cell.row() < len(self._open):
+            self._select(self._open[cell.row()].key)
+            self._ask()
+
+    def _ask_of_answer(self) -> None:
+        """What the sentence on top holds its points against, else the selected point."""
+        told = None if self._comparison is None else smallest_found(self._comparison, self._locale)
+        if told is not None:
+            self.found.show_explanation(told, self._locale)
+        elif self._finding is not None:
+            self._ask()
+        else:
+            self.found.show_topic(TOPIC)
 
     def _on_found_closed(self) -> None:
         self.table.view.setFocus(Qt.FocusReason.OtherFocusReason)

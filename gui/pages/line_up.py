@@ -1,7 +1,7 @@
 """The Line-up page: runs over each other, one under another, or as differences; a span of them read."""
 
 from attrs import evolve, frozen
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
 
 from core import edits
@@ -24,9 +24,12 @@ from gui.charts.line_up_view import LineUpView
 from gui.dialogs import notes
 from gui.locales import screen_locale
 from gui.look import S4, S8, S12, S16
+from gui.pages.line_up_explaining import LineUpExplaining
 from gui.pages.page import Page
 from gui.session import Session
 from gui.widgets.action_buttons import copy_button, link_button, save_button
+from gui.widgets.found_frame import FoundFrame
+from gui.widgets.found_panel import FoundPanel
 from gui.widgets.leave_list import LeaveList
 from gui.widgets.left_out_bar import LeftOutBar
 from gui.widgets.line_up_bar import LineUpBar
@@ -96,6 +99,8 @@ class LineUpPage(Page):
         self.leaves = LeaveList()
         self.left_out = LeftOutBar()
         self.table = TableCard("span_table", tr("What the runs used within the marked span"))
+        self.found = FoundPanel()
+        self._explaining = LineUpExplaining(session, self.found, self._locale)
         self.pictures = PictureMenu({mark("Line-up"): self.chart}, self)
         self._lay_out()
         self._connect()
@@ -114,12 +119,13 @@ class LineUpPage(Page):
         content.addWidget(plain_card(self.chart, S4), 1)
         content.addWidget(self.left_out)
         content.addWidget(self.table)
-        self._body = QWidget()
-        row = QHBoxLayout(self._body)
+        parts = QWidget()
+        row = QHBoxLayout(parts)
         row.setContentsMargins(0, 0, S16, S12)
         row.setSpacing(S4)
         row.addWidget(self._scroll, 1)
         row.addWidget(self.picker)
+        self._body = FoundFrame(parts, self.found, may_stand_beside=False)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S4)
@@ -148,6 +154,9 @@ class LineUpPage(Page):
         self.left_out.closed.connect(self._on_bar_closed)
         self._copy.clicked.connect(self._copy_picture)
         self._explain.clicked.connect(self._on_explain)
+        self.top.asked.connect(self.explain)
+        self.chart.asked.connect(self._explaining.ask_of_run)
+        self.table.asked.connect(self._on_cell_asked)
         self.pictures.copying.connect(self._copy_picture)
         self.pictures.told.connect(self.bar.say)
         self._session.selection_changed.connect(self._on_selection)
@@ -294,6 +303,7 @@ class LineUpPage(Page):
     def _on_opened(self) -> None:
         """Another study: what was chosen of the last one means nothing here."""
         spans.forget()
+        self.found.close_panel()
         self._choices, self._chosen = LineUp(), None
         self._show_nothing(*_EMPTY)
 
@@ -318,7 +328,21 @@ class LineUpPage(Page):
         told = span_told(*span, self._choices.anchor, self._locale)
         table = span_table(readings, told, self._locale)
         note = tr("Read {span}. 95 % intervals; the mean of a machine's runs holds their spread.", span=told)
+        self._explaining.show_readings(readings, span)
         self.table.show_table(table, note, self._locale.decimal)
+
+    def explain(self) -> None:
+        """Say how the sentence on top was found, or what the page is for where it says nothing yet."""
+        said, comparison, study = self._said, self._comparison, self._study
+        if said is None or comparison is None or study is None or not said.strands:
+            self.tell_purpose()
+        else:
+            self._explaining.ask_of_answer(said.strands, comparison, study)
+
+    def _on_cell_asked(self, cell: QModelIndex) -> None:
+        if self._study is not None:
+            key = self.table.key_of(cell)
+            self._explaining.ask_of_cell(cell.row(), key, self._strands, self._choices.anchor, self._study)
 
     # leaving out, copying
 

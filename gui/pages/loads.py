@@ -9,9 +9,11 @@ from core import edits
 from core.figures.loads import loads_figure, value_readout
 from core.figures.source import numbers_of
 from core.figures.staircase import staircase_figure, step_id
+from core.found.load_parts import IDLE, REST, STEP, SUM
 from core.found.loads import load_found
 from core.language import mark, tr
 from core.results.load_answer import ambiguous, conditions, headline, idle_sentence, step_readout
+from core.results.load_naming import LoadStep
 from core.results.loads import Loads, MachineLoads, loads
 from core.results.values import Comparison
 from core.study import Study
@@ -23,6 +25,7 @@ from gui.pages.worked_out import Found, Source, WorkedOut
 from gui.picture_drag import PictureDrag
 from gui.session import Session
 from gui.widgets.action_buttons import copy_button, link_button, save_button, told_label
+from gui.widgets.asking import AskingLabel
 from gui.widgets.choice import Choice
 from gui.widgets.flow import Flow, labelled
 from gui.widgets.found_frame import FoundFrame
@@ -57,7 +60,7 @@ class LoadsPage(Page):
         self.stairs = ChartView("load_steps")
         self.stairs.setAccessibleName(tr("The switch-on test over time, with its steps"))
         self.test = Choice("load_test", tr("Which of the machine's switch-on tests is shown"))
-        self.idle, self.unsure = QLabel(), QLabel()
+        self.idle, self.unsure = AskingLabel(), QLabel()
         self.form = LoadForm(self._locale)
         self.found = FoundPanel()
         self.pictures = PictureMenu({mark("Loads"): self.rows, mark("Switch-on test"): self.stairs}, self)
@@ -69,7 +72,6 @@ class LoadsPage(Page):
 
     def _lay_out(self) -> None:
         self.idle.setObjectName("idle_sentence")
-        self.idle.setWordWrap(True)
         self.unsure.setObjectName("unsure_sentence")
         self.unsure.setWordWrap(True)
         self.message.setWordWrap(True)
@@ -126,6 +128,10 @@ class LoadsPage(Page):
         self.form.idle_set.connect(self._on_idle)
         self.rows.asked.connect(self._on_asked)
         self.rows.picked.connect(self._on_picked)
+        self.top.asked.connect(self._ask_of_answer)
+        self.idle.asked.connect(partial(self._ask, IDLE))
+        self.form.asked.connect(self._ask)
+        self.stairs.asked.connect(self._on_step_asked)
         self.stairs.picked.connect(self._on_step)
         self.test.activated.connect(self._show_test)
         for chart in (self.rows, self.stairs):
@@ -150,11 +156,13 @@ class LoadsPage(Page):
             self._show_found()
 
     def explain(self) -> None:
-        self._asked = None
+        step = next((s for s in self._steps() if step_id(s.log_id, s.number) == self.stairs.selected), None)
         if self._frame.isHidden():
             self.tell_purpose()
+        elif step is not None and self.stairs.hasFocus():
+            self._ask(f"{STEP}{step.number}")
         else:
-            self.found.show_topic("loads")
+            self._ask_of_answer()
 
     def menu(self) -> QMenu:
         """Saving pictures."""
@@ -253,6 +261,26 @@ class LoadsPage(Page):
 
     def _on_idle(self, load: str, is_idle: bool) -> None:
         self._session.apply(edits.set_load_idle(self._session.study, self._machine_id, load, is_idle))
+
+    def _steps(self) -> tuple[LoadStep, ...]:
+        machine = self._chosen()
+        return () if machine is None else machine.steps
+
+    def _ask(self, key: str) -> None:
+        """Ask for a number of the chosen machine."""
+        self._on_asked(self._machine_id, "", key)
+
+    def _ask_of_answer(self) -> None:
+        """What the sentence on top says: what stays unexplained, else the loads it names, else the page."""
+        machine = self._chosen()
+        if machine is None or machine.sum_w is None:
+            self._asked = None
+            self.found.show_topic("loads")
+        else:
+            self._ask(SUM if machine.unexplained_w is None else REST)
+
+    def _on_step_asked(self, machine_id: str, run_id: str, key: str) -> None:
+        self._ask(f"{STEP}{key}")
 
     def _on_asked(self, machine_id: str, run_id: str, key: str) -> None:
         self._asked = (machine_id, key)

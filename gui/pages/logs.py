@@ -5,7 +5,10 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QSplitter, QToolButton, QVBoxLayout, QWidget
 
 from core.figures.lanes import headline, lanes
+from core.found.logs import log_found, runs_found
+from core.found.values import Explanation
 from core.language import mark, tr
+from core.progress import Progress
 from core.quantities import ENERGY
 from core.results.values import Comparison
 from core.study import Log, Study
@@ -28,6 +31,8 @@ from gui.widgets.stretch_strip import StretchStrip
 from gui.widgets.tab_order import in_order
 from gui.widgets.typed_form import TypedForm
 
+#: key of the job
+EXPLAINING = "explain a log"
 _IN_BAR = ("leave_out", "split", "join", "whole")
 #: beside the panel the lanes need at least this many times its width
 _LANES_TO_PANEL = 1.6
@@ -55,6 +60,9 @@ class LogsPage(Page):
         self._stretch = StretchActions(session, self._lanes, self._strip, self)
         self._conditions = ConditionEdits(session, self._strip.conditions, self)
         self._log_edits = LogEdits(session, self._lanes, self._panel, self._typed, self)
+        self._top.asked.connect(self._explain_runs)
+        self._panel.asked.connect(self._explain_log)
+        self._strip.asked.connect(self.explain)
         self._lanes.run_picked.connect(session.select)
         self._lanes.menu_wanted.connect(self._open_menu)
         self._lanes.log_opened.connect(self._open_log)
@@ -93,7 +101,33 @@ class LogsPage(Page):
         if result is not None:
             self._explaining.ask(result.machine_id, result.run_id, ENERGY.key)
         else:
+            self._explain_runs()
+
+    def _explain_runs(self) -> None:
+        """Say how the runs were found, which the sentence on top counts."""
+        self._explaining.let_go()
+        told = runs_found(self._session.study, self._locale)
+        if told is None:
             self._found.show_topic("runs")
+        else:
+            self._found.show_explanation(told, self._locale)
+
+    def _explain_log(self) -> None:
+        """Say how the whole of the log was found that is shown beside."""
+        study, log, reading = self._session.study, self._log, self._panel.reading
+        if log is None or reading is None:
+            return
+        self._explaining.let_go()
+        trace, locale = self._session.traces.get(log.id), self._locale
+
+        def work(_: Progress) -> Explanation | None:
+            return log_found(study, log, reading, trace, locale)
+
+        self._session.jobs.start(EXPLAINING, work, self._on_explained)
+
+    def _on_explained(self, told: Explanation | None) -> None:
+        if told is not None:
+            self._found.show_explanation(told, self._locale)
 
     def menu(self) -> QMenu | None:
         return self._stretch.menu

@@ -29,6 +29,10 @@ def purpose_of(title: str) -> str:
     return title.lower().replace(" and ", " ").replace(" ", "-")
 
 
+#: another page is to say how the sentence on top of it was found
+HOW = "how"
+
+
 class Page(QWidget):
     """Base of the pages. Only the visible page is fed; a page that becomes visible is fed at once."""
 

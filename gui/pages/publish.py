@@ -17,7 +17,7 @@ from gui.dialogs import notes
 from gui.images import clipboard_data
 from gui.locales import money_locale
 from gui.look import S4, S16
-from gui.pages.page import Page
+from gui.pages.page import HOW, Page
 from gui.picture_drag import DrawnDrag
 from gui.publish.adding import PublishAdding
 from gui.publish.files import PublishFiles, Saved
@@ -87,6 +87,7 @@ class PublishPage(Page):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S4)
         layout.addWidget(self.top)
+        self.top.asked.connect(self._ask_where_it_is_shown)
         layout.addWidget(self.bar)
         layout.addWidget(self.message)
         layout.addWidget(self.body, 1)
@@ -265,6 +266,12 @@ class PublishPage(Page):
 
     def explain(self) -> None:
         notes.show_note(self, tr("Publish"), "publish")
+
+    def _ask_where_it_is_shown(self) -> None:
+        """The sentence is another page's: that page says how it was found."""
+        entry = None if self.desk is None else self.desk.entry(self._key)
+        if entry is not None:
+            self.page_wanted.emit(entry.page, HOW)
 
     def _on_added(self, key: str) -> None:
         self._key = key

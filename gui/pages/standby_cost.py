@@ -14,9 +14,10 @@ from core.figures.standby_cost import (
     starts_figure,
     starts_sentence,
 )
-from core.found.costs import SAVED, explain_cost
+from core.found.cost_starts import START
+from core.found.costs import SAVED, TOTAL, explain_cost, of_print, of_saving, of_start
 from core.language import mark, tr
-from core.quantities import PRINT_KWH, STANDBY_KWH
+from core.quantities import PRINT_COST, PRINT_KWH, PRINT_PRICE, STANDBY_KWH, STANDBY_MEAN_W
 from core.results.cost_answer import ESTIMATE, HOT, MAINS, conditions, headline, limit_words, saving_sentence
 from core.results.cost_tables import hours_table, print_note, print_table
 from core.results.cost_values import StandbyCost
@@ -31,6 +32,7 @@ from gui.pages.worked_out import Found, Source, WorkedOut
 from gui.picture_drag import PictureDrag
 from gui.session import Session
 from gui.widgets.action_buttons import copy_button, link_button, save_button, told_label
+from gui.widgets.asking import asking_words
 from gui.widgets.choice import Choice
 from gui.widgets.cost_form import CostForm, Maker
 from gui.widgets.found_frame import FoundFrame
@@ -107,8 +109,8 @@ class StandbyCostPage(Page):
     # building
 
     def _lay_out(self) -> None:
-        self._limits, self._cautions, self._saving_words = muted_words(), muted_words(), muted_words()
-        self._print_words, self._start_words = muted_words(), muted_words()
+        self._limits, self._cautions, self._saving_words = muted_words(), muted_words(), asking_words()
+        self._print_words, self._start_words = asking_words(), asking_words()
         hot = QLabel(tr(HOT))
         hot.setObjectName("hot_caution")
         hot.setProperty("role", "caution")
@@ -170,8 +172,9 @@ class StandbyCostPage(Page):
         return bar
 
     def _connect(self) -> None:
-        for view in self._charts().values():
+        for view in (self.standby, self.prints, self.calendar):
             view.asked.connect(self._on_asked)
+        for view in self._charts().values():
             view.copying.connect(self._on_copy)
             view.pulled.connect(self._drag_out)
             self.pictures.open_on(view)
@@ -180,8 +183,14 @@ class StandbyCostPage(Page):
         self.pictures.copying.connect(self._on_copy)
         self.pictures.told.connect(self.message.setText)
         self.week_machine.activated.connect(self._show_weeks)
-        self.hours.view.activated.connect(self._on_hours_cell)
-        self.parts.view.activated.connect(self._on_parts_cell)
+        self.top.asked.connect(self.explain)
+        self.hours.asked.connect(self._on_hours_cell)
+        self.parts.asked.connect(self._on_parts_cell)
+        self._saving_words.asked.connect(self._ask_of_saving)
+        self._print_words.asked.connect(self._ask_of_print)
+        self._start_words.asked.connect(self._ask_of_start)
+        self.saving.asked.connect(self._ask_of_saving)
+        self.starts.asked.connect(self._ask_of_start)
         self.form.wanted.connect(self._apply)
         self.form.left.connect(self._session.seal)
         self.form.file_wanted.connect(self._price_file.ask)
@@ -207,12 +216,9 @@ class StandbyCostPage(Page):
             self._show_nothing(mark("Working out what standby and prints cost…"), "")
 
     def explain(self) -> None:
-        """Say how the sentence on top was found: by the machine that takes most while it does nothing."""
-        machines = () if self.result is None else self.result.machines
-        known = [m for m in machines if m.year_kwh is not None]
-        most = max(known, key=lambda m: m.year_kwh.value if m.year_kwh else 0.0, default=None)
-        if most is not None:
-            self._explain(most.machine_id, STANDBY_KWH.key)
+        """Say how the sentence on top was found: what all machines use while they do nothing."""
+        if self.result is not None and self.result.total_kwh is not None:
+            self._explain("", TOTAL)
         else:
             self.tell_purpose()
 
@@ -293,13 +299,33 @@ class StandbyCostPage(Page):
     def _on_asked(self, machine_id: str, run_id: str, key: str) -> None:
         self._explain(machine_id, key)
 
-    def _on_hours_cell(self, index: QModelIndex) -> None:
-        if self.result is not None:
-            self._explain(self.result.machines[index.row()].machine_id, SAVED)
+    def _on_hours_cell(self, cell: QModelIndex) -> None:
+        key = self.hours.key_of(cell)
+        self._on_cell(cell, {"windows": STANDBY_MEAN_W.key, "steady": STANDBY_MEAN_W.key}.get(key, key))
 
-    def _on_parts_cell(self, index: QModelIndex) -> None:
+    def _on_parts_cell(self, cell: QModelIndex) -> None:
+        key = self.parts.key_of(cell)
+        own = {"electricity": PRINT_COST.key, "printing_cost": "printing_kwh"}
+        own |= dict.fromkeys(("material", "wear", "purchase", "failed", "price"), PRINT_PRICE.key)
+        self._on_cell(cell, own.get(key, key))
+
+    def _on_cell(self, cell: QModelIndex, key: str) -> None:
+        """A number of a machine; its name asks for what it uses while it does nothing."""
         if self.result is not None:
-            self._explain(self.result.machines[index.row()].machine_id, PRINT_KWH.key)
+            machine = self.result.machines[cell.row()]
+            self._explain(machine.machine_id, STANDBY_KWH.key if key == "machine" else key)
+
+    def _ask_of_saving(self) -> None:
+        if self.result is not None:
+            self._explain(of_saving(self.result), SAVED)
+
+    def _ask_of_print(self) -> None:
+        if self.result is not None:
+            self._explain(of_print(self.result), PRINT_KWH.key)
+
+    def _ask_of_start(self) -> None:
+        if self.result is not None:
+            self._explain(of_start(self.result), START)
 
     def _explain(self, machine_id: str, key: str) -> None:
         if self._found is None:

@@ -1,18 +1,20 @@
 """A cooler bed after the first layers: sliders, what it saves in words, its course, and the caution."""
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QModelIndex, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from core.figures.cooler_bed import cooler_figure
 from core.formatting import NumberLocale, number
+from core.found.cooler import MONEY, SHARE, WH
 from core.language import tr
 from core.results.bed_answer import LOOSE, saving_note, saving_sentence
 from core.results.bed_table import savings_table
-from core.results.cooler_beds import Savings
+from core.results.cooler_beds import Plan, Savings
 from core.study import Study
 from gui.charts.view import ChartView
 from gui.look import S4, S8, S12, current
+from gui.widgets.asking import AskingLabel
 from gui.widgets.cooler_sliders import CoolerSliders
 from gui.widgets.number_field import NumberField
 from gui.widgets.table_card import TableCard
@@ -26,6 +28,8 @@ class CoolerCard(QFrame):
 
     price_set = Signal(object)  # float or None
     refused = Signal(str)
+    #: how was it found: machine id, empty for all together, None for the one that is shown; key of the number
+    asked = Signal(object, str)
 
     def __init__(self, locale: NumberLocale, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -33,9 +37,9 @@ class CoolerCard(QFrame):
         self._locale = locale
         heading = QLabel(tr("A cooler bed after the first layers"))
         heading.setProperty("role", "heading")
-        self.sentence = QLabel()
+        self._savings: Savings | None = None
+        self.sentence = AskingLabel()
         self.sentence.setObjectName("saving_sentence")
-        self.sentence.setWordWrap(True)
         self.note = QLabel()
         self.note.setObjectName("saving_note")
         self.note.setProperty("role", "muted")
@@ -55,7 +59,21 @@ class CoolerCard(QFrame):
         self.chart.setAccessibleName(tr("Watts of the bed over the print, held and made cooler"))
         self.table = TableCard("savings_table", tr("What a cooler bed saves on each machine"))
         self.table.setObjectName("plain")
+        self.sentence.asked.connect(lambda: self.asked.emit(None, WH))
+        self.chart.asked.connect(lambda *_: self.asked.emit(None, WH))
+        self.table.asked.connect(self._on_cell)
         self._lay_out(heading)
+
+    @property
+    def plan(self) -> Plan | None:
+        """The plan that is shown."""
+        return None if self._savings is None else self._savings.plan
+
+    def _on_cell(self, cell: QModelIndex) -> None:
+        machines = () if self._savings is None else self._savings.machines
+        key = self.table.key_of(cell)
+        key = key if key in (SHARE, MONEY) else WH
+        self.asked.emit(machines[cell.row()].machine_id if cell.row() < len(machines) else "", key)
 
     def _lay_out(self, heading: QLabel) -> None:
         priced = QHBoxLayout()
@@ -87,6 +105,7 @@ class CoolerCard(QFrame):
 
     def show_savings(self, savings: Savings, study: Study, machine_id: str) -> None:
         """Show what a plan saves on a machine, and on all."""
+        self._savings = savings
         locale, tariff = self._locale, study.costs.tariff
         price = tariff.price_per_kwh
         self.sentence.setText(saving_sentence(savings, machine_id, locale, price, tariff.currency))

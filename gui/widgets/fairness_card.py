@@ -13,6 +13,7 @@ from core.results.fairness_points import point_of
 from core.results.values import Comparison, Finding
 from core.wording import sentence
 from gui.look import S4, S8, S12
+from gui.widgets.asking import AskingLabel, asking_words
 from gui.widgets.flow import Flow
 
 _ROLES = {"unfair": "problem", "caution": "caution", "note": "muted"}
@@ -26,6 +27,7 @@ class FairnessCard(QFrame):
     wanted = Signal()  # the finding's own action was chosen
     accepted = Signal(str)  # the reason
     run_wanted = Signal(str)
+    asked = Signal()  # how was it found?
 
     def __init__(self, locale: NumberLocale, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -34,8 +36,10 @@ class FairnessCard(QFrame):
         self._finding: Finding | None = None
         self.title = _label("finding_title", "heading")
         self.level = _label("finding_level", "muted")
-        self.why = _label("finding_why")
-        self.matters = _label("finding_matters", "muted")
+        self.why = _asking("finding_why")
+        self.matters = _asking("finding_matters", "muted")
+        for label in (self.why, self.matters):
+            label.asked.connect(self.asked)
         self.lapsed = _label("finding_lapsed", "caution")
         self.act = QPushButton()
         self.act.setObjectName("finding_act")
@@ -201,3 +205,9 @@ def _links(finding: Finding, comparison: Comparison) -> list[tuple[str, str]]:
         touched = [(m, r) for m, r in runs if m.machine_id in finding.machine_ids and r.included]
     links = [(r.run_id, f"{m.name}, {r.name}") for m, r in touched if r.start_s is not None]
     return links[:_MOST_RUNS]
+
+
+def _asking(name: str, role: str = "") -> AskingLabel:
+    label = asking_words(role)
+    label.setObjectName(name)
+    return label

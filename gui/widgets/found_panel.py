@@ -233,6 +233,8 @@ class FoundPanel(QFrame):
         if explanation.budget:
             unsure.addWidget(_heading(tr("What makes it unsure (standard uncertainty, share)")))
             unsure.addWidget(BudgetChart(explanation.budget, self._locale))
+        elif explanation.without_budget:
+            _section(unsure, mark("What makes it unsure"), (explanation.without_budget,))
         _section(unsure, mark("What would make it surer"), explanation.surer)
         rest = _column(columns)
         _section(rest, mark("Keep in mind"), explanation.cautions, role="caution")

@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from core.figures.waterfall import like_figure, waterfall_figure
 from core.formatting import NumberLocale, with_interval
-from core.found.like import like_found
+from core.found.like import answer_found, like_found
 from core.found.values import Explanation
 from core.language import tr
 from core.quantities import ENERGY
@@ -85,9 +85,17 @@ class LikeView(QWidget):
         layout.addWidget(self.table)
         layout.addStretch(1)
 
+    def explanation(self) -> Explanation | None:
+        """How the sentence on top was found; None before anything is."""
+        if self.found is None or self._given is None or not self.found.machines:
+            return None
+        return answer_found(self.found, self._given, self._locale)
+
     def explanation_of(self, machine_id: str, key: str) -> Explanation | None:
         """How a machine's adjusted energy was found."""
-        return None if self.found is None else like_found(self.found, machine_id, self._locale)
+        if self.found is None:
+            return None
+        return like_found(self.found, machine_id, self._locale, self._given)
 
     def show_study(self, study: Study, comparison: Comparison) -> None:
         """Show a comparison at the temperatures in the fields; its beds are found outside the GUI thread."""

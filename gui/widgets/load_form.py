@@ -1,10 +1,13 @@
 """The steps of a machine's switch-on tests to be named, and its loads with what runs while idle."""
 
+from functools import partial
+
 from attrs import evolve
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QWidget
 
 from core.formatting import NumberLocale, number
+from core.found.load_parts import STEP
 from core.language import tr
 from core.loads.names import BY_KEY, LOADS
 from core.results.load_answer import step_name, step_watts, watts_text, year_kwh
@@ -12,6 +15,7 @@ from core.results.load_naming import LoadStep
 from core.results.loads import LoadWatts, MachineLoads
 from core.units import SECONDS_PER_MINUTE
 from gui.look import S4, S8, S12
+from gui.widgets.asking import AskingLabel
 from gui.widgets.choice import Choice
 
 #: letters that a name has room for at least
@@ -25,6 +29,7 @@ class LoadForm(QWidget):
         str, float, object
     )  # log id, when [s], load key, "" for none, None as the program finds it
     idle_set = Signal(str, bool)  # load key, whether it runs while idle
+    asked = Signal(str)  # how was it found: key of a load, or of a step
 
     def __init__(self, locale: NumberLocale, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -77,7 +82,8 @@ class LoadForm(QWidget):
             step_watts(step, self._locale),
         )
         for column, text in enumerate(texts):
-            self._grid.addWidget(QLabel(text), row, column)
+            label = self._asking(text, f"{STEP}{step.number}", by_keyboard=column > 0)
+            self._grid.addWidget(label, row, column)
         choice = Choice(f"step_{step.number}", tr("Load of step {number}", number=step.number))
         unnamed = evolve(step, load="") if step.is_named else step
         found = "" if step.is_named or not step.load else tr("{what} (found)", what=BY_KEY[step.load].title)
@@ -93,8 +99,9 @@ class LoadForm(QWidget):
 
     def _add_load(self, row: int, load: LoadWatts) -> None:
         title = BY_KEY[load.load].title
-        for column, text in enumerate((title, watts_text(load.watts, load.u95_w, self._locale))):
-            self._grid.addWidget(QLabel(text), row, column)
+        self._grid.addWidget(QLabel(title), row, 0)
+        watts = watts_text(load.watts, load.u95_w, self._locale)
+        self._grid.addWidget(self._asking(watts, load.load), row, 1)
         if BY_KEY[load.load].in_processing:
             told = f"{number(year_kwh(load), 0, self._locale)} kWh"
             box = QCheckBox(tr("{energy}, set by you", energy=told) if load.is_idle_by_user else told)
@@ -105,6 +112,12 @@ class LoadForm(QWidget):
             box.clicked.connect(self._on_idle)
             self._boxes[box] = load
             self._grid.addWidget(box, row, 2)
+
+    def _asking(self, text: str, key: str, *, by_keyboard: bool = True) -> AskingLabel:
+        label = AskingLabel(text, by_keyboard=by_keyboard)
+        label.setWordWrap(False)
+        label.asked.connect(partial(self.asked.emit, key))
+        return label
 
     def _on_named(self) -> None:
         choice = self.sender()

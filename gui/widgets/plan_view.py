@@ -10,6 +10,8 @@ from core import edits
 from core.figures.plan import repeats_figure
 from core.figures.source import numbers_of
 from core.formatting import NumberLocale
+from core.found.plan import repeats_found
+from core.found.values import Explanation
 from core.language import mark, tr
 from core.plan.cautions import CAUTIONS
 from core.plan.repeats import Repeats, repeats
@@ -25,8 +27,11 @@ from gui.dialogs import notes
 from gui.images import Size, clipboard_data, render
 from gui.look import S4
 from gui.session import Session
+from gui.widgets.asking import asking_words
 from gui.widgets.choice import Choice
 from gui.widgets.flow import Flow, labelled
+from gui.widgets.found_frame import FoundFrame
+from gui.widgets.found_panel import FoundPanel
 from gui.widgets.number_field import NumberField
 from gui.widgets.page_scroll import PageScroll
 from gui.widgets.plan_files import PlanFiles
@@ -37,6 +42,8 @@ from gui.widgets.titled_card import muted_words, tell, titled_card
 
 #: key of the job
 REPEATS = "repeats"
+#: key of the job that says how they were found
+EXPLAINING = "explain repeats"
 #: more rows of the order are on the sheet alone
 MOST_ROWS = 300
 _DIFFERENCES, _SPREADS = (0.1, 200.0), (0.01, 100.0)
@@ -78,6 +85,7 @@ class PlanView(QWidget):
         self.form = PlanForm(locale)
         self.files = PlanFiles(session, locale, self)
         self.order = TableCard("plan_order", tr("Order of the runs"))
+        self.panel = FoundPanel()
         self.message = muted_words()
         self.why_not = QLabel()
         self._lay_out()
@@ -96,7 +104,7 @@ class PlanView(QWidget):
         self.why_not.setWordWrap(True)
         self.why_not.hide()
         self.message.hide()
-        self._floors = muted_words()
+        self._floors = asking_words()
         self._floors.setObjectName("plan_floors")
         asked = QWidget()
         line = Flow(asked)
@@ -123,7 +131,7 @@ class PlanView(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(S4)
         layout.addWidget(self.top)
-        layout.addWidget(scroll, 1)
+        layout.addWidget(FoundFrame(scroll, self.panel), 1)
 
     def _buttons(self) -> QWidget:
         bar = QWidget()
@@ -156,6 +164,9 @@ class PlanView(QWidget):
         self.first.activated.connect(self._on_pair)
         self.other.activated.connect(self._on_pair)
         self.take.clicked.connect(self._on_take)
+        for words in (self.top, self._floors):
+            words.asked.connect(self._explain_repeats)
+        self.repeats.asked.connect(self._explain_repeats)
         self.repeats.copying.connect(self._copy_picture)
         self._session.opened.connect(self._on_opened)
 
@@ -191,14 +202,34 @@ class PlanView(QWidget):
         self.spread.show_text(stated, self.spread.placeholderText(), of_other=is_other)
 
     def explain(self) -> None:
-        """Say how a plan is made and how the number of repeats is found."""
-        notes.show_note(self, tr("A fair test"), "plan")
+        """Say how the number of repeats was found, or how a plan is made where there is none yet."""
+        if self.found is None or self.found.pair is None:
+            notes.show_note(self, tr("A fair test"), "plan")
+        else:
+            self._explain_repeats()
+
+    def _explain_repeats(self) -> None:
+        asked, found, locale = self._asked, self.found, self._locale
+        if asked is None or found is None:
+            return
+
+        def work(_: Progress) -> tuple[_Asked, Explanation | None]:
+            return asked, repeats_found(found, asked.study, asked.comparison, locale)
+
+        self._session.jobs.start(EXPLAINING, work, self._on_explained)
+
+    def _on_explained(self, answer: tuple[_Asked, Explanation | None]) -> None:
+        asked, told = answer
+        if asked is self._asked and told is not None:
+            self.panel.show_explanation(told, self._locale)
 
     def _on_found(self, found: tuple[_Asked, Repeats]) -> None:
         asked, self.found = found
         if asked is not self._asked:
             return
         result, locale = self.found, self._locale
+        if not self.panel.isHidden():
+            self._explain_repeats()
         self.top.say(headline(result, locale), conditions(result, locale))
         figure = repeats_figure(result, asked.study, locale)
         self.repeats.show_figure(figure, lambda run_id, key: ())
@@ -236,6 +267,7 @@ class PlanView(QWidget):
 
     def _on_opened(self) -> None:
         self._asked, self._pair_ids, self.found = None, None, None
+        self.panel.close_panel()
         self._say("")
         self._refuse("")
 

@@ -112,8 +112,8 @@ class PropertyView(QWidget):
             return None
         from_ = self._read.given
         if key == LIKE_WH.key:
-            return like_found(like_for_like(from_), machine_id, self._locale)
-        return held_bed(from_.beds, from_.study, machine_id, key, self._locale)
+            return like_found(like_for_like(from_), machine_id, self._locale, from_)
+        return held_bed(from_.beds, from_.study, machine_id, key, self._locale, from_.traces)
 
     def show_study(self, study: Study, comparison: Comparison) -> None:
         """Show a comparison; what its measures need is found outside the GUI thread."""

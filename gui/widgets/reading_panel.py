@@ -14,6 +14,7 @@ from core.logs.reading_options import OPTIONS, Option, chosen, with_choice
 from core.study import Choices, Log, Study
 from gui.look import FOCUS_EDGE, S4, S8, S12, S16
 from gui.reading import LogData
+from gui.widgets.asking import AskingLabel
 from gui.widgets.choice import Choice
 from gui.widgets.column_table import ColumnTable
 from gui.widgets.first_rows_view import FirstRowsView
@@ -29,6 +30,7 @@ class ReadingPanel(QScrollArea):
     choices_changed = Signal(str, int, object)  # log id, which file, Choices
     machine_chosen = Signal(str, str)  # log id, machine id
     file_wanted_again = Signal(str)  # log id
+    asked = Signal()  # how were the facts of the log found?
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -92,6 +94,11 @@ class ReadingPanel(QScrollArea):
         """The log that is shown."""
         return self._log.id if self._log is not None else None
 
+    @property
+    def reading(self) -> Reading | None:
+        """How the file that is shown was read."""
+        return self._reading()
+
     def _fill(self, study: Study, log: Log) -> None:
         machine = study.machine(log.machine_id)
         self._title.setText(tr("How {machine}'s log was read", machine=machine.name))
@@ -151,7 +158,10 @@ class ReadingPanel(QScrollArea):
                 widget.hide()
                 widget.deleteLater()
         for fact in shown:
-            self._facts.addWidget(_label(f"<b>{fact.name}</b>&nbsp; {fact.text}", fact.role))
+            label = AskingLabel(f"<b>{fact.name}</b>&nbsp; {fact.text}")
+            label.setProperty("role", fact.role)
+            label.asked.connect(self.asked)
+            self._facts.addWidget(label)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         # Only when the body is laid out do its controls know how wide they have to be.

@@ -21,6 +21,7 @@ from core.results.values import RunResult, StateSpan
 from core.study import KINDS, Run, Study
 from core.wording import reason
 from gui.look import S4, S8, S16
+from gui.widgets.asking import AskingLabel
 from gui.widgets.condition_row import ConditionRow
 
 KIND_WORDS = {
@@ -48,6 +49,8 @@ class StretchStrip(QWidget):
     renamed = Signal(str)
     field_left = Signal()
     handed_back = Signal()
+
+    asked = Signal()  # how were its numbers found?
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -81,9 +84,9 @@ class StretchStrip(QWidget):
         self._back.setProperty("role", "link")
         self._back.setToolTip(tr("Give edges, kind and counting back to the program"))
         self._back.clicked.connect(self.handed_back)
-        self._what = QLabel()
+        self._what = AskingLabel()
         self._what.setObjectName("stretch_facts")
-        self._what.setWordWrap(True)
+        self._what.asked.connect(self.asked)
         self.conditions = ConditionRow()
         self._hint = QLabel(tr(_HINT))
         self._hint.setProperty("role", "muted")

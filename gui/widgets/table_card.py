@@ -1,12 +1,13 @@
 """A small table on a card: as high as its rows, with a note beneath, so that it neither scrolls nor gapes."""
 
-from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import QResizeEvent, QShowEvent
+from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QFrame, QHeaderView, QLabel, QSizePolicy, QTableView, QVBoxLayout, QWidget
 
 from core.tables import Table
 from gui.look import S4, S8, current
 from gui.models.table import TableModel
+from gui.widgets.asking import AskingLabel
 
 #: width that a name may take before it is shortened, in text heights
 _LONGEST_NAME = 11.0
@@ -19,9 +20,18 @@ _BESIDE = 2 * S8 + 2 * (_FOCUS + 1)
 
 
 class TableCard(QFrame):
-    """Shows a core table whole."""
+    """Shows a core table whole.
 
-    def __init__(self, name: str, accessible_name: str, parent: QWidget | None = None) -> None:
+    A click on a number, and Return or F1 on any cell, asks how it was found.
+    """
+
+    asked = Signal(QModelIndex)
+    note_asked = Signal()
+
+    def __init__(
+        self, name: str, accessible_name: str, parent: QWidget | None = None, *, note_asks: bool = False
+    ) -> None:
+        """With `note_asks` the note holds numbers that may be asked about."""
         super().__init__(parent)
         self.setObjectName("card")
         self._widths: list[int] | None = None  # dropped with the table, the font and the style
@@ -43,8 +53,13 @@ class TableCard(QFrame):
         self.view.setTabKeyNavigation(False)
         self.view.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.view.verticalHeader().hide()
+        self.view.clicked.connect(self._on_clicked)
+        self.view.activated.connect(self.asked)
+        self.view.installEventFilter(self)
         self.view.horizontalHeader().setHighlightSections(False)
-        self.note = QLabel()
+        self.note = AskingLabel() if note_asks else QLabel()
+        if isinstance(self.note, AskingLabel):
+            self.note.asked.connect(self.note_asked)
         self.note.setProperty("role", "muted")
         self.note.setWordWrap(True)
         self.note.setContentsMargins(S4, 0, S4, 0)
@@ -69,6 +84,28 @@ class TableCard(QFrame):
     def wished_width(self) -> int:
         """Width at which no column is shortened. [px]"""
         return sum(self._column_widths()) + _BESIDE
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """F1 on a cell is the table's; else it is the window's."""
+        is_ours = isinstance(event, QKeyEvent) and event.key() == Qt.Key.Key_F1
+        cell = self.view.currentIndex()
+        if is_ours and cell.isValid():
+            if event.type() == QEvent.Type.ShortcutOverride:
+                event.accept()
+                return True
+            if event.type() == QEvent.Type.KeyPress:
+                self.asked.emit(cell)
+                return True
+        return super().eventFilter(watched, event)
+
+    def key_of(self, cell: QModelIndex) -> str:
+        """The key of a cell's column."""
+        table = self.model.table
+        return "" if table is None else table.columns[cell.column()].key
+
+    def _on_clicked(self, cell: QModelIndex) -> None:
+        if not self._is_text(cell.column()):
+            self.asked.emit(cell)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

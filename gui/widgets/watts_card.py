@@ -1,6 +1,6 @@
 """Watts of the beds against their difference from the room: the chart, and its lines in words."""
 
-from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from core.figures.bed import lines_told, watts_figure
 from core.formatting import NumberLocale
@@ -9,6 +9,7 @@ from core.results.holds import Beds
 from core.study import Study
 from gui.charts.view import ChartView, Readout
 from gui.look import S8, S12
+from gui.widgets.asking import AskingLabel
 
 #: lines of so many machines are told in words, the chosen one's first
 _MOST_LINES = 4
@@ -23,10 +24,9 @@ class WattsCard(QFrame):
         self._locale = locale
         self.chart = ChartView("bed_watts")
         self.chart.setAccessibleName(tr("Watts of the beds against their difference from the room"))
-        self.fits = QLabel()
+        self.fits = AskingLabel()
         self.fits.setObjectName("fit_sentences")
         self.fits.setProperty("role", "muted")
-        self.fits.setWordWrap(True)
         self.fits.setContentsMargins(S12, 0, S12, S8)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(1, 1, 1, 1)

@@ -12,6 +12,7 @@ from core.formatting import NumberLocale
 from core.found import as_markdown
 from core.found.held_bed import held_bed
 from core.found.values import Explanation
+from core.found.writing import figures
 from core.results.holds import Beds, beds
 from core.study import Study
 from tests.core.held_beds import Bed
@@ -88,7 +89,10 @@ def test_the_warm_up(known: Known) -> None:
     capacity = known[1].machines[0].heat_capacity
     assert capacity is not None
     assert float(told.value_text.split(" ")[0]) == pytest.approx(capacity.value, abs=5)
-    assert any(line.startswith("to 60.0 °C: ") for line in told.formula)
+    assert told.title == "Alder, 60.0 °C: heat capacity"
+    assert told.formula[0].endswith(f"= {figures(capacity.value)} J/K")
+    assert capacity.u95 is not None
+    assert math.hypot(*(b.u for b in told.budget)) == pytest.approx(capacity.u95 / 1.96, rel=1e-3)
 
 
 @pytest.mark.parametrize("key", KEYS)

@@ -8,7 +8,8 @@ from attrs import evolve
 
 from core import edits
 from core.figures.staircase import staircase_figure
-from core.found.loads import PROCESSING, REST, SUM, load_found
+from core.found.load_parts import PROCESSING, REST, SUM
+from core.found.loads import load_found
 from core.results.load_answer import ambiguous, step_name
 from core.results.loads import Loads, _against, forget, loads
 from core.results.values import Measured

@@ -79,8 +79,9 @@ def test_it_opens_with_all_parts(panel: FoundPanel) -> None:
 
 
 def test_a_number_with_no_budget_shows_none(panel: FoundPanel) -> None:
-    panel.show_explanation(explanation("seconds"))
+    panel.show_explanation(evolve(explanation(), budget=(), without_budget="It is a count."))
     assert panel.body.widget().findChild(BudgetChart, "budget") is None
+    assert "It is a count." in said(panel)
 
 
 def test_it_follows_another_theme_while_it_is_open(panel: FoundPanel, qtbot: QtBot) -> None:
@@ -225,7 +226,8 @@ def test_f1_on_the_logs_page(qtbot: QtBot, tmp_path: Path) -> None:
         user.settle()
         user.press(Qt.Key.Key_F1, user.lane())
         found = user.widget(FoundPanel, "found_panel")
-        assert found.title.text() == "How runs are found"
+        assert found.title.text() == "Runs of the part in the logs"
+        assert found.value.text() == "3 runs"
         user.session.select(user.run(1).id)
         user.press(Qt.Key.Key_F1, user.lane())
         assert found.title.text() == "Alder, run 2: energy"

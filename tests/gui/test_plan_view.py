@@ -228,9 +228,9 @@ def test_with_logs_the_plan_begins_from_their_scatter(bench: Driver, tmp_path: P
     view = plan_of(bench)
     assert "6 runs so far" in view.top.conditions.text()
     bench.do("action_explain")
-    notes = [w for w in QApplication.topLevelWidgets() if w.objectName() == "note_dialog" and w.isVisible()]
-    assert len(notes) == 1
-    notes[0].close()
+    assert view.panel.title.text() == "Alder and Birch: how many repeats"
+    assert view.panel.explanation is not None
+    assert view.panel.explanation.lacks == ()
 
 
 def test_no_letter_leads_to_two_places(bench: Driver) -> None:
