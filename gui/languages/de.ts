@@ -5056,8 +5056,6 @@
         <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
-        <source>No year is written beside the dates, so the log is read as elapsed time. Save it with the year if the date matters.</source>
-        <translation>Neben den Daten steht kein Jahr, deshalb gilt das Log als verstrichene Zeit. Speichern Sie es mit Jahr, wenn das Datum zählt.</translation>
         <source>Its logs have not been read here, so how it was found is left unsaid.</source>
         <translation>Die Logs wurden hier nicht eingelesen, daher bleibt ungesagt, wie es gefunden wurde.</translation>
     </message>
@@ -5074,8 +5072,6 @@
         <translation>Nichts ließ sich vergleichen: {what}</translation>
     </message>
     <message>
-        <source>Purchase is in the price of {machines} alone.</source>
-        <translation>Die Anschaffung steckt nur im Preis von {machines}.</translation>
         <source>Nothing that is known moves it by a little: it is a bound, not a value.</source>
         <translation>Nichts Bekanntes verschiebt sie ein wenig: Sie ist eine Schranke, kein Wert.</translation>
     </message>
@@ -5788,14 +5784,24 @@
         <translation>T&amp;itel</translation>
     </message>
     <message>
-        <source>Meter of {machine}</source>
-        <translation>Messgerät von {machine}</translation>
         <source>A bound has no interval: it is wide enough by itself.</source>
         <translation>Eine Schranke hat kein Intervall: Sie ist von sich aus weit genug.</translation>
     </message>
     <message>
         <source>It stands as it was noted: there is no log to measure it by again.</source>
         <translation>Es steht, wie es notiert wurde: Kein Log ist da, an dem es sich neu messen ließe.</translation>
+    </message>
+    <message>
+        <source>Meter of {machine}</source>
+        <translation>Messgerät von {machine}</translation>
+    </message>
+    <message>
+        <source>No year is written beside the dates, so the log is read as elapsed time. Save it with the year if the date matters.</source>
+        <translation>Neben den Daten steht kein Jahr, deshalb gilt das Log als verstrichene Zeit. Speichern Sie es mit Jahr, wenn das Datum zählt.</translation>
+    </message>
+    <message>
+        <source>Purchase is in the price of {machines} alone.</source>
+        <translation>Die Anschaffung steckt nur im Preis von {machines}.</translation>
     </message>
     <message>
         <source>Table as text (*.csv)</source>
@@ -7126,10 +7132,12 @@
         <translation>Was nicht angegeben ist, fehlt und gilt nicht als kostenlos: keine Arbeit, keine Miete, kein Gewinn.</translation>
     </message>
     <message>
-        <source>What one meter is off by cancels between the machines that it measured; two meters&apos; does not</source>
-        <translation>Der Fehler eines Messgeräts hebt sich zwischen den Maschinen auf, die es gemessen hat; der von zweien nicht</translation>
         <source>What one meter gives several machines adds up in full; what is each machine&apos;s own, in squares.</source>
         <translation>Was ein Messgerät mehreren Maschinen mitgibt, addiert sich voll; was jeder Maschine eigen ist, in Quadraten.</translation>
+    </message>
+    <message>
+        <source>What one meter is off by cancels between the machines that it measured; two meters&apos; does not</source>
+        <translation>Der Fehler eines Messgeräts hebt sich zwischen den Maschinen auf, die es gemessen hat; der von zweien nicht</translation>
     </message>
     <message>
         <source>What one print on each machine whose bed is known would save, added up.</source>
@@ -10826,6 +10834,8 @@
     <message>
         <source>{file} cannot be unpacked</source>
         <translation>{file} lässt sich nicht entpacken</translation>
+    </message>
+    <message>
         <source>{name}: warm-up and after it</source>
         <translation>{name}: Aufheizen und danach</translation>
     </message>
