@@ -17,7 +17,7 @@ from gui.diagnostics import diagnostics
 from gui.dialogs import notes
 from gui.jobs import Failure, Jobs
 from gui.pages.contents import Entry
-from gui.pages.page import HOW, Page
+from gui.pages.page import Page
 from gui.pages.stack import PageStack
 from gui.session import READ_FILES, READ_LOGS, Session
 from gui.settings import Settings
@@ -107,11 +107,7 @@ class MainWindow(QMainWindow):
     def _lead(self, title: str, what: str) -> None:
         """Turn to the page that another one leads to."""
         self.show_page(title)
-        page = self._stack.page(self._index)
-        if what == HOW:
-            page.explain()
-        else:
-            page.turn_to(what)
+        self._stack.page(self._index).come_to(what)
 
     # what the user does
 

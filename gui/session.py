@@ -51,6 +51,7 @@ class Session(OpenStudy):
     compared = Signal(object)  # Comparison
     imported = Signal(int)  # how many logs came in
     sheets_found = Signal(object)  # paths of filled run sheets that lay among the logs
+    copied = Signal(object)  # path that the study has been saved to
 
     def __init__(self, jobs: Jobs, folder: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -267,6 +268,7 @@ class Session(OpenStudy):
         if problem is not None:
             self.tell(problem)
             return
+        self.copied.emit(path)
         if go_on_there:
             before, was_untitled = self.path, self.is_untitled
             if self.open(path) and was_untitled and before is not None:

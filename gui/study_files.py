@@ -32,6 +32,7 @@ class StudyFiles(QObject):
         self._sheets = RunSheets(session, self)
         self._sheets.told.connect(self._on_sheet)
         session.sheets_found.connect(self.read_sheets)
+        session.copied.connect(self._on_copied)
         self.recent_menu = QMenu(tr("Open &recent"), window)
 
     def fill_recent(self) -> None:
@@ -125,12 +126,13 @@ class StudyFiles(QObject):
         self.logs_chosen.emit([Path(name) for name in names])
 
     def _save_as(self, name: str) -> None:
-        self._settings.last_folder = str(Path(name).parent)
         self._session.save_as(Path(name))
 
     def _save_copy(self, name: str) -> None:
-        self._settings.last_folder = str(Path(name).parent)
         self._session.save_copy(Path(name))
+
+    def _on_copied(self, path: Path) -> None:
+        self._settings.last_folder = str(path.parent)  # where saving has worked
 
     def _dialog(self, title: str, mode: QFileDialog.FileMode, kinds: str) -> QFileDialog:
         dialog = QFileDialog(self._window, title, self._settings.last_folder, kinds)

@@ -13,6 +13,8 @@ _WHOLE = frozenset({"JPY", "¥", "円", "KRW", "₩", "VND", "₫", "CLP", "ISK"
 _MOST_DECIMALS = 6
 #: an amount at least this large needs no more than the currency's own decimals
 _ORDINARY = 0.1
+#: prices of electricity are stated with so many decimals at the most
+_PRICE_DECIMALS = 4
 
 
 def decimals_of(amount: float, currency: str) -> int:
@@ -79,11 +81,15 @@ def money(
 
 
 def price_per_kwh(price: float | None, currency: str, locale: NumberLocale) -> str:
-    """A price with its unit.
+    """A price with its unit, with the decimals in which it was stated; a mean, which nobody stated, as any amount.
 
     Examples
     --------
-    >>> price_per_kwh(0.3, "€", NumberLocale())
-    '0.30 €/kWh'
+    >>> price_per_kwh(0.3, "€", NumberLocale()), price_per_kwh(0.3175, "€", NumberLocale())
+    ('0.30 €/kWh', '0.3175 €/kWh')
     """
-    return UNKNOWN if price is None else f"{money(price, currency, locale)}/kWh"
+    if price is None:
+        return UNKNOWN
+    digits = f"{price:.{_PRICE_DECIMALS}f}".rstrip("0")
+    stated = len(digits.partition(".")[2]) if math.isclose(float(digits), price) else 0
+    return f"{money(price, currency, locale, decimals=max(decimals_of(price, currency), stated))}/kWh"

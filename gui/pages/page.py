@@ -53,6 +53,13 @@ class Page(QWidget):
         """Say what the page answers, how to read it, and what to beware of."""
         notes.show_note(self, tr(self.title), purpose_of(self.title))
 
+    def come_to(self, what: str) -> None:
+        """Be led to from another page: turn to what it names, or say how the sentence on top was found."""
+        if what == HOW:
+            self.explain()
+        else:
+            self.turn_to(what)
+
     def turn_to(self, what: str) -> None:
         """Show what another page has led to; "" and what the page does not know leave it as it is."""
 

@@ -125,3 +125,7 @@ def test_money_with_its_interval_shows_no_more_than_it_allows() -> None:
     assert money(0.36123, "€", NumberLocale(), 0.0121) == "0.361 ± 0.012 €"
     assert decimals_of(0.00012, "€") == 5
     assert price_per_kwh(0.3, "€", NumberLocale()) == "0.30 €/kWh"
+    # as a bill states it
+    assert price_per_kwh(0.3175, "€", NumberLocale()) == "0.3175 €/kWh"
+    # a mean over hours of several prices
+    assert price_per_kwh(0.3175 / 0.9, "€", NumberLocale()) == "0.35 €/kWh"

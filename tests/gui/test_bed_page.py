@@ -278,7 +278,10 @@ def test_hover_reads_out_a_hold(bench: Bench, tmp_path: Path) -> None:
 def test_the_way_is_explained(bench: Bench, tmp_path: Path) -> None:
     bench.fill(tmp_path)
     bench.click("how_found")
-    assert "hold test" in bench.page.found.page.toPlainText()
+    explanation = bench.page.found.explanation
+    assert explanation is not None
+    assert explanation.title == "Alder: watts held at 60 °C"
+    assert explanation.value_text in bench.text("sentence")
     bench.press(Qt.Key.Key_Escape, bench.page.found)
     assert not bench.page.found.isVisible()
 

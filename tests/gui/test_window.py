@@ -5,7 +5,7 @@ from random import Random
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QPushButton, QTextBrowser, QTreeWidget
+from PySide6.QtWidgets import QFileDialog, QLineEdit, QPushButton, QTextBrowser, QTreeWidget
 
 from core import edits
 from gui.jobs import Report
@@ -226,6 +226,20 @@ def test_a_study_is_saved_and_opened_through_file_dialogs(user: Driver, tmp_path
     user.choose_file(tmp_path / "copy.samepart")
     assert [m.name for m in user.study.machines] == ["Alder"]
     assert user.session.path == tmp_path / "copy.samepart"
+
+
+def test_a_folder_in_which_saving_failed_is_not_offered_again(user: Driver, tmp_path: Path):
+    user.drop(write_log(tmp_path / "alder.csv"))
+    good = tmp_path / "good"
+    good.mkdir()
+    for folder in (good, tmp_path / "gone"):
+        user.do("action_save_copy")
+        user.choose_file(folder / "copy.samepart")
+    assert (good / "copy.samepart").is_file()
+    user.do("action_save_copy")
+    dialog = next(d for d in user.window.findChildren(QFileDialog, "file_dialog") if d.isVisible())
+    assert Path(dialog.directory().path()) == good
+    dialog.close()
 
 
 def test_keys_cautions_and_about_open_and_close(user: Driver):
