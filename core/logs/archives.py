@@ -31,7 +31,7 @@ def open_gzip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list
     """The log inside a gzip file; what can be unpacked of a cut one."""
     if depth >= _DEPTH:
         return refused(name, "log.nested_archive")
-    parts: list[bytes] = []
+    parts = io.BytesIO()  # a list of blocks would lie in memory beside the whole
     size, at = 0, data
     problems: tuple[Problem, ...] = ()
     while at:
@@ -47,7 +47,7 @@ def open_gzip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list
             size += len(piece)
             if size > _limit(len(data)):
                 return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
-            parts.append(piece)
+            parts.write(piece)
             feed = unpacker.unconsumed_tail
         if not at:
             break
@@ -57,7 +57,7 @@ def open_gzip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list
         at = unpacker.unused_data.lstrip(b"\0")
         if at and not at.startswith(b"\x1f\x8b"):
             break
-    whole = b"".join(parts)
+    whole = parts.getvalue()
     if not whole:
         return refused(name, "log.empty" if not problems else "log.archive_unreadable")
     return _opened(whole, name, ".gz", depth, open_inner, problems)
@@ -71,7 +71,7 @@ def open_packed(data: bytes, name: str, depth: int, open_inner: OpenInner) -> li
     suffix = ".bz2" if is_bzip else ".xz"
     unpacker: bz2.BZ2Decompressor | lzma.LZMADecompressor
     unpacker = bz2.BZ2Decompressor() if is_bzip else lzma.LZMADecompressor(memlimit=MOST_BYTES)
-    parts: list[bytes] = []
+    parts = io.BytesIO()  # a list of blocks would lie in memory beside the whole
     size, feed = 0, data
     problems: tuple[Problem, ...] = ()
     while not unpacker.eof:
@@ -83,12 +83,12 @@ def open_packed(data: bytes, name: str, depth: int, open_inner: OpenInner) -> li
         size += len(piece)
         if size > _limit(len(data)):
             return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
-        parts.append(piece)
+        parts.write(piece)
         if unpacker.needs_input and not unpacker.eof:
             problems = (Problem("log.archive_damaged", Severity.CAUTION, name),)
             break
         feed = b""
-    whole = b"".join(parts)
+    whole = parts.getvalue()
     if not whole:
         return refused(name, "log.empty" if not problems else "log.archive_unreadable")
     return _opened(whole, name, suffix, depth, open_inner, problems)

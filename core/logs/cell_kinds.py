@@ -16,11 +16,13 @@ _NUMBER = re.compile(
 _MONTH = r"[^\W\d_]{3,12}\.?"
 #: of a stamp without a year, which must not be taken for any word, a number and a clock time
 _MONTH_WORD = r"(?:Jan|Feb|M[aä]r|Mrz|Apr|Ma[iy]|Jun|Jul|Aug|Sep|O[ck]t|Nov|De[cz])[a-zä]{0,6}\.?"
+#: a weekday in brackets right behind a date, as Japanese clocks write it
+_WEEKDAY = r"(?:\s?[(（][^\W\d_]{1,4}\.?[)）])?"
 _DATE = (
     rf"(?:\d{{1,4}}[-/.年]\s?(?:\d{{1,2}}|{_MONTH})[-/.月]\s?\d{{1,4}}\.?日?|\d{{8}}"
-    rf"|\d{{1,2}}\.?\s{_MONTH},?\s\d{{2,4}}|{_MONTH}\s\d{{1,2}},?\s\d{{4}})"
+    rf"|\d{{1,2}}\.?\s{_MONTH},?\s\d{{2,4}}|{_MONTH}\s\d{{1,2}},?\s\d{{4}}){_WEEKDAY}"
 )
-_HALF = r"(?:\s?(?:[AaPp]\.?\s?[Mm]\.?|午前|午後))?"
+_HALF = r"(?:\s?(?:[AaPp]\.?\s?[Mm]\.?|[πμ]\.?\s?μ\.?|午前|午後|上午|下午|오전|오후))?"
 _CLOCK = rf"\d{{1,6}}[:.h時]\s?\d\d(?:[:.m分]\s?\d\d(?:[.,]\d{{1,9}})?[秒s]?|分)?{_HALF}"
 #: a zone's name behind its offset
 _NAMED = r"(?:\[[A-Za-z/_+\-]{2,40}\]?|\s\([^()\d]{2,40}\)|\s[A-Z]{2,5})?"
@@ -28,7 +30,7 @@ _ZONE = rf"(?:\s?(?:[Zz]|Uhr|[A-Z]{{2,5}}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?){
 #: a weekday in brackets, or "at" in some language, between date and clock time
 _BETWEEN = r"(?:,?\s\(?[^\W\d_]{1,10}\.?\)?,?(?=\s))?"
 _STAMP = re.compile(
-    rf"^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:[Tt]|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
+    rf"^(?:(?:[^\W\d_]{{2,12}}|[月火水木金土日])\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:[Tt]|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
     r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?=\d|T\d)(?:\d+D)?(?:T[\dHMS.,]+)?$"
     rf"|^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_MONTH}\s+\d{{1,2}}\s{_CLOCK}{_ZONE}\s\d{{4}}$"
     rf"|^(?:[^\W\d_]{{2,4}}\.?,?\s+)?{_MONTH_WORD}\s+\d{{1,2}},?\s+{_CLOCK}$"

@@ -3,6 +3,8 @@
 Rules: decided from the size of the middle value and of the usual step, and from the unit in the heading.
 """
 
+import re
+
 import numpy as np
 
 from core.logs import stamps
@@ -27,6 +29,16 @@ _SERIAL_1900, _SERIAL_1904 = 25569.0, 24107.0
 _JULIAN, _JULIAN_1970 = (2447892.5, 2488069.5), 2440587.5
 #: days since the year 0, as programs for mathematics count: of the years of logs, and of 1970-01-01
 _YEAR_0, _YEAR_0_1970 = (726834.0, 767376.0), 719529.0
+#: ticks of 100 ns: how many at 1970-01-01; from the year 1 on a clock of no stated zone, from 1601 in UTC
+_TICKS = (
+    (621355968e9, "local", "ticks of 100 ns since the year 1"),
+    (116444736e9, "absolute", "ticks of 100 ns since 1601"),
+)
+#: of a year before, no log counts in nanoseconds or ticks [s since 1970]
+_TICKS_FROM_S = 946684800.0
+_MODIFIED = 40587.0
+#: of YYMMDDhhmmss: below are YYYYMMDDhhmm, above Unix milliseconds
+_SHORT_YEARS = (22e10, 60e10)
 #: a shorter step is none of a clock that counts in seconds or hours so far on [d]
 _SHORTEST_D = 0.02
 #: a larger number is no time, in nanoseconds or otherwise
@@ -48,6 +60,9 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
         return zoned(
             Clocked(compact, "local", "digits of year, month, day, hour, minute", tick_of(compact)), hints
         )
+    ticks = _ticks(values, middle, hints)
+    if ticks is not None:
+        return ticks
     zone = hints.choices.zone
     coarsest = _STATED.get(hints.unit, 1.0)
     for factor, name in _UNIX_FORMS:
@@ -65,12 +80,25 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
     if _YEAR_0[0] <= middle <= _YEAR_0[1] and _is_in_days(finite, hints):
         seconds = sane(np.round((values - _YEAR_0_1970) * 86400.0, 3))
         return zoned(Clocked(seconds, "local", "days since the year 0", tick_of(seconds)), hints)
+    if re.search(r"\bmjd\b|modified julian", hints.heading.casefold()):
+        seconds = sane(np.round((values - _MODIFIED) * 86400.0, 3))
+        return Clocked(seconds, "absolute", "modified Julian dates: days since 1858-11-17", tick_of(seconds))
     if _is_serial(finite, hints):
         origin = _SERIAL_1904 if hints.is_1904 else _SERIAL_1900
         seconds = sane(np.round((values - origin) * 86400.0, 3))
         why = f"days since {'1904-01-01' if hints.is_1904 else '1899-12-30'}, as spreadsheets count"
         return zoned(Clocked(seconds, "local", why, tick_of(seconds)), hints)
     return _elapsed(values, hints)
+
+
+def _ticks(values: F64, middle: float, hints: Hints) -> Clocked | None:
+    """Counts of 100 ns from far back; None where they would be of no log's time."""
+    for at_1970, kind, why in _TICKS:
+        if hints.unit == "" and _TICKS_FROM_S <= (middle - at_1970) / 1e7 <= LAST_S:
+            seconds = sane(np.round((values - at_1970) / 1e7, 3))
+            told = Clocked(seconds, "local" if kind == "local" else "absolute", why, tick_of(seconds))
+            return zoned(told, hints)
+    return None
 
 
 def _elapsed(values: F64, hints: Hints) -> Clocked:
@@ -128,7 +156,10 @@ def _is_serial(finite: F64, hints: Hints) -> bool:
 
 
 def _compact(values: F64, middle: float) -> F64 | None:
-    """Numbers that are YYYYMMDDhhmm[ss]; None when they are not."""
+    """Numbers that are YYYYMMDDhhmm[ss] or YYMMDDhhmmss; None when they are not."""
+    if _SHORT_YEARS[0] <= middle < _SHORT_YEARS[1]:
+        found = _compact(values + 20e12, middle + 20e12)
+        return found if found is not None and np.isfinite(found[np.isfinite(values)]).all() else None
     if not (FIRST_YEAR * 1e10 <= middle < LAST_YEAR * 1e10 or FIRST_YEAR * 1e8 <= middle < LAST_YEAR * 1e8):
         return None
     has_seconds = middle >= 1e12

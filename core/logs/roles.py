@@ -18,10 +18,14 @@ from core.logs.words import Meaning, meaning, unit_of
 from core.study import Choices
 
 _DATE_ONLY = re.compile(
-    r"^\W*(?:[^\W\d_]+\.?,?\s+)?\d{1,4}[-/. ](?:\d{1,2}|[^\W\d_]{3,})[-/. ]\d{1,4}\.?$"
-    r"|^\d{4}年\d+月\d+日$|^\d{8}$"
+    r"^\W*(?:[^\W\d_]+\.?,?\s+)?\d{1,4}[-/. ](?:\d{1,2}|[^\W\d_]{3,})[-/. ]\d{1,4}\.?"
+    r"(?:\s?[(（]\w{1,4}\.?[)）])?$"
+    r"|^\d{4}年\d+月\d+日(?:\s?[(（]\w{1,4}[)）])?$|^\d{8}$"
 )
-_CLOCK_ONLY = re.compile(r"^\d{1,4}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?秒?)?\s*(?:[AaPp]\.?\s?[Mm]\.?)?$")
+_CLOCK_ONLY = re.compile(
+    r"^(?:(?:午前|午後|上午|下午|오전|오후)\s?)?\d{1,4}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?[秒s]?)?"
+    r"\s*(?:[AaPp]\.?\s?[Mm]\.?|[πμ]\.?μ\.?|午前|午後|上午|下午|오전|오후)?$"
+)
 TIMES = ("time", "date", "clock time", "elapsed")
 #: cells of a column that are looked at one by one
 _LOOKED_AT = 200
@@ -216,6 +220,14 @@ def _time(
         return (both[0].position,), ()
     if dates and clocks and dates[0] is not clocks[0] and dates[0].quantity != "elapsed":
         reasons.append(("time", f"date in '{dates[0].name}', clock time in '{clocks[0].name}'"))
+        half = split_stamps.half_of_day(sample)
+        if half is not None:
+            fields: split_stamps.Fields = (
+                ("date", dates[0].position),
+                ("clock", clocks[0].position),
+                ("half", half),
+            )
+            return tuple(p for _, p in fields), fields
         return (dates[0].position, clocks[0].position), ()
     if not is_chosen:
         split = split_stamps.by_headings(

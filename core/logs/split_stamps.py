@@ -87,7 +87,8 @@ _MIDNIGHT = re.compile(
 )
 _WHOLE = re.compile(r"\d{1,4}")
 _PART = re.compile(r"\d{1,2}(?:[.,]\d{1,9})?")
-_HALF = re.compile(r"(?:[ap]\.?m\.?|午前|午後)", re.IGNORECASE)
+_HALF = re.compile(r"(?:[ap]\.?m\.?|[πμ]\.?μ\.?|午前|午後|上午|下午|오전|오후)", re.IGNORECASE)
+_EVENING = re.compile(r"p|μ|午後|下午|오후")
 _ORDERS: tuple[tuple[Field, ...], ...] = (
     ("year", "month", "day"),
     ("day", "month", "year"),
@@ -194,6 +195,8 @@ def clocked(table: Table, fields: Fields, hints: Hints) -> Clocked:
             parts["second"] = clock.from_text(_as_text(column), hints).seconds % 86400.0
         else:
             parts[field] = column if isinstance(column, np.ndarray) else _of_words(column, field)
+    if "clock" in told and "half" in parts:
+        parts["second"] = parts["second"] % 43200.0 + 43200.0 * parts.pop("half")
     for field in ("hhmm", "hhmmss"):
         if field in parts:
             parts |= _taken_apart(parts.pop(field), field)
@@ -204,6 +207,11 @@ def clocked(table: Table, fields: Fields, hints: Hints) -> Clocked:
     why = "date and time in columns of their own, of no stated zone"
     problems = () if order is None else order.problems
     return clock.zoned(Clocked(seconds, "local", why, tick, problems=problems), hints)
+
+
+def half_of_day(sample: Sequence[Sequence[str]]) -> int | None:
+    """The column that says in each row only which half of the day it is; None where there is none."""
+    return next((i for i, cells in enumerate(sample) if any(cells) and _fits("half", cells)), None)
 
 
 def _clock_in_digits(
@@ -300,7 +308,7 @@ def _of_words(column: Any, field: Field) -> F64:
         coded = coded.unify_dictionaries().combine_chunks()
     texts = [str(t).strip().strip('"') for t in coded.dictionary.to_pylist()]
     if field == "half":
-        values = [1.0 if plain(t)[:1] == "p" or t == "午後" else 0.0 for t in texts]
+        values = [1.0 if _EVENING.match(plain(t)) else 0.0 for t in texts]
     else:
         values = [
             float(stamps.MONTHS.get(plain(t), "nan" if not _PART.fullmatch(t) else t.replace(",", ".")))

@@ -11,6 +11,7 @@ from tests.core.logs import (
     shapes_of_columns_apart,
     shapes_of_decimal_commas,
     shapes_of_files,
+    shapes_of_half_days,
     shapes_of_objects,
     shapes_of_odd_logs,
     shapes_of_pairs,
@@ -39,6 +40,7 @@ CASES = [
     *shapes_seldom_met.cases(),
     *shapes_once_misread.cases(),
     *shapes_of_records.cases(),
+    *shapes_of_half_days.cases(),
 ]
 
 
