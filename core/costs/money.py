@@ -81,7 +81,7 @@ def money(
 
 
 def price_per_kwh(price: float | None, currency: str, locale: NumberLocale) -> str:
-    """A price with its unit, with the decimals in which it was stated; a mean, which nobody stated, as any amount.
+    """A price with its unit, in the decimals in which it was stated; a mean as any other amount.
 
     Examples
     --------
