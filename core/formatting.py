@@ -104,6 +104,18 @@ def number(value: float | None, decimals: int, locale: NumberLocale = POINT) -> 
     return f"{sign}{whole}{locale.decimal}{rest}" if rest else f"{sign}{whole}"
 
 
+def decimals_written(value: float, most: int) -> int | None:
+    """How many decimals write a value in full; None where `most` are not enough.
+
+    Examples
+    --------
+    >>> decimals_written(0.3175, 6), decimals_written(30.0, 6), decimals_written(1 / 3, 6)
+    (4, 0, None)
+    """
+    text = f"{value:.{most}f}"
+    return len(text.rstrip("0").partition(".")[2]) if math.isclose(float(text), value) else None
+
+
 def with_interval(
     value: float | None, u95: float | None, quantity: Quantity, locale: NumberLocale = POINT
 ) -> str:

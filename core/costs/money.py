@@ -6,15 +6,13 @@ because a part may cost less than a hundredth of the unit.
 
 import math
 
-from core.formatting import PLUS_MINUS, UNKNOWN, NumberLocale, number, rounded
+from core.formatting import PLUS_MINUS, UNKNOWN, NumberLocale, decimals_written, number, rounded
 
 #: currencies that are counted in whole units (ISO 4217, minor unit 0; from memory)
 _WHOLE = frozenset({"JPY", "¥", "円", "KRW", "₩", "VND", "₫", "CLP", "ISK", "HUF", "Ft"})
 _MOST_DECIMALS = 6
 #: an amount at least this large needs no more than the currency's own decimals
 _ORDINARY = 0.1
-#: prices of electricity are stated with so many decimals at the most
-_PRICE_DECIMALS = 4
 
 
 def decimals_of(amount: float, currency: str) -> int:
@@ -90,6 +88,5 @@ def price_per_kwh(price: float | None, currency: str, locale: NumberLocale) -> s
     """
     if price is None:
         return UNKNOWN
-    digits = f"{price:.{_PRICE_DECIMALS}f}".rstrip("0")
-    stated = len(digits.partition(".")[2]) if math.isclose(float(digits), price) else 0
+    stated = decimals_written(price, _MOST_DECIMALS) or 0
     return f"{money(price, currency, locale, decimals=max(decimals_of(price, currency), stated))}/kWh"

@@ -7,6 +7,7 @@ import re
 from functools import lru_cache
 
 from core.logs.numbers import MISSING, SPACES
+from core.logs.stamps import HALF_OF_DAY
 
 _GROUP = rf"[.,{SPACES}]"
 _NUMBER = re.compile(
@@ -17,12 +18,12 @@ _MONTH = r"[^\W\d_]{3,12}\.?"
 #: of a stamp without a year, which must not be taken for any word, a number and a clock time
 _MONTH_WORD = r"(?:Jan|Feb|M[aä]r|Mrz|Apr|Ma[iy]|Jun|Jul|Aug|Sep|O[ck]t|Nov|De[cz])[a-zä]{0,6}\.?"
 #: a weekday in brackets right behind a date, as Japanese clocks write it
-_WEEKDAY = r"(?:\s?[(（][^\W\d_]{1,4}\.?[)）])?"
+WEEKDAY = r"(?:\s?[(（][^\W\d_]{1,4}\.?[)）])?"
 _DATE = (
     rf"(?:\d{{1,4}}[-/.年]\s?(?:\d{{1,2}}|{_MONTH})[-/.月]\s?\d{{1,4}}\.?日?|\d{{8}}"
-    rf"|\d{{1,2}}\.?\s{_MONTH},?\s\d{{2,4}}|{_MONTH}\s\d{{1,2}},?\s\d{{4}}){_WEEKDAY}"
+    rf"|\d{{1,2}}\.?\s{_MONTH},?\s\d{{2,4}}|{_MONTH}\s\d{{1,2}},?\s\d{{4}}){WEEKDAY}"
 )
-_HALF = r"(?:\s?(?:[AaPp]\.?\s?[Mm]\.?|[πμ]\.?\s?μ\.?|午前|午後|上午|下午|오전|오후))?"
+_HALF = rf"(?:\s?{HALF_OF_DAY})?"
 _CLOCK = rf"\d{{1,6}}[:.h時]\s?\d\d(?:[:.m分]\s?\d\d(?:[.,]\d{{1,9}})?[秒s]?|分)?{_HALF}"
 #: a zone's name behind its offset
 _NAMED = r"(?:\[[A-Za-z/_+\-]{2,40}\]?|\s\([^()\d]{2,40}\)|\s[A-Z]{2,5})?"

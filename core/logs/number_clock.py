@@ -12,7 +12,7 @@ from core.logs.clock import FIRST_S, FIRST_YEAR, LAST_S, LAST_YEAR, Clocked, Hin
 from core.logs.words import meaning
 from core.logs.zones import is_zone
 from core.problems import Problem, Severity
-from core.traces import F64
+from core.traces import F64, ClockKind
 
 _UNIX_FORMS = (
     (1.0, "Unix seconds"),
@@ -30,13 +30,15 @@ _JULIAN, _JULIAN_1970 = (2447892.5, 2488069.5), 2440587.5
 #: days since the year 0, as programs for mathematics count: of the years of logs, and of 1970-01-01
 _YEAR_0, _YEAR_0_1970 = (726834.0, 767376.0), 719529.0
 #: ticks of 100 ns: how many at 1970-01-01; from the year 1 on a clock of no stated zone, from 1601 in UTC
-_TICKS = (
+_TICKS: tuple[tuple[float, ClockKind, str], ...] = (
     (621355968e9, "local", "ticks of 100 ns since the year 1"),
     (116444736e9, "absolute", "ticks of 100 ns since 1601"),
 )
 #: of a year before, no log counts in nanoseconds or ticks [s since 1970]
 _TICKS_FROM_S = 946684800.0
-_MODIFIED = 40587.0
+#: days since 1858-11-17 at 1970-01-01, and the headings that name them: the numbers alone might be serials
+_MODIFIED_1970 = 40587.0
+_MODIFIED = re.compile(r"\bmjd\b|modified julian")
 #: of YYMMDDhhmmss: below are YYYYMMDDhhmm, above Unix milliseconds
 _SHORT_YEARS = (22e10, 60e10)
 #: a shorter step is none of a clock that counts in seconds or hours so far on [d]
@@ -80,8 +82,8 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
     if _YEAR_0[0] <= middle <= _YEAR_0[1] and _is_in_days(finite, hints):
         seconds = sane(np.round((values - _YEAR_0_1970) * 86400.0, 3))
         return zoned(Clocked(seconds, "local", "days since the year 0", tick_of(seconds)), hints)
-    if re.search(r"\bmjd\b|modified julian", hints.heading.casefold()):
-        seconds = sane(np.round((values - _MODIFIED) * 86400.0, 3))
+    if _MODIFIED.search(hints.heading.casefold()):
+        seconds = sane(np.round((values - _MODIFIED_1970) * 86400.0, 3))
         return Clocked(seconds, "absolute", "modified Julian dates: days since 1858-11-17", tick_of(seconds))
     if _is_serial(finite, hints):
         origin = _SERIAL_1904 if hints.is_1904 else _SERIAL_1900
@@ -93,11 +95,10 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
 
 def _ticks(values: F64, middle: float, hints: Hints) -> Clocked | None:
     """Counts of 100 ns from far back; None where they would be of no log's time."""
-    for at_1970, kind, why in _TICKS:
-        if hints.unit == "" and _TICKS_FROM_S <= (middle - at_1970) / 1e7 <= LAST_S:
+    for at_1970, kind, why in _TICKS if hints.unit == "" else ():
+        if _TICKS_FROM_S <= (middle - at_1970) / 1e7 <= LAST_S:
             seconds = sane(np.round((values - at_1970) / 1e7, 3))
-            told = Clocked(seconds, "local" if kind == "local" else "absolute", why, tick_of(seconds))
-            return zoned(told, hints)
+            return zoned(Clocked(seconds, kind, why, tick_of(seconds)), hints)
     return None
 
 

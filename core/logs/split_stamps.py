@@ -87,8 +87,7 @@ _MIDNIGHT = re.compile(
 )
 _WHOLE = re.compile(r"\d{1,4}")
 _PART = re.compile(r"\d{1,2}(?:[.,]\d{1,9})?")
-_HALF = re.compile(r"(?:[ap]\.?m\.?|[πμ]\.?μ\.?|午前|午後|上午|下午|오전|오후)", re.IGNORECASE)
-_EVENING = re.compile(r"p|μ|午後|下午|오후")
+_HALF = re.compile(stamps.HALF_OF_DAY)
 _ORDERS: tuple[tuple[Field, ...], ...] = (
     ("year", "month", "day"),
     ("day", "month", "year"),
@@ -308,7 +307,7 @@ def _of_words(column: Any, field: Field) -> F64:
         coded = coded.unify_dictionaries().combine_chunks()
     texts = [str(t).strip().strip('"') for t in coded.dictionary.to_pylist()]
     if field == "half":
-        values = [1.0 if _EVENING.match(plain(t)) else 0.0 for t in texts]
+        values = [float(plain(t).replace(" ", "") in stamps.EVENING) for t in texts]
     else:
         values = [
             float(stamps.MONTHS.get(plain(t), "nan" if not _PART.fullmatch(t) else t.replace(",", ".")))

@@ -33,12 +33,15 @@ _MONTHS = (
     "dec dez december dezember decembre diciembre dicembre grudzien grudnia dezembro gru dic",
 )
 MONTHS = {word: i + 1 for i, words in enumerate(_MONTHS) for word in words.split()}
+#: words for the halves of the day, as cells write them and as `plain` has them without spaces; a letter
+#: alone stands only behind a clock time
+HALF_OF_DAY = r"(?:[AaPp]\.?\s?[Mm]\.?|[πμ]\.?\s?μ\.?|午前|午後|上午|下午|오전|오후)"
+MORNING = frozenset({"am", "a", "午前", "上午", "오전", "πμ", "π"})
+EVENING = frozenset({"pm", "p", "午後", "下午", "오후", "μμ", "μ"})
 _ZONES = {
     "z": 0, "utc": 0, "gmt": 0, "wet": 0, "west": 3600, "cet": 3600, "cest": 7200, "mez": 3600, "mesz": 7200,
     "eet": 7200, "eest": 10800, "jst": 32400,
 }  # fmt: skip
-_MORNING = {"am", "a", "午前", "上午", "오전", "πμ", "π"}
-_EVENING = {"pm", "p", "午後", "下午", "오후", "μμ", "μ"}
 _TOKEN = re.compile(r"0+|[^\W\d_]+|[^\w]+|_")
 _DURATION = re.compile(r"^P(?:(0+)D)?(?:T(?:(0+)H)?(?:(0+)M)?(?:(0+)(?:[.,](0+))?S)?)?$")
 #: the zone's name may follow, in brackets or not
@@ -197,9 +200,9 @@ def understand(skeleton: str) -> Shape | None:
                 flat = plain(word)
                 if (flat in MONTHS and part is rest) or (flat in MONTHS and not month and len(flat) > 2):
                     month = MONTHS[flat]
-                elif half < 0 and flat in _MORNING and (part is tail or len(flat) > 1):
+                elif half < 0 and flat in MORNING and (part is tail or len(flat) > 1):
                     half = 0
-                elif half < 0 and flat in _EVENING and (part is tail or len(flat) > 1):
+                elif half < 0 and flat in EVENING and (part is tail or len(flat) > 1):
                     half = 1
                 elif flat in _ZONES and part is tail:
                     zone_s = _ZONES[flat]

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
 )
 
 from core.costs.rates import EVERY_DAY, MINUTES_PER_DAY, PriceBand
-from core.formatting import NumberLocale, number
+from core.formatting import NumberLocale, decimals_written, number
 from core.language import mark, tr
 from gui.charts.calendar import DAYS
 from gui.look import S4, S8, S12
@@ -29,6 +29,8 @@ _DAYS: tuple[tuple[str, tuple[int, ...]], ...] = (
 _FIRST = PriceBand(mark("night"), 0.0, 22 * 60, 6 * 60)
 #: prices that a field takes [currency/kWh]; they may be negative
 PRICES = (-10_000.0, 10_000.0)
+#: decimals with which a price is shown at the most
+_MOST_DECIMALS = 6
 
 
 class BandList(QWidget):
@@ -203,6 +205,5 @@ def minutes_in(text: str) -> int | None:
 
 def price_text(price: float, locale: NumberLocale) -> str:
     """A price with two decimals at least and no more zeros than that."""
-    text = number(price, 6, locale).rstrip("0")
-    whole, mark, rest = text.partition(locale.decimal)
-    return f"{whole}{mark}{rest.ljust(2, '0')}"
+    written = decimals_written(price, _MOST_DECIMALS)
+    return number(price, _MOST_DECIMALS if written is None else max(2, written), locale)

@@ -41,7 +41,7 @@ def cases() -> Iterator[Case]:
     yield Case("AM and PM in a column of their own", apart, one)
 
     def day(i: int) -> str:
-        return f"{_WEEKDAYS[at(i).weekday()]}"
+        return _WEEKDAYS[at(i).weekday()]
 
     joined = of(lambda i: f"{at(i):%Y年%m月%d日}({day(i)}) {at(i):%H時%M分%S秒}", head=("日時",))
     yield Case("a weekday in brackets behind the date", joined, one)
