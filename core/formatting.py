@@ -14,6 +14,7 @@ from core.quantities import Quantity
 
 #: the sign between a value and its interval
 PLUS_MINUS = "\u00b1"
+NO_BREAK = "\N{NO-BREAK SPACE}"
 #: shown where a value is not known
 UNKNOWN = "\u2013"
 _MINUS = "\u2212"
@@ -114,6 +115,20 @@ def decimals_written(value: float, most: int) -> int | None:
     """
     text = f"{value:.{most}f}"
     return len(text.rstrip("0").partition(".")[2]) if math.isclose(float(text), value) else None
+
+
+def p_text(p: float, locale: NumberLocale = POINT) -> str:
+    """A p with two digits, never as nothing, and in one piece where a line is broken.
+
+    Examples
+    --------
+    >>> [p_text(p).replace(NO_BREAK, " ") for p in (0.6833, 0.01667, 0.0000551)]
+    ['p = 0.68', 'p = 0.017', 'p < 0.001']
+    """
+    sign, text = (
+        ("<", number(0.001, 3, locale)) if p < 0.001 else ("=", number(p, 2 if p >= 0.1 else 3, locale))
+    )
+    return f"p{NO_BREAK}{sign}{NO_BREAK}{text}"
 
 
 def with_interval(

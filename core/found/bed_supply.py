@@ -5,7 +5,7 @@ import math
 from attrs import evolve
 
 from core.beds.quantities import EFFICIENCY, W_PER_DM2
-from core.formatting import POINT, NumberLocale, number, percent
+from core.formatting import POINT, NumberLocale, number, p_text, percent
 from core.found import budgets
 from core.found.values import BudgetLine, Explanation, SourceLine
 from core.found.writing import figures, otherwise, shown
@@ -145,9 +145,9 @@ def for_their_size(beds: Beds, study: Study, locale: NumberLocale = POINT) -> Ex
             else tr("Each bed has a meter of its own: both gains count."),
             tr(
                 "Whether a difference is shown is told by the ratio and its interval, adjusted for "
-                "{pairs:pair|pairs} by Holm's way: p = {p}.",
+                "{pairs:pair|pairs} by Holm's way: {p}.",
                 pairs=len(pairs),
-                p=number(pair.p, 3, locale),
+                p=p_text(pair.p, locale),
             ),
         ),
         formula=(

@@ -2,14 +2,14 @@
 
 import math
 
-from core.formatting import POINT, NumberLocale, number
+from core.formatting import POINT, NumberLocale, number, p_text
 from core.found.values import Explanation, SourceLine
 from core.found.writing import figures
 from core.language import tr
 from core.properties.rank_correlation import RankCorrelation, group_difference, spearman
 from core.properties.table import written
 from core.results.properties import FEWEST, Against, Point
-from core.results.property_answer import CAUTION, headline, mean_text, measured_text, p_text, value_text
+from core.results.property_answer import CAUTION, headline, mean_text, measured_text, value_text
 from core.stats import ALPHA
 
 _TOPIC = "properties"

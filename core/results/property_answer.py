@@ -11,6 +11,7 @@ from core.formatting import (
     capitalised,
     listed,
     number,
+    p_text,
     rounded,
     with_interval,
     with_unit,
@@ -28,7 +29,6 @@ from core.tables import Column as TableColumn
 _MOST_TOLD = 3
 #: and of so many machines that are left out the names
 _MOST_LEFT = 4
-NO_BREAK = "\N{NO-BREAK SPACE}"
 HOW_TO = mark(
     "Write into the table below what you know of the machines: in a cell, or paste cells copied from a "
     "spreadsheet. Columns of your own can be added: age, enclosure, motion system, noise."
@@ -89,20 +89,6 @@ def conditions(found: Against, study: Study, locale: NumberLocale = POINT) -> st
         parts.append(tr(CAUTION))
     said = [capitalised(part) for part in parts if part]
     return f"{'. '.join(said)}." if said else ""
-
-
-def p_text(p: float, locale: NumberLocale = POINT) -> str:
-    """A p with two digits, never as nothing, and in one piece where a line is broken.
-
-    Examples
-    --------
-    >>> [p_text(p).replace(NO_BREAK, " ") for p in (0.6833, 0.01667, 0.0000551)]
-    ['p = 0.68', 'p = 0.017', 'p < 0.001']
-    """
-    sign, text = (
-        ("<", number(0.001, 3, locale)) if p < 0.001 else ("=", number(p, 2 if p >= 0.1 else 3, locale))
-    )
-    return f"p{NO_BREAK}{sign}{NO_BREAK}{text}"
 
 
 def mean_text(group: Group, quantity: Quantity, locale: NumberLocale = POINT) -> str:

@@ -7244,8 +7244,8 @@
         <translation>Herkunft des CO₂-Faktors</translation>
     </message>
     <message>
-        <source>Whether a difference is shown is told by the ratio and its interval, adjusted for {pairs:pair|pairs} by Holm&apos;s way: p = {p}.</source>
-        <translation>Ob ein Unterschied gezeigt ist, sagt das Verhältnis mit seinem Intervall, angepasst für {pairs:Paar|Paare} nach Holm: p = {p}.</translation>
+        <source>Whether a difference is shown is told by the ratio and its interval, adjusted for {pairs:pair|pairs} by Holm&apos;s way: {p}.</source>
+        <translation>Ob ein Unterschied gezeigt ist, sagt das Verhältnis mit seinem Intervall, angepasst für {pairs:Paar|Paare} nach Holm: {p}.</translation>
     </message>
     <message>
         <source>Whether raw logs go into the bundle</source>

@@ -8,8 +8,9 @@ from attrs import evolve
 
 from core import edits
 from core.beds.quantities import HEAT_CAPACITY, HELD_W, TIMES_FLOOR, W_PER_DM2, WARM_UP_WH
-from core.formatting import NumberLocale
+from core.formatting import NO_BREAK, NumberLocale
 from core.found import as_markdown
+from core.found.bed_supply import for_their_size
 from core.found.held_bed import held_bed
 from core.found.values import Explanation
 from core.found.writing import figures
@@ -68,6 +69,12 @@ def test_per_area_and_against_the_floor(known: Known) -> None:
     assert up + down + two * radiation == pytest.approx(whole, rel=1e-3)
     assert whole == pytest.approx(machine.floor_w, rel=1e-3)
     assert any("differ by up to 13 %" in text for text in share.cautions)
+
+
+def test_a_p_is_never_written_as_nothing(known: Known) -> None:
+    told = for_their_size(known[1], known[0])
+    assert told is not None
+    assert told.method[-1].replace(NO_BREAK, " ").endswith("by Holm's way: p < 0.001.")
 
 
 def test_beyond_what_was_held_it_says_so(known: Known) -> None:

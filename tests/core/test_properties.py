@@ -9,18 +9,16 @@ from core.demo import COLUMNS, KNOWN, demo_study, with_properties
 from core.figures.curve_values import NamedScale
 from core.figures.properties import properties_figure
 from core.figures.source import numbers_of
-from core.formatting import NumberLocale
+from core.formatting import NO_BREAK, NumberLocale, p_text
 from core.properties.table import Column, Value, columns_of
 from core.quantities import BED_SHARE, DURATION, ENERGY, STANDBY_W
 from core.results.like_for_like import Given, given
 from core.results.properties import BED_W, LIKE_WH, MEASURES, against, fullest_column, measures_known
 from core.results.property_answer import (
     CAUTION,
-    NO_BREAK,
     against_table,
     conditions,
     headline,
-    p_text,
     point_readout,
 )
 from core.study import Machine, Study
