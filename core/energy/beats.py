@@ -25,7 +25,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
-from core.averages import average, part_of
+from core.averages import average, part_of, variance
 from core.traces import F64, steps_of
 
 #: fewer beats than this do not tell how regular they are
@@ -98,8 +98,9 @@ def _alike(rows: NDArray[np.intp]) -> float:
     if rows.size < FEWEST_BEATS:
         return 0.0
     number = np.arange(rows.size, dtype=np.float64)
-    beat, first = np.polyfit(number, rows, 1)
-    if math.sqrt(average((rows - first - beat * number) ** 2)) > REGULAR:
+    from_middle = number - (rows.size - 1) / 2
+    beat = float(from_middle @ rows) / float(from_middle @ from_middle)
+    if math.sqrt(variance(rows - beat * number)) > REGULAR:
         return 0.0
     means = (_mean_rounding(number * (beat + off / rows.size)) for off in LINE_ENDS)
     return float(rows.size) * max(math.sqrt(average(mean**2)) for mean in means)

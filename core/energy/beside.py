@@ -7,6 +7,7 @@ they say what its power column is worth, as those inside the run do (`core.energ
 """
 
 import math
+from functools import lru_cache
 
 import numpy as np
 from attrs import frozen
@@ -14,7 +15,7 @@ from attrs import frozen
 from core.averages import percentile
 from core.energy.edges import Edge
 from core.energy.integral import between_rows_wh
-from core.energy.lottery import CLOSE_S, Lottery, lottery
+from core.energy.lottery import CLOSE_S, lottery
 from core.energy.sampling import Roughness, path_u_wh, roughness
 from core.energy.settling import Settled, settle
 from core.energy.ticks import Used
@@ -43,8 +44,6 @@ class Beside:
         Both heated.
     around : Roughness
         What the power does there between the samples.
-    missed : Lottery
-        What the samples may have missed there.
     known : Settled or None
         What its own ticks say of the power column.
     """
@@ -52,7 +51,6 @@ class Beside:
     first_row: int
     last_row: int
     around: Roughness
-    missed: Lottery
     known: Settled | None
 
     def holds(self, row: int) -> bool:
@@ -71,7 +69,7 @@ class Beside:
         known = self.tells(first_row, last_row)
         if known is not None:
             return known.used(float(trace.time_s[last_row] - trace.time_s[first_row]), sampled_wh)
-        missed = self.missed.of_part(last_row - first_row)
+        missed = lottery(trace, self.first_row, self.last_row).of_part(last_row - first_row)
         seen_wh = path_u_wh(trace, first_row, last_row, self.around, gap_w)
         chance_wh = max(seen_wh, missed.sampling_u_wh)
         return Used(sampled_wh, math.hypot(chance_wh, missed.in_step_u_wh, missed.hidden_u_wh))
@@ -144,7 +142,7 @@ def before(trace: Trace, row: int, lowest_row: int, heated_w: float) -> Beside |
     if not heated.size:
         return None
     first = int(heated[breaks[-1] + 1] if breaks.size else heated[0])
-    return _stretch(trace, first, int(heated[-1]))
+    return heated_stretch(trace, first, int(heated[-1]))
 
 
 def after(trace: Trace, row: int, highest_row: int, heated_w: float) -> Beside | None:
@@ -155,7 +153,7 @@ def after(trace: Trace, row: int, highest_row: int, heated_w: float) -> Beside |
     if not heated.size:
         return None
     last = int(heated[breaks[0]] if breaks.size else heated[-1])
-    return _stretch(trace, int(heated[0]), last)
+    return heated_stretch(trace, int(heated[0]), last)
 
 
 def _over_edge(trace: Trace, row: int, heated_w: float, quiet_w: float) -> Used:
@@ -165,9 +163,14 @@ def _over_edge(trace: Trace, row: int, heated_w: float, quiet_w: float) -> Used:
     return Used((heated_w + quiet_w) / 2 * seconds / J_PER_WH, spread_w * seconds / J_PER_WH)
 
 
-def _stretch(trace: Trace, first_row: int, last_row: int) -> Beside | None:
+@lru_cache(maxsize=8192)
+def heated_stretch(trace: Trace, first_row: int, last_row: int) -> Beside | None:
+    """A heated stretch with what its own ticks tell; None where it is too short to tell anything.
+
+    Remembered, for it lies after one run and before another.
+    """
     if last_row - first_row < QUIET_ROWS:
         return None
     around = roughness(trace, first_row, last_row)
     known = settle(trace, first_row, last_row, around)
-    return Beside(first_row, last_row, around, lottery(trace, first_row, last_row), known)
+    return Beside(first_row, last_row, around, known)

@@ -20,10 +20,9 @@ memory).
 
 import math
 from collections.abc import Sequence
-from functools import cached_property
 
 import numpy as np
-from attrs import frozen
+from attrs import field, frozen
 
 from core.averages import total
 from core.language import mark
@@ -46,10 +45,11 @@ class Increment:
     energy_wh: float
     doubts: tuple[Influence, ...]
     is_known: bool = True
+    #: all doubts together [Wh2]
+    variance: float = field(init=False)
 
-    @cached_property
-    def variance(self) -> float:
-        """All doubts together. [Wh2]"""
+    @variance.default
+    def _all_doubts(self) -> float:
         return sum(d.u_wh**2 for d in self.doubts) if self.is_known else 0.0
 
 
@@ -138,7 +138,9 @@ def _weights(passed: F64, increments: Sequence[Increment], seen: Sequence[Seen],
     floor = 1e-6 * max(float(np.max(noise)), 1e-6)
     spread = passed * variances @ passed.T + np.diag(noise**2 + floor**2)
     towards = passed @ (variances * wanted)
-    inverse_free = np.linalg.solve(spread, free)
-    inverse_towards = np.linalg.solve(spread, towards)
-    gain = np.linalg.lstsq(free.T @ inverse_free, target - free.T @ inverse_towards, rcond=None)[0]
+    inverse = np.linalg.solve(spread, np.column_stack((free, towards)))
+    inverse_free, inverse_towards = inverse[:, :-1], inverse[:, -1]
+    bound, missing = free.T @ inverse_free, target - free.T @ inverse_towards
+    # mostly the one offset of the counter is all that is free
+    gain = missing / bound[0] if bound.size == 1 else np.linalg.lstsq(bound, missing, rcond=None)[0]
     return np.asarray(inverse_towards + inverse_free @ gain)

@@ -122,8 +122,8 @@ def between_rows_wh(trace: Trace, first_row: int, last_row: int) -> float:
     seconds = steps_of(trace.time_s[first_row : last_row + 1])
     power = trace.power_w[first_row : last_row + 1]
     if trace.kind == "sampled":
-        return float(seconds @ power[1:] + seconds @ power[:-1]) / 2 / J_PER_WH
-    return float(seconds @ (power[1:] if trace.kind == "averaged" else power[:-1])) / J_PER_WH
+        return float(seconds.dot(power[1:]) + seconds.dot(power[:-1])) / 2 / J_PER_WH
+    return float(seconds.dot(power[1:] if trace.kind == "averaged" else power[:-1])) / J_PER_WH
 
 
 def mean_w(trace: Trace, start_s: float, end_s: float) -> float:

@@ -127,7 +127,7 @@ def stretch_u_wh(trace: Trace, first_row: int, last_row: int, known_factor: floa
     power = trace.power_w[first_row : last_row + 1]
     seconds = steps_of(trace.time_s[first_row : last_row + 1])
     steps = steps_of(power)
-    squares = total(steps**2)
+    squares = float(steps.dot(steps))
     stamp_s = stamp_u_s(trace)
     if trace.kind == "averaged":
         holes = _hole_seconds(trace, seconds)
@@ -137,9 +137,10 @@ def stretch_u_wh(trace: Trace, first_row: int, last_row: int, known_factor: floa
         poll_s = shortest_interval_s(trace)
         c = _factor(_as_polled(trace, first_row, last_row), known_factor)
         return math.sqrt(squares * (c * poll_s**2 + stamp_s**2)) / J_PER_WH
-    # the stretch over a gap is accounted for as a gap
-    within = np.where(seconds > max(GAP_INTERVALS * trace.median_s, GAP_SECONDS), 0.0, seconds)
-    variance = _factor(power, known_factor) * total((steps * within) ** 2)
+    if trace.gaps:  # the stretch over a gap is accounted for as a gap
+        seconds = np.where(seconds > max(GAP_INTERVALS * trace.median_s, GAP_SECONDS), 0.0, seconds)
+    moved = steps * seconds
+    variance = _factor(power, known_factor) * float(moved.dot(moved))
     return math.sqrt(variance + squares / 2 * stamp_s**2) / J_PER_WH
 
 
@@ -207,7 +208,8 @@ def path_u_wh(
     local = stretch_u_wh(trace, first_row, last_row, typical.factor)
     stamp_s = stamp_u_s(trace)
     if trace.kind == "sampled":
-        squares = total(steps_of(trace.time_s[first_row : last_row + 1]) ** 2)
+        seconds = steps_of(trace.time_s[first_row : last_row + 1])
+        squares = float(seconds.dot(seconds))
         usual = math.sqrt(typical.factor * typical.mean_square_step_w2 * squares) / J_PER_WH
     else:
         place_s = stamp_s
@@ -251,5 +253,5 @@ def resolution_u_wh(trace: Trace, first_row: int, last_row: int) -> float:
     step_w = (
         trace.resolution_w if trace.kind != "on_change" else max(trace.resolution_w, 2 * dead_band_w(trace))
     )
-    rounding = step_w / math.sqrt(12) * math.sqrt(total(seconds**2))
+    rounding = step_w / math.sqrt(12) * math.sqrt(float(seconds.dot(seconds)))
     return math.hypot(rounding, HIDDEN_U_W * hidden_s) / J_PER_WH

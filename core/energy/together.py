@@ -69,13 +69,21 @@ def together(asked: Told, others: Sequence[Told], q: float) -> tuple[float, floa
     """
     most_wh = min(q, max(asked.used.energy_wh, 0.0) + FAR * asked.used.u_wh) or q / PLACES
     place_wh = (np.arange(PLACES) + 0.5) / PLACES * most_wh
-    likely = np.ones(PLACES)
-    for tick in (asked, *others):
-        above_wh = asked.counter_wh + place_wh - tick.on_wh - tick.counter_wh
-        used_wh = min(max(tick.used.energy_wh, 0.0), q)
-        if tick is not asked:
-            likely *= _soft(above_wh / max(tick.on_u_wh, SHARP_WH))
-        likely *= _soft((used_wh - above_wh) / max(math.hypot(tick.used.u_wh, tick.on_u_wh), SHARP_WH))
+    # above 0 by none but a neighbour's word, and below what was used by every tick's: all in one pass
+    base_wh, used_wh, low_u_wh, high_u_wh = np.array(
+        [
+            (
+                asked.counter_wh - tick.on_wh - tick.counter_wh,
+                min(max(tick.used.energy_wh, 0.0), q),
+                max(tick.on_u_wh, SHARP_WH),
+                max(math.hypot(tick.used.u_wh, tick.on_u_wh), SHARP_WH),
+            )
+            for tick in (asked, *others)
+        ]
+    ).T[:, :, None]
+    above_wh = base_wh + place_wh
+    within = np.concatenate(((used_wh - above_wh) / high_u_wh, above_wh[1:] / low_u_wh[1:]))
+    likely = np.multiply.reduce(_soft(within))
     total = float(likely.sum())
     if total < 1e-12:  # neighbours that cannot all be right tell nothing
         return together(asked, (), q) if others else (asked.counter_wh + q / 2, q / math.sqrt(12))
@@ -119,4 +127,4 @@ def begun_at_0(first: Told, q: float) -> tuple[float, float]:
 
 def _soft(z: F64) -> F64:
     """0 far below 0 and 1 far above."""
-    return 1 / (1 + np.exp(-np.clip(LOGISTIC * z, -60, 60)))
+    return 1 / (1 + np.exp(np.minimum(np.maximum(-LOGISTIC * z, -60), 60)))

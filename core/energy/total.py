@@ -11,6 +11,7 @@ import math
 
 from attrs import frozen
 
+from core.energy.beside import heated_stretch
 from core.energy.chain import IN_STEP, SAMPLING, UNSEEN, blind, chain
 from core.energy.edges import Edge, edge
 from core.energy.fusion import COUNTER_STEP, Fused, fuse
@@ -125,7 +126,7 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
 
 def forget() -> None:
     """Let go of what is remembered of rows of traces, and of the traces with it."""
-    for remembered in (measured, stamp_u_s, shortest_interval_s, dead_band_w, lottery, roughness, settle):
+    for remembered in (measured, stamp_u_s, shortest_interval_s, dead_band_w, lottery, roughness, settle, heated_stretch):
         remembered.cache_clear()
 
 
