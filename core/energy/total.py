@@ -126,7 +126,8 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
 
 def forget() -> None:
     """Let go of what is remembered of rows of traces, and of the traces with it."""
-    for remembered in (measured, stamp_u_s, shortest_interval_s, dead_band_w, lottery, roughness, settle, heated_stretch):
+    of_traces = (measured, stamp_u_s, shortest_interval_s, dead_band_w)
+    for remembered in (*of_traces, lottery, roughness, settle, heated_stretch):
         remembered.cache_clear()
 
 
