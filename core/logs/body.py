@@ -28,6 +28,8 @@ from core.traces import F64
 
 #: what Arrow's own reader of time stamps accepts
 ISO = re.compile(r"^\d{4}-\d\d-\d\d[ T]\d\d:\d\d(?::\d\d(?:\.\d{1,9})?)?(Z|[+-]\d\d(?::?\d\d)?)?$")
+#: more offsets from UTC than this are none, but the ends of spans of time
+_MOST_OFFSETS = 4
 _SECONDS = ("number", "swapped number", "local stamp", "stamp", "dated text")
 
 
@@ -62,9 +64,10 @@ def kinds_of(
             out.append("number")
         elif want == "time" and full:
             matches = [ISO.match(c) for c in full]
-            zoned = [m.group(1) is not None for m in matches if m]
-            if len(zoned) == len(full) and len(set(zoned)) == 1:
-                out.append("stamp" if zoned[0] else "local stamp")
+            ends = [m.group(1) for m in matches if m]
+            has_one_form = len(ends) == len(full) and len({e is None for e in ends}) == 1
+            if has_one_form and len(set(ends)) <= _MOST_OFFSETS:
+                out.append("local stamp" if ends[0] is None else "stamp")
             else:
                 out.append("text")
         else:

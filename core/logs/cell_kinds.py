@@ -7,6 +7,7 @@ import re
 from functools import lru_cache
 
 from core.logs.numbers import MISSING, SPACES
+from core.logs.spans_of_time import END
 from core.logs.stamps import HALF_OF_DAY
 
 _GROUP = rf"[.,{SPACES}]"
@@ -19,25 +20,32 @@ _MONTH = r"[^\W\d_]{3,12}\.?"
 _MONTH_WORD = r"(?:Jan|Feb|M[aä]r|Mrz|Apr|Ma[iy]|Jun|Jul|Aug|Sep|O[ck]t|Nov|De[cz])[a-zä]{0,6}\.?"
 #: a weekday in brackets right behind a date, as Japanese clocks write it
 WEEKDAY = r"(?:\s?[(（][^\W\d_]{1,4}\.?[)）])?"
+#: words between day, month and year, and behind the year
+_OF, _YEAR_WORD = r"(?:(?:de|del|d|of)[\s'’])?", r"(?:\s?(?:г|р|год[ау]?|roku)\.?)?"
+_NTH = r"(?:st|nd|rd|th|er|[.ºª°])?"
 _DATE = (
-    rf"(?:\d{{1,4}}[-/.年]\s?(?:\d{{1,2}}|{_MONTH})[-/.月]\s?\d{{1,4}}\.?日?|\d{{8}}"
-    rf"|\d{{1,2}}\.?\s{_MONTH},?\s\d{{2,4}}|{_MONTH}\s\d{{1,2}},?\s\d{{4}}){WEEKDAY}"
+    rf"(?:(?:令和|平成|昭和|民[國国])?\d{{1,4}}[-/.年]\s?(?:\d{{1,2}}|{_MONTH})[-/.月]\s?\d{{1,4}}\.?日?|\d{{8}}"
+    rf"|\d{{1,2}}{_NTH}\s{_OF}{_MONTH},?\s{_OF}\d{{2,4}}{_YEAR_WORD}|{_MONTH}\s\d{{1,2}}{_NTH},?\s\d{{4}}"
+    rf"|\d{{4}}\.?\s{_MONTH}\s\d{{1,2}}\.?|[RHS]\d{{1,2}}(?:/\d{{1,2}}/\d{{1,2}}|\.\d\d\.\d\d)){WEEKDAY}"
 )
 _HALF = rf"(?:\s?{HALF_OF_DAY})?"
-_CLOCK = rf"\d{{1,6}}[:.h時]\s?\d\d(?:[:.m分]\s?\d\d(?:[.,]\d{{1,9}})?[秒s]?|分)?{_HALF}"
+_CLOCK = rf"\d{{1,6}}[:.h時]\s?\d\d(?:[:.m分]\s?\d\d(?:[.,]\d{{1,9}}|:\d{{3}})?[秒s]?|分)?{_HALF}"
 #: a zone's name behind its offset
 _NAMED = r"(?:\[[A-Za-z/_+\-]{2,40}\]?|\s\([^()\d]{2,40}\)|\s[A-Z]{2,5})?"
 _ZONE = rf"(?:\s?(?:[Zz]|Uhr|[A-Z]{{2,5}}|(?:UTC|GMT)?[+\-−]\d\d?(?::?\d\d)?){_NAMED})?"
 #: a weekday in brackets, or "at" in some language, between date and clock time
-_BETWEEN = r"(?:,?\s\(?[^\W\d_]{1,10}\.?\)?,?(?=\s))?"
+_BETWEEN = r"(?:,?\s(?:a las?|\(?[^\W\d_]{1,10}\.?\)?),?(?=\s))?"
 _STAMP = re.compile(
-    rf"^(?:(?:[^\W\d_]{{2,12}}|[月火水木金土日])\.?,?\s+)?{_DATE}(?:{_BETWEEN}(?:[Tt]|\s|_|-|,\s?)+{_CLOCK}{_ZONE})?$|^{_CLOCK}{_ZONE}$"
+    rf"^(?:(?:[^\W\d_]{{2,12}}(?:-feira)?|[月火水木金土日])\.?,?\s+)?{_DATE}"
+    rf"(?:{_BETWEEN}(?:[Tt]|\s|_|-|:|,\s?)+{_CLOCK}{_ZONE}(?:{END})?)?$|^{_CLOCK}{_ZONE}(?:{END}|,?\s{_DATE})?$"
     r"|^\d{8}T\d{4,6}(?:[.,]\d+)?(?:Z|[+-]\d{2}:?\d{2})?$|^P(?=\d|T\d)(?:\d+D)?(?:T[\dHMS.,]+)?$"
     rf"|^(?:[^\W\d_]{{2,12}}\.?,?\s+)?{_MONTH}\s+\d{{1,2}}\s{_CLOCK}{_ZONE}\s\d{{4}}$"
     rf"|^(?:[^\W\d_]{{2,4}}\.?,?\s+)?{_MONTH_WORD}\s+\d{{1,2}},?\s+{_CLOCK}$"
     rf"|^\d{{4}}-?(?:W\d\d-?\d|\d{{3}})(?:[Tt]|\s){_CLOCK}{_ZONE}$"
+    r"|^\d{4}([-./:_])\d\d\1\d\d[-./:_T ]\d\d([-./:_])\d\d(?:\2\d\d)?$|^\d{2,3}:\d\d[.,]\d{1,3}$"
+    r"|^(?=.*[dhm]\s?\d)(?:\d+\s?d\s?)?(?:\d+\s?h\s?)?(?:\d+\s?m(?:in)?\s?)?(?:\d+(?:\.\d+)?\s?s)?$"
     r"|^\d+(?: days?,?\s|d,?\s|[.:]\s?)\d{1,2}:\d\d:\d\d$"
-    r"|^(?:\d+\s?d\s)?\d+\s?h\s\d{1,2}\s?m(?:in)?(?:\s\d{1,2}\s?s)?$|^/Date\(\d{11,14}(?:[+\-]\d{4})?\)/$"
+    r"|^/Date\(\d{11,14}(?:[+\-]\d{4})?\)/$"
 )
 #: a date alone, and a clock time alone
 DATED, CLOCKED = re.compile(rf"^{_DATE}$"), re.compile(rf"^{_CLOCK}$")

@@ -13,7 +13,7 @@ import numpy as np
 from attrs import evolve, frozen
 
 from core.language import later, mark
-from core.logs import counted_stamps, stamps, yearless
+from core.logs import counted_stamps, spans_of_time, stamps, yearless, zone_letters
 from core.logs.reading import CHOSEN, NO_CHOICES
 from core.logs.stamps import Group, Shape
 from core.problems import Problem, Severity
@@ -95,6 +95,10 @@ def from_text(column: Any, hints: Hints) -> Clocked:
     if counted is not None:
         moments = sane(counted[0])
         return Clocked(moments, "absolute", "milliseconds since 1970", tick_of(moments), counted[1])
+    spans = spans_of_time.beginnings(column)
+    if spans is not None:
+        began = from_text(spans, hints)
+        return evolve(began, reason=f"{began.reason}; each row counts from where its span begins")
     without_year = yearless.seconds_of(column)
     if without_year is not None:
         told = Problem("log.no_year", Severity.NOTE, hints.file)
@@ -117,7 +121,7 @@ def from_text(column: Any, hints: Hints) -> Clocked:
         written = stamps.offset_seconds(group, shape)
         if written is not None:
             offsets[group.rows] = written
-    problems = doubt
+    problems = (*doubt, *zone_letters.doubts((s.letters for _, s in found), hints.file))
     seconds = sane(seconds)
     sample = found[0][0]
     text = f"{why}: {bytes(sample.matrix[0]).decode('utf-8', 'replace').strip()}"
@@ -143,8 +147,10 @@ def settled_order(cells: Sequence[str], hints: Hints) -> Literal["dmy", "mdy", "
     found = [(g, s) for g in stamps.groups(column) if (s := stamps.understand(g.skeleton)) is not None]
     if not found or any(not s.date for _, s in found):
         return None
+    if spans_of_time.beginnings(column) is not None:
+        return None
     order, _, doubt = _order(found, len(column), hints)
-    if doubt:
+    if doubt or zone_letters.doubts((s.letters for _, s in found), ""):
         return None
     return "dmy" if order == "dmy" else "mdy" if order == "mdy" else "ymd"
 
@@ -163,8 +169,8 @@ def _dated(group: Group, shape: Shape, order: str) -> F64:
     else:
         at, m, d = _ORDERS["ymd" if _is_year_first(shape) else order]
         month, day = fields[m], fields[d]
-    is_short = shape.date[at][1] - shape.date[at][0] <= 2
-    year = stamps.of_century(fields[at]) if is_short else fields[at]
+    is_short = shape.date[at][1] - shape.date[at][0] <= 2 and not shape.era
+    year = stamps.of_century(fields[at]) if is_short else fields[at] + shape.era
     same = year * 10000 + month * 100 + day
     changes = np.flatnonzero(np.diff(same)) + 1
     if changes.size < same.size // 8:  # a date stands for many rows: work it out once each
@@ -177,7 +183,7 @@ def _dated(group: Group, shape: Shape, order: str) -> F64:
 
 
 def _is_year_first(shape: Shape) -> bool:
-    return bool(shape.date) and shape.date[0][1] - shape.date[0][0] == 4
+    return bool(shape.date) and (shape.date[0][1] - shape.date[0][0] == 4 or shape.era > 0)
 
 
 def _order(
@@ -250,6 +256,10 @@ def _undated(found: Sequence[tuple[Group, Shape]], seconds: F64, hints: Hints) -
         seconds[group.rows] = stamps.seconds_of_day(group, shape)
     finite = seconds[np.isfinite(seconds)]
     tick = _tick_of(found, seconds)
+    if all(s.is_of_hour for _, s in found) and _wraps(finite, 1800.0):
+        seconds = _running_on(seconds, 3600.0)
+        told = Problem("log.hours_lost", Severity.CAUTION, hints.file)
+        return Clocked(seconds, "relative", "minutes and seconds without the hour", tick, problems=(told,))
     if any(s.is_duration for _, s in found):
         return Clocked(seconds, "relative", "elapsed time as a duration", tick)
     starts_at_zero = bool(finite.size) and finite[0] < 2.0 and any(s.half < 0 for _, s in found)
@@ -265,12 +275,7 @@ def _undated(found: Sequence[tuple[Group, Shape]], seconds: F64, hints: Hints) -
                 seconds / 60, "relative", "elapsed minutes and seconds", tick / 60, problems=(doubt,)
             )
         return Clocked(seconds, "relative", "elapsed hours, minutes, seconds", tick)
-    wrapped = np.where(np.isfinite(seconds), seconds, 0.0)
-    good = np.flatnonzero(np.isfinite(seconds))
-    if good.size:
-        laps = np.cumsum(np.concatenate(([0.0], np.diff(seconds[good]) < -43200.0))) * 86400.0
-        wrapped[good] += laps
-    seconds = np.where(np.isfinite(seconds), wrapped, np.nan)
+    seconds = _running_on(seconds, 86400.0)
     if hints.preamble_date_s is not None:
         out = Clocked(
             seconds + hints.preamble_date_s, "local", "time of day; the date stands above the headings", tick
@@ -282,8 +287,17 @@ def _undated(found: Sequence[tuple[Group, Shape]], seconds: F64, hints: Hints) -
     )
 
 
-def _wraps(finite: F64) -> bool:
-    return bool((np.diff(finite) < -43200.0).any())
+def _wraps(finite: F64, by_s: float = 43200.0) -> bool:
+    return bool((np.diff(finite) < -by_s).any())
+
+
+def _running_on(seconds: F64, lap_s: float) -> F64:
+    """Clock times that begin anew after each lap, made to run on. [s]"""
+    out = seconds.copy()
+    good = np.flatnonzero(np.isfinite(seconds))
+    if good.size:
+        out[good] += np.cumsum(np.concatenate(([0.0], np.diff(seconds[good]) < -lap_s / 2))) * lap_s
+    return out
 
 
 def _rather_minutes(finite: F64) -> bool:

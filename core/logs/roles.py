@@ -13,17 +13,19 @@ from attrs import evolve, frozen
 from core.logs import numbers, split_stamps
 from core.logs.cell_kinds import WEEKDAY, cell_kind
 from core.logs.number_columns import count_days, counts_rows, finite, is_current, is_power_too, rises
+from core.logs.spans_of_time import END
 from core.logs.split_stamps import Fields
 from core.logs.stamps import HALF_OF_DAY
 from core.logs.words import Meaning, meaning, unit_of
 from core.study import Choices
 
 _DATE_ONLY = re.compile(
-    r"^\W*(?:[^\W\d_]+\.?,?\s+)?\d{1,4}[-/. ](?:\d{1,2}|[^\W\d_]{3,})[-/. ]\d{1,4}\.?"
-    rf"{WEEKDAY}$|^\d{{4}}年\d+月\d+日{WEEKDAY}$|^\d{{8}}$"
+    r"^\W*(?:[^\W\d_]+\.?,?\s+)?(?:令和|平成|昭和|民[國国]|[RHS])?\d{1,4}"
+    r"[-/. ](?:\d{1,2}|[^\W\d_]{3,})[-/. ]\d{1,4}\.?"
+    rf"{WEEKDAY}$|^(?:令和|平成|昭和|民[國国])?\d{{1,4}}年\d+月\d+日{WEEKDAY}$|^\d{{8}}$"
 )
 _CLOCK_ONLY = re.compile(
-    rf"^(?:{HALF_OF_DAY}\s?)?\d{{1,4}}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?[秒s]?)?\s*{HALF_OF_DAY}?$"
+    rf"^(?:{HALF_OF_DAY}\s?)?\d{{1,4}}[:.h時]\d\d(?:[:.m分]\d\d(?:[.,]\d+)?[秒s]?)?\s*{HALF_OF_DAY}?(?:{END})?$"
 )
 TIMES = ("time", "date", "clock time", "elapsed")
 #: cells of a column that are looked at one by one

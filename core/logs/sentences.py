@@ -122,6 +122,18 @@ SENTENCES: dict[str, str] = {
         "Write a line such as Interval: 10 s above the headings, or export the log with its times."
     ),
     "log.zone_unknown": "There is no time zone called {zone}. Choose one such as Europe/Berlin.",
+    "log.zone_letters_doubtful": (
+        "{letters} behind the times means several zones; taken as {taken}. Export the log with its offset "
+        "from UTC if it is another."
+    ),
+    "log.zone_letters_unknown": (
+        "{letters} behind the times is no time zone that is known, so they are taken as local time. Choose "
+        "the zone in the Reading panel."
+    ),
+    "log.hours_lost": (
+        "The times show minutes and seconds without the hour; where they fall back, one hour is taken as "
+        "passed. Export the log with its hours."
+    ),
     "log.newest_first": "The log has its newest row first and was turned round.",
     "log.unsorted": "{count:row was|rows were} out of order in time and {count:~was|were} sorted in.",
     "log.clock_restarts": (

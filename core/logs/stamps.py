@@ -12,36 +12,21 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
+from core.logs.month_names import MONTHS
 from core.logs.words import plain
+from core.logs.zone_letters import OFFSETS_S, is_unknown
 from core.traces import F64
+
+__all__ = ["MONTHS", "Group", "Shape", "groups", "understand"]
 
 I64 = NDArray[np.int64]
 U8 = NDArray[np.uint8]
 
-_MONTHS = (
-    "jan januar january janvier enero gennaio januari styczen stycznia janeiro sty ene gen janv",
-    "feb februar february fevrier febrero febbraio februari luty lutego fevereiro lut fev fevr",
-    "mar marz maerz march mars marzo maart marzec marca marco mrz mrt mrz.",
-    "apr april avril abril aprile kwiecien kwietnia kwi avr abr",
-    "may mai mayo maggio mei maj maja maio mag",
-    "jun juni june juin junio giugno czerwiec czerwca junho cze giu",
-    "jul juli july juillet julio luglio lipiec lipca julho lip lug juil",
-    "aug august aout agosto augustus sierpien sierpnia augusti sie ago aou",
-    "sep sept september septembre septiembre settembre wrzesien wrzesnia setembro wrz set",
-    "oct okt october oktober octobre octubre ottobre pazdziernik pazdziernika outubro paz ott out",
-    "nov november novembre noviembre listopad listopada novembro lis",
-    "dec dez december dezember decembre diciembre dicembre grudzien grudnia dezembro gru dic",
-)
-MONTHS = {word: i + 1 for i, words in enumerate(_MONTHS) for word in words.split()}
 #: words for the halves of the day, as cells write them and as `plain` has them without spaces; a letter
 #: alone stands only behind a clock time
 HALF_OF_DAY = r"(?:[AaPp]\.?\s?[Mm]\.?|[πμ]\.?\s?μ\.?|午前|午後|上午|下午|오전|오후)"
 MORNING = frozenset({"am", "a", "午前", "上午", "오전", "πμ", "π"})
 EVENING = frozenset({"pm", "p", "午後", "下午", "오후", "μμ", "μ"})
-_ZONES = {
-    "z": 0, "utc": 0, "gmt": 0, "wet": 0, "west": 3600, "cet": 3600, "cest": 7200, "mez": 3600, "mesz": 7200,
-    "eet": 7200, "eest": 10800, "jst": 32400,
-}  # fmt: skip
 _TOKEN = re.compile(r"0+|[^\W\d_]+|[^\w]+|_")
 _DURATION = re.compile(r"^P(?:(0+)D)?(?:T(?:(0+)H)?(?:(0+)M)?(?:(0+)(?:[.,](0+))?S)?)?$")
 #: the zone's name may follow, in brackets or not
@@ -50,11 +35,33 @@ _OFFSET = re.compile(r"\s?(?:UTC|GMT)?([+\-−])(00?):?(00)?(?:\s\([^()0]+\)|\s[
 _DIGITS = re.compile(r"^0{8}[Tt ]?0{4}(?:00)?(?=[Zz]$|[+\-−])")
 _OF_WEEKS = re.compile(r"^0000-?W00-?0(?!0)")
 #: a zone named behind the offset, which says it all
-_NAMED_ZONE = re.compile(r"(?<=[\dZz])\[[A-Za-z/_+\-]{2,40}\]$")
-_CLOCK = re.compile(r"(0{1,6})\s?[:時h]\s?(00)(?:\s?[:分m]\s?(00)(?:[.,](0{1,9}))?)?\s?[秒s]?")
-_LETTERED = re.compile(r"^(?:(0+)\s?d\s)?(0+)\s?h\s(00?)\s?m(?:in)?(?:\s(00?)\s?s)?$")
+_NAMED_ZONE = re.compile(r"(?<=[\dZz])\[[A-Za-z/_+\-]{2,40}\]?$")
+_CLOCK = re.compile(r"(0{1,6})\s?[:時h]\s?(00)(?:\s?[:分m]\s?(00)(?:[.,](0{1,9})|:(000)(?![0:]))?)?\s?[秒s]?")
+_LETTERED = re.compile(
+    r"^(?=.*[dhms])(?:(0+)\s?d\s?)?(?:(0+)\s?h\s?)?(?:(0+)\s?m(?:in)?\s?)?(?:(0+)(?:\.(0+))?\s?s)?$"
+)
+#: minutes and seconds without their hour, as spreadsheets show a clock with fractions
+_OF_HOUR = re.compile(r"^(000?):(00)[.,](0{1,3})$")
+#: all fields with signs between them that clock times do not have
+_FIELDS = re.compile(r"^(0000)([-./:_])(00)\2(00)[-./:_T ](00)([-./:_])(00)(?:\6(00))?$")
+#: a colon between date and clock time, as web servers write it
+_GLUED = re.compile(r"^([^:\s]*[-/.][^:\s]*):(?=00:00:00(?![0:]))")
+#: counted from the first year of a reign, or of a republic: years to add
+_ERAS = {
+    "令和": 2018,
+    "平成": 1988,
+    "昭和": 1925,
+    "民國": 1911,
+    "民国": 1911,
+    "R": 2018,
+    "H": 1988,
+    "S": 1925,
+}
+_ERA = re.compile(rf"^({'|'.join(_ERAS)})\s?(?=00?[/.年]|000年)")
 _DOTTED = re.compile(r"(?<=[\sT_])(00?)\.(00)(?:\.(00))?$|(?<=[\sT_])(00?)-(00)-(00)$")
 
+#: what may stand around a stamp
+_AROUND = " \t\u00a0[]\"'"
 #: a longer text is no stamp [bytes]
 _LONGEST = 96
 
@@ -66,7 +73,9 @@ class Shape:
     """Where the fields stand in a skeleton; spans are (start, end) in bytes.
 
     ``date`` holds three spans in the order written, or two beside a month given as a word; in an ordinal date
-    the year and its day, in a date of weeks (ISO 8601) the year, the week and its day.
+    the year and its day, in a date of weeks (ISO 8601) the year, the week and its day. ``era`` are years to
+    add to a year counted from another beginning; ``letters`` are those of a zone; of a time ``is_of_hour`` no
+    hour is written.
     """
 
     date: tuple[Span, ...] = ()
@@ -81,6 +90,9 @@ class Shape:
     zone_s: int | None = None
     is_duration: bool = False
     is_of_weeks: bool = False
+    is_of_hour: bool = False
+    era: int = 0
+    letters: str = ""
 
 
 @frozen
@@ -153,8 +165,13 @@ def understand(skeleton: str) -> Shape | None:
     def span(match: re.Match[str], group: int) -> Span | None:
         return None if match.group(group) is None else (at[match.start(group)], at[match.end(group)])
 
-    text = _NAMED_ZONE.sub("", skeleton.strip())
-    lead = len(skeleton) - len(skeleton.lstrip())
+    text = skeleton.strip(_AROUND)
+    lead = len(skeleton) - len(skeleton.lstrip(_AROUND))
+    era = _ERA.match(text)
+    if era:
+        lead += era.end()
+        text = text[era.end() :]
+    text = _GLUED.sub(r"\1 ", _NAMED_ZONE.sub("", text))
     if lead:
         at = at[lead:]
     duration = _DURATION.match(text)
@@ -162,9 +179,18 @@ def understand(skeleton: str) -> Shape | None:
         hour, minute, second, fraction = (span(duration, g) for g in (2, 3, 4, 5))
         return Shape((), 0, hour, minute, second, fraction, span(duration, 1), is_duration=True)
     lettered = _LETTERED.match(text)
-    if lettered:
-        hour, minute, second = (span(lettered, g) for g in (2, 3, 4))
-        return Shape((), 0, hour, minute, second, None, span(lettered, 1), is_duration=True)
+    if lettered and text:
+        hour, minute, second, fraction = (span(lettered, g) for g in (2, 3, 4, 5))
+        return Shape((), 0, hour, minute, second, fraction, span(lettered, 1), is_duration=True)
+    of_hour = _OF_HOUR.match(text)
+    if of_hour:
+        minute, second, fraction = (span(of_hour, g) for g in (1, 2, 3))
+        return Shape((), 0, None, minute, second, fraction, is_duration=True, is_of_hour=True)
+    in_full = _FIELDS.match(text)
+    if in_full:
+        year, month_at, day, hour, minute, second = (span(in_full, g) for g in (1, 3, 4, 5, 7, 8))
+        if year and month_at and day:
+            return Shape((year, month_at, day), 0, hour, minute, second)
     clock = _CLOCK.search(text)
     offset = None
     if clock is None:
@@ -189,7 +215,7 @@ def understand(skeleton: str) -> Shape | None:
             offset = (1 if match.group(1) == "+" else -1, hours, minutes)
             tail = tail[match.end() :]
     tail_at = len(text) - len(tail)
-    half, month, zone_s = -1, 0, None
+    half, month, zone_s, letters = -1, 0, None, ""
     runs: list[Span] = []
     for part, begin in ((rest, 0), (tail, tail_at)):
         for token in _TOKEN.finditer(part):
@@ -204,12 +230,19 @@ def understand(skeleton: str) -> Shape | None:
                     half = 0
                 elif half < 0 and flat in EVENING and (part is tail or len(flat) > 1):
                     half = 1
-                elif flat in _ZONES and part is tail:
-                    zone_s = _ZONES[flat]
+                elif part is tail and (flat in OFFSETS_S or is_unknown(word)):
+                    zone_s, letters = OFFSETS_S.get(flat), word
+    if era:
+        years = _ERAS[era.group(1)]
+        hour, minute, second, fraction = fields
+        whole = Shape(tuple(runs), 0, hour, minute, second, fraction, None, half, offset, zone_s, era=years)
+        return whole if len(runs) == 3 and not month else None
     shape = _shape(runs, month, fields, half, offset, zone_s)
-    if shape is not None and _OF_WEEKS.match(text):
-        return evolve(shape, is_of_weeks=True)
-    return shape
+    if shape is None:
+        return None
+    if letters:
+        shape = evolve(shape, letters=letters)
+    return evolve(shape, is_of_weeks=True) if _OF_WEEKS.match(text) else shape
 
 
 def _byte_positions(text: str) -> list[int]:

@@ -6556,6 +6556,10 @@
         <translation>Die Zeiten liegen auf keinem gleichmäßigen Raster. Preise speichern, die jeweils gleich lange gelten, etwa eine halbe Stunde; wenn die Uhr in der Datei umgestellt wird, zuerst die Zone nennen.</translation>
     </message>
     <message>
+        <source>The times show minutes and seconds without the hour; where they fall back, one hour is taken as passed. Export the log with its hours.</source>
+        <translation>Die Zeiten zeigen Minuten und Sekunden ohne die Stunde; wo sie zurückfallen, gilt eine Stunde als vergangen. Das Log mit seinen Stunden exportieren.</translation>
+    </message>
+    <message>
         <source>The two were joined, each weighted by how sure it is (generalized least squares).</source>
         <translation>Beide wurden verbunden, jedes nach seiner Sicherheit gewichtet (verallgemeinerte kleinste Quadrate).</translation>
     </message>
@@ -10834,6 +10838,14 @@
     <message>
         <source>{file} cannot be unpacked</source>
         <translation>{file} lässt sich nicht entpacken</translation>
+    </message>
+    <message>
+        <source>{letters} behind the times is no time zone that is known, so they are taken as local time. Choose the zone in the Reading panel.</source>
+        <translation>{letters} hinter den Zeiten ist keine bekannte Zeitzone; sie gelten deshalb als Ortszeit. Die Zone unter „Einlesen“ wählen.</translation>
+    </message>
+    <message>
+        <source>{letters} behind the times means several zones; taken as {taken}. Export the log with its offset from UTC if it is another.</source>
+        <translation>{letters} hinter den Zeiten steht für mehrere Zonen; gelesen als {taken}. Ist es eine andere, das Log mit seinem Abstand von UTC exportieren.</translation>
     </message>
     <message>
         <source>{name}: warm-up and after it</source>

@@ -18,6 +18,7 @@ from tests.core.logs import (
     shapes_of_records,
     shapes_of_split_stamps,
     shapes_of_text,
+    shapes_of_written_dates,
     shapes_once_misread,
     shapes_seldom_met,
     shapes_side_by_side,
@@ -41,6 +42,7 @@ CASES = [
     *shapes_once_misread.cases(),
     *shapes_of_records.cases(),
     *shapes_of_half_days.cases(),
+    *shapes_of_written_dates.cases(),
 ]
 
 
