@@ -75,6 +75,8 @@ def _cells(text: bytes, delimiter: str, sign: bytes) -> tuple[int, bytes]:
     """Count of cells, and the line as Arrow reads it."""
     if delimiter == " ":
         cells = text.split()
+        if b'"' in text:  # spaces within quotes part nothing
+            cells = [c.encode() for c in split(text.decode("utf-8", "replace"), delimiter)]
         return len(cells), b"\t".join(cells)
     if b'"' in text:
         parts = split(text.decode("utf-8", "replace"), delimiter)

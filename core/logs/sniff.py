@@ -12,10 +12,18 @@ from attrs import evolve, frozen
 
 from core.language import later, mark
 from core.logs.cell_kinds import CLOCKED, DATED, cell_kind
+from core.logs.heading_rows import (
+    beside_row_names,
+    fit,
+    heading_above,
+    is_qualifying,
+    is_units,
+    is_values,
+    over_several,
+)
 from core.logs.numbers import columns_of_other_sign, decimal_of
 from core.logs.reading import CHOSEN
 from core.logs.titles import under_titles
-from core.logs.words import meaning, unit_of
 from core.study import Choices
 
 #: delimiters in the order in which a tie is settled
@@ -38,8 +46,6 @@ _HEADINGS = 40
 #: so many clock times in one row are hours of a day
 _HOURS = 12
 
-#: what a second line of headings may say besides a unit
-_AGGREGATES = frozenset({"last", "first", "smp", "sum", "count", "instantaneous", "letzter", "dernier"})
 #: of the two decimal signs, the one that is not it
 OTHER_SIGN = {",": ".", ".": ","}
 NAMED = {",": mark("comma"), ".": mark("point")}
@@ -94,7 +100,7 @@ class Form:
 
 def split(line: str, delimiter: str) -> list[str]:
     """Cells of one line."""
-    if delimiter == " ":
+    if delimiter == " " and ('"' not in line or line.count('"') % 2):
         return line.split()
     if '"' not in line:
         return [c.strip() for c in line.split(delimiter)]
@@ -156,8 +162,8 @@ def sniff(lines: list[str], further: list[str], choices: Choices) -> Form | None
     if delimiter == " ":
         rows = _beside_stamps(rows, first, width)
     form = _with_headings(lines, rows, first, width, delimiter, choices)
-    body = [r for r in rows[form.first_line : form.first_line + _JUDGED] if len(r) == width and _is_values(r)]
-    body += [r for r in (split(x, delimiter) for x in further[:_JUDGED]) if len(r) == width and _is_values(r)]
+    body = [r for r in rows[form.first_line : form.first_line + _JUDGED] if len(r) == width and is_values(r)]
+    body += [r for r in (split(x, delimiter) for x in further[:_JUDGED]) if len(r) == width and is_values(r)]
     sign, yes, no = decimal_of(c for r in body for c in r)
     swapped: frozenset[int] = frozenset()
     if choices.decimal:
@@ -262,18 +268,11 @@ def _judge(picked: list[str], delimiter: str) -> tuple[int, float, float, int]:
     return width, share, max(typed, min(0.8, full / 2.5)), width
 
 
-def _is_values(row: list[str]) -> bool:
-    """Whether a row holds values rather than headings: a number or stamp, and at most words beside it."""
-    kinds = [cell_kind(c) for c in row]
-    good = sum(k in ("number", "stamp") for k in kinds)
-    return good >= 1 and (good >= sum(k == "text" for k in kinds) or "stamp" in kinds)
-
-
 def _first_row(lines: list[str], rows: list[list[str]], width: int) -> int | None:
     for i, row in enumerate(rows):
-        if len(row) == width and not _COMMENT.match(lines[i]) and _is_values(row):
+        if len(row) == width and not _COMMENT.match(lines[i]) and is_values(row):
             following = [r for r in rows[i + 1 : i + 8] if len(r) == width]
-            if not following or sum(map(_is_values, following)) >= len(following) / 2:
+            if not following or sum(map(is_values, following)) >= len(following) / 2:
                 return i
     return None
 
@@ -289,25 +288,27 @@ def _with_headings(
         first = max(first, (header or 0) + 1) if header is not None else first
     else:
         for i in range(first - 1, max(-1, first - 4), -1):
-            row = _fit(rows[i], width)
+            row = fit(rows[i], width)
             if row is None or not any(c.strip() for c in row):
                 continue
-            if _is_units(row) and units is None and _heading_above(rows, i, width):
+            if is_units(row) and units is None and heading_above(rows, i, width):
                 units = row
                 continue
-            if _is_qualifying(row) and _heading_above(rows, i, width):
+            if is_qualifying(row) and heading_above(rows, i, width):
                 said = [c.strip().strip('"') for c in row]
                 continue
             header = i
             break
     names = [f"column {i + 1}" for i in range(width)]
     if header is not None and header < len(rows):
-        found = _fit(rows[header], width) or rows[header][:width]
+        found = fit(rows[header], width) or rows[header][:width]
+        if 1 < len(rows[header]) == width - 1:
+            found = beside_row_names(rows[header], [r for r in rows[first:] if len(r) == width])
         found = [c.strip().strip('"').strip() for c in found]
         if found and lines[header].lstrip().startswith("#"):
             found[0] = found[0].lstrip("# ")
         if units:
-            found = _over_several(found, units)
+            found = over_several(found, units)
         for i, name in enumerate(found[:width]):
             unit = units[i].strip(" []()") if units else ""
             name = f"{name} {said[i]}".strip() if said else name
@@ -328,21 +329,6 @@ def _with_headings(
     return Form(delimiter, ".", header, first, tuple(names), (), preamble, (("headings", why),))
 
 
-def _over_several(found: list[str], units: list[str]) -> list[str]:
-    """Headings of which one stands over several columns of other units, the rest of them left empty."""
-    out = list(found)
-    for i in range(1, min(len(out), len(units))):
-        if (
-            not out[i]
-            and out[i - 1]
-            and units[i].strip()
-            and units[i] != units[i - 1]
-            and units[i - 1].strip()
-        ):
-            out[i] = out[i - 1]
-    return out
-
-
 def _beside_stamps(rows: list[list[str]], first: int, width: int) -> list[list[str]]:
     """Rows above the values with an empty cell where a date and its clock time have one heading for both."""
     cells = rows[first]
@@ -350,40 +336,5 @@ def _beside_stamps(rows: list[list[str]], first: int, width: int) -> list[list[s
     if not parted:
         return rows
     at = parted[0]
-    above = [r if len(r) != width - 1 or _is_values(r) else [*r[:at], "", *r[at:]] for r in rows[:first]]
+    above = [r if len(r) != width - 1 or is_values(r) else [*r[:at], "", *r[at:]] for r in rows[:first]]
     return [*above, *rows[first:]]
-
-
-def _fit(row: list[str], width: int) -> list[str] | None:
-    """`row` at `width` cells when only empty cells have to be added or dropped."""
-    if len(row) == width:
-        return row
-    if len(row) == width + 1 and not row[-1].strip():
-        return row[:width]
-    if len(row) == width - 1 and len(row) > 1:
-        return [*row, ""]
-    return None
-
-
-def _is_units(row: list[str]) -> bool:
-    cells = [c.strip().strip('"').strip(" []()") for c in row]
-    full = [c for c in cells if c and c != "-"]
-    known = [c for c in full if unit_of(c)[1] or c in ("%", "°C", "date", "time", "hh:mm:ss")]
-    return bool(full) and len(known) >= max(1, len(full) - 1) and any(unit_of(c)[1] for c in full)
-
-
-def _is_qualifying(row: list[str]) -> bool:
-    """Whether a row only says of each heading that it is a mean, a maximum or the like."""
-    full = [c.strip().strip('"').strip(" []()") for c in row if c.strip()]
-    return bool(full) and all(c in _AGGREGATES or meaning(c).statistic for c in map(str.casefold, full))
-
-
-def _heading_above(rows: list[list[str]], i: int, width: int) -> bool:
-    """Whether one of the two rows above is a row of headings."""
-    for j in range(i - 1, max(-1, i - 3), -1):
-        above = _fit(rows[j], width)
-        if above is not None and not _is_values(above):
-            told = [meaning(c.strip('"')).quantity for c in above if unit_of(c.strip(" []()"))[1] == ""]
-            if any(told):
-                return True
-    return False

@@ -41,11 +41,19 @@ _MAGIC = (
 )
 #: what a terminal takes for colours, left in by a script whose output was kept (ECMA-48, from memory)
 _COLOURS = re.compile(rb"\x1b\[[0-9;]{0,16}[A-Za-z]")
-#: digits and signs as wide as a Japanese letter, as they come from a keyboard for it
-_NARROW = {0xFF10 + i: 0x30 + i for i in range(10)} | {
-    ord(wide): narrow for wide, narrow in zip("．：／－＋，　（）［］", ".:/-+, ()[]", strict=True)
+#: the zeros of digits that are written otherwise: as wide as a Japanese letter, as they come from a keyboard
+#: for it; Arabic, Persian, Devanagari, Bengali, Thai
+_ZEROS = "０٠۰०০๐"
+_NARROW = {ord(zero) + i: 0x30 + i for zero in _ZEROS for i in range(10)} | {
+    ord(wide): narrow for wide, narrow in zip("．：／－＋，　（）［］٫٬،", ".:/-+, ()[].',", strict=True)
 }
-_WIDE = re.compile(rb"\xef\xbc[\x90-\x99]")
+_WIDE = re.compile("|".join(f"[{z}-{chr(ord(z) + 9)}]" for z in _ZEROS))
+#: what the digits begin with in UTF-8, so that other texts are passed over quickly
+_WIDE_BEGINS = tuple({z.encode()[:-1] for z in _ZEROS})
+#: marks of the direction of writing, which some browsers put around the parts of a date
+_DIRECTIONS = re.compile(b"\xe2\x80[\x8e\x8f\xaa-\xae]|\xe2\x81[\xa6-\xa9]")
+#: control characters that some programs put between cells
+_PARTING = (b"\x1f", b"\x01")
 _HTML = re.compile(
     rb"^\s*(?:<\?xml[^>]*>\s*)?(?:<!--.*?-->\s*)?<(?:!doctype|html|head|body|svg|xml|table)\b", re.I | re.S
 )
@@ -76,6 +84,9 @@ def foreign(data: bytes) -> str:
     if head[:2] in (codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE) or _utf16_without_mark(head):
         return ""
     strange = sum(head.count(bytes([c])) for c in (*range(1, 9), *range(14, 27), *range(28, 32), 127))
+    parting = max((head.count(c) for c in _PARTING), default=0)
+    if parting == strange and parting >= head.count(b"\n"):
+        strange = 0
     nuls = head.count(b"\0")
     if strange > max(2, len(head) // 100) or nuls > len(head) // 3:
         return later(mark("binary data"))
@@ -88,8 +99,14 @@ def is_page(head: bytes) -> bool:
 
 
 def _is_wide(head: bytes) -> bool:
-    """Whether a text in UTF-8 writes its numbers in wide digits."""
-    return not head.isascii() and b"\xef\xbc" in head and len(_WIDE.findall(head)) > _MANY_WIDE
+    """Whether a text in UTF-8 writes its numbers in other digits than 0 to 9."""
+    if head.isascii() or not any(b in head for b in _WIDE_BEGINS):
+        return False
+    return len(_WIDE.findall(head.decode("utf-8", "replace"))) > _MANY_WIDE
+
+
+def _has_directions(head: bytes) -> bool:
+    return not head.isascii() and _DIRECTIONS.search(head) is not None
 
 
 def _utf16_without_mark(head: bytes) -> str:
@@ -110,6 +127,7 @@ def is_plain(head: bytes) -> bool:
         or b"\0" in head
         or b"\n" not in head
         or _is_wide(head)
+        or _has_directions(head)
         or foreign(head)
     ):
         return False
@@ -158,6 +176,8 @@ def decode(data: bytes, file: str, chosen: str | None = None) -> Text:
         problems.append(Problem("log.nul_bytes", Severity.CAUTION, file, facts={"count": nuls}))
     if b"\x1b[" in out[:HEAD]:
         out = _COLOURS.sub(b"", out)
+    if _has_directions(out[:HEAD]):
+        out = _DIRECTIONS.sub(b"", out)
     if _is_wide(out[:HEAD]):
         out = out.decode("utf-8", "replace").translate(_NARROW).encode()
     if b"\r" in out[:HEAD] and b"\n" not in out[:HEAD]:

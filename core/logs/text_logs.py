@@ -7,7 +7,7 @@ added to a log are read as they would be with all the others.
 from attrs import evolve, frozen
 
 from core.language import later, mark
-from core.logs import blocks, body, clock, decimal_commas, roles, sniff
+from core.logs import blocks, body, clock, decimal_commas, roles, sniff, spelling
 from core.logs.blocks import Block
 from core.logs.by_arrow import Kind
 from core.logs.clock import NO_HINTS, Hints
@@ -61,6 +61,10 @@ def detect(source: Source, name: str, choices: Choices) -> Found | Problem:
         return Problem("log.empty", Severity.ERROR, name)
     if len(lines) == 1 and source.size > sniff.LONGEST_LINE:
         return Problem("log.line_too_long", Severity.ERROR, name, 1, facts={"bytes": source.size})
+    spelt = spelling.find(lines)
+    if spelt is not None:
+        source = InMemory(spelt.plain(source.piece(0, source.size).decode("utf-8", "replace")).encode())
+        lines, further = _sample_lines(source)
     cut = None
     if choices.delimiter in (None, ",") and choices.decimal in (None, ","):
         cut = decimal_commas.find(lines, further)
@@ -76,6 +80,8 @@ def detect(source: Source, name: str, choices: Choices) -> Found | Problem:
         only_words = len([x for x in lines if x.strip()]) <= 2
         code = "log.no_rows" if only_words else "log.no_table"
         return Problem(code, Severity.ERROR, name, 1, facts={"first_line": lines[0][:120]})
+    if spelt is not None:
+        form = evolve(form, reasons=(("layout", spelt.reason), *form.reasons))
     by_hours = sniff.hours_above(form)
     if by_hours:
         return no_load(by_hours, name)

@@ -7644,6 +7644,10 @@
         <translation>ein Einschaltversuch: Verbraucher wurden nacheinander eingeschaltet</translation>
     </message>
     <message>
+        <source>a table in a frame, as programs print it</source>
+        <translation>eine Tabelle im Rahmen, wie Programme sie ausgeben</translation>
+    </message>
+    <message>
         <source>a temperature not noted</source>
         <translation>eine nicht notierte Temperatur</translation>
     </message>
@@ -7734,6 +7738,10 @@
     <message>
         <source>an SVG names the font of its text and does not hold it, a PDF holds it</source>
         <translation>ein SVG nennt die Schrift seines Textes und enthält sie nicht, ein PDF enthält sie</translation>
+    </message>
+    <message>
+        <source>an arrow stands between the time and the values</source>
+        <translation>ein Pfeil steht zwischen der Zeit und den Werten</translation>
     </message>
     <message>
         <source>an outlier</source>
@@ -8172,6 +8180,10 @@
         <translation>Vorsicht</translation>
     </message>
     <message>
+        <source>cells are written as formulas, =&quot;…&quot;</source>
+        <translation>die Zellen sind als Formeln geschrieben, =&quot;…&quot;</translation>
+    </message>
+    <message>
         <source>changes between the two levels</source>
         <translation>Wechsel zwischen beiden Stufen</translation>
     </message>
@@ -8402,6 +8414,10 @@
     <message>
         <source>e-mail address</source>
         <translation>E-Mail-Adresse</translation>
+    </message>
+    <message>
+        <source>each row stands in brackets, as programs print it</source>
+        <translation>jede Zeile steht in Klammern, wie Programme sie ausgeben</translation>
     </message>
     <message>
         <source>each step on top of what was on before it</source>
@@ -10922,6 +10938,10 @@
     <message>
         <source>{runs:run|runs} of the {part} taken apart into warm-up and processing; the mean of both.</source>
         <translation>{runs:Lauf|Läufe} zerlegt in Aufheizen und Fertigung; das Mittel von beidem. Teil: {part}.</translation>
+    </message>
+    <message>
+        <source>{sign} stands between the cells, read as a tab</source>
+        <translation>{sign} steht zwischen den Zellen und wird als Tabulator gelesen</translation>
     </message>
     <message>
         <source>{sign}; but {other} in {columns}</source>

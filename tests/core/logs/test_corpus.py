@@ -14,6 +14,7 @@ from tests.core.logs import (
     shapes_of_half_days,
     shapes_of_objects,
     shapes_of_odd_logs,
+    shapes_of_odd_spelling,
     shapes_of_pairs,
     shapes_of_records,
     shapes_of_split_stamps,
@@ -43,6 +44,7 @@ CASES = [
     *shapes_of_records.cases(),
     *shapes_of_half_days.cases(),
     *shapes_of_written_dates.cases(),
+    *shapes_of_odd_spelling.cases(),
 ]
 
 
