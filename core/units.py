@@ -10,12 +10,21 @@ WH_PER_KWH: Final = 1000.0
 J_PER_WH: Final = 3600.0
 
 #: factor that turns a written unit of power into watts
-POWER_IN_W: Final = {"W": 1.0, "kW": 1000.0, "mW": 0.001, "0.1 W": 0.1, "0.01 W": 0.01, "10 W": 10.0}
+POWER_IN_W: Final = {
+    "W": 1.0,
+    "kW": 1000.0,
+    "mW": 0.001,
+    "0.1 W": 0.1,
+    "0.01 W": 0.01,
+    "10 W": 10.0,
+    "MW": 1e6,
+}
 #: factor that turns a written unit of energy into watt hours
 ENERGY_IN_WH: Final = {
     "Wh": 1.0,
     "kWh": WH_PER_KWH,
     "mWh": 0.001,
+    "MWh": 1e6,
     "Wmin": 1 / 60,
     "J": 1 / J_PER_WH,
     "kJ": 1e3 / J_PER_WH,

@@ -12,8 +12,8 @@ from core.logs.stamps import HALF_OF_DAY
 
 _GROUP = rf"[.,{SPACES}]"
 _NUMBER = re.compile(
-    rf"^[+\-−]?(?:\d+(?:[.,]\d*)?|\d{{1,3}}(?:{_GROUP}\d{{3}})+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+\-]?\d+)?"
-    r"(?:\s*(?:°?[A-Za-zµ·%]{1,5}|℃))?$"
+    rf"^[+\-−]?(?:\d+(?:[.,]\d*)?|\d{{1,3}}(?:{_GROUP}\d{{3}})+(?:[.,]\d+)?|\d{{1,2}}(?:,\d\d)+,\d{{3}}|[.,]\d+)(?:[eE][+\-]?\d+)?"
+    r"(?:\s*(?:°?[A-Za-zµ·%]{1,5}|[кКвВт]{2,3}(?:[·*]?ч)?|℃))?$"
 )
 _MONTH = r"[^\W\d_]{3,12}\.?"
 #: of a stamp without a year, which must not be taken for any word, a number and a clock time

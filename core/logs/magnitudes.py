@@ -4,9 +4,11 @@ Rules: a stated unit is never overruled, only doubted aloud.
 """
 
 import math
+import re
+from collections.abc import Sequence
 
 import numpy as np
-from attrs import frozen
+from attrs import evolve, frozen
 
 from core.problems import Problem, Severity
 from core.traces import F64, smallest_step
@@ -17,6 +19,14 @@ MOST_W = 8000.0
 _COUNTERS = ("kWh", "Wh", "kJ", "MJ", "J", "mWh")
 #: what registers of meters count in; believed only where a counter of a stated unit agrees this well
 _REGISTERS, _REGISTER_AGREES = ("0.1 W", "0.01 W"), 0.1
+#: less than this, in milliwatts or gained in milliwatt hours, is of no machine: the M was mega
+_LEAST_MILLI = 0.01
+#: units that are none of those the program knows, as headings have them in brackets
+_FOREIGN = re.compile(
+    r"[\[(]\s*([A-Za-zµ]{1,4}\s?/\s?(?:h|hr|min|s|d)|hp|ps|cv|ch|k?cal|btu|dbm|[dch]wh?|gwh?|e[vV])\s*[\])]",
+    re.IGNORECASE,
+)
+_OF_KNOWN = re.compile(r"^k?Wh?\s?/", re.IGNORECASE)
 
 
 @frozen
@@ -44,6 +54,10 @@ def settle(
     power_unit, counter_unit : str
         As stated, ``""`` where not.
     """
+    power_unit, counter_unit, mega = _mega(power, power_unit, counter, counter_unit, file)
+    if mega:
+        units = settle(time_s, power, power_unit, counter, counter_unit, volt_ampere, file)
+        return evolve(units, problems=(*units.problems, *mega))
     if (power is None or power_unit in POWER_IN_W) and (counter is None or counter_unit in ENERGY_IN_WH):
         return Units(power_unit or "W", counter_unit or "Wh")
     counted = None if counter is None else gained(counter)
@@ -82,6 +96,52 @@ def settle(
         reasons.append(("counter unit", f"{c}: from the size of its steps"))
         problems.append(Problem("log.counter_unit_doubtful", Severity.CAUTION, file, facts={"unit": c}))
     return Units(p, c, tuple(reasons), tuple(problems))
+
+
+def _mega(
+    power: F64 | None, power_unit: str, counter: F64 | None, counter_unit: str, file: str
+) -> tuple[str, str, tuple[Problem, ...]]:
+    """Units with those made mega that are written as milli and cannot be; what there is to say of it."""
+    problems: list[Problem] = []
+    if power is not None and power_unit == "mW" and np.isfinite(power).any():
+        highest = float(np.nanmax(np.abs(power)))
+        if 0 < highest < _LEAST_MILLI:
+            power_unit = "MW"
+            problems.append(Problem("log.unit_mega", Severity.NOTE, file, facts={"unit": "MW"}))
+    if counter is not None and counter_unit == "mWh" and 0 < gained(counter) < _LEAST_MILLI:
+        counter_unit = "MWh"
+        problems.append(Problem("log.unit_mega", Severity.NOTE, file, facts={"unit": "MWh"}))
+    return power_unit, counter_unit, tuple(problems)
+
+
+def foreign_unit(heading: str) -> str:
+    """A unit in a heading that is none of those known, "" where there is none.
+
+    Examples
+    --------
+    >>> foreign_unit("power [BTU/h]"), foreign_unit("power [W]"), foreign_unit("power (plug 1)")
+    ('BTU/h', '', '')
+    """
+    found = _FOREIGN.search(heading)
+    return "" if found is None or _OF_KNOWN.match(found[1]) else found[1]
+
+
+def doubts_of_units(written: Sequence[tuple[str, str, str]], file: str) -> tuple[Problem, ...]:
+    """What has to be said of headings whose unit is not known.
+
+    Parameters
+    ----------
+    written : sequence of (heading, unit stated, unit taken)
+    file : str
+        Name for problems.
+    """
+    return tuple(
+        Problem(
+            "log.unit_unknown", Severity.CAUTION, file, facts={"unit": unit, "column": name, "taken": taken}
+        )
+        for name, stated, taken in written
+        if not stated and (unit := foreign_unit(name))
+    )
 
 
 def _absurd(power: F64 | None, unit: str) -> bool:

@@ -45,7 +45,8 @@ _CELL = re.compile(
 )
 _INFINITE = re.compile(r"^[+\-−]?(inf|infinity|∞)$", re.IGNORECASE)
 _THOUSANDS = {
-    ".": re.compile(r"^\d{1,3}(,\d{3})+(\.\d*)?$"),
+    # thousands, or thousands above which hundreds of them are parted, as in India
+    ".": re.compile(r"^(?:\d{1,3}(,\d{3})+|\d{1,2}(,\d\d)+,\d{3})(\.\d*)?$"),
     ",": re.compile(r"^\d{1,3}(\.\d{3})+(,\d*)?$"),
 }
 
@@ -141,6 +142,11 @@ _COMMA = re.compile(r"^[+\-−]?\d+,\d+(?:[eE][+-]?\d+)?(?:\s*[^\d\s]{1,8})?$")
 _POINT = re.compile(r"^[+\-−]?\d+\.\d+(?:[eE][+-]?\d+)?(?:\s*[^\d\s]{1,8})?$")
 _GROUPED_POINT = re.compile(rf"^[+\-−]?\d{{1,3}}([,{SPACES}]\d{{3}})+\.\d+(?:\s*[^\d\s]{{1,8}})?$")
 _GROUPED_COMMA = re.compile(rf"^[+\-−]?\d{{1,3}}([.{SPACES}]\d{{3}})+,\d+(?:\s*[^\d\s]{{1,8}})?$")
+#: several groups of digits: the sign between them parts no fraction
+_GROUPS_OF = {
+    ",": re.compile(r"^[+\-−]?(?:\d{1,3}(?:,\d{3}){2,}|\d{1,2}(?:,\d\d)+,\d{3})$"),
+    ".": re.compile(r"^[+\-−]?\d{1,3}(?:\.\d{3}){2,}$"),
+}
 
 
 def columns_of_other_sign(columns: Sequence[Sequence[str]], sign: str) -> frozenset[int]:
@@ -187,4 +193,6 @@ def _sign_shown(cell: str) -> tuple[str, bool]:
             return sign, len(digits) != 3 or text.lstrip("+-−").startswith("0")
         if grouped.match(text):
             return sign, True
+        if _GROUPS_OF[sign].match(text):
+            return "." if sign == "," else ",", True
     return "", False

@@ -167,6 +167,11 @@ SENTENCES: dict[str, str] = {
     "log.counter_unit_doubtful": (
         "No unit is stated for the energy counter; taken as {unit}. Set it in the Reading panel."
     ),
+    "log.unit_mega": "The unit is taken as {unit}: with a small m the values would be those of no machine.",
+    "log.unit_unknown": (
+        "'{unit}' in the heading '{column}' is no unit that is known; the values are taken as {taken}. "
+        "Export the log in W and kWh, or set the unit in the Reading panel."
+    ),
     "log.power_and_counter_differ": (
         "Power in {power_unit} adds up to {ratio} times what the counter gained in "
         "{counter_unit}. Check the units in the Reading panel."

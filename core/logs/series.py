@@ -11,7 +11,7 @@ from core.language import later, mark, tr
 from core.logs import counter as counters
 from core.logs.clock import Clocked
 from core.logs.machines import Raw
-from core.logs.magnitudes import settle
+from core.logs.magnitudes import doubts_of_units, settle
 from core.logs.order import put_in_order
 from core.logs.reading import CHOSEN
 from core.logs.sampling import judge
@@ -124,6 +124,11 @@ def make(
     progress(0.3, tr(_DOING))
     units = settle(time_s, power, raw.power_unit, total, raw.counter_unit, product, file)
     problems += units.problems
+    written = (
+        (raw.power_name if raw.power is not None else "", raw.power_unit, units.power),
+        (raw.counter_name if total is not None else "", raw.counter_unit, units.counter),
+    )
+    problems += doubts_of_units(written, file)
     reasons += units.reasons
     factor = POWER_IN_W[units.power]
     power_w = None if power is None else _scaled(power, factor, raw)

@@ -1,8 +1,7 @@
-"""Headings of log columns, in ten languages, turned into what a column holds and in which unit.
+"""Headings of log columns, in two dozen languages, turned into what a column holds and in which unit.
 
 Rules: only words of the trade and of everyday language stand here; a heading is never matched as a
-whole, so a new meter needs no new entry. English, German, French, Spanish, Italian, Dutch, Polish,
-Portuguese, Swedish and Japanese. Accents are dropped before the comparison.
+whole, so a new meter needs no new entry. Accents are dropped before the comparison.
 """
 
 import re
@@ -11,6 +10,7 @@ from functools import lru_cache
 
 from attrs import frozen
 
+from core.logs import words_further
 from core.units import ENERGY_IN_WH, POWER_IN_W
 
 #: units as they are written, in lower case, with the quantity they stand for and how the program writes them
@@ -18,8 +18,7 @@ UNITS: dict[str, tuple[str, str]] = {
     "w": ("power", "W"),
     **dict.fromkeys(("watt", "watts", "ワット"), ("power", "W")),
     "kw": ("power", "kW"),
-    "kilowatt": ("power", "kW"),
-    "kilowatts": ("power", "kW"),
+    **dict.fromkeys(("kilowatt", "kilowatts"), ("power", "kW")),
     "mw": ("power", "mW"),
     "milliwatt": ("power", "mW"),
     "milliwatts": ("power", "mW"),
@@ -88,8 +87,8 @@ UNITS: dict[str, tuple[str, str]] = {
     "h": ("time", "h"),
     "hours": ("time", "h"),
     "hrs": ("time", "h"),
-    "d": ("time", "d"),
-    "days": ("time", "d"),
+    **dict.fromkeys(("d", "days"), ("time", "d")),
+    **words_further.UNITS,
 }
 
 #: parts of words that are long enough to be looked for inside a heading, by quantity; earlier ones win
@@ -155,6 +154,7 @@ PARTS: tuple[tuple[str, tuple[str, ...]], ...] = (
                "状態", "phase")),
     ("unit", ("einheit", "unite", "unidad", "unita", "eenheid", "jednostka", "unidade", "単位")),
 )  # fmt: skip
+PARTS = tuple((q, (*parts, *words_further.PARTS.get(q, ()))) for q, parts in PARTS)
 
 #: whole words, for those too short to be looked for inside others
 TOKENS: dict[str, str] = {
@@ -182,6 +182,7 @@ TOKENS: dict[str, str] = {
     **dict.fromkeys(("unit", "units", "uom", "enhet"), "unit"),
     **dict.fromkeys(("state", "stan", "mode"), "state"),
     **dict.fromkeys(("cost", "eur", "usd", "gbp", "sek", "pln", "co2"), "cost"),
+    **words_further.TOKENS,
     **dict.fromkeys(("row", "no", "nr", "lfd", "n", "#", "seq", "index"), "row number"),
 }  # fmt: skip
 
@@ -266,7 +267,7 @@ _IN = re.compile(r"\bin\s+(°?[A-Za-zµ·.]{1,8})\s*$")
 _CAMEL = re.compile(r"(?<=[a-z][a-z])([kK]?[Ww]h|[kKm]?W)\s*$")
 #: a unit before the rest of a heading, as in "kWh today"
 _FIRST = re.compile(r"^(k?Wh?)\s+(?=\S)")
-_TAIL = re.compile(r"(?:^|[\s_.,:\-])(°?[A-Za-zµ·]{1,12}|℃|%)\s*$")
+_TAIL = re.compile(r"(?:^|[\s_.,:\-])(°?[A-Za-zµ·]{1,12}|[квт]{2,3}(?:[·*-]?ч)?|℃|%)\s*$", re.IGNORECASE)
 
 
 #: a unit of so many smaller ones, as registers of meters count: "0.1 W", "x 0.01 kWh"

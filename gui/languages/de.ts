@@ -5784,6 +5784,10 @@
         <translation>T&amp;itel</translation>
     </message>
     <message>
+        <source>&apos;{unit}&apos; in the heading &apos;{column}&apos; is no unit that is known; the values are taken as {taken}. Export the log in W and kWh, or set the unit in the Reading panel.</source>
+        <translation>„{unit}“ in der Überschrift „{column}“ ist keine bekannte Einheit; die Werte gelten als {taken}. Das Log in W und kWh exportieren oder die Einheit unter „Einlesen“ setzen.</translation>
+    </message>
+    <message>
         <source>A bound has no interval: it is wide enough by itself.</source>
         <translation>Eine Schranke hat kein Intervall: Sie ist von sich aus weit genug.</translation>
     </message>
@@ -6562,6 +6566,10 @@
     <message>
         <source>The two were joined, each weighted by how sure it is (generalized least squares).</source>
         <translation>Beide wurden verbunden, jedes nach seiner Sicherheit gewichtet (verallgemeinerte kleinste Quadrate).</translation>
+    </message>
+    <message>
+        <source>The unit is taken as {unit}: with a small m the values would be those of no machine.</source>
+        <translation>Die Einheit gilt als {unit}: mit kleinem m wären die Werte die keiner Maschine.</translation>
     </message>
     <message>
         <source>The warm-up shows a heater that the values each {interval_s:.0f} s then show hardly ever, or always, on. It may keep step with the meter and be missed, or met, each time: the interval is +-{percent:.0f} %. Log faster, average, or use a meter with an energy counter.</source>

@@ -11,6 +11,7 @@ from tests.core.logs import (
     shapes_of_columns_apart,
     shapes_of_decimal_commas,
     shapes_of_files,
+    shapes_of_further_words,
     shapes_of_half_days,
     shapes_of_objects,
     shapes_of_odd_logs,
@@ -45,12 +46,17 @@ CASES = [
     *shapes_of_half_days.cases(),
     *shapes_of_written_dates.cases(),
     *shapes_of_odd_spelling.cases(),
+    *shapes_of_further_words.cases(),
 ]
 
 
 def test_the_corpus_is_large_enough():
     assert len(CASES) >= 80
     assert len({c.name for c in CASES}) == len(CASES)
+
+
+def test_words_are_spelt_as_headings_are_compared_with_them():
+    assert shapes_of_further_words.are_plain()
 
 
 @pytest.mark.parametrize("case", CASES, ids=lambda c: c.name)
