@@ -74,11 +74,24 @@ def write_anything(stream: TextIO) -> None:
         reconfigure(errors="backslashreplace")
 
 
+#: letters of names that would move the cursor, colour a terminal or turn the order of what follows
+_UNSEEN = {
+    code: f"\\x{code:02x}" if code < 256 else f"\\u{code:04x}"
+    for code in (*range(32), *range(127, 160), *range(0x202A, 0x202F), *range(0x2066, 0x206A))
+    if code not in (9, 10)
+}
+
+
+def harmless(text: str) -> str:
+    """A text for a terminal, with letters that would steer it spelt out."""
+    return text.translate(_UNSEEN)
+
+
 def message(text: str) -> None:
     """One line on standard error, where there is one that takes it."""
     if sys.stderr is not None:
         with suppress(OSError):
-            print(" ".join(text.split()), file=sys.stderr, flush=True)
+            print(harmless(" ".join(text.split())), file=sys.stderr, flush=True)
 
 
 def say(text: str) -> None:
@@ -120,7 +133,7 @@ def _inspect(argv: Sequence[str]) -> int:
     else:
         from core.logs.reading_text import reading_text
 
-        say("\n\n".join(reading_text(r) for reading in readings for r in reading.readings))
+        say(harmless("\n\n".join(reading_text(r) for reading in readings for r in reading.readings)))
     tell(told, errors_only=wanted.json)
     return _status(told)
 
@@ -197,7 +210,7 @@ def _compare(argv: Sequence[str], painter: "Painter") -> int:
         warnings = each_once((*gathered.problems, *comparison.problems))
         say(dumps(compared(comparison, gathered.study, warnings)))
     else:
-        say(_answer(gathered, comparison))
+        say(harmless(_answer(gathered, comparison)))
     tell(told_together(gathered.problems), errors_only=wanted.json)
     checked = gathered.held_against_bundle(comparison)
     tell([checked] if checked is not None else [])

@@ -13,18 +13,13 @@ from pathlib import PurePath
 
 from attrs import evolve
 
-from core.logs.unpacked import FREE_BYTES, MOST_BYTES, MOST_RATIO, Item, refused
+from core.logs.unpacked import MOST_BYTES, MOST_PARTS, Item, most_unpacked, refused, too_many
 from core.problems import Problem, Severity
 
 #: opens what lies in an archive: bytes, their name, archives around them
 OpenInner = Callable[[bytes, str, int], list[Item] | Problem]
 _BLOCK = 1 << 22
 _DEPTH = 2
-_MEMBERS = 2000
-
-
-def _limit(packed: int) -> int:
-    return min(MOST_BYTES, FREE_BYTES + MOST_RATIO * packed)
 
 
 def open_gzip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list[Item] | Problem:
@@ -45,8 +40,8 @@ def open_gzip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list
                 feed, at = b"", b""
                 break
             size += len(piece)
-            if size > _limit(len(data)):
-                return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
+            if size > most_unpacked(len(data)):
+                return refused(name, "log.archive_too_large", limit_mb=most_unpacked(len(data)) >> 20)
             parts.write(piece)
             feed = unpacker.unconsumed_tail
         if not at:
@@ -81,8 +76,8 @@ def open_packed(data: bytes, name: str, depth: int, open_inner: OpenInner) -> li
             piece, problems = b"", (Problem("log.archive_damaged", Severity.CAUTION, name),)
             break
         size += len(piece)
-        if size > _limit(len(data)):
-            return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
+        if size > most_unpacked(len(data)):
+            return refused(name, "log.archive_too_large", limit_mb=most_unpacked(len(data)) >> 20)
         parts.write(piece)
         if unpacker.needs_input and not unpacker.eof:
             problems = (Problem("log.archive_damaged", Severity.CAUTION, name),)
@@ -115,17 +110,17 @@ def open_zip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list[
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             members = [m for m in archive.infolist() if not m.is_dir() and "__MACOSX" not in m.filename]
-            if len(members) > _MEMBERS:
-                return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
+            if len(members) > MOST_PARTS:
+                return too_many(name, len(members))
             for member in members:
                 if member.flag_bits & 1:
                     problems.append(
                         Problem("log.archive_locked", Severity.ERROR, name, facts={"member": member.filename})
                     )
                     continue
-                content = _member(archive, member, _limit(len(data)) - total)
+                content = _member(archive, member, most_unpacked(len(data)) - total)
                 if content is None:
-                    return refused(name, "log.archive_too_large", limit_mb=_limit(len(data)) >> 20)
+                    return refused(name, "log.archive_too_large", limit_mb=most_unpacked(len(data)) >> 20)
                 total += len(content)
                 if not content:
                     continue
@@ -137,6 +132,8 @@ def open_zip(data: bytes, name: str, depth: int, open_inner: OpenInner) -> list[
                         evolve(i, label=member.filename if not i.label else f"{member.filename}/{i.label}")
                         for i in opened
                     ]
+                if len(items) > MOST_PARTS:
+                    return too_many(name, len(items))
     except (zipfile.BadZipFile, NotImplementedError, OSError, zlib.error, EOFError, ValueError):
         if not items:
             return refused(name, "log.archive_unreadable")

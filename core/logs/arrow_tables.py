@@ -6,6 +6,7 @@ import numpy as np
 from attrs import evolve
 
 from core.logs.table import Table
+from core.traces import F64
 
 
 def table_of_arrow(arrow: Any) -> Table:
@@ -25,7 +26,7 @@ def table_of_arrow(arrow: Any) -> Table:
             column = column.cast(kind.value_type)
             kind = column.type
         if pa.types.is_floating(kind) or pa.types.is_integer(kind) or pa.types.is_decimal(kind):
-            columns.append(np.array(column.cast(pa.float64(), safe=False).to_numpy(), dtype=np.float64))
+            columns.append(_own(column.cast(pa.float64(), safe=False)))
         elif pa.types.is_timestamp(kind):
             columns.append(column)
         elif pa.types.is_date(kind) or pa.types.is_time(kind):
@@ -40,6 +41,12 @@ def table_of_arrow(arrow: Any) -> Table:
             continue
         names.append(name)
     return Table(tuple(names), tuple(columns), arrow.num_rows, ((0, 1),))
+
+
+def _own(column: Any) -> F64:
+    """Numbers that nobody else holds, copied once."""
+    values: F64 = column.to_numpy()
+    return values if values.flags.writeable else values.copy()
 
 
 def with_numbers(table: Table, wanted: list[bool]) -> tuple[Table, str]:

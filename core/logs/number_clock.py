@@ -12,7 +12,7 @@ from core.logs.clock import FIRST_S, FIRST_YEAR, LAST_S, LAST_YEAR, Clocked, Hin
 from core.logs.words import meaning
 from core.logs.zones import is_zone
 from core.problems import Problem, Severity
-from core.traces import F64, ClockKind
+from core.traces import F64, ClockKind, evenly
 
 _UNIX_FORMS = (
     (1.0, "Unix seconds"),
@@ -47,15 +47,20 @@ _SHORTEST_D = 0.02
 _LARGEST = 5e18
 
 
+def _finite(values: F64) -> F64:
+    is_finite = np.isfinite(values)
+    return values if bool(is_finite.all()) else values[is_finite]
+
+
 def from_numbers(values: F64, hints: Hints) -> Clocked:
     """Unix time, spreadsheet serials, digits such as 20250623093600, or elapsed time."""
-    finite = values[np.isfinite(values)]
-    if finite.size and float(np.abs(finite).max()) > _LARGEST:
+    finite = _finite(values)
+    if finite.size and max(float(finite.max()), -float(finite.min())) > _LARGEST:
         values = np.where(np.abs(values) <= _LARGEST, values, np.nan)
-        finite = values[np.isfinite(values)]
+        finite = _finite(values)
     if not finite.size:
         return Clocked(values, "relative", "no number in the time column")
-    middle = float(np.median(finite))
+    middle = float(np.median(evenly(finite)))
     compact = _compact(values, middle)
     if compact is not None:
         compact = sane(compact)
@@ -70,8 +75,9 @@ def from_numbers(values: F64, hints: Hints) -> Clocked:
     for factor, name in _UNIX_FORMS:
         if factor >= coarsest and FIRST_S * factor <= middle <= LAST_S * factor:
             seconds = values / factor
+            seconds[~((seconds > FIRST_S) & (seconds < LAST_S))] = np.nan
             return Clocked(
-                np.where((seconds > FIRST_S) & (seconds < LAST_S), seconds, np.nan),
+                seconds,
                 "absolute", f"{name}: the middle value {middle:.0f} is a moment of our time so",
                 tick_of(seconds),
                 zone=zone if zone and is_zone(zone) else None,

@@ -15,6 +15,7 @@ from core.traces import F64, ClockKind, evenly
 
 _HOUR = 3600.0
 _PASSES = 40
+_BLOCK = 1 << 15
 #: rows further apart than this meet a full hour only now and then [s]
 _SLOW_S = 600.0
 
@@ -72,6 +73,7 @@ def put_in_order(
             back = int((steps < 0).sum())
             order = np.argsort(seconds, kind="stable")
             rows, seconds = rows[order], seconds[order]
+            steps = np.diff(seconds)
             problems.append(Problem("log.unsorted", Severity.CAUTION, file, facts={"count": back}))
     if kind == "local" and steps.size and float(steps.max()) > 0.5 * _HOUR:
         seconds, forward = _put_forward(seconds)
@@ -266,11 +268,24 @@ def spread(seconds: F64, tick_s: float) -> F64:
     place = np.arange(seconds.size) - np.repeat(starts, counts)
     even = (place + 0.5) / np.repeat(counts, counts)
     base = float(seconds[0])
-    low = seconds - base
+    near_s = 4 * max(tick_s, (float(seconds[-1]) - base) / max(1, seconds.size - 1))
+    out = np.empty(seconds.size)
+    # a pass moves a row by its neighbours, so rows further off than there are passes have no say in it
+    for begin in range(0, seconds.size, _BLOCK):
+        end = min(begin + _BLOCK, seconds.size)
+        around = slice(max(begin - _PASSES - 1, 0), end + _PASSES + 1)
+        low = seconds[around] - base
+        first = low + tick_s * even[around]
+        inner = slice(begin - around.start, end - around.start)
+        out[begin:end] = 0.98 * _evened(low, first, tick_s, near_s)[inner] + 0.02 * first[inner] + base
+    return out
+
+
+def _evened(low: F64, first: F64, tick_s: float, near_s: float) -> F64:
+    """Times moved to the middle of their neighbours, each within the tick that begins at its stamp."""
     high = low + tick_s * 0.999
-    first = low + tick_s * even
     times = first.copy()
-    near = np.diff(low) <= 4 * max(tick_s, float(low[-1]) / max(1, low.size - 1))
+    near = np.diff(low) <= near_s
     movable = np.flatnonzero(near[:-1] & near[1:]) + 1
     if movable.size == low.size - 2:
         for _ in range(_PASSES):
@@ -280,5 +295,4 @@ def spread(seconds: F64, tick_s: float) -> F64:
             times[movable] = np.clip(
                 0.5 * (times[movable - 1] + times[movable + 1]), low[movable], high[movable]
             )
-    even_times: F64 = 0.98 * times + 0.02 * first + base
-    return even_times
+    return times

@@ -121,7 +121,9 @@ def machines_of(
         )  # fmt: skip
     if not out:
         untimed = None if np.isfinite(clocked.seconds).any() else no_time_usable(refused, name)
-        problems = [untimed] if untimed is not None else problems or [no_load(read.table.names, name)]
+        if untimed is not None:  # which tells of the refused rows already
+            return out, [untimed, *(p for p in shared if p.code != "log.refused_rows")]
+        problems = problems or [no_load(read.table.names, name)]
         problems += shared
     return out, problems
 

@@ -65,8 +65,20 @@ SENTENCES: dict[str, str] = {
         "The first and the last cell of a sheet are more than {limit} cells apart. Delete what stands far "
         "from the log, or save the log as CSV."
     ),
+    "log.too_many_parts": (
+        "It holds {count} logs or sheets, more than the {limit} that are looked at in one file. Save those "
+        "that are needed in files of their own."
+    ),
+    "log.too_large_unpacked": (
+        "Its columns would take more than {limit_mb} MB, too much to be read at once. Split it by month, or "
+        "leave out columns."
+    ),
     "log.columns_damaged": "The column file is damaged ({error}). Write it again.",
     "log.database_damaged": "The database is damaged ({error}). Copy it again while its program is closed.",
+    "log.database_slow": (
+        "The database gave hardly a row in {seconds} s. Copy its rows into a plain table, or export the log "
+        "as CSV."
+    ),
     "log.database_foreign": (
         "The database has no table with a time and a power column. Export the log as CSV instead."
     ),

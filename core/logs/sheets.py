@@ -17,7 +17,7 @@ from core.logs.cell_kinds import cell_kind
 from core.logs.cells import table_of_cells
 from core.logs.extents import largest_area
 from core.logs.titles import under_titles
-from core.logs.unpacked import MOST_BYTES, MOST_RATIO, Item, refused
+from core.logs.unpacked import MOST_BYTES, MOST_PARTS, MOST_RATIO, Item, refused, too_many
 from core.logs.words import meaning
 from core.problems import Problem
 
@@ -52,6 +52,8 @@ def open_sheet(data: bytes, name: str) -> list[Item] | Problem:
         raise
     except BaseException as error:  # noqa: BLE001  its own error types, and panics, which are no Exception
         return refused(name, "log.sheet_damaged", error=later(str(error)[:160]))
+    if len(rows_of) > MOST_PARTS:
+        return too_many(name, len(rows_of))
     items = []
     for title, rows in rows_of:
         label = title if len(rows_of) > 1 else ""

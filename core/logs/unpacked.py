@@ -12,6 +12,8 @@ from core.problems import Problem, Severity
 MOST_BYTES = 1 << 30
 MOST_RATIO = 300
 FREE_BYTES = 1 << 26
+#: most logs or sheets in one file that are looked at
+MOST_PARTS = 1000
 
 
 @frozen
@@ -31,6 +33,21 @@ class Item:
     reasons: tuple[tuple[str, str], ...] = ()
     problems: tuple[Problem, ...] = ()
     lines_before: int = 0
+
+
+def most_unpacked(packed: int, most: int = MOST_BYTES) -> int:
+    """Bytes that a container of so many bytes may come to: a log's readings differ, so it shrinks little."""
+    return min(most, FREE_BYTES + MOST_RATIO * packed)
+
+
+def too_large(name: str, limit: int) -> Problem:
+    """An error about typed columns of more bytes than are taken out of a file."""
+    return refused(name, "log.too_large_unpacked", limit_mb=limit >> 20)
+
+
+def too_many(name: str, count: int) -> Problem:
+    """An error about a container of more parts than are looked at."""
+    return refused(name, "log.too_many_parts", count=count, limit=MOST_PARTS)
 
 
 def refused(name: str, code: str, **facts: object) -> Problem:

@@ -5792,8 +5792,16 @@
         <translation>Eine Schranke hat kein Intervall: Sie ist von sich aus weit genug.</translation>
     </message>
     <message>
+        <source>It holds {count} logs or sheets, more than the {limit} that are looked at in one file. Save those that are needed in files of their own.</source>
+        <translation>Sie enthält {count} Protokolle oder Blätter, mehr als die {limit}, die in einer Datei angesehen werden. Speichern Sie die benötigten in eigenen Dateien.</translation>
+    </message>
+    <message>
         <source>It stands as it was noted: there is no log to measure it by again.</source>
         <translation>Es steht, wie es notiert wurde: Kein Log ist da, an dem es sich neu messen ließe.</translation>
+    </message>
+    <message>
+        <source>Its columns would take more than {limit_mb} MB, too much to be read at once. Split it by month, or leave out columns.</source>
+        <translation>Ihre Spalten bräuchten mehr als {limit_mb} MB, zu viel, um auf einmal gelesen zu werden. Teilen Sie sie nach Monaten oder lassen Sie Spalten weg.</translation>
     </message>
     <message>
         <source>Meter of {machine}</source>
@@ -6098,6 +6106,10 @@
     <message>
         <source>The counter alone was taken, as the surer of the two.</source>
         <translation>Der Zähler allein wurde genommen, als der sicherere von beiden.</translation>
+    </message>
+    <message>
+        <source>The database gave hardly a row in {seconds} s. Copy its rows into a plain table, or export the log as CSV.</source>
+        <translation>Die Datenbank gab in {seconds} s kaum eine Zeile her. Kopieren Sie ihre Zeilen in eine einfache Tabelle oder exportieren Sie das Protokoll als CSV.</translation>
     </message>
     <message>
         <source>The database has no table with a time and a power column. Export the log as CSV instead.</source>

@@ -211,6 +211,24 @@ def test_a_name_that_is_no_text(logs: Path, tmp_path: Path, capsys: pytest.Captu
     assert (tmp_path / "out" / "comparison.xlsx").is_file()
 
 
+def test_letters_that_would_steer_a_terminal_are_spelt_out(
+    logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Names come from files, and may hold codes that colour, clear or turn what a terminal shows."""
+    odd = tmp_path / "al\x1b[2Jder.csv"
+    text = (logs / "alder.csv").read_text()
+    odd.write_text(text)
+    bad = tmp_path / "\u202evsc.csv"
+    bad.write_text("\x1b]0;title\x07 no log\n")
+    for command in ("inspect", "compare"):
+        answer = Answer([command, odd, bad], capsys)
+        assert "al\\x1b[2Jder" in answer.out
+        assert "\\u202evsc.csv" in "".join(answer.messages)
+        assert not {"\x1b", "\x07", "\u202e"} & set(answer.out + "".join(answer.messages))
+    answer = Answer(["compare", odd, "--json"], capsys)
+    assert [m["machine"] for m in answer.json["machines"]] == ["al\x1b[2Jder"]
+
+
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="only some systems have named pipes")
 def test_a_pipe_is_refused_at_once(logs: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     pipe = tmp_path / "pipe"

@@ -26,12 +26,13 @@ from tests.core.logs.corpus import load, plain
 
 
 def refused(found: FileReading) -> str:
-    """The code of the error; every problem must have a sentence that can be filled in."""
+    """The code of the one thing told about a file, whose sentence must be filled in."""
     assert not found.readings
     assert found.is_refused
-    for problem in found.problems:
-        assert "{" not in sentence(problem)
-    return next(p.code for p in found.problems if p.severity is Severity.ERROR)
+    (told,) = found.problems
+    assert "{" not in sentence(told)
+    assert told.severity is Severity.ERROR
+    return told.code
 
 
 def _sqlite() -> bytes:
