@@ -1,8 +1,12 @@
 """Containers whose few bytes stand for a great many are refused by size, before they fill the memory."""
 
+import bz2
+import gzip
 import io
+import lzma
 import sqlite3
 import zipfile
+from collections.abc import Callable
 from pathlib import Path
 
 import numpy as np
@@ -49,6 +53,20 @@ def as_parquet(table: pa.Table, times: int = 1) -> bytes:
 def limits(monkeypatch: pytest.MonkeyPatch) -> None:
     """Half a megabyte is a great deal."""
     monkeypatch.setattr(stores, "_MOST_BYTES", 1 << 19)
+
+
+def zipped(data: bytes) -> bytes:
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+        archive.writestr("log.csv", data)
+    return out.getvalue()
+
+
+@pytest.mark.parametrize(
+    ("pack", "size_mb"), [(zipped, 200), (gzip.compress, 200), (bz2.compress, 80), (lzma.compress, 80)]
+)
+def test_an_archive_of_one_letter_over_and_over(pack: Callable[[bytes], bytes], size_mb: int) -> None:
+    assert refused(read_bytes(pack(b"0" * (size_mb << 20)), "bomb.csv")) == "log.archive_too_large"
 
 
 class TestArrow:
