@@ -190,18 +190,25 @@ def _stream(path: Path, name: str, choices: Choices, progress: Progress) -> File
             read: Read | Problem = text_logs.read(found, "utf-8", why, (), progress)
         else:
             read = found
+        if isinstance(read, Problem):
+            return FileReading(name, source.digest(), source.size, problems=(read,))
+        if not source.is_unchanged():
+            changed = Problem("file.changed", Severity.CAUTION, name)
+            read = evolve(read, problems=(*read.problems, changed))
+        # meanwhile the rest of the digest is taken
+        readings, problems = machines_of(read, "", name, ":", choices, part(progress, 0.9, 1.0))
         digest = source.digest()
     except body.NotPlain:
         return None
     finally:
         source.close()
-    if isinstance(read, Problem):
-        return FileReading(name, digest, source.size, problems=(read,))
-    if not source.is_unchanged():
-        changed = Problem("file.changed", Severity.CAUTION, name)
-        read = evolve(read, problems=(*read.problems, changed))
-    readings, problems = machines_of(read, "", name, f"{digest}:", choices, part(progress, 0.9, 1.0))
+    readings = [_with_key(r, digest) for r in readings]
     return _file_reading(name, digest, source.size, readings, problems, progress)
+
+
+def _with_key(reading: Reading, digest: str) -> Reading:
+    trace = reading.trace
+    return reading if trace is None else evolve(reading, trace=evolve(trace, key=f"{digest}{trace.key}"))
 
 
 def _from_bytes(
