@@ -1,6 +1,6 @@
 """What one value of a log stands for: the instant, the interval before it, or all time until the next.
 
-Theory. Four witnesses, the surest first, none of them a name:
+Theory. Five witnesses, the surest first, none of them a name:
 
 - *Time.* A log written on change is uneven in time, and a value is repeated only after a long silence.
   Changes that are too small to be written leave a floor below which there are none. A meter's noise has no
@@ -11,6 +11,8 @@ Theory. Four witnesses, the surest first, none of them a name:
   ticks, and the energy between ticks tells means from instants (`core.logs.ticks`).
 - *Values met again.* An instant of a load that switches is one of its levels, which are met again nearby; a
   mean over a switching is not (`core.logs.single_values`).
+- *Edges of rest.* A machine that begins to heat after a rest, or ends, switches once and for long: whatever
+  its heaters then do in step with the rows, an averaging meter shows a value in between there, mostly.
 - *Switchings.* While a heater goes on and off, an averaging meter shows a mixed value in nearly every
   interval in which it switches; a sampling one only when the moment of measuring falls on the edge.
 """
@@ -22,7 +24,7 @@ from attrs import frozen
 
 from core.language import later, mark
 from core.logs.single_values import SingleValues, single_values
-from core.logs.switchings import switchings
+from core.logs.switchings import Switchings, switchings
 from core.logs.ticks import WINDOW_S, TicksTold, by_ticks
 from core.traces import F64, Sampling, some_steps
 from core.units import SECONDS_PER_HOUR
@@ -46,6 +48,13 @@ _TICKS_SURE = 5.0
 _TICKS_OVERRULE = 20.0
 #: ... and where one is this much less likely, switchings do not outvote them
 _TICKS_LEAN = 2.0
+#: how often an averaging meter shows a value in between at the edge of a rest; a sampling one as often as the
+#: edge falls into the time that it measures, and as heaters take time of their own to come on
+_REST_MEANS, _REST_INSTANTS = 0.72, 0.1
+#: heard where one kind is this much likelier than the other, as a natural logarithm: 50 times
+_REST_SURE = 4.0
+#: ... and where instants are this much likelier, single values do not outvote them
+_REST_LEAN = 1.0
 #: values that differ from both neighbours: fewest that tell, fewest unmatched ones, as many as these for each
 #: switching that would show one, and the most of all, beyond which the load has no levels; it has none either
 #: where fewer than `_TELLING` of them could be told from values nearby
@@ -230,8 +239,11 @@ def _by_counter(time_s: F64, power_w: F64, counter_wh: F64, breaks_s: tuple[floa
 def _by_switchings(power_w: F64, median_s: float, resolution_w: float, likelier: float) -> Judged:
     """What the values tell without a counter; `likelier` is what its ticks say of means against instants."""
     single = single_values(power_w, resolution_w)
-    seen = switchings(power_w, resolution_w)
-    told = _by_single_values(single, median_s)
+    seen = switchings(power_w, resolution_w, median_s)
+    by_rest = _rest_tells(seen, median_s)
+    if abs(by_rest) > _REST_SURE and likelier * by_rest >= 0:
+        return _as_rest_says(seen, by_rest)
+    told = _by_single_values(single, median_s) if by_rest > -_REST_LEAN else None
     if told is not None:
         return told
     text = later(
@@ -268,6 +280,30 @@ def _by_switchings(power_w: F64, median_s: float, resolution_w: float, likelier:
         "taken as of the instant, which leaves energies less certain, as nothing tells for sure: {why}"
     )
     return Judged("sampled", later(doubtful, why=text), False)
+
+
+def _rest_tells(seen: Switchings, median_s: float) -> float:
+    """How much likelier means are than instants by the edges of rests, as a natural logarithm."""
+    instants = min(_REST_INSTANTS + WINDOW_S / median_s, _REST_MEANS)
+    clean = seen.rest - seen.rest_mixed
+    return seen.rest_mixed * math.log(_REST_MEANS / instants) + clean * math.log(
+        (1 - _REST_MEANS) / (1 - instants)
+    )
+
+
+def _as_rest_says(seen: Switchings, likelier: float) -> Judged:
+    facts = {"mixed": seen.rest_mixed, "count": seen.rest}
+    if likelier > 0:
+        why = mark(
+            "averaged: {mixed} of {count} times that the machine began to heat after a rest, or ended, show "
+            "a value in between"
+        )
+        return Judged("averaged", later(why, **facts))
+    why = mark(
+        "sampled: only {mixed} of {count} times that the machine began to heat after a rest, or ended, show "
+        "a value in between"
+    )
+    return Judged("sampled", later(why, **facts))
 
 
 def _by_single_values(single: SingleValues, median_s: float) -> Judged | None:

@@ -15,6 +15,8 @@ from core.traces import F64
 _WINDOW = 120
 #: values this near each other are one level, and neighbours this far apart are two, of the range
 _SAME, _APART = 0.02, 0.08
+#: ... and so many times what the power steps by, usually, where it does not leap
+_STIRS = 3.0
 #: ... in steps of the display
 _SAME_STEPS, _APART_STEPS = 2.0, 4.0
 #: most of the range that may be near a value, lest nothing be told from little
@@ -77,7 +79,9 @@ def single_values(power_w: F64, resolution_w: float) -> SingleValues:
         alone = np.flatnonzero(leaps[:-1] & leaps[1:]) + 1
         if not alone.size:
             continue
-        same = max(_SAME_STEPS * resolution_w, _SAME * (high - low))
+        # motors stir a level by as much from row to row as they do from one visit of it to the next
+        stirs = _STIRS * float(np.median(np.abs(steps[~leaps]))) if not leaps.all() else 0.0
+        same = max(_SAME_STEPS * resolution_w, _SAME * (high - low), stirs)
         apart = np.diff(np.sort(np.clip(part, low, high)))
         near = min(_MOST_NEAR, float(np.minimum(apart, 2 * same).sum()) / (high - low))
         distance = np.abs(part[alone][:, None] - part[None, :])

@@ -25,12 +25,31 @@ class Switchings:
     cycled_mixed: int
     cycled: int
     pulse_spread: float
+    rest_mixed: int = 0
+    rest: int = 0
 
 
-def switchings(power_w: F64, resolution_w: float) -> Switchings:
+#: a rest is longer than any heater lets go: so many rows, and so long [s]
+_REST_ROWS, _REST_S = 4, 150.0
+#: it steps by this part of the range of the power, or more
+_REST_LEAP = 0.12
+#: and lies no further than this part of it above the lowest values
+_REST_HIGH = 0.1
+
+
+def switchings(power_w: F64, resolution_w: float, interval_s: float = math.inf) -> Switchings:
     """Look at every switching of a load between two levels.
 
     Levels are the low and the high rows of windows of about forty rows, so that they follow the load.
+
+    Parameters
+    ----------
+    power_w : ndarray, shape (n,)
+        [W]
+    resolution_w : float
+        Smallest step of the power reading. [W]
+    interval_s : float
+        From row to row. [s]
     """
     mixed = clean = 0
     pulses: list[float] = []
@@ -47,8 +66,22 @@ def switchings(power_w: F64, resolution_w: float) -> Switchings:
         pulses += _pulses(part - low, 0.12 * (float(part.max()) - low))
     energies = np.array(pulses)
     spread = float(energies.std() / energies.mean()) if energies.size >= 6 else math.inf
-    lone_mixed, lone = _lone(power_w, max(0.25 * top, 20 * resolution_w, 8.0))
-    return Switchings(lone_mixed, lone, mixed, mixed + clean, spread)
+    mixed_at, clean_at = _lone(power_w, max(0.25 * top, 20 * resolution_w, 8.0))
+    low_w = float(np.percentile(power_w, 5)) + _REST_HIGH * top
+    rest_rows = max(_REST_ROWS, math.ceil(_REST_S / interval_s))
+    rest_mixed_at, rest_clean_at = (
+        [at for at in found if _follows_rest(power_w, at, rest_rows, low_w)]
+        for found in _lone(power_w, max(_REST_LEAP * top, 20 * resolution_w, 8.0))
+    )
+    return Switchings(
+        len(mixed_at),
+        len(mixed_at) + len(clean_at),
+        mixed,
+        mixed + clean,
+        spread,
+        len(rest_mixed_at),
+        len(rest_mixed_at) + len(rest_clean_at),
+    )
 
 
 def _windows(power_w: F64, size: int = 40) -> Iterator[F64]:
@@ -76,15 +109,25 @@ def _pulses(above_w: F64, least_w: float) -> list[float]:
     ]
 
 
-def _lone(power_w: F64, large_w: float) -> tuple[int, int]:
-    """Lone switchings with a mixed value, and all of them."""
+def _lone(power_w: F64, large_w: float) -> tuple[list[int], list[int]]:
+    """Rows at the middle of lone switchings with a mixed value; last rows before those without."""
     if power_w.size < 6:
-        return 0, 0
+        return [], []
     a, b, c, d, e = (power_w[i : power_w.size - 4 + i] for i in range(5))
     leap = np.abs(d - b)
     calm = (np.abs(b - a) < 0.2 * leap) & (np.abs(e - d) < 0.2 * leap) & (leap > large_w)
     share = np.divide(c - b, d - b, out=np.full(c.shape, 0.5), where=leap > 0)
-    mixed = int((calm & (share > 0.08) & (share < 0.92)).sum())
+    mixed = np.flatnonzero(calm & (share > 0.08) & (share < 0.92)) + 2
     leap = np.abs(c - b)
     direct = (np.abs(b - a) < 0.08 * leap) & (np.abs(d - c) < 0.08 * leap) & (leap > large_w)
-    return mixed, mixed + int(direct.sum())
+    return mixed.tolist(), (np.flatnonzero(direct) + 1).tolist()
+
+
+def _follows_rest(power_w: F64, at: int, rows: int, low_w: float) -> bool:
+    """Whether the lower side of a switching at row `at` is a rest below `low_w` of so many rows."""
+    before_w, after_w = power_w[max(at - rows, 0) : at], power_w[at + 2 : at + 2 + rows]
+    if before_w.size < rows or after_w.size < rows:
+        return False
+    from_w, to_w = float(before_w[-1]), float(after_w[0])
+    middle_w = min((from_w + to_w) / 2, low_w)
+    return bool((before_w < middle_w).all() if from_w < to_w else (after_w < middle_w).all())

@@ -8000,6 +8000,10 @@
         <translation>gemittelt: Die Werte ergeben die Energie in {count} Abschnitten zwischen den Schritten des Zählers</translation>
     </message>
     <message>
+        <source>averaged: {mixed} of {count} times that the machine began to heat after a rest, or ended, show a value in between</source>
+        <translation>gemittelt: {mixed} von {count} Malen, die die Maschine nach einer Ruhe zu heizen begann oder aufhörte, zeigen einen Wert dazwischen</translation>
+    </message>
+    <message>
         <source>averaged: {unmatched} of {count} values that differ from both neighbours are met nowhere near; of instants nearly all would be</source>
         <translation>gemittelt: {unmatched} von {count} Werten, die anders sind als beide Nachbarn, kommen in der Nähe nicht noch einmal vor; Augenblickswerte kämen fast alle wieder vor</translation>
     </message>
@@ -9806,6 +9810,10 @@
     <message>
         <source>sampled every {seconds} s</source>
         <translation>abgetastet alle {seconds} s</translation>
+    </message>
+    <message>
+        <source>sampled: only {mixed} of {count} times that the machine began to heat after a rest, or ended, show a value in between</source>
+        <translation>abgetastet: Nur {mixed} von {count} Malen, die die Maschine nach einer Ruhe zu heizen begann oder aufhörte, zeigen einen Wert dazwischen</translation>
     </message>
     <message>
         <source>sampled: the values do not add up to the energy in {count} stretches between ticks of the counter, as means would</source>

@@ -126,3 +126,36 @@ def test_switchings_are_counted_by_what_lies_between() -> None:
     assert switchings(clean, 0.1).lone_mixed == 0
     assert switchings(clean, 0.1).lone == 39
     assert switchings(mixed, 0.1).lone_mixed == switchings(mixed, 0.1).lone >= 30
+
+
+def in_step(kind: str, pulse_s: float, seed: int = 4) -> np.ndarray:
+    """Values each 10 s of a heater whose pulses nearly keep step with them, between rests of 15 minutes."""
+    rng = np.random.default_rng(seed)
+    time_s = np.arange(0, 4 * 3600.0, 0.25)
+    in_run = (time_s % 3000.0 > 900.0 + 3.0 * (time_s // 3000.0)) & (time_s < 12_000.0)
+    motion_w = 3 * np.sin(time_s / 0.7) * np.sin(time_s / 5.3)
+    heater_w = 300.0 * ((time_s % pulse_s) < 0.4 * pulse_s)
+    power_w = np.where(in_run, 60 + motion_w + heater_w, 7.0)
+    total_ws = np.r_[0.0, np.cumsum(power_w) * 0.25]
+    at = np.arange(11.3, time_s[-1], 10.0)
+    window_s = 1.0 if kind == "sampled" else 10.0
+
+    def until(moment_s: np.ndarray) -> np.ndarray:
+        return np.interp(moment_s, np.arange(total_ws.size) * 0.25, total_ws)
+
+    mean_w = (until(at) - until(at - window_s)) / window_s
+    return np.round(mean_w + 0.1 * rng.normal(size=at.size), 1)
+
+
+@pytest.mark.parametrize("pulse_s", [9.85, 10.12, 20.3])
+def test_pulses_in_step_with_the_rows_do_not_look_like_means(pulse_s: float) -> None:
+    power_w = in_step("sampled", pulse_s)
+    assert judge(np.arange(power_w.size) * 10.0, power_w, 0.1).kind == "sampled"
+
+
+@pytest.mark.parametrize("kind", ["averaged", "sampled"])
+def test_edges_of_rests_tell_means_where_the_load_has_no_levels(kind: str) -> None:
+    power_w = in_step(kind, 1.0)
+    told = judge(np.arange(power_w.size) * 10.0, power_w, 0.1)
+    assert told.kind == kind
+    assert "after a rest" in str(told.reason)
