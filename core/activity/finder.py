@@ -1,11 +1,20 @@
 """From a trace to its stretches: the steps in order."""
 
+from collections.abc import Sequence
+
 from attrs import evolve
 
 from core.activity import stretches as heating
 from core.activity.closing import last_working
 from core.activity.grouping import judged
-from core.activity.levels import Levels, learn, noise_at_rest_w, refined, tolerance_w
+from core.activity.levels import (
+    Levels,
+    learn,
+    noise_at_rest_w,
+    refined,
+    rests_at_standby,
+    tolerance_w,
+)
 from core.activity.motion import movement, pauses, rest_step_w, sight_w
 from core.activity.opening import opens_with_first_heating
 from core.activity.processing import processing
@@ -13,6 +22,7 @@ from core.activity.rows import Rows, rows_of
 from core.activity.scale import Weigh, scale
 from core.activity.staircase import first_load_s
 from core.activity.values import Activity, Stretch
+from core.activity.waiting import with_waits
 from core.activity.warming import warm_up_end_s
 from core.language import mark, tr
 from core.progress import Progress, part, silent
@@ -51,7 +61,7 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
     progress(0.0, tr(FINDING))
     rows = rows_of(trace)
     levels = learn(rows, part(progress, 0.1, 0.6))
-    is_unknown = levels.standby_w is None or levels.dark_part > 0
+    is_unknown = levels.standby_w is None or levels.dark_part > 0 or not rests_at_standby(rows, levels)
     if is_unknown and (noise_w := noise_at_rest_w(rows)) > tolerance_w(rows):
         rows = evolve(rows, noise_w=noise_w)
         levels = learn(rows)
@@ -82,14 +92,21 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
             stretch = evolve(stretch, start_s=loads_s, kind="switch-on test", why="run.loads_one_by_one")
         found.append(stretch)
     least_w = max(sight_w(trace), NOISE_TIMES * rest_w)
-    moves, at_base = processing(found, rest_w, levels.standby_w or 0.0, levels.idle_w or 0.0, least_w)
+
+    def judge(stretches: Sequence[Stretch]) -> tuple[Stretch, ...]:
+        idle_w = levels.idle_w or 0.0
+        moves, at_base = processing(stretches, rest_w, levels.standby_w or 0.0, idle_w, least_w)
+        return judged(stretches, moves, at_base, least_w)
+
+    placed = judge(found)
+    waited = with_waits(rows, levels, found, placed, weigh)
     return Activity(
         standby_w=levels.standby_w,
         idle_w=levels.idle_w,
         threshold_w=levels.threshold_w,
         processing_floor_w=levels.floor_w,
         quiet_w=rest_w,
-        stretches=judged(found, moves, at_base, least_w),
+        stretches=placed if waited is None else judge(waited),
     )
 
 

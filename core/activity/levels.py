@@ -22,6 +22,8 @@ MOST_NOISE_W = 4.0
 LOWEST_TIME = 0.03
 #: ... when all else lies at least so many times as high
 APART_TIMES = 2.0
+#: this part of the rows near standby is at rest where the meter's noise is known; judgement, no source
+RESTING_PART = 0.8
 #: a plateau above this part of the least of processing is no idle, unless the log begins or ends with one
 IDLE_PART = 0.65
 #: rows that may exceed the top of a trace
@@ -112,6 +114,15 @@ def noise_at_rest_w(rows: Rows) -> float:
         return 0.0
     # a window that wanders just so far still rests
     return float(np.percentile((high_w - low_w)[resting], 95)) + rows.step_w / 2
+
+
+def rests_at_standby(rows: Rows, levels: Levels) -> bool:
+    """Whether what lies near standby is at rest, mostly: else the meter is noisier than was thought."""
+    if levels.standby_w is None:
+        return False
+    near = np.abs(rows.power_w - levels.standby_w) < MOST_NOISE_W / 2
+    near_s = float(rows.weight_s[near].sum())
+    return float(rows.weight_s[near & levels.quiet].sum()) >= RESTING_PART * near_s
 
 
 def learn(rows: Rows, progress: Progress = silent) -> Levels:

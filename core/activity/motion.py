@@ -35,6 +35,8 @@ PAUSE_TIMES = 1.6
 PAUSE_PART = 0.3
 #: windows in which a heater stirs what rests: so many of them between still ones do not end a pause
 PAUSE_STIRRED = 2
+#: and pauses take no more than this part of a stretch
+PAUSES_PART = 0.6
 #: an on-change meter's threshold is this percentile of the changes it wrote: the others are its sign of life
 SIGHT_PERCENT = 10
 #: rest is taken to move by no less than this from row to row [W]
@@ -110,11 +112,10 @@ def pauses(rows: Rows, levels: Levels, seen: Movement, warm_up_end_s: float, las
         else:
             joined.append([start, stop])
     begin_s = float(rows.time_s[first])
-    return tuple(
-        (begin_s + start * length_s, begin_s + (stop + 1) * length_s)
-        for start, stop in joined
-        if stop - start + 1 >= PAUSE_WINDOWS
-    )
+    long = [(start, stop) for start, stop in joined if stop - start + 1 >= PAUSE_WINDOWS]
+    if sum(stop - start + 1 for start, stop in long) > PAUSES_PART * still.size:
+        return ()  # it is the heater that makes what moves elsewhere
+    return tuple((begin_s + start * length_s, begin_s + (stop + 1) * length_s) for start, stop in long)
 
 
 def small_step_w(rows: Rows, levels: Levels, base_w: float) -> float:
