@@ -14,6 +14,8 @@ import numpy as np
 from attrs import field, frozen
 from numpy.typing import NDArray
 
+from core.units import SECONDS_PER_HOUR
+
 F64 = NDArray[np.float64]
 Sampling = Literal["sampled", "averaged", "on_change"]
 ClockKind = Literal["absolute", "local", "relative"]
@@ -22,6 +24,10 @@ ClockKind = Literal["absolute", "local", "relative"]
 GAP_INTERVALS = 5.0
 #: ... and longer than this [s]
 GAP_SECONDS = 30.0
+#: times what an on-change log holds in a silence; a counter that gained more has seen what the log has not
+UNEXPLAINED = 1.5
+#: ... by so many of its steps, too
+UNSEEN_STEPS = 3.0
 
 
 def read_only(values: object) -> F64:
@@ -208,7 +214,7 @@ class Trace:
             median_s=median,
             p95_s=p95,
             max_s=longest,
-            gaps=_gaps(start, kind, median, longest),
+            gaps=_gaps(start, kind, median, longest) or _counted_gaps(start, power, kind, counter),
             clock=clock or Clock("relative"),
             temperatures_c=dict(temperatures_c or {}),
         )
@@ -327,6 +333,22 @@ def _gaps(time_s: F64, kind: Sampling, median_s: float, longest_s: float) -> tup
         return ()
     rows = np.flatnonzero(np.diff(time_s) > limit)
     return tuple(Gap(float(time_s[i]), float(time_s[i + 1])) for i in rows)
+
+
+def _counted_gaps(time_s: F64, power_w: F64, kind: Sampling, counter_wh: F64 | None) -> tuple[Gap, ...]:
+    """Silences of an on-change log in which more was counted than the value that was held explains."""
+    if kind != "on_change" or counter_wh is None or time_s.size < 2:
+        return ()
+    seconds = steps_of(time_s)
+    long = np.flatnonzero(seconds > GAP_SECONDS)
+    held_wh = power_w[long] * seconds[long] / SECONDS_PER_HOUR
+    more_wh = counter_wh[long + 1] - counter_wh[long] - held_wh
+    is_more = more_wh > (UNEXPLAINED - 1) * held_wh + UNSEEN_STEPS * smallest_step(counter_wh)
+    # what came unseen drew about what comes after it: somewhere in twice as long it began
+    unseen_s = 2 * more_wh / np.maximum(power_w[long + 1], 1.0) * SECONDS_PER_HOUR
+    begin_s = np.maximum(time_s[long], time_s[long + 1] - unseen_s)
+    ends = zip(begin_s[is_more].tolist(), time_s[long + 1][is_more].tolist(), strict=True)
+    return tuple(Gap(begin, end) for begin, end in ends if end - begin > GAP_SECONDS)
 
 
 def heartbeat_s(steps_s: F64) -> float | None:

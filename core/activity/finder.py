@@ -26,7 +26,7 @@ from core.activity.waiting import with_waits
 from core.activity.warming import warm_up_end_s
 from core.language import mark, tr
 from core.progress import Progress, part, silent
-from core.traces import Trace
+from core.traces import Gap, Trace
 
 #: fewest rows that a log needs before anything can be learnt from it
 FEWEST_ROWS = 12
@@ -76,7 +76,7 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
         first = heating.first_heating(rows, levels, begin, last)
         is_whole = last < last_row
         worked = last_working(rows, levels, first, last) if is_whole else last
-        stretch = _described(rows, levels, first, worked, weigh)
+        stretch = _described(rows, levels, first, worked, weigh, trace.gaps)
         if found and stretch.start_s < found[-1].end_s:  # two edges within one averaged row
             start_s = found[-1].end_s
             stretch = evolve(stretch, start_s=start_s, warm_up_end_s=max(stretch.warm_up_end_s, start_s))
@@ -110,9 +110,11 @@ def find(trace: Trace, progress: Progress = silent) -> Activity:
     )
 
 
-def _described(rows: Rows, levels: Levels, first: int, last: int, weigh: Weigh) -> Stretch:
+def _described(
+    rows: Rows, levels: Levels, first: int, last: int, weigh: Weigh, gaps: Sequence[Gap]
+) -> Stretch:
     """Rows `first` to `last` as a stretch, with all that tells what it is."""
-    start_s, end_s = heating.edges(rows, first, last)
+    start_s, end_s = (_amid(at_s, gaps) for at_s in heating.edges(rows, first, last))
     warm_s = warm_up_end_s(
         rows, levels.standby_w or 0.0, levels.threshold_w, rest_step_w(rows, levels), start_s, end_s
     )
@@ -134,3 +136,8 @@ def _described(rows: Rows, levels: Levels, first: int, last: int, weigh: Weigh) 
         rows=seen.rows,
         motion=seen.step_w,
     )
+
+
+def _amid(at_s: float, gaps: Sequence[Gap]) -> float:
+    """An edge that a gap hides: it lies anywhere in it, so nowhere less far off than in its middle. [s]"""
+    return next(((gap.start_s + gap.end_s) / 2 for gap in gaps if gap.start_s <= at_s <= gap.end_s), at_s)

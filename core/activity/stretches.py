@@ -18,6 +18,8 @@ WARMING_W = (15.0, 20.0)
 HELD_TIMES = 2.0
 #: no power at all is a cut when it is seen in less than this part of the log, and when it lasts
 RARE_PART = 0.02
+#: an averaged row that comes later than so many intervals says nothing of the time before its own
+HOLE = 1.5
 #: a dip that is longer is bridged when this part of it, at most, is at rest
 REST_PART = 0.25
 #: and when its level is lifted from idle by this part of the way to the threshold
@@ -80,7 +82,7 @@ def edges(rows: Rows, first: int, last: int) -> tuple[float, float]:
             before_w = power_w[max(first - 2, 0)]
             part = _part(power_w[first], before_w, inside_w)
             start_s = max(float(time_s[first] - part * length), float(time_s[first - 1]))
-            if part >= 1 and first > 1:
+            if part >= 1 and first > 1 and length < HOLE * rows.interval_s:
                 # the row before may hold a little of the first heating, too little to pass the threshold
                 length = time_s[first - 1] - time_s[first - 2]
                 part = _part(power_w[first - 1], power_w[max(first - 3, 0)], power_w[first])

@@ -217,10 +217,14 @@ def _switching(
     # what the energy is unsure by has the usual lottery of pulses in it already
     in_step_wh = _by_energy_wh(energy.energy_wh, part, max(met_wh, own_wh))
     apart_wh = doubt_w * (end_s - found.plateau_end_s) / J_PER_WH
+    # the rest of the machine may have been on for the whole of a gap that hides the start, or for none of it
+    hidden_s = next((g.seconds for g in trace.gaps if g.start_s <= start_s <= g.end_s), 0.0)
+    hidden_wh = found.off_w * hidden_s / math.sqrt(12) / J_PER_WH
     doubts = (
         *other.doubts,
         Influence(mark("level by two ways"), APART_DOUBT * apart_wh),
         Influence(mark("energy of the run"), from_energy_wh),
+        Influence(mark("gaps"), hidden_wh),
         Influence(mark("samples in step with the pulses"), math.sqrt(in_step_wh**2 - from_energy_wh**2)),
         Influence(mark("two levels"), FLOOR_SHARE * energy.energy_wh),
     )

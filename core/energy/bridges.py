@@ -3,8 +3,10 @@
 import math
 
 import numpy as np
+from attrs import frozen
 
 from core.energy.integral import by_power_wh
+from core.energy.sampling import Roughness
 from core.traces import Gap, Trace
 from core.units import J_PER_WH
 
@@ -12,6 +14,50 @@ from core.units import J_PER_WH
 REACH_S = 300.0
 #: fewer rows than this beside a gap say nothing of it
 FEWEST_ROWS = 6
+
+
+@frozen
+class HiddenEdge:
+    """What is not known on one side of an edge that lies in a gap.
+
+    Parameters
+    ----------
+    least_w, most_w : float
+        Bounds of the watts that a misplaced edge moves. [W]
+    range_w : float
+        Range of the power that was drawn on this side. [W]
+    """
+
+    least_w: float
+    most_w: float
+    range_w: float
+
+    def misplaced_w(self, level_w: float) -> float:
+        """Watts that a misplaced edge moves, where the nearest row shows `level_w`. [W]"""
+        return min(max(level_w, self.least_w), self.most_w)
+
+
+def hidden_edge(inner: Roughness, outer_high_w: float, top_w: float, *, is_inside: bool) -> HiddenEdge:
+    """Doubt on one side of an edge that lies in a gap.
+
+    By definition the run is not on the outer side of its edge, wherever that is, so there it is as quiet as
+    beside the gap. On the inner side single rows say little of what was drawn unseen.
+
+    Parameters
+    ----------
+    inner : Roughness
+        Of the run.
+    outer_high_w : float
+        The most that rows beside the run draw. [W]
+    top_w : float
+        The most that the machine draws, where the gap may hide a warm-up; else 0. [W]
+    is_inside : bool
+        Whether the side within the run is asked for.
+    """
+    range_w = max(inner.gap_w, top_w) - inner.mean_w if top_w > 0 else inner.gap_w
+    if is_inside:
+        return HiddenEdge(inner.mean_w, math.inf, range_w)
+    return HiddenEdge(0.0, outer_high_w, min(outer_high_w, range_w))
 
 
 def bridges(

@@ -15,7 +15,7 @@ from attrs import evolve, field, frozen
 from core.averages import percentile
 from core.energy import beside
 from core.energy.beside import Beside
-from core.energy.bridges import bridges
+from core.energy.bridges import bridges, hidden_edge
 from core.energy.edges import Edge
 from core.energy.fusion import Increment, Seen
 from core.energy.integral import between_rows_wh
@@ -250,14 +250,14 @@ def _increment(run: _Run, a: Tick | Edge, b: Tick | Edge, known: Settled | None 
         seconds = float(run.trace.time_s[first_row]) - a.at_s
         energy_wh += a.after_w * seconds / J_PER_WH
         sampling_wh = part_u_wh(run.trace, run.around(first_row), seconds)
-        doubts += _edge_doubts(run, a, a.after_w, seconds, sampling_wh)
+        doubts += _edge_doubts(run, a, a.after_w, seconds, sampling_wh, is_inside=a is run.start)
     if isinstance(b, Edge):
         seconds = b.at_s - float(run.trace.time_s[last_row])
         level_w, sampling_wh = b.before_w, part_u_wh(run.trace, run.around(last_row), seconds)
         if known is not None and b is run.end and last_row >= known.first_row:
             level_w, sampling_wh = known.level(level_w, seconds)
         energy_wh += level_w * seconds / J_PER_WH
-        doubts += _edge_doubts(run, b, level_w, seconds, sampling_wh)
+        doubts += _edge_doubts(run, b, level_w, seconds, sampling_wh, is_inside=b is run.end)
     if last_row > first_row:
         is_inside = first_row >= run.start.row_after and last_row <= run.end.row_before
         path = (
@@ -295,16 +295,21 @@ def _as_told(run: _Run, first_row: int, last_row: int, path: Increment, known: S
 
 
 def _edge_doubts(
-    run: _Run, edge: Edge, level_w: float, seconds: float, sampling_wh: float
+    run: _Run, edge: Edge, level_w: float, seconds: float, sampling_wh: float, *, is_inside: bool
 ) -> list[Influence]:
     """Doubts of the part of an interval between an edge and a row, at `level_w`."""
     # an averaged row is known as a whole: a misplaced edge moves only the watts outside the run
     misplaced_w = level_w if edge.mixed_w is None else edge.mixed_w
-    in_gap_s = seconds if any(g.start_s <= edge.at_s <= g.end_s for g in run.trace.gaps) else 0.0
+    gap_wh = 0.0
+    if any(g.start_s <= edge.at_s <= g.end_s for g in run.trace.gaps):
+        outer = run.before if edge is run.start else run.after
+        top_w = run.trace.top_w if edge is run.start else 0.0
+        hidden = hidden_edge(run.inner, outer.high_w, top_w, is_inside=is_inside)
+        misplaced_w = hidden.misplaced_w(misplaced_w)
+        gap_wh = hidden.range_w * seconds / math.sqrt(12) / J_PER_WH
     return [
         Influence(BOUNDARY, misplaced_w * edge.u_s / J_PER_WH),
-        # the heater may have come on anywhere in the gap
-        Influence(GAPS, run.inner.gap_w * in_gap_s / math.sqrt(12) / J_PER_WH),
+        Influence(GAPS, gap_wh),
         Influence(SAMPLING, sampling_wh),
     ]
 

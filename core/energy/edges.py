@@ -69,8 +69,12 @@ def edge(trace: Trace, at_s: float, *, is_start: bool, is_step: bool) -> Edge:
     left_s, right_s = at_s - float(time[row_before]), float(time[row_after]) - at_s
     length_s = left_s + right_s
     before, after = float(power[row_before]), float(power[row_after])
-    if is_step and any(g.start_s <= at_s <= g.end_s for g in trace.gaps):
-        return Edge(at_s, row_before, row_after, before, after, length_s / math.sqrt(12))
+    gap = next((g for g in trace.gaps if g.start_s <= at_s <= g.end_s), None)
+    if is_step and gap is not None:
+        if is_start:
+            # a run begins with its first heating, at full power more likely than not
+            after = (after + max(after, trace.top_w)) / 2
+        return Edge(at_s, row_before, row_after, before, after, min(length_s, gap.seconds) / math.sqrt(12))
     if trace.kind == "on_change":
         # a change is reported at the poll after it; a change that took longer to come is no edge but a gap
         poll_s = shortest_interval_s(trace)

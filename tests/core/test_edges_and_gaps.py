@@ -5,6 +5,7 @@ import math
 import numpy as np
 import pytest
 
+from core.activity import find
 from core.energy.bridges import bridges
 from core.energy.edges import MIXED_ROW_PLACE, Edge, edge
 from core.energy.timing import dead_band_w, shortest_interval_s, stamp_u_s
@@ -12,6 +13,7 @@ from core.energy.total import between
 from core.study import Meter
 from core.traces import Sampling, Trace
 from core.wording import reason, sentences
+from tests.core.simulated import MachineModel, MeterModel, Simulated, Task, simulate
 
 METER = Meter("m", "bench meter")
 
@@ -153,3 +155,46 @@ def test_an_interval_with_no_row_inside_is_the_straight_line_and_all_unsure() ->
     assert found.energy_wh == pytest.approx(62.0 * 20 / 3600)
     (sampling,) = [each for each in found.influences if each.name == "sampling"]
     assert sampling.u_wh == pytest.approx(60.0 / math.sqrt(12) * 20 / 3600)
+
+
+def with_a_gap_over_the_start(meter: MeterModel, seed: int) -> tuple[Simulated, Trace]:
+    """Three parts, and the trace with the minutes around the start of the second lost."""
+    rest, part = Task("idle", 900), Task("part", 3000)
+    machine = MachineModel(control="fast pulses", bed_w=250.0)
+    found = simulate(machine, meter, (rest, part, rest, part, rest, part, rest), seed)
+    rng = np.random.default_rng(seed)
+    from_s = found.truths[1].start_s - 150.0 * float(rng.uniform(0.1, 0.9))
+    whole = found.trace
+    kept = (whole.time_s < from_s) | (whole.time_s > from_s + 150.0)
+    counter = None if whole.counter_wh is None else whole.counter_wh[kept]
+    return found, Trace.of(
+        whole.time_s[kept], whole.power_w[kept], whole.kind, counter, key=f"gap {meter} {seed}"
+    )
+
+
+@pytest.mark.parametrize(
+    "meter",
+    [
+        MeterModel(interval_s=2.0),
+        MeterModel(interval_s=10.0, averaging=True),
+        MeterModel(interval_s=2.0, counter_step_wh=0.1),
+        MeterModel(interval_s=10.0, averaging=True, counter_step_wh=0.1),
+        MeterModel(on_change_w=1.0, heartbeat_s=300.0, counter_step_wh=0.1),
+    ],
+)
+def test_a_gap_over_the_start_is_in_the_interval(meter: MeterModel) -> None:
+    held, bias, starts_s = 0, [], []
+    for seed in range(12):
+        found, cut = with_a_gap_over_the_start(meter, seed)
+        stretch = find(cut).stretches[1]
+        used = between(cut, stretch.start_s, stretch.end_s, METER)
+        own_u_wh = math.hypot(*(i.u_wh for i in used.influences if i.shared is None))
+        error_wh = used.energy_wh - found.truths[1].energy_wh
+        held += abs(error_wh) < 1.96 * own_u_wh
+        bias.append(error_wh / found.truths[1].energy_wh)
+        starts_s.append(abs(stretch.start_s - found.truths[1].start_s))
+        if meter.counter_step_wh:
+            assert abs(error_wh) < 0.01 * found.truths[1].energy_wh
+    assert held >= 11
+    assert abs(float(np.mean(bias))) < 0.02
+    assert max(starts_s) < 120
