@@ -51,9 +51,10 @@ _TICKS_LEAN = 2.0
 #: how often an averaging meter shows a value in between at the edge of a rest; a sampling one as often as the
 #: edge falls into the time that it measures, and as heaters take time of their own to come on
 _REST_MEANS, _REST_INSTANTS = 0.72, 0.1
-#: heard where one kind is this much likelier than the other, as a natural logarithm: 50 times
-_REST_SURE = 4.0
-#: ... and where instants are this much likelier, single values do not outvote them
+#: heard where means are this much likelier than instants, as a natural logarithm (50 times), or instants than
+#: means (20 times): an interval that is too wide does less harm than one that is too narrow
+_REST_SURE = (4.0, 3.0)
+#: ... and where instants are this much likelier, nothing that a heater in step can bring about outvotes them
 _REST_LEAN = 1.0
 #: values that differ from both neighbours: fewest that tell, fewest unmatched ones, as many as these for each
 #: switching that would show one, and the most of all, beyond which the load has no levels; it has none either
@@ -241,9 +242,11 @@ def _by_switchings(power_w: F64, median_s: float, resolution_w: float, likelier:
     single = single_values(power_w, resolution_w)
     seen = switchings(power_w, resolution_w, median_s)
     by_rest = _rest_tells(seen, median_s)
-    if abs(by_rest) > _REST_SURE and likelier * by_rest >= 0:
+    is_told = by_rest > _REST_SURE[0] or by_rest < -_REST_SURE[1]
+    if is_told and likelier * by_rest >= 0:
         return _as_rest_says(seen, by_rest)
-    told = _by_single_values(single, median_s) if by_rest > -_REST_LEAN else None
+    may_be_means = by_rest > -_REST_LEAN
+    told = _by_single_values(single, median_s) if may_be_means else None
     if told is not None:
         return told
     text = later(
@@ -262,7 +265,7 @@ def _by_switchings(power_w: F64, median_s: float, resolution_w: float, likelier:
     lone = seen.lone_mixed / (seen.lone + 1) if seen.lone >= 3 else math.nan
     cycled = seen.cycled_mixed / seen.cycled if seen.cycled >= 6 else math.nan
     least = max(_CYCLED, 0.2 + 0.8 * WINDOW_S / median_s)
-    if lone > _LONE and not cycled < _LONE_CYCLED and likelier > -_TICKS_LEAN:
+    if may_be_means and lone > _LONE and not cycled < _LONE_CYCLED and likelier > -_TICKS_LEAN:
         if seen.lone >= 8:
             return Judged("averaged", later(mark("averaged: {why}"), why=text))
         return Judged("averaged", later(mark("averaged, by little to tell: {why}"), why=text), False)

@@ -33,8 +33,9 @@ class Switchings:
 _REST_ROWS, _REST_S = 4, 150.0
 #: it steps by this part of the range of the power, or more
 _REST_LEAP = 0.12
-#: and lies no further than this part of it above the lowest values
-_REST_HIGH = 0.1
+#: and lies no further than this part of it above the lowest values, or than motors that are held lift it [W];
+#: common practice, no source
+_REST_HIGH, _HELD_W = 0.15, 22.0
 
 
 def switchings(power_w: F64, resolution_w: float, interval_s: float = math.inf) -> Switchings:
@@ -67,7 +68,7 @@ def switchings(power_w: F64, resolution_w: float, interval_s: float = math.inf) 
     energies = np.array(pulses)
     spread = float(energies.std() / energies.mean()) if energies.size >= 6 else math.inf
     mixed_at, clean_at = _lone(power_w, max(0.25 * top, 20 * resolution_w, 8.0))
-    low_w = float(np.percentile(power_w, 5)) + _REST_HIGH * top
+    low_w = float(np.percentile(power_w, 5)) + min(_REST_HIGH * top, _HELD_W)
     rest_rows = max(_REST_ROWS, math.ceil(_REST_S / interval_s))
     rest_mixed_at, rest_clean_at = (
         [at for at in found if _follows_rest(power_w, at, rest_rows, low_w)]
