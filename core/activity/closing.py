@@ -21,6 +21,9 @@ LONGEST_S = 900.0
 LONGEST_PART = 0.2
 #: rest lies lower than processing ever falls by this part of what processing then adds to idle
 LOWER_PART = 0.2
+#: where rows are few, processing is known by no fewer than so many, after this first part of a stretch
+FEWEST_WORKING = 8
+WARMING_PART = 0.25
 #: single rows of processing hardly ever (this percentile) lie lower
 HARDLY_EVER = 1.0
 #: where pulses reach as low as rest, processing must step from row to row by so many times what is
@@ -47,8 +50,10 @@ def last_working(rows: Rows, levels: Levels, first: int, last: int) -> int:
     """
     fewest = MEAN_ROWS if rows.kind == "averaged" else PULSES_ROWS
     window = max(fewest, round(PULSES_S / rows.interval_s))
-    if levels.idle_w is None or window * rows.interval_s > SHORT_S:
+    if levels.idle_w is None:
         return last
+    if window * rows.interval_s > SHORT_S:
+        return _last_high(rows, levels.idle_w, first, last)
     reach_s = min(LONGEST_S, LONGEST_PART * float(rows.time_s[last] - rows.time_s[first]))
     begin = int(np.searchsorted(rows.time_s, rows.time_s[last] - reach_s))
     middle = first + (begin - first) // 2
@@ -63,6 +68,24 @@ def last_working(rows: Rows, levels: Levels, first: int, last: int) -> int:
             break
         worked = begin + start - 1
     return worked
+
+
+def _last_high(rows: Rows, idle_w: float, first: int, last: int) -> int:
+    """Last row that is not lower than nearly all before it, where rows are few and far between.
+
+    Rest of minutes is a few of them only, too few to be seen at rest and learnt.
+    """
+    begin = first + round(WARMING_PART * (last - first))
+    reach = int(np.searchsorted(rows.time_s, rows.time_s[last] - LONGEST_S))
+    until = max(reach, last - round(LONGEST_PART * (last - first)))
+    working_w = np.sort(rows.power_w[begin:until])
+    if working_w.size < FEWEST_WORKING:
+        return last
+    # one row may hold anything
+    lowest_w = float(working_w[1])
+    limit_w = lowest_w - max(LOWER_PART * (lowest_w - idle_w), 2 * tolerance_w(rows))
+    high = np.flatnonzero(rows.power_w[until : last + 1] >= limit_w)
+    return until + int(high[-1]) if high.size else last
 
 
 def _still(power_w: F64, window: int, allowed_w: float) -> list[tuple[int, int]]:

@@ -1,7 +1,7 @@
 """What the switchings of a load look like in a log: a value in between, or none."""
 
 import math
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 import numpy as np
 from attrs import frozen
@@ -37,6 +37,13 @@ _REST_LEAP = 0.12
 #: common practice, no source
 _REST_HIGH, _HELD_W = 0.15, 22.0
 
+#: rows further apart than this show little of a warm-up [s]
+_SLOW_S = 20.0
+#: a value in between lies between these parts of a switching
+_MIXED = (0.08, 0.92)
+#: motors that move before anything heats draw less than this part of what then heats
+_HOMING = 0.3
+
 
 def switchings(power_w: F64, resolution_w: float, interval_s: float = math.inf) -> Switchings:
     """Look at every switching of a load between two levels.
@@ -70,10 +77,17 @@ def switchings(power_w: F64, resolution_w: float, interval_s: float = math.inf) 
     mixed_at, clean_at = _lone(power_w, max(0.25 * top, 20 * resolution_w, 8.0))
     low_w = float(np.percentile(power_w, 5)) + min(_REST_HIGH * top, _HELD_W)
     rest_rows = max(_REST_ROWS, math.ceil(_REST_S / interval_s))
+    leap_w = max(_REST_LEAP * top, 20 * resolution_w, 8.0)
     rest_mixed_at, rest_clean_at = (
         [at for at in found if _follows_rest(power_w, at, rest_rows, low_w)]
-        for found in _lone(power_w, max(_REST_LEAP * top, 20 * resolution_w, 8.0))
+        for found in _lone(power_w, leap_w)
     )
+    if interval_s >= _SLOW_S:
+        # a warm-up is over within a few slow rows
+        seen = {*rest_mixed_at, *(at + 1 for at in rest_clean_at)}
+        begun_mixed, begun_clean = _begun(power_w, leap_w, rest_rows, low_w, seen)
+        rest_mixed_at += begun_mixed
+        rest_clean_at += begun_clean
     return Switchings(
         len(mixed_at),
         len(mixed_at) + len(clean_at),
@@ -118,10 +132,33 @@ def _lone(power_w: F64, large_w: float) -> tuple[list[int], list[int]]:
     leap = np.abs(d - b)
     calm = (np.abs(b - a) < 0.2 * leap) & (np.abs(e - d) < 0.2 * leap) & (leap > large_w)
     share = np.divide(c - b, d - b, out=np.full(c.shape, 0.5), where=leap > 0)
-    mixed = np.flatnonzero(calm & (share > 0.08) & (share < 0.92)) + 2
+    mixed = np.flatnonzero(calm & (share > _MIXED[0]) & (share < _MIXED[1])) + 2
     leap = np.abs(c - b)
     direct = (np.abs(b - a) < 0.08 * leap) & (np.abs(d - c) < 0.08 * leap) & (leap > large_w)
     return mixed.tolist(), (np.flatnonzero(direct) + 1).tolist()
+
+
+def _begun(
+    power_w: F64, leap_w: float, rows: int, low_w: float, seen: Collection[int]
+) -> tuple[list[int], list[int]]:
+    """First rows after a rest that lie below the next, and those that do not; none of those in `seen`.
+
+    Heaters draw most when they are switched on, so an instant is no lower than what follows; a mean is, by
+    the rest that it holds.
+    """
+    at = np.flatnonzero((power_w[:-1] <= low_w) & (power_w[1:] - power_w[:-1] > _MIXED[0] * leap_w)) + 1
+    mixed: list[int] = []
+    clean: list[int] = []
+    for row in at.tolist():
+        before_w, after_w = power_w[max(row - rows, 0) : row], power_w[row + 1 : row + 3]
+        if row in seen or before_w.size < rows or after_w.size < 2 or not (before_w <= low_w).all():
+            continue
+        next_w = float(after_w[0] - before_w[-1])
+        share = float(power_w[row] - before_w[-1]) / next_w if next_w > 0 else math.inf
+        # what is far lower may be an instant of motors that move before anything heats
+        if share > _HOMING and max(next_w, float(after_w[1] - before_w[-1])) > leap_w:
+            (mixed if share < _MIXED[1] else clean).append(row)
+    return mixed, clean
 
 
 def _follows_rest(power_w: F64, at: int, rows: int, low_w: float) -> bool:

@@ -76,8 +76,16 @@ def test_rest_of_many_minutes_is_left_to_the_levels() -> None:
     assert end_s(time, power, 2699) == 2699
 
 
-def test_slow_samples_show_no_moment_of_rest() -> None:
+@pytest.mark.parametrize(("interval_s", "rest_s"), [(30, 60), (60, 180)])
+def test_slow_samples_show_rest_that_lies_below_all_of_processing(interval_s: int, rest_s: int) -> None:
+    time, power = stretch(22.0, rest_s, interval_s=interval_s)
+    assert end_s(time, power, 1800 + rest_s - interval_s) == 1800 - interval_s
+
+
+def test_slow_samples_show_no_rest_that_lies_as_high_as_between_pulses() -> None:
     time, power = stretch(22.0, 60, interval_s=30)
+    # a hot end that pulses is met off now and then
+    power = power - np.where((time < 1800) & (time % 210 == 0), 36.0, 0.0)
     assert end_s(time, power, 1830) == 1830
 
 
