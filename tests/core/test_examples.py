@@ -17,7 +17,8 @@ def test_examples() -> None:
     runner = doctest.DocTestRunner(optionflags=doctest.NORMALIZE_WHITESPACE)
     told: list[str] = []
     for name in MODULES:
-        for test in doctest.DocTestFinder(exclude_empty=True).find(import_module(name)):
-            runner.run(test, out=told.append)
+        for test in doctest.DocTestFinder().find(import_module(name)):
+            if test.examples:  # running nothing takes its time too: each run looks at all files anew
+                runner.run(test, out=told.append)
     assert told == [], "".join(told)
     assert runner.tries > 100
