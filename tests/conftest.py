@@ -3,6 +3,7 @@
 Qt is touched only for tests of the window, and only then; tests of the core must not pay for it.
 """
 
+import gc
 import os
 import sys
 import tempfile
@@ -46,6 +47,12 @@ def _refuse_network(event: str, arguments: tuple[object, ...]) -> None:
 
 
 sys.addaudithook(_refuse_network)
+
+
+def pytest_collection_finish() -> None:
+    """Look no more through what the imports have made: hundreds of thousands of objects that stay."""
+    gc.collect()
+    gc.freeze()
 
 
 @pytest.fixture(autouse=True)

@@ -3,6 +3,7 @@
 import gc
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -83,13 +84,18 @@ def _running() -> list[QObject]:
     found: list[QObject] = []
     for thing in gc.get_objects():
         # The type is asked, not the object: some objects answer for others, or do work when they are asked.
-        kind = type(thing)
-        if issubclass(kind, QTimer):
-            if shiboken6.isValid(thing) and thing.isActive():
-                found.append(thing)
-        elif issubclass(kind, QThread) and shiboken6.isValid(thing) and thing.isRunning():
+        is_running = _is_running(type(thing))
+        if is_running is not None and shiboken6.isValid(thing) and is_running(thing):
             found.append(thing)
     return found
+
+
+@cache  # Qt's types take long to answer, and there are hundreds of thousands of objects
+def _is_running(kind: type) -> Callable[[Any], bool] | None:
+    """How to ask a timer or a thread whether it is going; None for objects of another kind."""
+    if issubclass(kind, QTimer):
+        return QTimer.isActive
+    return QThread.isRunning if issubclass(kind, QThread) else None
 
 
 def _addresses(things: list[Any]) -> set[int]:

@@ -6,25 +6,12 @@ import pytest
 
 from core import edits
 from core.edits import Edit, FoundRun, NewLog
-from core.study import Choices, Run, Source, Study
+from core.study import Choices, Run, Study
+from tests.core import imported_logs
+from tests.core.imported_logs import found, source
 
-
-def _source(name: str = "alder.csv", digest: str = "a" * 64, device: str | None = None) -> Source:
-    return Source(digest, name, device)
-
-
-def _found(*spans: tuple[float, float], kind: Any = "run") -> tuple[FoundRun, ...]:
-    return tuple(FoundRun(start_s, end_s, kind) for start_s, end_s in spans)
-
-
-@pytest.fixture
-def study() -> Study:
-    """Alder with three runs in one log, Birch with a hold test."""
-    logs = [
-        NewLog((_source(),), "Alder", _found((0, 100), (200, 300), (400, 500))),
-        NewLog((_source("birch.csv", "b" * 64),), "Birch", _found((10, 90), kind="hold test")),
-    ]
-    return edits.import_logs(edits.new_study("s1").study, logs).study
+# pytest looks for a fixture by its name in the file of the test
+study = imported_logs.study
 
 
 def _edges(study: Study, log_id: str = "g1") -> list[tuple[float, float]]:
@@ -42,29 +29,29 @@ class TestImporting:
         assert not study.run("r4").included
 
     def test_label_says_how_many(self):
-        one = NewLog((_source(),), "Alder")
+        one = NewLog((source(),), "Alder")
         assert edits.import_logs(edits.new_study("s1").study, [one]).label == "Import a log"
-        two = [one, NewLog((_source("b.csv", "b" * 64),), "Birch")]
+        two = [one, NewLog((source("b.csv", "b" * 64),), "Birch")]
         assert edits.import_logs(edits.new_study("s1").study, two).label == "Import 2 logs"
 
     def test_another_log_of_a_machine_goes_to_it(self, study: Study):
         more = [
-            NewLog((_source("more.csv", "c" * 64),), "Alder"),
-            NewLog((_source("even more.csv", "d" * 64),), "any name", machine_id="a2"),
+            NewLog((source("more.csv", "c" * 64),), "Alder"),
+            NewLog((source("even more.csv", "d" * 64),), "any name", machine_id="a2"),
         ]
         after = edits.import_logs(study, more).study
         assert [log.machine_id for log in after.logs] == ["a1", "a2", "a1", "a2"]
         assert after.machines == study.machines
 
     def test_same_bytes_twice_are_one_log(self, study: Study):
-        again = NewLog((_source("a copy of alder.csv"),), "Alder, copy", _found((0, 100)))
+        again = NewLog((source("a copy of alder.csv"),), "Alder, copy", found((0, 100)))
         assert edits.is_imported(study, again.sources)
         assert edits.import_logs(study, [again]).study == study
-        new = NewLog((_source("c.csv", "c" * 64),), "Cedar")
+        new = NewLog((source("c.csv", "c" * 64),), "Cedar")
         assert len(edits.import_logs(study, [new, new]).study.logs) == 3
 
     def test_two_devices_of_one_file_are_two_logs(self, study: Study):
-        plugs = [NewLog((_source(device=plug),), plug) for plug in ("plug 1", "plug 2")]
+        plugs = [NewLog((source(device=plug),), plug) for plug in ("plug 1", "plug 2")]
         assert len(edits.import_logs(study, plugs).study.logs) == 4
 
     def test_next_machine_takes_the_lowest_free_slot(self, study: Study):
@@ -76,9 +63,9 @@ class TestImporting:
         with pytest.raises(ValueError, match="source"):
             edits.import_logs(study, [NewLog((), "Alder")])
         with pytest.raises(ValueError, match="machine"):
-            edits.import_logs(study, [NewLog((_source("x", "x" * 64),), "X", machine_id="a9")])
+            edits.import_logs(study, [NewLog((source("x", "x" * 64),), "X", machine_id="a9")])
         with pytest.raises(ValueError, match="name"):
-            edits.import_logs(study, [NewLog((_source("x", "x" * 64),), "  ")])
+            edits.import_logs(study, [NewLog((source("x", "x" * 64),), "  ")])
 
 
 class TestEdges:
@@ -182,7 +169,7 @@ class TestDecisions:
 
     def test_removing_a_found_stretch_outlasts_finding_it_again(self, study: Study):
         removed = edits.remove_run(study, "r1").study
-        again = edits.find_again(removed, "g1", _found((0, 100), (200, 300), (400, 500))).study
+        again = edits.find_again(removed, "g1", found((0, 100), (200, 300), (400, 500))).study
         assert again.run("r1").kind == "nothing"
         assert not again.run("r1").included
 
@@ -201,7 +188,7 @@ class TestFindingAgain:
     def test_decisions_go_to_the_stretch_that_overlaps_most(self, study: Study):
         decided = edits.leave_out(study, "r2", "door open").study
         decided = edits.move_edges(decided, "r1", 5, 100).study
-        after = edits.find_again(decided, "g1", _found((1, 101), (180, 310), (600, 700))).study
+        after = edits.find_again(decided, "g1", found((1, 101), (180, 310), (600, 700))).study
         first, second = after.run("r1"), after.run("r2")
         assert (first.found_start_s, first.start_s, first.end_s) == (1, 5, 101)
         assert (second.start_s, second.end_s, second.why_left_out) == (180, 310, "door open")
@@ -214,27 +201,27 @@ class TestFindingAgain:
         assert after.run("r2").why_left_out == "door open"
 
     def test_new_stretches_get_new_ids(self, study: Study):
-        after = edits.find_again(study, "g1", _found((0, 100), (200, 300), (400, 500), (600, 700))).study
+        after = edits.find_again(study, "g1", found((0, 100), (200, 300), (400, 500), (600, 700))).study
         assert _edges(after)[-1] == (600, 700)
         assert after.run("r5").start_s == 600
 
     def test_joined_run_does_not_fall_apart(self, study: Study):
         joined = edits.join_runs(study, ["r1", "r2"]).study
-        after = edits.find_again(joined, "g1", _found((0, 100), (200, 300), (400, 500))).study
+        after = edits.find_again(joined, "g1", found((0, 100), (200, 300), (400, 500))).study
         assert _edges(after) == [(0, 300), (400, 500)]
 
     def test_split_run_does_not_grow_together(self, study: Study):
         split = edits.split_run(study, "r2", 250).study
-        after = edits.find_again(split, "g1", _found((0, 100), (200, 300), (400, 500))).study
+        after = edits.find_again(split, "g1", found((0, 100), (200, 300), (400, 500))).study
         assert after == split
 
     def test_drawn_stretch_stays(self, study: Study):
         drawn = edits.draw_run(study, "g1", 120, 180).study
-        assert edits.find_again(drawn, "g1", _found((0, 100), (200, 300), (400, 500))).study == drawn
+        assert edits.find_again(drawn, "g1", found((0, 100), (200, 300), (400, 500))).study == drawn
 
     def test_edges_of_the_user_outlive_a_program_edge_that_crosses_them(self, study: Study):
         moved = edits.move_edges(study, "r1", 80, 100).study
-        after = edits.find_again(moved, "g1", _found((0, 70), (200, 300), (400, 500))).study
+        after = edits.find_again(moved, "g1", found((0, 70), (200, 300), (400, 500))).study
         assert _edges(after)[0] == (80, 100)
 
     def test_other_logs_are_left_alone(self, study: Study):
@@ -243,112 +230,20 @@ class TestFindingAgain:
 
     def test_log_that_now_starts_earlier_carries_the_edges_along(self, study: Study):
         moved = edits.move_edges(study, "r1", 5, 90).study
-        sources = (_source("before.csv", "e" * 64), *moved.log("g1").sources)
-        found = _found((1000, 1100), (1200, 1300), (1400, 1500))
-        after = edits.read_again(moved, "g1", sources, found, shift_s=1000).study
+        sources = (source("before.csv", "e" * 64), *moved.log("g1").sources)
+        again = found((1000, 1100), (1200, 1300), (1400, 1500))
+        after = edits.read_again(moved, "g1", sources, again, shift_s=1000).study
         assert _edges(after)[0] == (1005, 1090)
         assert after.log("g1").sources == sources
 
     def test_choices_and_what_is_then_found_are_one_edit(self, study: Study):
         choices = Choices(decimal=",")
-        after = edits.set_choices(study, "g1", 0, choices, _found((0, 100))).study
+        after = edits.set_choices(study, "g1", 0, choices, found((0, 100))).study
         assert after.log("g1").sources[0].choices == choices
         assert _edges(after) == [(0, 100)]
         assert edits.set_choices(study, "g1", 0, choices).study.runs == study.runs
         with pytest.raises(ValueError, match="source"):
             edits.set_choices(study, "g1", 1, choices)
-
-
-class TestMachinesAndMeters:
-    def test_slots_are_swapped_so_that_none_is_used_twice(self, study: Study):
-        after = edits.set_slot(study, "a1", 1).study
-        assert [machine.slot for machine in after.machines] == [1, 0]
-        after = edits.set_slot(after, "a1", 7).study
-        assert [machine.slot for machine in after.machines] == [7, 0]
-
-    def test_properties_are_set_replaced_and_taken_away(self, study: Study):
-        after = edits.set_property(study, "a1", "bed area", 5).study
-        after = edits.set_property(after, "a1", "supply", "mains").study
-        after = edits.set_property(after, "a1", "closed", True).study
-        after = edits.set_property(after, "a1", "bed area", 6.5).study
-        assert after.machine("a1").properties == (("bed area", 6.5), ("supply", "mains"), ("closed", True))
-        after = edits.set_property(after, "a1", "supply", None).study
-        assert after.machine("a1").properties == (("bed area", 6.5), ("closed", True))
-        assert edits.set_property(after, "a1", "not there", None).study == after
-
-    def test_merging_takes_logs_readings_and_properties_over(self, study: Study):
-        study = edits.add_typed(study, "a2", 21).study
-        study = edits.set_property(study, "a2", "supply", "mains").study
-        after = edits.merge_machines(study, "a2", "a1").study
-        assert [machine.name for machine in after.machines] == ["Alder"]
-        assert {log.machine_id for log in after.logs} == {"a1"}
-        assert after.typed[0].machine_id == "a1"
-        assert after.machine("a1").properties == (("supply", "mains"),)
-        assert after.runs == study.runs
-
-    def test_machine_left_with_nothing_goes_with_its_last_log(self, study: Study):
-        assert [m.id for m in edits.remove_log(study, "g2").study.machines] == ["a1"]
-        assert [m.id for m in edits.move_log(study, "g2", "a1").study.machines] == ["a1"]
-        typed = edits.add_typed(study, "a2", 21).study
-        assert [m.id for m in edits.remove_log(typed, "g2").study.machines] == ["a1", "a2"]
-
-    def test_log_can_go_to_a_machine_of_its_own(self, study: Study):
-        after = edits.move_log_to_new_machine(study, "g2", "Cedar").study
-        assert [(m.id, m.name) for m in after.machines] == [("a1", "Alder"), ("a3", "Cedar")]
-        assert after.log("g2").machine_id == "a3"
-
-    def test_removing_a_log_takes_its_runs_along(self, study: Study):
-        assert {run.log_id for run in edits.remove_log(study, "g1").study.runs} == {"g2"}
-
-    def test_stated_accuracy_is_noted_as_stated(self, study: Study):
-        renamed = edits.set_meter(study, "m1", name="Blue meter").study.meter("m1")
-        assert (renamed.name, renamed.stated, renamed.gain_percent) == ("Blue meter", False, 1.0)
-        stated = edits.set_meter(study, "m1", gain_percent=0.5).study.meter("m1")
-        assert (stated.gain_percent, stated.offset_w, stated.stated) == (0.5, 0.3, True)
-
-    def test_meters_can_be_added_assigned_and_removed_when_unused(self, study: Study):
-        after = edits.add_meter(study, "Second meter").study
-        assert edits.remove_meter(after, "m2").study == study
-        after = edits.assign_meter(after, "g1", "m2").study
-        assert after.log("g1").meter_id == "m2"
-        with pytest.raises(ValueError, match="in use"):
-            edits.remove_meter(after, "m2")
-
-    def test_typed_readings(self, study: Study):
-        after = edits.add_typed(study, "a1", 21, seconds=1800, step_wh=10, note="first\n").study
-        (reading,) = after.typed
-        assert (reading.id, reading.meter_id, reading.energy_wh, reading.note) == ("t1", "m1", 21.0, "first")
-        left = edits.leave_out_typed(after, "t1", "misread").study.typed[0]
-        assert (left.included, left.why_left_out) == (False, "misread")
-        assert edits.include_typed(edits.leave_out_typed(after, "t1", "x").study, "t1").study == after
-        assert edits.remove_typed(after, "t1").study == study
-
-    def test_one_meter_can_be_said_to_have_measured_all(self, study: Study):
-        apart = edits.type_reading(study, "Cedar", 20).study
-        assert len({log.meter_id for log in apart.logs} | {apart.typed[0].meter_id}) == 2
-        mine = edits.set_meter(edits.add_meter(apart, "Blue").study, "m3", gain_percent=0.5).study
-        after = edits.assign_meter_to_all(mine, "m1").study
-        assert {log.meter_id for log in after.logs} == {"m1"} == {t.meter_id for t in after.typed}
-        assert [meter.name for meter in after.meters] == [study.meter("m1").name, "Blue"]
-        bed = edits.mark_log_of_bed(edits.assign_meter(mine, "g2", "m2").study, "g2", True).study
-        assert edits.assign_meter_to_all(bed, "m1").study.log("g2").meter_id == "m2"
-
-    def test_a_reading_of_a_machine_is_of_the_meter_that_measured_it_or_of_a_new_one(self, study: Study):
-        study = edits.add_meter(study, "Other").study
-        study = edits.assign_meter(study, "g1", "m2").study
-        known = edits.type_reading(study, "Alder", 20).study
-        assert known.typed[0].meter_id == "m2"
-        assert known.meters == study.meters
-        new = edits.type_reading(known, "Cedar", 21).study
-        assert new.meter(new.typed[1].meter_id).name == "Meter of Cedar"
-        again = edits.type_reading(new, "Cedar", 22).study
-        assert again.typed[2].meter_id == again.typed[1].meter_id
-        assert edits.type_reading(new, "Rowan", 23, meter_id="m2").study.typed[2].meter_id == "m2"
-
-    def test_typed_reading_on_a_new_machine_makes_a_meter(self):
-        study = edits.add_machine(edits.new_study("s1").study, "Alder").study
-        after = edits.add_typed(study, "a1", 21).study
-        assert after.meter(after.typed[0].meter_id).stated is False
 
 
 class TestWhole:
