@@ -125,9 +125,12 @@ class Driver:
 
     def settle(self) -> None:
         """Wait until nothing is being read or computed and the visible page shows it."""
-        self.wait_until(lambda: not self.jobs.running)
-        for _ in range(5):
-            QApplication.processEvents()
+        while True:
+            self.wait_until(lambda: not self.jobs.running)
+            for _ in range(5):
+                QApplication.processEvents()
+            if not self.jobs.running:  # what was shown may have set off what takes longer
+                return
 
     def wait_until(self, is_so: Callable[[], bool]) -> None:
         """Wait for a condition, never for a time."""
