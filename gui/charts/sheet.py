@@ -68,10 +68,11 @@ def lay_out_sheet(parts: Sequence[Part], size: SheetSize, look: Look, frame: Fra
     if len(parts) not in _GRIDS:
         raise ValueError(f"a picture holds one to {max(_GRIDS)} figures, not {len(parts)}")
     most = max(most_bands(part.figure) for part in parts)
+    laid_out = _LaidOut()
     best: tuple[tuple[float, ...], Scene, Look] | None = None
     for grid in _GRIDS[len(parts)]:
         for bands in range(1, most + 1):
-            scale, scene = _fitted(parts, _Plan(grid, bands), size, look, frame)
+            scale, scene = _fitted(parts, _Plan(grid, bands), size, look, frame, laid_out)
             worth = (scene.is_whole, -scene.unnamed, scene.is_airy, scale, -bands, -_skew(grid, size))
             if best is None or worth > best[0]:
                 best = worth, scene, look.scaled(scale)
@@ -89,15 +90,28 @@ class _Plan:
     bands: int
 
 
+class _LaidOut:
+    """Figures laid out for one picture, each once for a place: plans differ in some of their figures only."""
+
+    def __init__(self) -> None:
+        self._scenes: dict[tuple[int, Box, float, int], Scene] = {}
+
+    def scene(self, part: Part, box: Box, look: Look, bands: int) -> Scene:
+        key = (id(part), box, look.scale, min(bands, most_bands(part.figure)))
+        if key not in self._scenes:
+            self._scenes[key] = lay_out_banded(part.figure, box, look, key[-1])
+        return self._scenes[key]
+
+
 def _fitted(
-    parts: Sequence[Part], plan: _Plan, size: SheetSize, look: Look, frame: Frame
+    parts: Sequence[Part], plan: _Plan, size: SheetSize, look: Look, frame: Frame, laid_out: _LaidOut
 ) -> tuple[float, Scene]:
     """The largest scale at which a plan shows everything, and the picture at it."""
     scenes: dict[float, Scene] = {}
 
     def made(scale: float) -> Scene:
         if scale not in scenes:
-            scenes[scale] = _placed(parts, plan, size, look.scaled(scale), frame)
+            scenes[scale] = _placed(parts, plan, size, look.scaled(scale), frame, laid_out)
         return scenes[scale]
 
     scale = largest_scale(made, size.wished, size.least)
@@ -110,7 +124,9 @@ def _skew(grid: tuple[int, ...], size: SheetSize) -> float:
     return max(ratio, 1 / ratio)
 
 
-def _placed(parts: Sequence[Part], plan: _Plan, size: SheetSize, look: Look, frame: Frame) -> Scene:
+def _placed(
+    parts: Sequence[Part], plan: _Plan, size: SheetSize, look: Look, frame: Frame, laid_out: _LaidOut
+) -> Scene:
     margin = look.px(MARGIN)
     inner = Box(margin, margin, max(size.width - 2 * margin, 1.0), max(size.height - 2 * margin, 1.0))
     head = heading(parts[0].figure, inner, look, frame)
@@ -126,8 +142,7 @@ def _placed(parts: Sequence[Part], plan: _Plan, size: SheetSize, look: Look, fra
             titles.append(title)
             used = title.box.height + look.px(6)
             box = Box(box.x, box.y + used, box.width, max(box.height - used, 1.0))
-        bands = min(plan.bands, most_bands(part.figure))
-        scenes.append(lay_out_banded(part.figure, box, look, bands))
+        scenes.append(laid_out.scene(part, box, look, plan.bands))
     return Scene(
         size.width,
         size.height,
