@@ -9,6 +9,10 @@ SENTENCES: dict[str, str] = {
         "{percent:.0f} % of the run's time lies in gaps of the log: too much to bridge from the power "
         "alone. Run it again with the meter logging throughout, or use a meter with an energy counter."
     ),
+    "energy.gaps_counted": (
+        "{percent:.1f} % of the run's time lies in gaps of the log; the energy counter tells what was used in"
+        " them."
+    ),
     "energy.ways_disagree": (
         "The power adds up to {power_wh:.1f} Wh and the energy counter says {counter_wh:.1f} Wh, further "
         "apart than both explain; the surer one, {used:.1f} Wh, is used. Pulses that keep step with the "

@@ -180,6 +180,8 @@ def _problems(trace: Trace, found: _Ways, gap_share: float) -> tuple[Problem, ..
     problems = []
     if gap_share > GAP_CAUTION:
         code = "energy.gaps_many" if gap_share > GAP_LIMIT else "energy.gaps"
+        if COUNTER_STEP in {i.name for i in found.taken.influences}:
+            code = "energy.gaps_counted"
         problems.append(Problem(code, facts={"percent": 100 * gap_share}))
     if found.counter is not None and found.disagree:
         facts = {

@@ -5793,7 +5793,7 @@
     </message>
     <message>
         <source>It holds {count} logs or sheets, more than the {limit} that are looked at in one file. Save those that are needed in files of their own.</source>
-        <translation>Sie enthält {count} Protokolle oder Blätter, mehr als die {limit}, die in einer Datei angesehen werden. Speichern Sie die benötigten in eigenen Dateien.</translation>
+        <translation>Sie enthält {count} Logs oder Blätter, mehr als die {limit}, die in einer Datei angesehen werden. Speichern Sie die benötigten in eigenen Dateien.</translation>
     </message>
     <message>
         <source>It stands as it was noted: there is no log to measure it by again.</source>
@@ -6109,7 +6109,7 @@
     </message>
     <message>
         <source>The database gave hardly a row in {seconds} s. Copy its rows into a plain table, or export the log as CSV.</source>
-        <translation>Die Datenbank gab in {seconds} s kaum eine Zeile her. Kopieren Sie ihre Zeilen in eine einfache Tabelle oder exportieren Sie das Protokoll als CSV.</translation>
+        <translation>Die Datenbank gab in {seconds} s kaum eine Zeile her. Kopieren Sie ihre Zeilen in eine einfache Tabelle oder exportieren Sie das Log als CSV.</translation>
     </message>
     <message>
         <source>The database has no table with a time and a power column. Export the log as CSV instead.</source>
@@ -10926,6 +10926,10 @@
     <message>
         <source>{own} W by its own meter ÷ ({plug} W at the plug − {beside} W beside the bed) = {share}</source>
         <translation>{own} W laut eigenem Messgerät ÷ ({plug} W an der Steckdose − {beside} W neben dem Heizbett) = {share}</translation>
+    </message>
+    <message>
+        <source>{percent:.1f} % of the run&apos;s time lies in gaps of the log; the energy counter tells what was used in them.</source>
+        <translation>{percent:.1f} % der Zeit des Laufs liegen in Lücken des Logs; was darin verbraucht wurde, sagt der Energiezähler.</translation>
     </message>
     <message>
         <source>{percents} % (95 % interval {low} to {high} %)</source>

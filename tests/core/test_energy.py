@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+from attrs import evolve
 
 from core.energy.total import between, by_counter_wh, by_power_wh
 from core.results.values import Energy
@@ -105,7 +106,9 @@ def test_over_a_gap_the_counter_decides() -> None:
     energy = between(gappy, 600, 4200, METER)
     assert energy.method == "counter with power at the edges"
     assert energy.energy_wh == pytest.approx(200.0, abs=0.1)
-    assert "energy.gaps_many" in [p.code for p in energy.problems]
+    assert [p.code for p in energy.problems] == ["energy.gaps_counted"]
+    alone = between(evolve(gappy, counter_wh=None), 600, 4200, METER)
+    assert "energy.gaps_many" in [p.code for p in alone.problems]
 
 
 def test_two_ways_that_disagree_are_told() -> None:
