@@ -2,7 +2,6 @@
 
 import numpy as np
 import pytest
-from attrs import evolve
 
 from core.energy.total import between, by_counter_wh, by_power_wh
 from core.results.values import Energy
@@ -107,7 +106,8 @@ def test_over_a_gap_the_counter_decides() -> None:
     assert energy.method == "counter with power at the edges"
     assert energy.energy_wh == pytest.approx(200.0, abs=0.1)
     assert [p.code for p in energy.problems] == ["energy.gaps_counted"]
-    alone = between(evolve(gappy, counter_wh=None), 600, 4200, METER)
+    without = Trace.of(trace.time_s[keep], trace.power_w[keep], resolution_w=0.1, key="no counter")
+    alone = between(without, 600, 4200, METER)
     assert "energy.gaps_many" in [p.code for p in alone.problems]
 
 
