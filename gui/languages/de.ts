@@ -2985,7 +2985,7 @@
     </message>
     <message>
         <source>Left on all year and doing nothing, the {machines} machines use {energy}</source>
-        <translation>Das ganze Jahr eingeschaltet und untätig, brauchen die {machines} Maschinen {energy}</translation>
+        <translation>Das ganze Jahr eingeschaltet und untätig brauchen die {machines} Maschinen {energy}</translation>
     </message>
     <message>
         <source>Left on all year and doing nothing, {machine} uses {energy}</source>
