@@ -9,6 +9,7 @@ key: in a ratio of two machines on one meter they cancel.
 
 import math
 
+import numpy as np
 from attrs import frozen
 
 from core.energy.beside import heated_stretch
@@ -20,12 +21,13 @@ from core.energy.lottery import lottery
 from core.energy.refresh import measured
 from core.energy.sampling import roughness
 from core.energy.settling import settle
+from core.energy.ticks import break_rows
 from core.energy.timing import dead_band_w, shortest_interval_s, stamp_u_s
 from core.language import mark
 from core.problems import Problem
 from core.results.values import Energy, Influence
 from core.study import Meter
-from core.traces import Trace
+from core.traces import Gap, Trace
 from core.uncertainty import NORMAL_95
 from core.units import J_PER_WH
 
@@ -102,9 +104,13 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
     trace = measured(trace)
     start_s, end_s = _inside(trace, start_s, end_s)
     seconds = end_s - start_s
-    gap_share = sum(max(min(g.end_s, end_s) - max(g.start_s, start_s), 0.0) for g in trace.gaps) / seconds
     found = _ways(trace, start_s, end_s, is_step=rising_edges)
     taken = found.taken
+    is_counted = COUNTER_STEP in {i.name for i in taken.influences}
+    gaps = [(g, max(min(g.end_s, end_s) - max(g.start_s, start_s), 0.0) / seconds) for g in trace.gaps]
+    gap_share = math.fsum(share for _, share in gaps)
+    untold = [share for gap, share in gaps if share > 0 and not (is_counted and _is_counted(trace, gap))]
+    untold_gap_share = math.fsum(untold)
     shared = (
         Influence(
             mark("meter gain"), taken.energy_wh * meter.gain_percent / 100 / math.sqrt(3), f"gain:{meter.id}"
@@ -116,11 +122,12 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
     return Energy(
         energy_wh=taken.energy_wh,
         influences=tuple(i for i in shared + taken.influences if i.u_wh > 0),
-        method=BY_COUNTER if COUNTER_STEP in {i.name for i in taken.influences} else BY_POWER,
+        method=BY_COUNTER if is_counted else BY_POWER,
         gap_share=gap_share,
+        untold_gap_share=untold_gap_share,
         by_power_wh=found.power.energy_wh,
         by_counter_wh=None if found.counter is None else found.counter.energy_wh,
-        problems=_problems(trace, found, gap_share),
+        problems=_problems(trace, found, gap_share, untold_gap_share),
     )
 
 
@@ -176,13 +183,28 @@ def _within_one_interval(trace: Trace, start: Edge, end: Edge) -> Fused:
     return Fused(energy_wh, (Influence(SAMPLING, u_wh),))
 
 
-def _problems(trace: Trace, found: _Ways, gap_share: float) -> tuple[Problem, ...]:
+def _is_counted(trace: Trace, gap: Gap) -> bool:
+    """Whether the counter was read before and after a gap and ran on over it; a reset loses what was used."""
+    if trace.counter_wh is None:
+        return False
+    row_before = int(np.searchsorted(trace.time_s, gap.start_s, side="right")) - 1
+    row_after = int(np.searchsorted(trace.time_s, gap.end_s, side="left"))
+    known = np.flatnonzero(np.isfinite(trace.counter_wh))
+    place = int(np.searchsorted(known, row_before, side="right"))
+    if place == 0 or known[-1] < row_after:
+        return False
+    last = int(known[place - 1])
+    following = int(known[np.searchsorted(known, row_after)])
+    return not any(last < row <= following for row in break_rows(trace))
+
+
+def _problems(trace: Trace, found: _Ways, gap_share: float, untold_gap_share: float) -> tuple[Problem, ...]:
     problems = []
-    if gap_share > GAP_CAUTION:
-        code = "energy.gaps_many" if gap_share > GAP_LIMIT else "energy.gaps"
-        if COUNTER_STEP in {i.name for i in found.taken.influences}:
-            code = "energy.gaps_counted"
-        problems.append(Problem(code, facts={"percent": 100 * gap_share}))
+    if untold_gap_share > GAP_CAUTION:
+        code = "energy.gaps_many" if untold_gap_share > GAP_LIMIT else "energy.gaps"
+        problems.append(Problem(code, facts={"percent": 100 * untold_gap_share}))
+    elif gap_share > GAP_CAUTION:
+        problems.append(Problem("energy.gaps_counted", facts={"percent": 100 * gap_share}))
     if found.counter is not None and found.disagree:
         facts = {
             "power_wh": found.power.energy_wh,

@@ -234,8 +234,8 @@ def grubbs(values: Sequence[float], level: float = OUTLIER_LEVEL) -> Outlier | N
 
 def _gaps(result: MachineResult) -> Iterable[Finding]:
     for run in result.included:
-        # with a counter nothing of the run's energy is lost in a gap
-        if run.energy is None or run.energy.method != "power" or run.energy.gap_share <= GAP_TOLD:
+        # where a counter ran on, nothing of the run's energy is lost in a gap
+        if run.energy is None or run.energy.untold_gap_share <= GAP_TOLD:
             continue
         u_wh = math.hypot(*(i.u_wh for i in run.energy.influences if i.name == "gaps"))
         yield found(
@@ -251,5 +251,5 @@ def _gaps(result: MachineResult) -> Iterable[Finding]:
                     energy=number(NORMAL_95 * u_wh, 2),
                 ),
             ),
-            facts={"machine": result.name, "run": run.name, "share": percent(run.energy.gap_share, 1)},
+            facts={"machine": result.name, "run": run.name, "share": percent(run.energy.untold_gap_share, 1)},
         )

@@ -23,7 +23,7 @@ from core.wording import reason, sentence
 if TYPE_CHECKING:
     from core.loads.same_load import Calibration
 
-#: more of a run's time than this in gaps, with no counter to bridge them: it is left out
+#: more of a run's time than this in gaps that no counter bridges: it is left out
 GAPS_TOO_LONG = 0.05
 #: kinds that have made a part, and those that have at least tried to
 WHOLE: tuple[Kind, ...] = ("run", "other part")
@@ -254,6 +254,6 @@ def _why_excluded(run: Run, log: Seen | None, measured: Measurement | None) -> s
         told = run.found_why if run.set_kind is None else ""
         return reason(told or f"stretch.{run.kind}")
     used = measured.energy
-    if run.set_included is None and used.method == "power" and used.gap_share > GAPS_TOO_LONG:
-        return reason("stretch.gaps", share=percent(used.gap_share, 1))
+    if run.set_included is None and used.untold_gap_share > GAPS_TOO_LONG:
+        return reason("stretch.gaps", share=percent(used.untold_gap_share, 1))
     return None

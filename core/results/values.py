@@ -48,12 +48,15 @@ class Energy:
     """Energy of an interval of a trace, with what makes it unsure.
 
     ``method`` is one of ``"power"``, ``"counter"``, ``"counter with power at the edges"``, ``"typed"``.
+    ``gap_share`` is the part of the time that lies in gaps, ``untold_gap_share`` in those of them of which no
+    counter tells what was used.
     """
 
     energy_wh: float
     influences: tuple[Influence, ...]
     method: str
     gap_share: float = 0.0
+    untold_gap_share: float = 0.0
     by_power_wh: float | None = None
     by_counter_wh: float | None = None
     problems: tuple[Problem, ...] = ()

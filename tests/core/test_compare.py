@@ -142,6 +142,18 @@ def test_long_gaps_leave_a_run_out_unless_a_counter_or_the_user_says_otherwise()
     assert compare(insisted, traces).machines[0].runs[0].included
     counted = without(trace(alike(3), counter=True), start_s, start_s + 200)
     assert compare(study, dict.fromkeys(traces, counted)).machines[0].runs[0].included
+    # a counter that was reset meanwhile has lost what was used in the gap
+    assert counted.counter_wh is not None
+    after_s = float(counted.time_s[counted.time_s >= start_s + 200][0])
+    reset = evolve(
+        counted,
+        key="reset",
+        counter_wh=counted.counter_wh - 3.0 * (counted.time_s >= after_s),
+        counter_breaks_s=(after_s,),
+    )
+    run = compare(study, dict.fromkeys(traces, reset)).machines[0].runs[0]
+    assert run.why_excluded is not None
+    assert "gaps" in run.why_excluded
 
 
 def test_a_log_that_is_not_read_yet_is_said_to_be(three: tuple[Study, dict[str, Trace]]) -> None:

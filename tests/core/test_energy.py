@@ -106,9 +106,61 @@ def test_over_a_gap_the_counter_decides() -> None:
     assert energy.method == "counter with power at the edges"
     assert energy.energy_wh == pytest.approx(200.0, abs=0.1)
     assert [p.code for p in energy.problems] == ["energy.gaps_counted"]
+    assert (energy.gap_share > 0.25, energy.untold_gap_share) == (True, 0.0)
     without = Trace.of(trace.time_s[keep], trace.power_w[keep], resolution_w=0.1, key="no counter")
     alone = between(without, 600, 4200, METER)
     assert "energy.gaps_many" in [p.code for p in alone.problems]
+
+
+@pytest.mark.parametrize("what", ["reset in the gap", "counter ends before it", "counter begins after it"])
+def test_a_gap_that_the_counter_did_not_live_through_is_not_said_to_be_counted(what: str) -> None:
+    trace = heated_part(2.0, counter_step_wh=0.1)
+    assert trace.counter_wh is not None
+    keep = (trace.time_s < 1500) | (trace.time_s > 2100)
+    after = trace.time_s > 2100
+    counter, breaks_s = trace.counter_wh.copy(), ()
+    if what == "reset in the gap":
+        # made to run on over the reset, it lacks what was used meanwhile
+        counter[after] -= counter[after][0] - counter[trace.time_s < 1500][-1]
+        breaks_s = (float(trace.time_s[after][0]),)
+    elif what == "counter ends before it":
+        counter[after] = np.nan
+    else:
+        counter[~after] = np.nan
+    gappy = Trace.of(
+        trace.time_s[keep],
+        trace.power_w[keep],
+        counter_wh=counter[keep],
+        counter_step_wh=0.1,
+        counter_breaks_s=breaks_s,
+        resolution_w=0.1,
+    )
+    energy = between(gappy, 600, 4200, METER)
+    assert energy.gap_share == energy.untold_gap_share == pytest.approx(602 / 3600, abs=1e-3)
+    assert "energy.gaps_many" in [p.code for p in energy.problems]
+    assert "energy.gaps_counted" not in [p.code for p in energy.problems]
+    # the power is bridged, and doubted as far as it ranges
+    assert energy.energy_wh == pytest.approx(200.0, abs=0.3)
+
+
+def test_of_several_gaps_only_those_are_untold_over_which_the_counter_was_reset() -> None:
+    trace = heated_part(2.0, counter_step_wh=0.1)
+    assert trace.counter_wh is not None
+    time = trace.time_s
+    keep = ((time < 1500) | (time > 1560)) & ((time < 2500) | (time > 2700))
+    counter = trace.counter_wh.copy()
+    counter[time > 2700] -= 5.0
+    gappy = Trace.of(
+        time[keep],
+        trace.power_w[keep],
+        counter_wh=counter[keep],
+        counter_step_wh=0.1,
+        counter_breaks_s=(2702.0,),
+        resolution_w=0.1,
+    )
+    energy = between(gappy, 600, 4200, METER)
+    assert energy.gap_share == pytest.approx((64 + 204) / 3600, abs=1e-3)
+    assert energy.untold_gap_share == pytest.approx(204 / 3600, abs=1e-3)
 
 
 def test_two_ways_that_disagree_are_told() -> None:
