@@ -14,6 +14,7 @@ import numpy as np
 from attrs import evolve, frozen
 
 from core.activity.levels import Levels, tolerance_w
+from core.activity.likeness import PARTS
 from core.activity.motion import movement, rest_step_w, small_step_w
 from core.activity.rows import Rows
 from core.activity.scale import Weigh
@@ -42,6 +43,7 @@ RARE_SPREAD = 1.3
 #: or its low rows (this quantile), or its mean, lie lower than elsewhere by so many times what they wander
 #: there, and by what fans and motors that stand still save at the least [W]; common practice, no source
 LOW = 0.15
+LOW_LEVEL = int(np.argmin(np.abs(PARTS - LOW)))
 WANDER_TIMES = 3.0
 SAVED_W = 3.0
 #: a warm-up that is longer than the others' by this part of the wait holds some of the processing before it
@@ -81,6 +83,7 @@ def with_waits(
         for lengths in ([s.seconds for s in main], [s.seconds - s.processing_s for s in main])
     )
     base_w = float(np.median([s.base_w for s in main]))
+    others_w = np.array([s.levels_w[LOW_LEVEL] for s in main if s.levels_w])
     waited, is_any = list(found), False
     for place, stretch in enumerate(judged):
         more_s = stretch.seconds - usual_s
@@ -88,7 +91,7 @@ def with_waits(
             continue
         if more_s > min(LONGEST_S, usual_s):
             continue
-        wait = _wait(rows, levels, stretch, more_s, warm_s, base_w)
+        wait = _wait(rows, levels, stretch, more_s, warm_s, base_w, others_w)
         if wait is not None:
             waited[place] = _without(rows, levels, found[place], wait, warm_s, weigh)
             is_any = True
@@ -118,7 +121,13 @@ def _without(
 
 
 def _wait(
-    rows: Rows, levels: Levels, stretch: Stretch, more_s: float, warm_s: float, base_w: float
+    rows: Rows,
+    levels: Levels,
+    stretch: Stretch,
+    more_s: float,
+    warm_s: float,
+    base_w: float,
+    others_w: F64,
 ) -> tuple[float, float] | None:
     """The stretch of `more_s` in which the machine waited. [s]"""
     from_s = stretch.start_s + warm_s
@@ -138,7 +147,7 @@ def _wait(
     if not pieces:
         return None
     best = _stillest(course, pieces, rest_step_w(rows, levels)) or _lowest(
-        course, pieces, max(2 * tolerance_w(rows), SAVED_W)
+        course, pieces, max(2 * tolerance_w(rows), SAVED_W), others_w
     )
     if best is None:
         return None
@@ -169,11 +178,14 @@ def _stillest(course: _Course, pieces: list[tuple[int, int]], rest_w: float) -> 
     return min(told)[1:] if told else None
 
 
-def _lowest(course: _Course, pieces: list[tuple[int, int]], least_w: float) -> tuple[int, int] | None:
+def _lowest(
+    course: _Course, pieces: list[tuple[int, int]], least_w: float, others_w: F64
+) -> tuple[int, int] | None:
     """The piece that draws least, where that is less than the run ever does elsewhere for as long.
 
     Low rows tell beside a heater that switches, means beside one whose power wanders. A piece lies as low as
-    its highest third: first layers without a fan last for a part of it only.
+    its highest third: first layers without a fan last for a part of it only. Where the run has no room for as
+    long elsewhere, the low rows of the others, `others_w`, tell.
     """
     thirds = [
         [course.power_w[a:b] for a, b in pairwise(np.linspace(first, last, 4).round().astype(int).tolist())]
@@ -181,12 +193,13 @@ def _lowest(course: _Course, pieces: list[tuple[int, int]], least_w: float) -> t
     ]
     lows_w = np.array([max(float(np.quantile(third, LOW)) for third in piece) for piece in thirds])
     means_w = np.array([max(float(third.mean()) for third in piece) for piece in thirds])
-    for levels_w in (lows_w, means_w):
+    for levels_w, of_others_w in ((lows_w, others_w), (means_w, others_w[:0])):
         first, last = pieces[int(np.argmin(levels_w))]
-        is_beside = np.array([b <= first or a >= last for a, b in pieces])
-        if np.count_nonzero(is_beside) < MOMENTS:
+        beside_w = levels_w[np.array([b <= first or a >= last for a, b in pieces])]
+        if beside_w.size < MOMENTS:
+            beside_w = of_others_w
+        if beside_w.size < 2:
             continue
-        beside_w = levels_w[is_beside]
         usual_w = float(np.median(beside_w))
         wander_w = max(usual_w - float(beside_w.min()), float(np.percentile(np.abs(beside_w - usual_w), 90)))
         if usual_w - float(levels_w.min()) > max(WANDER_TIMES * wander_w, least_w):
