@@ -19,7 +19,7 @@ from core.energy.bridges import bridges, hidden_edge
 from core.energy.edges import Edge
 from core.energy.fusion import Increment, Seen
 from core.energy.integral import between_rows_wh
-from core.energy.lottery import Lottery, missed
+from core.energy.lottery import Lottery, lottery
 from core.energy.sampling import Roughness, holes_more_wh, part_u_wh, path_u_wh, resolution_u_wh, roughness
 from core.energy.settling import Settled, settle
 from core.energy.switched_off import more_at_end
@@ -109,7 +109,7 @@ def chain(trace: Trace, start: Edge, end: Edge) -> Chain:
         evolve(before, gap_w=inner.gap_w),
         inner,
         evolve(after, gap_w=inner.gap_w),
-        missed(trace, start.row_after, end.row_before),
+        lottery(trace, start.row_after, end.row_before),
         warm_up(trace, start.row_after, end.row_before),
         break_rows(trace),
     )
@@ -379,17 +379,17 @@ def _inside(run: _Run, first_row: int, last_row: int) -> Increment:
     energy_wh += holes_more_wh(trace, first_row, last_row)
     # a heater that is on without a break hides nothing between the samples
     warm_row = min(max(first_row, run.warm_up.last_row), last_row)
-    unseen = run.missed.of_part(last_row - warm_row)
+    missed = run.missed.of_part(last_row - warm_row)
     # over a gap the doubt is that of the gap
     warm_wh = path_u_wh(trace, first_row, warm_row, run.warm_up.around, gap_w=0.0)
     sampling_wh = path_u_wh(trace, warm_row, last_row, run.inner, gap_w=0.0)
-    sampling_wh = math.hypot(warm_wh, max(sampling_wh, unseen.sampling_u_wh))
+    sampling_wh = math.hypot(warm_wh, max(sampling_wh, missed.sampling_u_wh))
     # both ways doubt the same edges: the larger is the doubt
-    in_step_wh = math.sqrt(max(unseen.in_step_u_wh**2 - sampling_wh**2, 0.0))
+    in_step_wh = math.sqrt(max(missed.in_step_u_wh**2 - sampling_wh**2, 0.0))
     doubts = (
         Influence(SAMPLING, sampling_wh),
         Influence(IN_STEP, in_step_wh),
-        Influence(UNSEEN, unseen.hidden_u_wh),
+        Influence(UNSEEN, missed.hidden_u_wh),
         Influence(RESOLUTION, resolution_u_wh(trace, first_row, last_row)),
         Influence(GAPS, gap_u_wh),
     )

@@ -17,7 +17,6 @@ from attrs import evolve, frozen
 
 from core.averages import median, part_of, percentile, variance
 from core.energy.beats import FEWEST_BEATS, by_chance_rows, few_beats_rows, in_step_rows
-from core.energy.timing import shortest_interval_s
 from core.traces import F64, Trace, steps_of
 from core.units import J_PER_WH
 
@@ -186,23 +185,6 @@ def lottery(trace: Trace, first_row: int, last_row: int) -> Lottery:
         beats_u_wh=step_wh * beats_rows,
         row_wh=row_wh,
     )
-
-
-@lru_cache(maxsize=8192)
-def missed(trace: Trace, first_row: int, last_row: int) -> Lottery:
-    """What samples of a run may have missed, those too of which an on-change log wrote the changes alone."""
-    poll_s = shortest_interval_s(trace)
-    if trace.kind != "on_change" or poll_s < BEATS_S:
-        return lottery(trace, first_row, last_row)
-    begin = max(first_row - IDLE_ROWS, 0)
-    last = min(last_row + IDLE_ROWS, trace.time_s.size - 1)
-    time_s = np.arange(float(trace.time_s[begin]), float(trace.time_s[last]), poll_s)
-    power_w = trace.power_w[np.searchsorted(trace.time_s, time_s, side="right") - 1]
-    polled = Trace.of(time_s, power_w, "sampled", key=f"{trace.key} polled from {begin} to {last}")
-    ends_s = trace.time_s[[first_row, last_row]] - time_s[0]
-    first, end = np.searchsorted(polled.time_s, ends_s).tolist()
-    found = lottery(polled, first, min(end, polled.time_s.size - 1))
-    return evolve(found, rows=max(float(last_row - first_row), 1.0), alike_rows=1.0, row_wh=math.inf)
 
 
 def _is_hidden(rest: F64, low: float, high: float, idle_w: float, h_s: float) -> bool:

@@ -17,7 +17,7 @@ from core.energy.chain import IN_STEP, SAMPLING, UNSEEN, blind, chain
 from core.energy.edges import Edge, edge
 from core.energy.fusion import COUNTER_STEP, Fused, fuse
 from core.energy.integral import by_power_wh
-from core.energy.lottery import lottery, missed
+from core.energy.lottery import lottery
 from core.energy.refresh import measured
 from core.energy.sampling import roughness
 from core.energy.settling import settle
@@ -134,7 +134,7 @@ def between(trace: Trace, start_s: float, end_s: float, meter: Meter, *, rising_
 def forget() -> None:
     """Let go of what is remembered of rows of traces, and of the traces with it."""
     of_traces = (measured, stamp_u_s, shortest_interval_s, dead_band_w)
-    for remembered in (*of_traces, lottery, missed, roughness, settle, heated_stretch):
+    for remembered in (*of_traces, lottery, roughness, settle, heated_stretch):
         remembered.cache_clear()
 
 
@@ -214,16 +214,15 @@ def _problems(trace: Trace, found: _Ways, gap_share: float, untold_gap_share: fl
         problems.append(Problem("energy.ways_disagree", facts=facts))
     if found.counter is None and found.taken.energy_wh > 0:
         to_percent = 100 * NORMAL_95 / found.taken.energy_wh
-        interval_s = shortest_interval_s(trace) if trace.kind == "on_change" else trace.median_s
         percents = {i.name: to_percent * i.u_wh for i in found.taken.influences}
         if percents.get(UNSEEN, 0.0) > 0:
-            facts = {"percent": percents[UNSEEN], "interval_s": interval_s}
+            facts = {"percent": percents[UNSEEN], "interval_s": trace.median_s}
             problems.append(Problem("energy.heater_unseen", facts=facts))
         elif percents.get(IN_STEP, 0.0) > max(IN_STEP_PERCENT, percents.get(SAMPLING, 0.0) / 2):
             percent = math.hypot(percents[IN_STEP], percents.get(SAMPLING, 0.0))
-            facts = {"percent": percent, "interval_s": interval_s}
+            facts = {"percent": percent, "interval_s": trace.median_s}
             problems.append(Problem("energy.in_step", facts=facts))
         elif percents.get(SAMPLING, 0.0) > LOTTERY_PERCENT:
-            facts = {"percent": percents[SAMPLING], "interval_s": interval_s}
+            facts = {"percent": percents[SAMPLING], "interval_s": trace.median_s}
             problems.append(Problem("energy.sampling_lottery", facts=facts))
     return tuple(problems)

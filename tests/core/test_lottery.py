@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from core.energy.lottery import lottery, missed
+from core.energy.lottery import lottery
 from core.traces import F64, Trace
 
 
@@ -109,21 +109,3 @@ def test_other_kinds_of_log_have_no_lottery() -> None:
     trace = run(30.0, 32.0, 0.37)
     for kind in ("averaged", "on_change"):
         assert doubt_wh(Trace.of(trace.time_s, trace.power_w, kind)) == 0
-
-
-@pytest.mark.parametrize(("interval_s", "cycle_s"), [(5.0, 5.1), (5.0, 10.15), (10.0, 10.4)])
-def test_what_polls_miss_is_missed_by_the_changes_that_they_write(interval_s: float, cycle_s: float) -> None:
-    for phase_s in np.linspace(0.0, cycle_s, 7):
-        polled = run(interval_s, cycle_s, 0.37, float(phase_s))
-        changed = np.r_[True, np.diff(polled.power_w) != 0]
-        changed[[-1]] = True
-        written = Trace.of(polled.time_s[changed], polled.power_w[changed], "on_change", resolution_w=0.1)
-        found = missed(written, 0, written.time_s.size - 1)
-        u_wh = float(np.hypot(max(found.sampling_u_wh, found.in_step_u_wh), found.hidden_u_wh))
-        assert abs(error_wh(polled, 0.37)) < 1.96 * u_wh
-        assert found.of_part(10).u_wh <= found.u_wh
-
-
-def test_a_meter_that_looks_each_second_misses_nothing() -> None:
-    written = Trace.of(np.arange(0.0, 3600.0), run(1.0, 40.0, 0.37).power_w[:3600], "on_change")
-    assert missed(written, 0, 3599).sampling_u_wh == 0
