@@ -22,6 +22,8 @@ NEAR_PART = 0.06
 ROUNDS = 4
 #: fewer rows above or below show no shape to compare
 FEWEST_ROWS = 40
+#: most classes on either side of the middle, and a third of the most of all
+MOST_BINS = 4096
 
 
 @frozen
@@ -97,8 +99,12 @@ def _as_a_mean_w(power_w: F64, middle_w: float, low_w: float, shift_w: float) ->
 
 def _shift_w(below_w: F64, above_w: F64, width_w: float, least_w: float) -> float:
     """Shift at which the rows above, in order, look most like those below. [W]"""
+    # a single wrong value far off would make as many classes as there are watts up to it
+    lowest_w = max(below_w[0], below_w[-1] - MOST_BINS * width_w)
+    highest_w = min(above_w[-1], above_w[0] + MOST_BINS * width_w)
+    width_w = max(width_w, (highest_w - lowest_w) / (3 * MOST_BINS))
     reach_w = SMOOTH_REACH * width_w
-    edges = np.arange(below_w[0] - reach_w, above_w[-1] + reach_w, width_w)
+    edges = np.arange(lowest_w - reach_w, highest_w + reach_w, width_w)
     low, high = (np.convolve(counts_between(rows, edges), BELL, mode="same") for rows in (below_w, above_w))
     alike = np.correlate(high, low, mode="full")
     lowest = min(max(low.size - 1 + int(least_w / width_w), 0), alike.size - 1)

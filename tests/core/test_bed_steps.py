@@ -46,3 +46,17 @@ def test_a_step_is_no_smaller_than_the_heater_can_have() -> None:
 
 def test_a_level_without_another_has_no_step() -> None:
     assert heater_step(np.append(np.full(100, 40.0), 240.0), 0.1) is None
+
+
+@pytest.mark.parametrize("wrong_w", [1e6, -1e6, 65_535.0])
+def test_single_wrong_values_far_off_cost_no_time_and_leave_the_step(wrong_w: float) -> None:
+    power_w = np.tile([40.0, 40.0, 60.0, 240.0, 240.0, 260.0], 100)
+    power_w[[100, 400]] = wrong_w
+    found = heater_step(power_w, 0.1)
+    assert found is not None
+    assert found.step_w == pytest.approx(200, abs=5)
+
+
+def test_levels_a_million_watts_apart_cost_no_time() -> None:
+    power_w = np.repeat([-3.0, 0.0, 1e6], [3000, 3000, 45])
+    assert heater_step(power_w, 0.1) is not None
